@@ -1,0 +1,1 @@
+"""The vocabulary of the house: frozen dataclasses and enums, standard library only."""

@@ -1,0 +1,320 @@
+"""What happens to animals: one frozen dataclass for each kind of entry in the book.
+
+Weights are grams of scale weight unless a name says otherwise, lengths centimetres,
+temperatures degrees Celsius. None means *not known*, never zero.
+"""
+
+from dataclasses import dataclass
+from datetime import date
+from enum import StrEnum
+
+from keeper.husbandry.animal import AnimalId, Sex, SexedBy, Status
+from keeper.husbandry.when import Happened
+
+
+class Result(StrEnum):
+    """What became of an offer. Five different things, never folded into two."""
+
+    TAKEN = "taken"
+    PART = "part taken"
+    REFUSED = "refused"
+    LEFT_IN = "left in"
+    NOT_OFFERED = "not offered"
+
+
+class Evidence(StrEnum):
+    """How a result is known."""
+
+    SEEN = "seen"
+    GONE = "gone at check"
+    ASSUMED = "assumed"
+    REPORTED = "reported"  # stood in records that were taken in, or told by a buyer
+
+
+class HoldKind(StrEnum):
+    """A reason not to feed, or to feed otherwise."""
+
+    OPAQUE = "opaque"
+    JUST_SHED = "just shed"
+    REGURGITATED = "regurgitated"
+    GRAVID = "gravid"
+    PRE_LAY = "pre-lay shed"
+    SEASON = "in season"
+    COOLING = "cooling"
+    NEW_ARRIVAL = "new arrival"
+    QUARANTINE = "quarantine"
+    VET = "vet"
+    HEAT = "heat"
+    STUCK_SHED = "stuck shed"
+    SHOW = "travel or show"
+    OTHER = "other"
+
+
+class ShedStage(StrEnum):
+    """The visible stages of a shed cycle, in order."""
+
+    DULL = "dull"
+    OPAQUE = "opaque"
+    CLEARED = "cleared"
+    SHED = "shed"
+
+
+class ShedQuality(StrEnum):
+    WHOLE = "whole"
+    PIECES = "pieces"
+    CAP_KEPT = "eye cap kept"
+    TIP_KEPT = "tail tip kept"
+
+
+class Zone(StrEnum):
+    """Where in an enclosure or room a temperature was taken."""
+
+    HOT = "hot surface"
+    COOL = "cool end"
+    NIGHT = "night low"
+    ROOM = "room"
+    INCUBATOR = "incubator"
+
+
+class RemarkKind(StrEnum):
+    NOTE = "note"
+    CAUTION = "caution"  # the one word a feeder must see: BITES, SHY
+    FAECES = "faeces"
+    MITES = "mites"
+    WOUND = "wound"
+    BREATHING = "breathing"
+    WATER = "water"
+
+
+def _positive(name: str, value: float | None, unit: str) -> None:
+    if value is not None and not 0 < value < float("inf"):
+        raise ValueError(f"{name} must be more than 0 {unit}, got {value!r}")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AnimalEvent:
+    """What every entry about an animal carries."""
+
+    animal: AnimalId
+    happened: Happened
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Described(AnimalEvent):
+    """Who the animal is, as far as is known; a later description replaces the whole."""
+
+    code: str
+    species: str
+    name: str | None = None
+    line: str | None = None
+    hatched_first: date | None = None
+    hatched_last: date | None = None
+    dam: AnimalId | None = None
+    sire: AnimalId | None = None
+    clutch: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Sexed(AnimalEvent):
+    sex: Sex
+    sexed_by: SexedBy = SexedBy.WRITTEN
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Stock(AnimalEvent):
+    """The animal came, went, was lost or died."""
+
+    status: Status
+    note: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Moved(AnimalEvent):
+    """Into a tub; the place is kept as the keeper writes it."""
+
+    place: str | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Offer(AnimalEvent):
+    """Prey presented, or a night on which it was decided not to offer.
+
+    grams: all items together. round and line say where in which night's walk;
+    both None outside a round. withheld is the reason of a *not offered*.
+    """
+
+    result: Result
+    evidence: Evidence = Evidence.SEEN
+    prey: str | None = None
+    count: int | None = None
+    mass_g: float | None = None
+    withheld: HoldKind | None = None
+    round: int | None = None
+    line: int | None = None
+
+    def __post_init__(self) -> None:
+        _positive("grams of prey", self.mass_g, "g")
+        _positive("the number of items", self.count, "items")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Regurgitation(AnimalEvent):
+    note: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Weighing(AnimalEvent):
+    """Scale weight, meals and eggs still inside it. typed_twice: insisted on against expectation."""
+
+    weight_g: float
+    resolution_g: float | None = None
+    typed_twice: bool = False
+
+    def __post_init__(self) -> None:
+        _positive("a weight", self.weight_g, "g")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Measured(AnimalEvent):
+    """Snout-vent length and body score (1 thin to 5 fat), whichever was taken."""
+
+    svl_cm: float | None = None
+    body_score: float | None = None
+
+    def __post_init__(self) -> None:
+        _positive("a length", self.svl_cm, "cm")
+        if self.body_score is not None and not 1 <= self.body_score <= 5:
+            raise ValueError(f"a body score lies between 1 and 5, got {self.body_score!r}")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ShedSign(AnimalEvent):
+    stage: ShedStage
+    quality: ShedQuality | None = None
+    pre_lay: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HoldSet(AnimalEvent):
+    """Do not feed, for a reason, until a day (or until it is ended)."""
+
+    kind: HoldKind
+    until: date | None = None
+    note: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HoldEnded(AnimalEvent):
+    kind: HoldKind
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Clutch(AnimalEvent):
+    """Eggs laid by this female."""
+
+    good: int
+    slugs: int = 0
+    mass_g: float | None = None
+    code: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Remark(AnimalEvent):
+    kind: RemarkKind
+    text: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Snooze(AnimalEvent):
+    """A line of the watch put aside, with a reason and an end."""
+
+    watch_kind: str
+    until: date
+    reason: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Heat:
+    """A temperature read at a place; places are written as for tubs, a row as ``B3``, a rack ``B``."""
+
+    place: str
+    happened: Happened
+    zone: Zone
+    temp_c: float
+    read_with: str | None = None  # gun, probe, logger ...
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Setting:
+    """A choice of the keeper that belongs to the book, such as the feed nights."""
+
+    happened: Happened
+    key: str
+    value: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Override:
+    """The keeper's own figure in place of a species profile's."""
+
+    happened: Happened
+    species: str
+    key: str  # dotted path in the profile, such as feeding.hatchling.interval_days
+    value: float
+    reason: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RoundOpened:
+    """A feeding night begun: happened.day is the night-of date."""
+
+    happened: Happened
+    round: int
+    keeper: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RoundClosed:
+    happened: Happened
+    round: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlanLine:
+    """One tub of a night's plan, frozen when the round began.
+
+    state is the plan's word for the tub (due, hold, not due, cannot tell);
+    because is the reasons as JSON text, so that the night reads the same for ever.
+    """
+
+    happened: Happened
+    round: int
+    line: int
+    animal: AnimalId
+    place: str | None
+    state: str
+    prey: str | None = None
+    count: int | None = None
+    mass_g: float | None = None
+    caution: str | None = None
+    because: str = "[]"
+
+
+AboutAnimal = (
+    Described
+    | Sexed
+    | Stock
+    | Moved
+    | Offer
+    | Regurgitation
+    | Weighing
+    | Measured
+    | ShedSign
+    | HoldSet
+    | HoldEnded
+    | Clutch
+    | Remark
+    | Snooze
+)
+AboutHouse = Heat | Setting | Override | RoundOpened | RoundClosed | PlanLine
+Event = AboutAnimal | AboutHouse
