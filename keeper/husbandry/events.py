@@ -164,7 +164,10 @@ class Regurgitation(AnimalEvent):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Weighing(AnimalEvent):
-    """Scale weight, meals and eggs still inside it. typed_twice: insisted on against expectation."""
+    """Scale weight, meals and eggs still inside it.
+
+    typed_twice: the keeper insisted on it against expectation.
+    """
 
     weight_g: float
     resolution_g: float | None = None
@@ -235,7 +238,7 @@ class Snooze(AnimalEvent):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Heat:
-    """A temperature read at a place; places are written as for tubs, a row as ``B3``, a rack ``B``."""
+    """A temperature read at a place: a tub as on its label, a row as ``B3``, a rack as ``B``."""
 
     place: str
     happened: Happened

@@ -12,7 +12,6 @@ class AnimalNow:
     """One row of the board. Days are local days or feed nights; None means no record."""
 
     animal: AnimalId
-    uid: str
     code: str
     species: str
     name: str | None = None
@@ -56,7 +55,6 @@ class AnimalNow:
     svl_cm: float | None = None
     body_score: float | None = None
     scored_on: date | None = None
-    open_holds: int = 0
 
     @property
     def in_the_room(self) -> bool:

@@ -36,7 +36,7 @@ class LmsCurve:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class StageLimits:
-    """Where a stage of life ends: at an age, or at a share of the adult weight, whichever is first."""
+    """Where a stage of life ends: at an age, or by weight where the age is not known."""
 
     until_age_days: Sourced
     until_weight_g: Sourced

@@ -1,0 +1,1 @@
+"""The record book: the only SQL in the program."""

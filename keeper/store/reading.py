@@ -1,0 +1,185 @@
+"""Read the book: questions in, vocabulary out."""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from datetime import UTC, date, datetime, timedelta, timezone
+from typing import Any, Generic, TypeVar
+
+from keeper.husbandry.animal import AnimalId
+from keeper.husbandry.events import HoldSet, Override, Snooze
+from keeper.husbandry.now import AnimalNow
+from keeper.store.database import Book
+from keeper.store.journal import BatchId, EntryKey
+from keeper.store.rows import TABLES, columns_of, day_number, from_row, select_columns
+from keeper.store.standing import WHOLE, stands
+
+E = TypeVar("E")
+
+
+@dataclass(frozen=True, slots=True)
+class Entry(Generic[E]):
+    """An event as it lies in the book."""
+
+    event: E
+    key: EntryKey
+    stands: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Batch:
+    """One thing the keeper did."""
+
+    id: BatchId
+    station: str
+    keeper: str
+    verb: str
+    written: datetime
+    reason: str | None
+    stands: bool
+
+
+_NOW = columns_of(AnimalNow, skip=())
+_NOW_SQL = ", ".join(column.name for column in _NOW)
+
+
+def _now_from(row: Sequence[Any]) -> AnimalNow:
+    given: dict[str, Any] = {
+        column.field: None if cell is None else column.decode(cell)
+        for column, cell in zip(_NOW, row, strict=True)
+    }
+    return AnimalNow(**given)
+
+
+def board(book: Book) -> list[AnimalNow]:
+    """Every animal of the book as it stands now, in no particular order."""
+    return [_now_from(row) for row in book.connection.execute(f"SELECT {_NOW_SQL} FROM animal_now")]
+
+
+def animal_now(book: Book, animal: AnimalId) -> AnimalNow | None:
+    row = book.connection.execute(
+        f"SELECT {_NOW_SQL} FROM animal_now WHERE animal = ?", (animal,)
+    ).fetchone()
+    return None if row is None else _now_from(row)
+
+
+def animals_coded(book: Book, code: str) -> list[AnimalNow]:
+    """Animals that bear *code*; more than one only after two books were joined."""
+    rows = book.connection.execute(f"SELECT {_NOW_SQL} FROM animal_now WHERE code = ?", (code,))
+    return [_now_from(row) for row in rows]
+
+
+def history(
+    book: Book, kind: type[E], animal: AnimalId, *, withdrawn_too: bool = False
+) -> list[Entry[E]]:
+    """One animal's entries of *kind*, oldest first."""
+    where = "1" if withdrawn_too else stands("e")
+    rows = book.connection.execute(
+        f"""SELECT {select_columns(kind, "e")}, {stands("e")} FROM {TABLES[kind]} e
+            WHERE e.animal = ? AND {where} ORDER BY e.at, e.batch, e.seq""",
+        (animal,),
+    )
+    return [_entry(kind, row) for row in rows]
+
+
+def recent(
+    book: Book, kind: type[E], animals: Iterable[AnimalId], most: int
+) -> dict[AnimalId, list[E]]:
+    """The newest *most* standing events of *kind* of each animal, oldest first."""
+    sql = f"""SELECT {select_columns(kind, "e")} FROM {TABLES[kind]} e
+        WHERE e.animal = ? AND {stands("e")} ORDER BY e.at DESC, e.batch DESC, e.seq DESC LIMIT ?"""
+    execute = book.connection.execute
+    return {
+        animal: [from_row(kind, row) for row in reversed(execute(sql, (animal, most)).fetchall())]
+        for animal in animals
+    }
+
+
+def all_of(book: Book, kind: type[E], condition: str = "1", *values: Any) -> list[Entry[E]]:
+    """Standing entries of *kind* in the order of writing; *condition* is SQL of the store's own."""
+    rows = book.connection.execute(
+        f"""SELECT {select_columns(kind, "e")}, 1 FROM {TABLES[kind]} e
+            WHERE {condition} AND {stands("e")} ORDER BY e.batch, e.seq""",
+        values,
+    )
+    return [_entry(kind, row) for row in rows]
+
+
+def open_holds(book: Book, on: date) -> dict[AnimalId, list[HoldSet]]:
+    """Holds set by hand that still run on the day *on*."""
+    ended = f"""NOT EXISTS (SELECT 1 FROM hold_ended x WHERE x.animal = e.animal
+        AND x.kind = e.kind AND (x.at, x.batch) >= (e.at, e.batch) AND {stands("x")})"""
+    condition = f"(e.until IS NULL OR e.until >= ?) AND e.day <= ? AND {ended}"
+    holds: dict[AnimalId, list[HoldSet]] = {}
+    number = day_number(on)
+    for entry in all_of(book, HoldSet, condition, number, number):
+        holds.setdefault(entry.event.animal, []).append(entry.event)
+    return holds
+
+
+def snoozes(book: Book, on: date) -> list[Snooze]:
+    """Lines of the watch that are put aside on the day *on*."""
+    return [entry.event for entry in all_of(book, Snooze, "e.until >= ?", day_number(on))]
+
+
+def overrides(book: Book) -> list[Override]:
+    """The keeper's own figures, the latest for each key last."""
+    return [entry.event for entry in all_of(book, Override)]
+
+
+def settings(book: Book) -> dict[str, str]:
+    """The latest value of each setting."""
+    rows = book.connection.execute(
+        f"SELECT e.key, e.value FROM setting e WHERE {stands('e')} ORDER BY e.batch, e.seq"
+    )
+    return dict(rows.fetchall())
+
+
+def latest_batches(book: Book, most: int = 50) -> list[Batch]:
+    """The newest batches, newest first, withdrawals among them."""
+    rows = book.connection.execute(
+        f"""SELECT b.id, b.station, b.keeper, b.verb, b.written, b.utc_offset, b.reason,
+            NOT EXISTS (SELECT 1 FROM withdrawn w WHERE w.batch = b.id AND w.seq = {WHOLE})
+            FROM batch b ORDER BY b.id DESC LIMIT ?""",
+        (most,),
+    )
+    return [_batch(row) for row in rows]
+
+
+def batch_row(book: Book, batch: BatchId) -> Batch | None:
+    rows = book.connection.execute(
+        f"""SELECT b.id, b.station, b.keeper, b.verb, b.written, b.utc_offset, b.reason,
+            NOT EXISTS (SELECT 1 FROM withdrawn w WHERE w.batch = b.id AND w.seq = {WHOLE})
+            FROM batch b WHERE b.id = ?""",
+        (batch,),
+    ).fetchall()
+    return _batch(rows[0]) if rows else None
+
+
+def entries_of(book: Book, batch: BatchId) -> list[Entry[Any]]:
+    """Everything *batch* wrote, in its own order, whether it stands or not."""
+    found: list[Entry[Any]] = []
+    for kind, table in TABLES.items():
+        rows = book.connection.execute(
+            f"SELECT {select_columns(kind, 'e')}, {stands('e')} FROM {table} e WHERE e.batch = ?",
+            (batch,),
+        )
+        found += [_entry(kind, row) for row in rows]
+    return sorted(found, key=lambda entry: entry.key.seq)
+
+
+def _entry(kind: type[Any], row: Sequence[Any]) -> Entry[Any]:
+    return Entry(from_row(kind, row[:-1]), EntryKey(row[4], row[5]), bool(row[-1]))
+
+
+def _batch(row: Sequence[Any]) -> Batch:
+    key, station, keeper, verb, written_ms, utc_offset, reason, standing = row
+    zone = timezone(timedelta(minutes=utc_offset)) if utc_offset else UTC
+    return Batch(
+        id=key,
+        station=station,
+        keeper=keeper,
+        verb=verb,
+        written=datetime.fromtimestamp(written_ms / 1000, zone),
+        reason=reason,
+        stands=bool(standing),
+    )

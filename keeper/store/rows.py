@@ -1,0 +1,148 @@
+"""Events to rows and back. A new kind of event is one line in TABLES and one table.
+
+A field's type and the unit in its name decide its column: dates become days,
+``_g`` milligrams, ``_cm`` millimetres, ``_c`` thousandths of a degree, enums their word.
+"""
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, fields
+from datetime import UTC, date, datetime, timedelta, timezone
+from enum import StrEnum
+from functools import partial
+from typing import Any, get_args, get_type_hints
+
+from keeper.husbandry import events
+from keeper.husbandry.events import Event
+from keeper.husbandry.when import Happened
+
+Cell = int | float | str | None
+
+EPOCH_DAY = date(1970, 1, 1).toordinal()
+
+TABLES: dict[type[Any], str] = {
+    events.Described: "described",
+    events.Sexed: "sexed",
+    events.Stock: "stock",
+    events.Moved: "moved",
+    events.Offer: "offer",
+    events.Regurgitation: "regurgitation",
+    events.Weighing: "weighing",
+    events.Measured: "measured",
+    events.ShedSign: "shed_sign",
+    events.HoldSet: "hold_set",
+    events.HoldEnded: "hold_ended",
+    events.Clutch: "clutch",
+    events.Remark: "remark",
+    events.Snooze: "snooze",
+    events.Heat: "heat",
+    events.Setting: "setting",
+    events.Override: "override",
+    events.RoundOpened: "round_opened",
+    events.RoundClosed: "round_closed",
+    events.PlanLine: "plan_line",
+}
+KINDS = {table: kind for kind, table in TABLES.items()}
+_UNITS = {"_g": ("_mg", 1000), "_cm": ("_mm", 10), "_c": ("_mc", 1000)}
+
+
+def day_number(day: date) -> int:
+    return day.toordinal() - EPOCH_DAY
+
+
+def day_of(number: int) -> date:
+    return date.fromordinal(number + EPOCH_DAY)
+
+
+@dataclass(frozen=True, slots=True)
+class Column:
+    """How one field of a dataclass lies in its table."""
+
+    field: str
+    name: str
+    encode: Callable[[Any], Cell]
+    decode: Callable[[Any], Any]
+
+
+def _same(value: Any) -> Any:
+    return value
+
+
+def _scaled(factor: int, value: float) -> int:
+    return round(value * factor)
+
+
+def _unscaled(factor: int, cell: int) -> float:
+    return cell / factor
+
+
+def _column(field: str, hint: Any) -> Column:
+    kinds = [kind for kind in get_args(hint) or (hint,) if kind is not type(None)]
+    kind = kinds[0]
+    if kind is date:
+        return Column(field, field, day_number, day_of)
+    if kind is bool:
+        return Column(field, field, int, bool)
+    if isinstance(kind, type) and issubclass(kind, StrEnum):
+        return Column(field, field, str, kind)
+    for suffix, (stored, factor) in _UNITS.items():
+        if field.endswith(suffix):
+            name = field.removesuffix(suffix) + stored
+            return Column(field, name, partial(_scaled, factor), partial(_unscaled, factor))
+    return Column(field, field, _same, _same)
+
+
+def columns_of(kind: type[Any], skip: Sequence[str] = ("happened",)) -> tuple[Column, ...]:
+    """The columns of a dataclass, in the order of its fields."""
+    hints = get_type_hints(kind)
+    return tuple(_column(f.name, hints[f.name]) for f in fields(kind) if f.name not in skip)
+
+
+_COLUMNS = {kind: columns_of(kind) for kind in TABLES}
+_WHEN = ("at", "span", "utc_offset", "day", "batch", "seq")
+
+
+def when_cells(happened: Happened) -> tuple[int, int, int, int]:
+    offset = happened.at.utcoffset() or timedelta(0)
+    return (
+        int(happened.at.timestamp()),
+        int(happened.span.total_seconds()),
+        int(offset.total_seconds()) // 60,
+        day_number(happened.day),
+    )
+
+
+def when_of(at: int, span: int, utc_offset: int, day: int) -> Happened:
+    zone = timezone(timedelta(minutes=utc_offset)) if utc_offset else UTC
+    return Happened(
+        at=datetime.fromtimestamp(at, zone), span=timedelta(seconds=span), day=day_of(day)
+    )
+
+
+def insert_sql(kind: type[Any]) -> str:
+    names = (*_WHEN, *(column.name for column in _COLUMNS[kind]))
+    marks = ", ".join("?" * len(names))
+    return f"INSERT INTO {TABLES[kind]} ({', '.join(names)}) VALUES ({marks})"
+
+
+def select_columns(kind: type[Any], alias: str) -> str:
+    names = (*_WHEN, *(column.name for column in _COLUMNS[kind]))
+    return ", ".join(f"{alias}.{name}" for name in names)
+
+
+def to_row(event: Event, batch: int, seq: int) -> tuple[Cell, ...]:
+    """The cells of *event* in the order of ``insert_sql``."""
+    values = (getattr(event, column.field) for column in _COLUMNS[type(event)])
+    cells = (
+        None if value is None else column.encode(value)
+        for column, value in zip(_COLUMNS[type(event)], values, strict=True)
+    )
+    return (*when_cells(event.happened), batch, seq, *cells)
+
+
+def from_row(kind: type[Any], row: Sequence[Any]) -> Any:
+    """The event of *kind* from cells in the order of ``select_columns``."""
+    given = {
+        column.field: None if cell is None else column.decode(cell)
+        for column, cell in zip(_COLUMNS[kind], row[len(_WHEN) :], strict=True)
+    }
+    return kind(happened=when_of(*row[:4]), **given)

@@ -1,0 +1,167 @@
+"""The tables of a book, as SQL.
+
+Every event table is insert-only: triggers refuse UPDATE and DELETE. Instants are
+seconds of UTC, utc_offset is minutes east at the place, days count from 1970-01-01,
+masses are milligrams, lengths millimetres, temperatures thousandths of a degree.
+"""
+
+_WHEN = """
+    at INTEGER NOT NULL,
+    span INTEGER NOT NULL CHECK (span >= 0),
+    utc_offset INTEGER NOT NULL,
+    day INTEGER NOT NULL,
+    batch INTEGER NOT NULL REFERENCES batch (id),
+    seq INTEGER NOT NULL"""
+
+ANIMAL_COLUMNS = {
+    "described": """
+        code TEXT NOT NULL CHECK (code <> ''), species TEXT NOT NULL, name TEXT, line TEXT,
+        hatched_first INTEGER, hatched_last INTEGER,
+        dam INTEGER REFERENCES animal (id), sire INTEGER REFERENCES animal (id), clutch TEXT""",
+    "sexed": """
+        sex TEXT NOT NULL CHECK (sex IN ('female', 'male', 'unknown')), sexed_by TEXT NOT NULL""",
+    "stock": "status TEXT NOT NULL, note TEXT",
+    "moved": "place TEXT",
+    "offer": """
+        result TEXT NOT NULL
+            CHECK (result IN ('taken', 'part taken', 'refused', 'left in', 'not offered')),
+        evidence TEXT NOT NULL CHECK (evidence IN ('seen', 'gone at check', 'assumed', 'reported')),
+        prey TEXT, count INTEGER CHECK (count > 0), mass_mg INTEGER CHECK (mass_mg > 0),
+        withheld TEXT, round INTEGER REFERENCES round (id), line INTEGER""",
+    "regurgitation": "note TEXT",
+    "weighing": """
+        weight_mg INTEGER NOT NULL CHECK (weight_mg > 0), resolution_mg INTEGER,
+        typed_twice INTEGER NOT NULL CHECK (typed_twice IN (0, 1))""",
+    "measured": "svl_mm INTEGER CHECK (svl_mm > 0), body_score REAL CHECK (body_score > 0)",
+    "shed_sign": """
+        stage TEXT NOT NULL CHECK (stage IN ('dull', 'opaque', 'cleared', 'shed')),
+        quality TEXT, pre_lay INTEGER NOT NULL CHECK (pre_lay IN (0, 1))""",
+    "hold_set": "kind TEXT NOT NULL, until INTEGER, note TEXT",
+    "hold_ended": "kind TEXT NOT NULL",
+    "clutch": "good INTEGER NOT NULL, slugs INTEGER NOT NULL, mass_mg INTEGER, code TEXT",
+    "remark": "kind TEXT NOT NULL, text TEXT NOT NULL",
+    "snooze": "watch_kind TEXT NOT NULL, until INTEGER NOT NULL, reason TEXT NOT NULL",
+}
+
+HOUSE_COLUMNS = {
+    "heat": """
+        place TEXT NOT NULL, zone TEXT NOT NULL, temp_mc INTEGER NOT NULL, read_with TEXT""",
+    "setting": "key TEXT NOT NULL, value TEXT NOT NULL",
+    "override": """
+        species TEXT NOT NULL, key TEXT NOT NULL, value REAL NOT NULL, reason TEXT NOT NULL""",
+    "round_opened": "round INTEGER NOT NULL REFERENCES round (id), keeper TEXT NOT NULL",
+    "round_closed": "round INTEGER NOT NULL REFERENCES round (id)",
+    "plan_line": """
+        round INTEGER NOT NULL REFERENCES round (id), line INTEGER NOT NULL,
+        animal INTEGER NOT NULL REFERENCES animal (id), place TEXT, state TEXT NOT NULL,
+        prey TEXT, count INTEGER, mass_mg INTEGER, caution TEXT, because TEXT NOT NULL""",
+}
+
+EVENT_TABLES = (*ANIMAL_COLUMNS, *HOUSE_COLUMNS)
+
+_SPINE = """
+CREATE TABLE batch (
+    id INTEGER PRIMARY KEY,
+    station TEXT NOT NULL,
+    keeper TEXT NOT NULL,
+    verb TEXT NOT NULL,
+    written INTEGER NOT NULL,
+    utc_offset INTEGER NOT NULL,
+    reason TEXT
+) STRICT;
+CREATE TABLE withdrawal (
+    batch INTEGER NOT NULL REFERENCES batch (id),
+    seq INTEGER NOT NULL,
+    target_batch INTEGER NOT NULL REFERENCES batch (id),
+    target_seq INTEGER NOT NULL,
+    PRIMARY KEY (batch, seq)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX withdrawal_target ON withdrawal (target_batch);
+CREATE TABLE withdrawn (
+    batch INTEGER NOT NULL,
+    seq INTEGER NOT NULL,
+    PRIMARY KEY (batch, seq)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE animal (
+    id INTEGER PRIMARY KEY,
+    batch INTEGER NOT NULL REFERENCES batch (id)
+) STRICT;
+CREATE TABLE round (
+    id INTEGER PRIMARY KEY,
+    batch INTEGER NOT NULL REFERENCES batch (id)
+) STRICT;
+"""
+
+_ANIMAL_NOW = """
+CREATE TABLE animal_now (
+    animal INTEGER PRIMARY KEY REFERENCES animal (id),
+    code TEXT NOT NULL, species TEXT NOT NULL, name TEXT, line TEXT, clutch TEXT,
+    hatched_first INTEGER, hatched_last INTEGER, dam INTEGER, sire INTEGER,
+    sex TEXT NOT NULL, sexed_by TEXT, status TEXT NOT NULL, status_on INTEGER,
+    place TEXT, place_since INTEGER, caution TEXT,
+    first_entry_on INTEGER, last_entry_on INTEGER,
+    eaten_on INTEGER, eaten_prey TEXT, eaten_count INTEGER, eaten_mg INTEGER,
+    offered_on INTEGER, offered_result TEXT, refused_since INTEGER NOT NULL,
+    regurgitated_on INTEGER, regurgitated_before_on INTEGER,
+    meals_since_regurgitation INTEGER NOT NULL, meals INTEGER NOT NULL,
+    weight_mg INTEGER, weighed_on INTEGER,
+    meal_before_weighing_mg INTEGER, meal_before_weighing_on INTEGER,
+    weight_before_mg INTEGER, weighed_before_on INTEGER,
+    shed_on INTEGER, shed_before_on INTEGER, stage TEXT, stage_since INTEGER,
+    clutch_on INTEGER, svl_mm INTEGER, body_score REAL, scored_on INTEGER
+) STRICT;
+CREATE INDEX animal_now_code ON animal_now (code);
+"""
+
+CACHES = ("withdrawn", "animal_now")
+"""Derived tables: thrown away and rebuilt at will, everything else is insert-only."""
+
+
+def _animal_table(name: str, columns: str) -> str:
+    return f"""
+CREATE TABLE {name} (
+    animal INTEGER NOT NULL REFERENCES animal (id),{_WHEN},
+    {columns.strip()},
+    PRIMARY KEY (animal, at, batch, seq)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX {name}_batch ON {name} (batch);
+"""
+
+
+def _house_table(name: str, columns: str) -> str:
+    return f"""
+CREATE TABLE {name} (
+    {_WHEN.strip()},
+    {columns.strip()},
+    PRIMARY KEY (at, batch, seq)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX {name}_batch ON {name} (batch);
+"""
+
+
+def _insert_only(table: str) -> str:
+    return "".join(
+        f"""
+CREATE TRIGGER {table}_no_{verb.lower()} BEFORE {verb} ON {table}
+BEGIN SELECT RAISE(ABORT, '{table} is insert-only'); END;
+"""
+        for verb in ("UPDATE", "DELETE")
+    )
+
+
+def fresh_schema() -> str:
+    """The whole SQL of a new book."""
+    guarded = ("batch", "withdrawal", "animal", "round", *EVENT_TABLES)
+    return "".join(
+        (
+            _SPINE,
+            *(_animal_table(name, columns) for name, columns in ANIMAL_COLUMNS.items()),
+            *(_house_table(name, columns) for name, columns in HOUSE_COLUMNS.items()),
+            "CREATE INDEX plan_line_round ON plan_line (round, line);\n",
+            "CREATE INDEX offer_round ON offer (round, line) WHERE round IS NOT NULL;\n",
+            "CREATE INDEX hold_set_until ON hold_set (until);\n",
+            "CREATE INDEX setting_key ON setting (key);\n",
+            _ANIMAL_NOW,
+            *(_insert_only(table) for table in guarded),
+        )
+    )
