@@ -1,0 +1,81 @@
+"""How the room looks now: which light, how dim, and how large. Everything drawn asks this."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QObject, QSizeF, Signal
+from PySide6.QtGui import QColor, QFont
+
+from keeper.desktop.light import DAY, DIM_SHARES, RED_LAMP, Palette, dimmed
+from keeper.desktop.type import Column, Use, column_for, font
+
+UNIT_PT = 3.0
+
+
+class Look(QObject):
+    """The light and the size column in use. ``changed`` is emitted when either changes.
+
+    One object a window; every widget takes it as its first argument and redraws on
+    ``changed``. Lengths are given in units of 3 pt (4 px at 96 dpi), never in pixels.
+    """
+
+    changed = Signal()
+
+    def __init__(self, parent: QObject | None = None, *, red_lamp: bool = False) -> None:
+        super().__init__(parent)
+        self._red_lamp = red_lamp
+        self._step = 0
+        self._column = Column.LARGE
+        self._scale = 1.0
+        self._dpi = 96.0
+
+    @property
+    def palette(self) -> Palette:
+        """The colours in use, dimmed as asked."""
+        return dimmed(RED_LAMP, self._step) if self._red_lamp else DAY
+
+    @property
+    def red_lamp(self) -> bool:
+        """Whether the red lamp is lit."""
+        return self._red_lamp
+
+    @property
+    def dim_step(self) -> int:
+        """How far the red lamp is dimmed: 0 is not at all."""
+        return self._step
+
+    @property
+    def small(self) -> bool:
+        """Whether the small column of sizes is in use."""
+        return self._column is Column.SMALL
+
+    def switch_light(self) -> None:
+        """Day to Red lamp and back; the dim step is kept for the next time."""
+        self._red_lamp = not self._red_lamp
+        self.changed.emit()
+
+    def dim(self) -> None:
+        """Dim the red lamp one step further; after the last step it is full again."""
+        if self._red_lamp:
+            self._step = (self._step + 1) % len(DIM_SHARES)
+            self.changed.emit()
+
+    def fit(self, size_px: QSizeF, dpi: float) -> None:
+        """Choose column and scale for a window of *size_px* at *dpi* logical dots an inch."""
+        points = 72.0 / dpi
+        column, scale = column_for(size_px.width() * points, size_px.height() * points)
+        if (column, scale, dpi) != (self._column, self._scale, self._dpi):
+            self._column, self._scale, self._dpi = column, scale, dpi
+            self.changed.emit()
+
+    def font(self, use: Use) -> QFont:
+        """The font of a use at the present size."""
+        return font(use, self._column, self._scale)
+
+    def colour(self, role: str) -> QColor:
+        """The colour of a role in the present light."""
+        return self.palette.colour(role)
+
+    def u(self, units: float, small_units: float | None = None) -> float:
+        """A length of *units* in device-independent px; *small_units* in the small column."""
+        chosen = small_units if small_units is not None and self.small else units
+        return chosen * UNIT_PT * self._scale * self._dpi / 72.0
