@@ -97,6 +97,7 @@ class AnimalEvent:
 
     animal: AnimalId
     happened: Happened
+    note: str | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -125,7 +126,6 @@ class Stock(AnimalEvent):
     """The animal came, went, was lost or died."""
 
     status: Status
-    note: str | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -159,7 +159,7 @@ class Offer(AnimalEvent):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Regurgitation(AnimalEvent):
-    note: str | None = None
+    """Undigested prey returned."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -203,7 +203,6 @@ class HoldSet(AnimalEvent):
 
     kind: HoldKind
     until: date | None = None
-    note: str | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

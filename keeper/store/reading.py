@@ -12,6 +12,7 @@ from keeper.store.database import Book
 from keeper.store.journal import BatchId, EntryKey
 from keeper.store.rows import TABLES, columns_of, day_number, from_row, select_columns
 from keeper.store.standing import WHOLE, stands
+from keeper.store.state import as_of
 
 E = TypeVar("E")
 
@@ -53,6 +54,11 @@ def _now_from(row: Sequence[Any]) -> AnimalNow:
 def board(book: Book) -> list[AnimalNow]:
     """Every animal of the book as it stands now, in no particular order."""
     return [_now_from(row) for row in book.connection.execute(f"SELECT {_NOW_SQL} FROM animal_now")]
+
+
+def board_on(book: Book, day: date) -> list[AnimalNow]:
+    """Every animal as it stood at the end of *day*, by all that is known now."""
+    return [_now_from(row) for row in as_of(book.connection, day)]
 
 
 def animal_now(book: Book, animal: AnimalId) -> AnimalNow | None:

@@ -20,7 +20,7 @@ ANIMAL_COLUMNS = {
         dam INTEGER REFERENCES animal (id), sire INTEGER REFERENCES animal (id), clutch TEXT""",
     "sexed": """
         sex TEXT NOT NULL CHECK (sex IN ('female', 'male', 'unknown')), sexed_by TEXT NOT NULL""",
-    "stock": "status TEXT NOT NULL, note TEXT",
+    "stock": "status TEXT NOT NULL",
     "moved": "place TEXT",
     "offer": """
         result TEXT NOT NULL
@@ -28,7 +28,7 @@ ANIMAL_COLUMNS = {
         evidence TEXT NOT NULL CHECK (evidence IN ('seen', 'gone at check', 'assumed', 'reported')),
         prey TEXT, count INTEGER CHECK (count > 0), mass_mg INTEGER CHECK (mass_mg > 0),
         withheld TEXT, round INTEGER REFERENCES round (id), line INTEGER""",
-    "regurgitation": "note TEXT",
+    "regurgitation": "",
     "weighing": """
         weight_mg INTEGER NOT NULL CHECK (weight_mg > 0), resolution_mg INTEGER,
         typed_twice INTEGER NOT NULL CHECK (typed_twice IN (0, 1))""",
@@ -36,7 +36,7 @@ ANIMAL_COLUMNS = {
     "shed_sign": """
         stage TEXT NOT NULL CHECK (stage IN ('dull', 'opaque', 'cleared', 'shed')),
         quality TEXT, pre_lay INTEGER NOT NULL CHECK (pre_lay IN (0, 1))""",
-    "hold_set": "kind TEXT NOT NULL, until INTEGER, note TEXT",
+    "hold_set": "kind TEXT NOT NULL, until INTEGER",
     "hold_ended": "kind TEXT NOT NULL",
     "clutch": "good INTEGER NOT NULL, slugs INTEGER NOT NULL, mass_mg INTEGER, code TEXT",
     "remark": "kind TEXT NOT NULL, text TEXT NOT NULL",
@@ -121,7 +121,7 @@ def _animal_table(name: str, columns: str) -> str:
     return f"""
 CREATE TABLE {name} (
     animal INTEGER NOT NULL REFERENCES animal (id),{_WHEN},
-    {columns.strip()},
+    note TEXT,{columns}{"," if columns else ""}
     PRIMARY KEY (animal, at, batch, seq)
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX {name}_batch ON {name} (batch);

@@ -6,17 +6,22 @@ whole table, and proves that the two agree.
 
 import sqlite3
 from collections.abc import Iterable
+from datetime import date
+from typing import Any
 
+from keeper.store.rows import day_number
 from keeper.store.standing import reckon_all, stands
 
 _EATEN = "('taken', 'part taken')"
+_UNTIL = "/* until */"  # where a day is set in, when the state of a past day is asked for
+_COUNTS = f"{stands('e')} {_UNTIL}"
 _KEY = "(e.at, e.batch, e.seq)"
 
 
 def _latest(table: str, condition: str = "1", order: str = "DESC") -> str:
     """Key of the latest standing entry of ``a`` in *table* (aliased e) that meets *condition*."""
     return f"""(SELECT e.at, e.batch, e.seq FROM {table} e
-        WHERE e.animal = a.id AND {condition} AND {stands("e")}
+        WHERE e.animal = a.id AND {condition} AND {_COUNTS}
         ORDER BY e.at {order}, e.batch {order}, e.seq {order} LIMIT 1)"""
 
 
@@ -36,13 +41,13 @@ def _after(alias: str) -> str:
 
 def _count(table: str, condition: str, most: int) -> str:
     return f"""(SELECT count(*) FROM (SELECT 1 FROM {table} e
-        WHERE e.animal = a.id AND {condition} AND {stands("e")} LIMIT {most}))"""
+        WHERE e.animal = a.id AND {condition} AND {_COUNTS} LIMIT {most}))"""
 
 
 def _edge_day(order: str) -> str:
     """First or last day on which a feed, a refusal or a weight was written."""
     days = " UNION ALL ".join(
-        f"""SELECT * FROM (SELECT e.day FROM {table} e WHERE e.animal = a.id AND {stands("e")}
+        f"""SELECT * FROM (SELECT e.day FROM {table} e WHERE e.animal = a.id AND {_COUNTS}
             ORDER BY e.at {order} LIMIT 1)"""
         for table in ("offer", "weighing")
     )
@@ -64,7 +69,7 @@ SELECT a.id,
     w.weight_mg, w.day, wm.mass_mg, wm.day, w2.weight_mg, w2.day,
     s.day, s2.day, sg.stage,
     (SELECT min(e.day) FROM shed_sign e WHERE e.animal = a.id AND e.stage = sg.stage
-        AND {_after("s")} AND {stands("e")}),
+        AND {_after("s")} AND {_COUNTS}),
     l.day, v.svl_mm, b.body_score, b.day
 FROM animal a
     JOIN described d ON d.animal = a.id AND (d.at, d.batch, d.seq) = {_latest("described")}
@@ -86,6 +91,14 @@ FROM animal a
     {_join("measured", "v", "e.svl_mm IS NOT NULL")}
     {_join("measured", "b", "e.body_score IS NOT NULL")}
 """
+
+
+_AS_OF = _SELECT.replace(_UNTIL, "AND e.day <= :until")
+
+
+def as_of(connection: sqlite3.Connection, day: date) -> list[tuple[Any, ...]]:
+    """State rows as they follow from all that is now known to have happened up to *day*."""
+    return connection.execute(_AS_OF, {"until": day_number(day)}).fetchall()
 
 
 def refresh(connection: sqlite3.Connection, animals: Iterable[int]) -> None:
