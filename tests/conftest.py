@@ -1,0 +1,26 @@
+"""What every test shares: Qt without a display, the long campaigns, a place for a book."""
+
+import os
+from pathlib import Path
+
+import pytest
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+
+def pytest_addoption(parser: pytest.Parser) -> None:
+    parser.addoption("--long", action="store_true", help="also run the campaigns marked long")
+
+
+def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
+    if config.getoption("--long"):
+        return
+    for item in items:
+        if item.get_closest_marker("long"):
+            item.add_marker(pytest.mark.skip(reason="a campaign: runs with --long"))
+
+
+@pytest.fixture
+def tmp_book_path(tmp_path: Path) -> Path:
+    """Where a test may make a record book; nothing is there yet."""
+    return tmp_path / "test.book"
