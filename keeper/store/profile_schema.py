@@ -222,12 +222,18 @@ def missing(key: str) -> str:
     return f"{key} is missing" + (f" ({LIMITS[last].meaning})" if last in LIMITS else "")
 
 
-def check_rising(section: object, key: str) -> None:
+def check_rising(section: Any, key: str) -> None:
     """Refuse a section in which a low figure stands above its high one."""
-    for names in RISING:
-        for low, high in pairwise(n for n in names if hasattr(section, n)):
-            pair = f"{key}.{low}", f"{key}.{high}"
-            _check_pair(getattr(section, low), getattr(section, high), *pair)
+    kind: Any = type(section)
+    for low, high in _rising_pairs(kind):
+        pair = f"{key}.{low}", f"{key}.{high}"
+        _check_pair(getattr(section, low), getattr(section, high), *pair)
+
+
+@cache
+def _rising_pairs(kind: Any) -> tuple[tuple[str, str], ...]:
+    known = _kinds_of(kind)
+    return tuple(pair for names in RISING for pair in pairwise(n for n in names if n in known))
 
 
 def _check_pair(low: object, high: object, low_key: str, high_key: str) -> None:
@@ -264,7 +270,7 @@ def _mapping(kinds: tuple[Any, ...], raw: object, key: str) -> dict[StrEnum, Any
 
 @cache
 def _kinds_of(kind: Any) -> Mapping[str, Any]:
-    return {field.name: field.type for field in fields(kind)}
+    return {f.name: f.type for f in fields(kind)} if is_dataclass(kind) else {}
 
 
 def _may_lack(kind: Any) -> bool:
