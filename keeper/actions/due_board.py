@@ -1,0 +1,114 @@
+"""Tonight's board: what each animal is due, and why."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+from typing import TypeVar
+
+from keeper.actions.keeping import Keeping, animals_on
+from keeper.husbandry.animal import AnimalId
+from keeper.husbandry.events import AnimalEvent, HoldSet, Offer, ShedSign
+from keeper.husbandry.now import AnimalNow
+from keeper.husbandry.profile import SpeciesProfile
+from keeper.rules.feeding import DueState, Plan, due, plan
+from keeper.rules.nights import every_day, feed_nights
+from keeper.rules.weights import empty_weight
+from keeper.store import reading
+
+E = TypeVar("E", bound=AnimalEvent)
+
+FEED_NIGHTS = "feed nights"
+"""Setting: recurrence rules of RFC 5545, one a line; empty means every day."""
+
+_LAST_OFFERS = 6
+_LAST_SIGNS = 6
+_NIGHTS_BACK = timedelta(days=60)
+_NIGHTS_AHEAD = timedelta(days=90)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DueRow:
+    """One animal of the board. recent holds its last offers, oldest first, if it is due."""
+
+    animal: AnimalNow
+    plan: Plan
+    recent: tuple[Offer, ...] = ()
+
+
+def feed_nights_around(keeping: Keeping, on: date) -> tuple[date, ...]:
+    """The keeper's feed nights from two months before *on* to three months after."""
+    rules = reading.settings(keeping.book).get(FEED_NIGHTS, "").split()
+    first, last = on - _NIGHTS_BACK, on + _NIGHTS_AHEAD
+    return feed_nights(rules, first, last) if rules else every_day(first, last)
+
+
+def due_rows(keeping: Keeping, on: date) -> list[DueRow]:
+    """Every animal in the room in walking order, with what it is due on the night *on*.
+
+    Two steps keep a large room quick: all are judged by their state row, and only those
+    that may be fed tonight have their recent offers read and prey chosen.
+    """
+    nights = feed_nights_around(keeping, on)
+    holds = reading.open_holds(keeping.book, on)
+    animals = [row for row in animals_on(keeping, on) if row.in_the_room]
+    first = {
+        row.animal: due(row, keeping.profile(row), nights, on, holds.get(row.animal, ()))
+        for row in animals
+    }
+    closer = [row.animal for row in animals if _needs_a_closer_look(row, first[row.animal])]
+    offers = _until(on, reading.recent(keeping.book, Offer, closer, _LAST_OFFERS))
+    signs = _until(on, reading.recent(keeping.book, ShedSign, closer, _LAST_SIGNS))
+    rows = []
+    for row in animals:
+        if row.animal not in offers:
+            rows.append(DueRow(animal=row, plan=first[row.animal]))
+            continue
+        planned = _planned(keeping, row, nights, on, holds, offers, signs)
+        rows.append(DueRow(animal=row, plan=planned, recent=tuple(offers[row.animal])))
+    return rows
+
+
+def empty_now_g(row: AnimalNow, profile: SpeciesProfile) -> float | None:
+    """Empty weight at the last weighing; None when there is none."""
+    if row.weight_g is None or row.weighed_on is None:
+        return None
+    meals = (
+        [(row.meal_before_weighing_on, row.meal_before_weighing_g)]
+        if row.meal_before_weighing_on is not None
+        else []
+    )
+    found = empty_weight(row.weight_g, row.weighed_on, meals, profile)
+    return getattr(found, "grams", None)
+
+
+def _needs_a_closer_look(row: AnimalNow, first: Plan) -> bool:
+    return first.state is not DueState.NOT_DUE or row.refused_since > 0
+
+
+def _planned(
+    keeping: Keeping,
+    row: AnimalNow,
+    nights: Sequence[date],
+    on: date,
+    holds: Mapping[AnimalId, Sequence[HoldSet]],
+    offers: Mapping[AnimalId, Sequence[Offer]],
+    signs: Mapping[AnimalId, Sequence[ShedSign]],
+) -> Plan:
+    profile = keeping.profile(row)
+    return plan(
+        row,
+        profile,
+        nights,
+        on,
+        open_holds=holds.get(row.animal, ()),
+        recent=offers[row.animal],
+        signs=signs[row.animal],
+        empty_g=empty_now_g(row, profile),
+    )
+
+
+def _until(on: date, found: Mapping[AnimalId, Sequence[E]]) -> dict[AnimalId, list[E]]:
+    return {
+        animal: [event for event in events if event.happened.day <= on]
+        for animal, events in found.items()
+    }

@@ -1,0 +1,96 @@
+"""What every verb works with: an open book, the species profiles, a clock and who keeps."""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from datetime import date, datetime
+from functools import cached_property
+from pathlib import Path
+
+from keeper.husbandry.now import AnimalNow
+from keeper.husbandry.place import walking_key
+from keeper.husbandry.profile import SpeciesProfile
+from keeper.store import reading
+from keeper.store.database import Book, create_book, open_book
+from keeper.store.species_files import load_profiles, profile_for, with_overrides
+
+
+@dataclass(frozen=True)
+class Keeping:
+    """One book at work. now gives this instant with the offset of the place."""
+
+    book: Book
+    shipped: Mapping[str, SpeciesProfile]
+    now: Callable[[], datetime]
+    keeper: str = ""
+
+    @property
+    def today(self) -> date:
+        return self.now().date()
+
+    @cached_property
+    def profiles(self) -> Mapping[str, SpeciesProfile]:
+        """The shipped profiles with the keeper's own figures in their place."""
+        own = reading.overrides(self.book)
+        return {
+            slug: with_overrides(profile, [o for o in own if o.species == slug])
+            for slug, profile in self.shipped.items()
+        }
+
+    def profile(self, animal: AnimalNow) -> SpeciesProfile:
+        return profile_for(self.profiles, animal.species)
+
+    def close(self) -> None:
+        self.book.close()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Written:
+    """What a verb wrote: the batch that can be taken back, and a line for the foot."""
+
+    batch: int
+    at: datetime
+    verb: str
+    where: str = ""
+    what: str = ""
+
+
+def open_keeping(
+    path: Path,
+    *,
+    station: str,
+    now: Callable[[], datetime],
+    keeper: str = "",
+    read_only: bool = False,
+) -> Keeping:
+    """Open the book at *path*. Raises BookError with one sentence where it cannot."""
+    book = open_book(path, station=station, read_only=read_only)
+    return Keeping(book, load_profiles(), now, keeper)
+
+
+def new_keeping(
+    path: Path, *, station: str, now: Callable[[], datetime], keeper: str = ""
+) -> Keeping:
+    """Make a new book at *path* and open it."""
+    return Keeping(create_book(path, station=station), load_profiles(), now, keeper)
+
+
+def animals_on(keeping: Keeping, on: date) -> list[AnimalNow]:
+    """Every animal in walking order, as it stood on the day *on*."""
+    rows = (
+        reading.board(keeping.book) if on >= keeping.today else reading.board_on(keeping.book, on)
+    )
+    return sorted(rows, key=lambda row: (walking_key(row.place), row.code))
+
+
+def animal_coded(keeping: Keeping, code: str) -> AnimalNow:
+    """The animal that bears *code*.
+
+    Raises:
+        LookupError: none does, or more than one, in a sentence for the keeper.
+    """
+    found = reading.animals_coded(keeping.book, code)
+    if not found:
+        raise LookupError(f"No animal in this book has the code {code!r}.")
+    if len(found) > 1:
+        raise LookupError(f"{len(found)} animals have the code {code!r}; give one a new code.")
+    return found[0]

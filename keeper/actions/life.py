@@ -1,0 +1,99 @@
+"""One animal's whole record up to a day, read once and shared by every page that needs it."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import date
+from typing import TypeVar
+
+from keeper.actions.keeping import Keeping
+from keeper.husbandry.animal import AnimalId, Sex
+from keeper.husbandry.events import (
+    AnimalEvent,
+    Clutch,
+    HoldSet,
+    Measured,
+    Moved,
+    Offer,
+    Regurgitation,
+    Remark,
+    Result,
+    ShedSign,
+    Weighing,
+)
+from keeper.husbandry.now import AnimalNow
+from keeper.husbandry.profile import SpeciesProfile
+from keeper.rules.growth.expectation import Expectation, expectation, expectation_over
+from keeper.rules.weights import Empty, EmptyWeight, Meal, empty_weight
+from keeper.store import reading
+
+E = TypeVar("E", bound=AnimalEvent)
+
+EATEN = frozenset({Result.TAKEN, Result.PART})
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Life:
+    """Standing entries, oldest first."""
+
+    weighings: tuple[Weighing, ...] = ()
+    offers: tuple[Offer, ...] = ()
+    regurgitations: tuple[Regurgitation, ...] = ()
+    signs: tuple[ShedSign, ...] = ()
+    holds: tuple[HoldSet, ...] = ()
+    moves: tuple[Moved, ...] = ()
+    clutches: tuple[Clutch, ...] = ()
+    measures: tuple[Measured, ...] = ()
+    remarks: tuple[Remark, ...] = ()
+
+    @property
+    def meals(self) -> list[Meal]:
+        """Days and grams of what was eaten."""
+        return [(o.happened.day, o.mass_g) for o in self.offers if o.result in EATEN]
+
+
+def life_of(keeping: Keeping, animal: AnimalId, on: date) -> Life:
+    """Everything written about *animal* that had happened by the end of *on*."""
+
+    def read(kind: type[E]) -> tuple[E, ...]:
+        entries = reading.history(keeping.book, kind, animal)
+        return tuple(entry.event for entry in entries if entry.event.happened.day <= on)
+
+    return Life(
+        weighings=read(Weighing),
+        offers=read(Offer),
+        regurgitations=read(Regurgitation),
+        signs=read(ShedSign),
+        holds=read(HoldSet),
+        moves=read(Moved),
+        clutches=read(Clutch),
+        measures=read(Measured),
+        remarks=read(Remark),
+    )
+
+
+def empties(
+    weighings: Iterable[Weighing], meals: Iterable[Meal], profile: SpeciesProfile
+) -> list[Empty]:
+    """Each weighing freed of its meals; one that holds more meal than animal is left out."""
+    fed = list(meals)
+    found = []
+    for weighing in weighings:
+        day = weighing.happened.day
+        empty = empty_weight(weighing.weight_g, day, fed, profile)
+        if isinstance(empty, EmptyWeight):
+            found.append((day, empty.grams, empty.within_digestion))
+    return found
+
+
+def expected_on(row: AnimalNow, profile: SpeciesProfile, on: date) -> Expectation | None:
+    """What is expected for its sex on the day *on*; None when sex or age cannot say."""
+    curve = profile.growth.get(row.sex)
+    if row.sex is Sex.UNKNOWN or curve is None or row.hatched_first is None:
+        return None
+    oldest = (on - row.hatched_first).days
+    youngest = (on - (row.hatched_last or row.hatched_first)).days
+    if oldest < 0:
+        return None
+    if oldest == youngest:
+        return expectation(curve, oldest)
+    return expectation_over(curve, max(youngest, 0), oldest)

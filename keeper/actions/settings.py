@@ -1,0 +1,35 @@
+"""The keeper's choices that belong to the book."""
+
+from datetime import date
+
+from keeper.actions.due_board import FEED_NIGHTS
+from keeper.actions.keeping import Keeping, Written
+from keeper.actions.noting import note
+from keeper.husbandry.events import Override, Setting
+from keeper.husbandry.when import at_instant
+from keeper.rules.nights import feed_nights
+from keeper.store.species_files import with_overrides
+
+
+def set_feed_nights(keeping: Keeping, rules: str) -> Written:
+    """Feed on the nights that *rules* give: recurrence rules of RFC 5545, one a line.
+
+    Raises:
+        ValueError: a rule cannot be read, in one sentence; nothing is written.
+    """
+    feed_nights(rules.split(), date(2026, 1, 1), date(2026, 2, 1))
+    setting = Setting(happened=at_instant(keeping.now()), key=FEED_NIGHTS, value=rules)
+    return note(keeping, "set feed nights", setting, what=rules or "every day")
+
+
+def set_own_figure(keeping: Keeping, species: str, key: str, value: float, reason: str) -> Written:
+    """Put the keeper's own figure in place of a profile's.
+
+    Raises:
+        ValueError: no such figure, or an impossible value; nothing is written.
+    """
+    own = Override(
+        happened=at_instant(keeping.now()), species=species, key=key, value=value, reason=reason
+    )
+    with_overrides(keeping.shipped[species], [own])
+    return note(keeping, "set own figure", own, where=species, what=f"{key} {value:g}")

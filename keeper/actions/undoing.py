@@ -1,0 +1,65 @@
+"""Take back and put back, across restarts, without ever removing a line."""
+
+from keeper.actions.keeping import Keeping, Written
+from keeper.store import reading
+from keeper.store.errors import CannotWithdraw
+from keeper.store.journal import REDO_VERB, UNDO_VERB, withdraw_batch
+from keeper.store.reading import Batch
+
+_LOOK_BACK = 2000
+
+
+def _mine(keeping: Keeping, since: int) -> list[Batch]:
+    batches = reading.latest_batches(keeping.book, _LOOK_BACK)
+    return [b for b in batches if b.station == keeping.book.station and b.id > since]
+
+
+def next_to_take_back(keeping: Keeping, since: int = 0) -> Batch | None:
+    """The newest batch of this station that stands, later than the batch *since*."""
+    ordinary = (b for b in _mine(keeping, since) if b.verb not in (UNDO_VERB, REDO_VERB))
+    return next((b for b in ordinary if b.stands), None)
+
+
+def next_to_put_back(keeping: Keeping) -> Batch | None:
+    """The newest taking-back that nothing new was written after."""
+    for found in _mine(keeping, 0):
+        if found.verb == UNDO_VERB and found.stands:
+            return found
+        if found.verb not in (UNDO_VERB, REDO_VERB):
+            return None
+    return None
+
+
+def take_back(keeping: Keeping, since: int = 0) -> tuple[Batch, Written]:
+    """Take back the newest batch; returns it and what was written.
+
+    Raises:
+        CannotWithdraw: nothing is left to take back.
+    """
+    target = next_to_take_back(keeping, since)
+    if target is None:
+        raise CannotWithdraw("Nothing is left to take back.")
+    return target, take_back_batch(keeping, target.id)
+
+
+def take_back_batch(keeping: Keeping, target: int) -> Written:
+    """Take back the batch *target*, whatever was written since."""
+    at = keeping.now()
+    batch = withdraw_batch(keeping.book, target, verb=UNDO_VERB, keeper=keeping.keeper, written=at)
+    return Written(batch=batch, at=at, verb=UNDO_VERB)
+
+
+def put_back(keeping: Keeping) -> Written:
+    """Undo the newest taking-back.
+
+    Raises:
+        CannotWithdraw: nothing was taken back since the last entry.
+    """
+    target = next_to_put_back(keeping)
+    if target is None:
+        raise CannotWithdraw("Nothing was taken back since the last entry.")
+    at = keeping.now()
+    batch = withdraw_batch(
+        keeping.book, target.id, verb=REDO_VERB, keeper=keeping.keeper, written=at
+    )
+    return Written(batch=batch, at=at, verb=REDO_VERB)
