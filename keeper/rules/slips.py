@@ -5,7 +5,7 @@ A weight is judged by what this animal is expected to weigh, never by a fixed ra
 
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
-from datetime import date, timedelta
+from datetime import date
 from math import log
 from typing import Literal
 
