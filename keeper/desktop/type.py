@@ -43,6 +43,7 @@ class Use(StrEnum):
     PULLED_WORD = auto()
     TUB_NUMBER = auto()
     TUB_NAME = auto()
+    TUB_CORNER = auto()
     TUB_VALUE = auto()
     TUB_CAUTION = auto()
     STATE_LETTER = auto()
@@ -93,6 +94,7 @@ SIZES = {
     Use.PULLED_WORD: _size(14, 11, 600),
     Use.TUB_NUMBER: _size(19, 12.5, 700),
     Use.TUB_NAME: _size(14, 10, 600),
+    Use.TUB_CORNER: _size(12, 9, 400),
     Use.TUB_VALUE: _size(25, 18, 600),
     Use.TUB_CAUTION: _size(13, 9, 700, spacing_pt=0.6),
     Use.STATE_LETTER: _size(33, 22, 700),
@@ -127,6 +129,7 @@ def font(use: Use, column: Column, scale: float = 1.0, face: Face | None = None)
     made = QFont(chosen.family)
     made.setPointSizeF(points * chosen.factor)
     made.setWeight(QFont.Weight(size.weight))
+    made.setHintingPreference(QFont.HintingPreference.PreferNoHinting)  # widths scale evenly
     if chosen.stretch != 100:
         made.setStretch(chosen.stretch)
     if size.spacing_pt:

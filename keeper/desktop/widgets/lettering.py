@@ -42,18 +42,22 @@ def set_line(
     *,
     align: Qt.AlignmentFlag = LEFT,
     room: float | None = None,
+    flush: bool = False,
 ) -> float:
     """Set *text* with its baseline at *place* and return the width used.
 
     Args:
         align: whether *place* is the left end, the middle or the right end.
         room: the width there is; longer text is cut with an ellipsis.
+        flush: put the ink of the first letter, not its side bearing, at the left end.
     """
     metrics = QFontMetricsF(font)
     if room is not None and metrics.horizontalAdvance(text) > room:
         text = metrics.elidedText(text, Qt.TextElideMode.ElideRight, max(0.0, room))
     width = metrics.horizontalAdvance(text)
     left = place.x() - {LEFT: 0.0, CENTRE: width / 2, RIGHT: width}[align]
+    if flush and text:
+        left -= metrics.leftBearing(text[0])
     painter.setFont(font)
     painter.setPen(colour)
     painter.drawText(QPointF(left, place.y()), text)
@@ -85,7 +89,10 @@ def font_to_fit(font: QFont, text: str, room: float, least_pt: float) -> QFont:
     if width <= room or width <= 0:
         return font
     fitted = QFont(font)
-    fitted.setPointSizeF(max(least_pt, font.pointSizeF() * room / width * 0.995))
+    points = font.pointSizeF() * room / width
+    while points > least_pt and advance(fitted, text) > room:
+        fitted.setPointSizeF(max(least_pt, points))
+        points -= 0.1
     return fitted
 
 

@@ -250,7 +250,7 @@ class _Line:
 def _lettering(rect: QRectF, letter: str, number: str, given: QFont | None) -> tuple[_Line, ...]:
     """The letter and the number as lines on a common middle, centred in *rect*."""
     alone = len(letter) == 1 and not number
-    share = 0.6 if alone else 0.36
+    share = (0.72 if rect.height() < 30 else 0.6) if alone else 0.36
     font = given or _proportional(rect, letter or number, share, 700 if letter else 400)
     fonts = [(letter, font)] if letter else []
     if number:

@@ -1,0 +1,55 @@
+"""A light put on ordinary Qt widgets: flat fields, keys, tables and menus, no shadow, no shade."""
+
+from __future__ import annotations
+
+from string import Template
+
+from PySide6.QtWidgets import QWidget
+
+from keeper.desktop.light import Palette, qt_palette
+
+_SHEET = Template("""
+QLineEdit, QPlainTextEdit, QTextEdit, QAbstractSpinBox, QComboBox {
+    background: $sheet; color: $ink; border: 1px solid $line; padding: 0.15em 0.4em;
+    selection-background-color: $point; selection-color: $on_point;
+}
+QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QAbstractSpinBox:focus, QComboBox:focus {
+    border: 3px solid $point;
+}
+QPushButton {
+    background: $sheet; color: $ink; border: 1px solid $line; border-radius: 3px;
+    padding: 0.3em 0.9em;
+}
+QPushButton:focus, QPushButton:default { border: 3px solid $point; }
+QPushButton:pressed { background: $ink; color: $ground; }
+QPushButton:disabled { color: $ink3; border-color: $hair; }
+QTableView, QListView, QTreeView {
+    background: $ground; color: $ink; border: 0; gridline-color: $hair;
+    selection-background-color: $sheet; selection-color: $ink; outline: 0;
+}
+QHeaderView::section {
+    background: $ground; color: $ink3; border: 0; border-bottom: 1px solid $line;
+    padding: 0.2em 0.3em;
+}
+QMenuBar { background: $ground; color: $ink; border-bottom: 1px solid $line; }
+QMenuBar::item { padding: 0.3em 0.8em; background: transparent; }
+QMenuBar::item:selected { background: $ink; color: $ground; }
+QMenu { background: $sheet; color: $ink; border: 3px solid $ink; padding: 0.3em; }
+QMenu::item { padding: 0.25em 1.6em 0.25em 1.2em; }
+QMenu::item:selected { background: $ink; color: $ground; }
+QMenu::item:disabled { color: $ink3; }
+QMenu::separator { height: 1px; background: $hair; margin: 0.3em 0.6em; }
+QToolTip { background: $sheet; color: $ink; border: 1px solid $line; }
+""")
+
+
+def dress(window: QWidget, palette: Palette) -> None:
+    """Put *palette* on *window* and on every ordinary widget in it."""
+    window.setPalette(qt_palette(palette))
+    window.setStyleSheet(style_sheet(palette))
+
+
+def style_sheet(palette: Palette) -> str:
+    """The style sheet of a light; every colour in it is one of the palette's roles."""
+    roles = {role: getattr(palette, role) for role in Palette.__slots__}
+    return _SHEET.substitute(roles)

@@ -1,0 +1,45 @@
+"""The places of the window: each a name, a key and a way to make its page."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from PySide6.QtWidgets import QWidget
+
+from keeper.desktop.look import Look
+
+PLACE_KEYS = {
+    "Round": "F2",
+    "Weigh-in": "F3",
+    "Sheds": "F4",
+    "Heat": "F5",
+    "Racks": "F6",
+    "Watch": "F7",
+    "Females": "F8",
+    "Animal": "F9",
+    "Records": "F11",
+}
+"""F1 stays help, F10 the menu and F12 the light, as many hands expect of those keys."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class KeyLine:
+    """A key of a place and what it does there, for the key sheet."""
+
+    key: str
+    words: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Place:
+    """One place. ``make`` is called once, when the place is first gone to.
+
+    ``name`` stands in the strip, ``title`` in the window's title; ``keys`` are what F1 lists.
+    """
+
+    key: str
+    name: str
+    title: str
+    make: Callable[[Look], QWidget]
+    keys: tuple[KeyLine, ...] = ()

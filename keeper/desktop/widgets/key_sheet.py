@@ -1,0 +1,91 @@
+"""The keys of the present place, laid over it until F1 or Esc; it never takes the keyboard."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QKeySequence, QPainter, QPen, QShortcut
+from PySide6.QtWidgets import QWidget
+
+from keeper.desktop.look import Look
+from keeper.desktop.places import KeyLine
+from keeper.desktop.type import Use
+from keeper.desktop.widgets.drawn import Drawn, announce
+from keeper.desktop.widgets.lettering import advance, cap_height, set_line
+
+
+class KeySheet(Drawn):
+    """A framed sheet of keys in as many columns as it needs; hidden until ``show_keys``."""
+
+    def __init__(self, look: Look, parent: QWidget) -> None:
+        super().__init__(look, parent)
+        self._title = ""
+        self._lines: tuple[KeyLine, ...] = ()
+        self._escape = QShortcut(QKeySequence(Qt.Key.Key_Escape), self.window(), self.hide)
+        self._escape.setEnabled(False)
+        self.hide()
+
+    def show_keys(self, title: str, lines: Sequence[KeyLine]) -> None:
+        """Show *lines* under *title* over the parent and read them out."""
+        self._title, self._lines = title, tuple(lines)
+        said = "; ".join(f"{line.key}: {line.words}" for line in lines)
+        self.tell(f"keys of {title}: {said}")
+        self.fit_parent()
+        self.show()
+        self.raise_()
+        announce(self, self.text())
+
+    def setVisible(self, visible: bool) -> None:
+        self._escape.setEnabled(visible)
+        super().setVisible(visible)
+
+    def fit_parent(self) -> None:
+        """Lie in the middle of the parent, as large as the keys need."""
+        parent = self.parentWidget()
+        if parent is None:
+            return
+        width, height = self.natural_size()
+        width, height = min(width, parent.width()), min(height, parent.height())
+        left, top = (parent.width() - width) / 2, (parent.height() - height) / 2
+        self.setGeometry(QRectF(left, top, width, height).toRect())
+
+    def natural_size(self) -> tuple[float, float]:
+        look, columns = self.look, self._columns()
+        wide = sum(self._widths()) + look.u(6)
+        rows = -(-len(self._lines) // columns)
+        return columns * wide + look.u(10), rows * look.u(8, 6.6) + look.u(24, 20)
+
+    def paint(self, painter: QPainter) -> None:
+        look, frame = self.look, 3.0
+        inside = QRectF(self.rect()).adjusted(frame / 2, frame / 2, -frame / 2, -frame / 2)
+        pen = QPen(look.colour("ink"), frame)
+        pen.setJoinStyle(Qt.PenJoinStyle.MiterJoin)
+        painter.setPen(pen)
+        painter.setBrush(look.colour("sheet"))
+        painter.drawRect(inside)
+        left = look.u(8)
+        head = look.font(Use.PAGE_HEAD)
+        first = look.u(7, 5.5) + cap_height(head)
+        set_line(painter, QPointF(left, first), f"Keys of {self._title}", head, look.colour("ink"))
+        self._paint_lines(painter, QPointF(left, first + look.u(10, 8)))
+
+    def _paint_lines(self, painter: QPainter, start: QPointF) -> None:
+        look = self.look
+        strong, plain = look.font(Use.BODY_STRONG), look.font(Use.BODY)
+        keys, words = self._widths()
+        rows = -(-len(self._lines) // self._columns())
+        for number, line in enumerate(self._lines):
+            left = start.x() + (number // rows) * (keys + words + look.u(6))
+            base = start.y() + (number % rows) * look.u(8, 6.6)
+            set_line(painter, QPointF(left, base), line.key, strong, look.colour("ink"))
+            set_line(painter, QPointF(left + keys, base), line.words, plain, look.colour("ink2"))
+
+    def _widths(self) -> tuple[float, float]:
+        look = self.look
+        keys = (advance(look.font(Use.BODY_STRONG), line.key) for line in self._lines)
+        words = (advance(look.font(Use.BODY), line.words) for line in self._lines)
+        return max(keys, default=0.0) + look.u(4), max(words, default=0.0)
+
+    def _columns(self) -> int:
+        return 1 if len(self._lines) <= 9 else 2
