@@ -1,0 +1,28 @@
+"""What happened, told once: screens speak to the window, and hear of changes, only through here."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QObject, Signal
+
+from keeper.actions.keeping import Written
+
+
+class Notices(QObject):
+    """One object a window.
+
+    Signals: ``written`` after something was written in the book (carries the ``Written``);
+    ``refused`` with one sentence when nothing was; ``noted`` with a plain sentence;
+    ``changed`` when the book changed in any way, so that what is shown may be read again;
+    ``animal_asked`` with an animal's key to open its page.
+    """
+
+    written = Signal(object)
+    refused = Signal(str)
+    noted = Signal(str)
+    changed = Signal()
+    animal_asked = Signal(object)  # keys are larger than a C int
+
+    def tell_written(self, written: Written) -> None:
+        """Say what was written and that the book changed."""
+        self.written.emit(written)
+        self.changed.emit()
