@@ -147,12 +147,15 @@ def line_to_type(
 
     >>> line_to_type(["libgl1"], ["libGL.so.1"], has_dnf=False)
     'System libraries are missing (libGL.so.1); type: sudo apt-get install libgl1'
+    >>> line_to_type(["libgl1"], ["libGL.so.1", "libEGL.so.1"], has_dnf=False, reasons=["full"])
+    'System libraries are missing (libGL.so.1 and 1 more; full); type: sudo apt-get install libgl1'
     """
     wide = "()(64bit)" if sys.maxsize > 2**32 else ""
     fedora = " ".join(f"'{soname}{wide}'" for soname in missing)
     line = f"dnf install {fedora}" if has_dnf else f"apt-get install {' '.join(packages)}"
-    because = "".join(f"; {reason}" for reason in reasons)
-    return f"System libraries are missing ({', '.join(missing)}{because}); type: sudo {line}"
+    named = missing[0] + (f" and {len(missing) - 1} more" if missing[1:] else "")
+    because = "; ".join([named, *reasons])
+    return f"System libraries are missing ({because}); type: sudo {line}"
 
 
 def administrator() -> list[str] | None:
@@ -188,7 +191,6 @@ def _unpack_libraries(venv: Path, libraries: dict[str, str], missing: Sequence[s
     for name in missing:
         packages += BASE_DATA.get(name, [])
     syslibs = venv / "syslibs"
-    say(f"The program needs {len(packages)} system packages; unpacking them into {syslibs}.")
     unpack(packages, syslibs)
     (syslibs / "fonts.conf").write_text(FONTS.format(syslibs=syslibs))
 
@@ -197,6 +199,7 @@ def unpack(packages: Sequence[str], target: Path) -> None:
     """Fetches Debian packages and unpacks them into `target`; needs no administrator."""
     if not (shutil.which("apt-get") and shutil.which("dpkg-deb")):
         raise SetupError("there is no apt-get to fetch them with")
+    say(f"Unpacking Debian packages into {target}: {' '.join(packages)}.")
     target.mkdir(parents=True, exist_ok=True)
     with tempfile.TemporaryDirectory() as name:
         folder = Path(name)
@@ -231,6 +234,7 @@ def _private_apt(folder: Path) -> list[str]:
         "Dir::Cache": folder / "cache",
         "Debug::NoLocking": "1",
         "APT::Sandbox::User": "root",
+        "APT::Update::Error-Mode": "any",
     }
     return [word for key, value in settings.items() for word in ("-o", f"{key}={value}")]
 
