@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from string import Template
 
-from PySide6.QtWidgets import QWidget
+from PySide6.QtGui import QFont
+from PySide6.QtWidgets import QApplication, QWidget
 
 from keeper.desktop.light import Palette, qt_palette
 
@@ -43,9 +44,13 @@ QToolTip { background: $sheet; color: $ink; border: 1px solid $line; }
 """)
 
 
-def dress(window: QWidget, palette: Palette) -> None:
-    """Put *palette* on *window* and on every ordinary widget in it."""
-    window.setPalette(qt_palette(palette))
+def dress(window: QWidget, palette: Palette, font: QFont) -> None:
+    """Put a light and a font on *window* and on every ordinary widget of the application.
+
+    Palette and font are the application's: a window with a style sheet hands down neither.
+    """
+    QApplication.setPalette(qt_palette(palette))
+    QApplication.setFont(font)
     window.setStyleSheet(style_sheet(palette))
 
 

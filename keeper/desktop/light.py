@@ -85,7 +85,7 @@ RED_LAMP = Palette(
     line="#8F7457",
     hair="#3A2D21",
     fill1="#33281D",
-    fill2="#755E45",
+    fill2="#705F46",
     fill3="#AF906C",
     band1="#33281D",
     band2="#4A3A2A",
@@ -160,14 +160,15 @@ def dimmed(palette: Palette, step: int) -> Palette:
     """The same light dimmed by *step* (0 to ``len(DIM_SHARES) - 1``; IndexError beyond).
 
     Papers and fills fall by the full share; inks stop where their contrast would be lost,
-    so the page gets darker and stays readable. Day does not dim.
+    so the page gets darker and stays readable. A dimmed fill2 is carried by its outline, not
+    by its own contrast. Day does not dim.
     """
     share = DIM_SHARES[step]
     if step == 0 or not palette.is_dark:
         return palette
-    for role in ("ground", "sheet", "hair", "fill1", "band1", "band2"):
+    for role in ("ground", "sheet", "hair", "fill1", "fill2", "band1", "band2"):
         palette = _darkened(palette, role, share)
-    for role in ("fill2", "line", "fill3", "ink3", "ink2", "ink"):
+    for role in ("line", "fill3", "ink3", "ink2", "ink"):
         least = _floor_luminance(palette, role)
         lowered = max(share, least / luminance(getattr(palette, role)))
         palette = _darkened(palette, role, min(1.0, lowered))

@@ -110,6 +110,8 @@ class MainWindow(QMainWindow):
     def event(self, event: QEvent) -> bool:
         if isinstance(event, QKeyEvent):
             self._watch_alt(event)
+        elif event.type() == QEvent.Type.WindowDeactivate:
+            self._alt_alone = False
         return super().event(event)
 
     def _assemble(self) -> None:
@@ -180,7 +182,7 @@ class MainWindow(QMainWindow):
     def _watch_alt(self, event: QKeyEvent) -> None:
         """Alt pressed and let go by itself asks for the menu."""
         alone = event.key() == Qt.Key.Key_Alt
-        if event.type() == QEvent.Type.KeyPress:
+        if event.type() in (QEvent.Type.KeyPress, QEvent.Type.ShortcutOverride):
             self._alt_alone = alone
         elif event.type() == QEvent.Type.KeyRelease and alone and self._alt_alone:
             self._alt_alone = False
@@ -190,8 +192,7 @@ class MainWindow(QMainWindow):
         self._pages[self._index].setFocus()
 
     def _dress(self) -> None:
-        dress(self, self.look.palette)
-        self.setFont(self.look.font(Use.BODY))
+        dress(self, self.look.palette, self.look.font(Use.BODY))
 
 
 def _action(parent: QWidget, text: str, keys: Sequence[str], slot: Callable[[], object]) -> QAction:
@@ -205,8 +206,13 @@ def _lines_of(actions: Sequence[QAction]) -> tuple[KeyLine, ...]:
     return tuple(
         KeyLine(
             key=", ".join(key.toString() for key in action.shortcuts()),
-            words=action.text().replace("&", ""),
+            words=_in_a_line(action.text()),
         )
         for action in actions
         if action.shortcuts()
     )
+
+
+def _in_a_line(text: str) -> str:
+    plain = text.replace("&", "")
+    return plain[:1].lower() + plain[1:]

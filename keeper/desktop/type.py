@@ -20,13 +20,13 @@ from functools import lru_cache
 from importlib.util import find_spec
 from pathlib import Path
 
-from PySide6.QtGui import QFont, QFontDatabase, QFontMetricsF
+from PySide6.QtGui import QFont, QFontDatabase, QFontInfo, QFontMetricsF
 
 FAMILIES = ("Source Sans Pro", "Source Sans 3", "DejaVu Sans")
 FILES = ("Regular", "Semibold", "Bold", "It")
 X_HEIGHT_EM = 0.486
 FIGURE_WIDTH_EM = 0.51
-_MEASURE_AT_PX = 200
+_MEASURE_AT_PT = 150.0
 
 
 class Use(StrEnum):
@@ -188,12 +188,12 @@ def first_family(wanted: Sequence[str], present: Collection[str], system: str) -
 def measured_face(family: str) -> Face:
     """Scale *family* to an x-height of 0.486 em, then narrow it to figures of 0.51 em."""
     probe = QFont(family)
-    probe.setPixelSize(_MEASURE_AT_PX)
-    metrics = QFontMetricsF(probe)
-    factor = X_HEIGHT_EM * _MEASURE_AT_PX / max(1.0, metrics.xHeight())
+    probe.setPointSizeF(_MEASURE_AT_PT)
+    metrics, em_px = QFontMetricsF(probe), float(QFontInfo(probe).pixelSize())
+    factor = X_HEIGHT_EM * em_px / max(1.0, metrics.xHeight())
     if abs(factor - 1) < 0.02:
         factor = 1.0
-    figure_em = factor * metrics.horizontalAdvance("0") / _MEASURE_AT_PX
+    figure_em = factor * metrics.horizontalAdvance("0") / em_px
     return Face(
         family=family,
         factor=factor,

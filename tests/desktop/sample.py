@@ -175,7 +175,7 @@ class RoundPage(QWidget):
         column.addWidget(strip)
         because = Reason(look)
         because.show_reason(
-            "7 days since eaten, interval 7. 9 g is 11 % of 82 g empty. "
+            "7 days since eaten, interval 7. 9\u202fg is 11\u202f% of 82\u202fg empty. "
             "Two fuzzies, not one hopper: hopper refused 21 and 28 Oct. No holds."
         )
         column.addWidget(because, 1)

@@ -54,7 +54,7 @@ class KeySheet(Drawn):
         look, columns = self.look, self._columns()
         wide = sum(self._widths()) + look.u(6)
         rows = -(-len(self._lines) // columns)
-        return columns * wide + look.u(10), rows * look.u(8, 6.6) + look.u(24, 20)
+        return columns * wide + look.u(10), rows * look.u(8, 6.6) + look.u(21, 17.5)
 
     def paint(self, painter: QPainter) -> None:
         look, frame = self.look, 3.0

@@ -11,6 +11,7 @@ from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter
 LEFT = Qt.AlignmentFlag.AlignLeft
 CENTRE = Qt.AlignmentFlag.AlignHCenter
 RIGHT = Qt.AlignmentFlag.AlignRight
+_ROUNDING_PX = 0.5  # a text measured at exactly its room is not cut
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -52,7 +53,7 @@ def set_line(
         flush: put the ink of the first letter, not its side bearing, at the left end.
     """
     metrics = QFontMetricsF(font)
-    if room is not None and metrics.horizontalAdvance(text) > room:
+    if room is not None and metrics.horizontalAdvance(text) > room + _ROUNDING_PX:
         text = metrics.elidedText(text, Qt.TextElideMode.ElideRight, max(0.0, room))
     width = metrics.horizontalAdvance(text)
     left = place.x() - {LEFT: 0.0, CENTRE: width / 2, RIGHT: width}[align]
@@ -89,17 +90,21 @@ def font_to_fit(font: QFont, text: str, room: float, least_pt: float) -> QFont:
     if width <= room or width <= 0:
         return font
     fitted = QFont(font)
-    points = font.pointSizeF() * room / width
+    points = max(least_pt, font.pointSizeF() * room / width)
+    fitted.setPointSizeF(points)
     while points > least_pt and advance(fitted, text) > room:
-        fitted.setPointSizeF(max(least_pt, points))
-        points -= 0.1
+        points = max(least_pt, points - 0.1)
+        fitted.setPointSizeF(points)
     return fitted
 
 
 def wrapped(text: str, font: QFont, room: float) -> Iterator[str]:
-    """*text* broken at spaces into lines at most *room* wide; a longer word keeps its own line."""
+    """*text* broken into lines at most *room* wide; a longer word keeps its own line.
+
+    It breaks at ordinary spaces alone, so a figure stays with its unit after a no-break space.
+    """
     line = ""
-    for word in text.split():
+    for word in text.split(" "):
         longer = f"{line} {word}".strip()
         if line and advance(font, longer) > room:
             yield line

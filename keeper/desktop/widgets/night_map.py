@@ -111,6 +111,7 @@ class NightMap(Drawn):
         cells = rect.adjusted(0, look.u(2.3, 2), 0, 0)
         every = columns(night.racks, cells, look.u(9), look.u(5.5, 3.6))
         letter = look.font(Use.TABLE_STRONG)
+        letter.setWeight(look.font(Use.LINE_TITLE).weight())
         for number, rack in enumerate(night.racks):
             here = night.current is not None and night.current[0] == number
             for index, row in enumerate(rack.rows):
@@ -147,7 +148,9 @@ class NightMap(Drawn):
         look, night = self.look, self._night
         size = (look.u(7.6, 5.8), look.u(6.2, 4.6))
         widths = [self._tally_width(tally, size[0]) for tally in night.tallies]
-        pace = max(advance(look.font(Use.TABLE), words) for words in night.pace)
+        uses = (Use.BODY_STRONG, Use.TABLE)
+        lines = zip(uses, night.pace, strict=True)
+        pace = max(advance(look.font(use), words) for use, words in lines)
         pieces = len(widths) + bool(pace)
         spare = self.width() - sum(widths) - pace
         air = max(look.u(1), min(look.u(16), spare / max(1, pieces - 1)))
@@ -155,7 +158,7 @@ class NightMap(Drawn):
         for tally, width in zip(night.tallies, widths, strict=True):
             self._paint_tally(painter, QRectF(left, top, *size), tally, width)
             left += width + air
-        self._paint_pace(painter, QPointF(left, top + size[1]), self.width() - left)
+        self._paint_pace(painter, QPointF(left, top + size[1]), self.width() - left + 1)
 
     def _tally_width(self, tally: Tally, tile: float) -> float:
         count = advance(self.look.font(Use.LINE_TITLE), str(tally.count))

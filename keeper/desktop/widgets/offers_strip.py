@@ -53,7 +53,7 @@ class OffersStrip(Drawn):
         self.tell(f"last offers: {said or none_yet}")
 
     def natural_size(self) -> tuple[float, float]:
-        return self.look.u(102.5, 78), self.look.u(37, 20.5)
+        return self.look.u(102.5, 78), self.look.u(38.8, 20.5)
 
     def paint(self, painter: QPainter) -> None:
         look = self.look

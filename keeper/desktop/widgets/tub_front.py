@@ -145,7 +145,7 @@ def _paint_in_place(
     if front.caution and front.state is TileState.NOT_REACHED:
         paint_tile(painter, patch, front.state, look.palette, "")
         font = font_to_fit(
-            look.font(Use.TUB_CAUTION), front.caution, patch.width() - look.u(1.5), 7.0
+            look.font(Use.TUB_CAUTION), front.caution, patch.width() - look.u(2.6, 2), 7.0
         )
         middle = QPointF(patch.center().x(), patch.center().y() + cap_height(font) / 2)
         set_line(painter, middle, front.caution, font, look.colour("ink"), align=CENTRE)
