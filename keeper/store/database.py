@@ -16,8 +16,21 @@ from keeper.store.errors import BookError, NewerBook, NotABook, ReadOnlyBook
 
 APPLICATION_ID = 0x6B656570
 SCHEMA_VERSION = 1
-_MAGIC = b"SQLite format 3\x00"
 _BUSY_MS = 5000
+_WORLD = frozenset(
+    {
+        sqlite3.SQLITE_BUSY,
+        sqlite3.SQLITE_LOCKED,
+        sqlite3.SQLITE_READONLY,
+        sqlite3.SQLITE_IOERR,
+        sqlite3.SQLITE_CORRUPT,
+        sqlite3.SQLITE_FULL,
+        sqlite3.SQLITE_CANTOPEN,
+        sqlite3.SQLITE_PERM,
+        sqlite3.SQLITE_NOTADB,
+        sqlite3.SQLITE_NOMEM,
+    }
+)
 
 
 def _random_tail() -> int:
@@ -42,10 +55,11 @@ class Book:
 
 
 def create_book(path: Path, *, station: str, tail: Callable[[], int] = _random_tail) -> Book:
-    """Make a new, empty book at *path*.
+    """Make a new, empty book at *path*; when that fails, nothing is left there.
 
     Raises:
         NotABook: something is there already, or the folder is missing.
+        BookError: the folder refuses a new file, or the disk is full.
     """
     from keeper.store.migrations import migrate  # sqlite_utils: see the module's docstring
 
@@ -53,10 +67,21 @@ def create_book(path: Path, *, station: str, tail: Callable[[], int] = _random_t
         raise NotABook(f"{path} is there already; a new book needs a name of its own.")
     if not path.parent.is_dir():
         raise NotABook(f"There is no folder {path.parent} for the new book; make it first.")
-    descriptor = os.open(path, os.O_CREAT | os.O_EXCL | os.O_RDWR, 0o600)
-    os.close(descriptor)
-    connection = _connect(path, "rw")
-    migrate(connection)
+    _reserve(path)
+    try:
+        connection = _connect(path, "rw")
+        try:
+            _make_durable(connection)
+            migrate(connection)
+        except BaseException:
+            connection.close()
+            raise
+    except sqlite3.OperationalError as error:
+        _forget(path)
+        raise BookError(f"{path} could not be made: {error}. Nothing was left there.") from error
+    except BaseException:
+        _forget(path)
+        raise
     return Book(path, connection, station, writable=True, tail=tail)
 
 
@@ -78,28 +103,45 @@ def open_book(
     connection = _connect(path, "rw" if writable else "ro")
     try:
         _refuse_foreign(path, connection)
+        if writable:
+            _make_durable(connection)
+    except sqlite3.OperationalError as error:
+        connection.close()
+        raise BookError(f"{path} cannot be opened: {error}. It was not changed.") from error
     except BaseException:
         connection.close()
         raise
     return Book(path, connection, station, writable, tail)
 
 
+def _reserve(path: Path) -> None:
+    try:
+        os.close(os.open(path, os.O_CREAT | os.O_EXCL | os.O_RDWR, 0o600))
+    except OSError as error:
+        raise BookError(f"{path} could not be made: {error.strerror}.") from error
+
+
+def _forget(path: Path) -> None:
+    path.unlink(missing_ok=True)
+    path.with_name(f"{path.name}-journal").unlink(missing_ok=True)
+
+
 def _refuse_what_is_no_book(path: Path) -> None:
+    """By name and size alone: opening the file here would drop SQLite's locks on it."""
     if not path.is_file():
         raise NotABook(f"There is no book at {path}; `new` makes one.")
-    with path.open("rb") as file:
-        head = file.read(len(_MAGIC))
-    if not head:
+    if path.stat().st_size == 0:
         raise NotABook(f"{path} is an empty file, not a book; look for a backup beside it.")
-    if head != _MAGIC:
-        raise NotABook(f"{path} is not a keeper book: its first bytes are not a database's.")
 
 
 def _refuse_foreign(path: Path, connection: sqlite3.Connection) -> None:
+    """Only reads: a file that is refused keeps every byte."""
     try:
         (application,) = connection.execute("PRAGMA application_id").fetchone()
         (version,) = connection.execute("PRAGMA user_version").fetchone()
         (health,) = connection.execute("PRAGMA quick_check(1)").fetchone()
+    except sqlite3.OperationalError:
+        raise
     except sqlite3.DatabaseError as error:
         raise NotABook(f"{path} cannot be read as a book: {error}. It was not changed.") from error
     if application != APPLICATION_ID:
@@ -111,24 +153,40 @@ def _refuse_foreign(path: Path, connection: sqlite3.Connection) -> None:
         )
     if health != "ok":
         raise NotABook(f"{path} is damaged ({health}); it was not changed. Restore a backup.")
+    _refuse_cut_short(path, connection)
+
+
+def _refuse_cut_short(path: Path, connection: sqlite3.Connection) -> None:
+    """SQLite reads the missing end of a last page as zeros and finds nothing wrong."""
+    (pages,) = connection.execute("PRAGMA page_count").fetchone()
+    (page_bytes,) = connection.execute("PRAGMA page_size").fetchone()
+    size = path.stat().st_size
+    if size < pages * page_bytes:
+        raise NotABook(
+            f"{path} is cut short ({size} bytes of {pages * page_bytes}); it was not changed."
+            " Restore a backup."
+        )
 
 
 def _connect(path: Path, mode: str) -> sqlite3.Connection:
     uri = f"{path.absolute().as_uri()}?mode={mode}"
     try:
         connection = sqlite3.connect(uri, uri=True, isolation_level=None)
-        connection.execute(f"PRAGMA busy_timeout = {_BUSY_MS}")
-        connection.execute("PRAGMA foreign_keys = ON")
-        connection.execute("PRAGMA trusted_schema = OFF")
-        connection.execute("PRAGMA cell_size_check = ON")
-        if mode == "rw":
-            connection.execute("PRAGMA journal_mode = TRUNCATE")
-            connection.execute("PRAGMA synchronous = EXTRA")
     except sqlite3.OperationalError as error:
         raise BookError(f"{path} cannot be opened: {error}.") from error
-    except sqlite3.DatabaseError as error:
-        raise NotABook(f"{path} cannot be read as a book: {error}. It was not changed.") from error
+    connection.execute(f"PRAGMA busy_timeout = {_BUSY_MS}")
+    connection.execute("PRAGMA foreign_keys = ON")
+    connection.execute("PRAGMA trusted_schema = OFF")
+    connection.execute("PRAGMA cell_size_check = ON")
     return connection
+
+
+def _make_durable(connection: sqlite3.Connection) -> None:
+    """After the file is known to be ours: the journal mode of a foreign file would change it."""
+    (mode,) = connection.execute("PRAGMA journal_mode = TRUNCATE").fetchone()
+    if mode != "truncate":
+        raise BookError(f"The book is kept in journal mode {mode!r}; it must be 'truncate'.")
+    connection.execute("PRAGMA synchronous = EXTRA")
 
 
 @contextmanager
@@ -142,16 +200,23 @@ def writing(book: Book) -> Iterator[sqlite3.Connection]:
     if not book.writable:
         raise ReadOnlyBook(f"{book.path} is open for reading only; nothing was written.")
     connection = book.connection
+    if connection.in_transaction:
+        raise RuntimeError("a batch is being written already; one ends before the next begins")
     try:
         connection.execute("BEGIN IMMEDIATE")
         try:
             yield connection
+            connection.execute("COMMIT")
         except BaseException:
             if connection.in_transaction:
                 connection.execute("ROLLBACK")
             raise
-        connection.execute("COMMIT")
-    except sqlite3.OperationalError as error:
-        if connection.in_transaction:
-            connection.execute("ROLLBACK")
+    except sqlite3.DatabaseError as error:
+        if not _is_of_the_world(error):
+            raise
         raise BookError(f"{book.path} could not be written: {error}. Nothing was lost.") from error
+
+
+def _is_of_the_world(error: sqlite3.DatabaseError) -> bool:
+    """A disk, a lock or a damaged file; anything else is a fault of the program."""
+    return getattr(error, "sqlite_errorcode", 0) & 0xFF in _WORLD
