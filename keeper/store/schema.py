@@ -73,8 +73,9 @@ CREATE TABLE withdrawal (
     batch INTEGER NOT NULL REFERENCES batch (id),
     seq INTEGER NOT NULL,
     target_batch INTEGER NOT NULL REFERENCES batch (id),
-    target_seq INTEGER NOT NULL,
-    PRIMARY KEY (batch, seq)
+    target_seq INTEGER NOT NULL CHECK (target_seq >= -1),
+    PRIMARY KEY (batch, seq),
+    CHECK (target_batch < batch)
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX withdrawal_target ON withdrawal (target_batch);
 CREATE TABLE withdrawn (
