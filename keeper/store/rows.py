@@ -4,6 +4,7 @@ A field's type and the unit in its name decide its column: dates become days,
 ``_g`` milligrams, ``_cm`` millimetres, ``_c`` thousandths of a degree, enums their word.
 """
 
+import math
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, fields
 from datetime import UTC, date, datetime, timedelta, timezone
@@ -18,6 +19,7 @@ from keeper.husbandry.when import Happened
 Cell = int | float | str | None
 
 EPOCH_DAY = date(1970, 1, 1).toordinal()
+_EPOCH = datetime(1970, 1, 1, tzinfo=UTC)
 
 TABLES: dict[type[Any], str] = {
     events.Described: "described",
@@ -42,6 +44,7 @@ TABLES: dict[type[Any], str] = {
     events.PlanLine: "plan_line",
 }
 KINDS = {table: kind for kind, table in TABLES.items()}
+_MOST = 2**63 - 1
 _UNITS = {"_g": ("_mg", 1000), "_cm": ("_mm", 10), "_c": ("_mc", 1000)}
 
 
@@ -67,8 +70,44 @@ def _same(value: Any) -> Any:
     return value
 
 
+def checked_text(value: str) -> str:
+    """*value*, if every reader of the book will get it back letter for letter.
+
+    Raises ValueError for NUL, where other readers stop, and for half a surrogate pair.
+    """
+    try:
+        is_whole = b"\x00" not in value.encode()
+    except UnicodeEncodeError:
+        is_whole = False
+    if not is_whole:
+        raise ValueError(f"text cannot hold NUL or half a character, got {value!r}")
+    return value
+
+
+def _whole(value: int) -> int:
+    if not -_MOST <= value <= _MOST:
+        raise ValueError(f"a number must fit in 64 bits, got {value!r}")
+    return value
+
+
+def _finite(value: float) -> float:
+    if not math.isfinite(value):
+        raise ValueError(f"a number is needed, got {value!r}")
+    return value
+
+
 def _scaled(factor: int, value: float) -> int:
-    return round(value * factor)
+    return _whole(round(_finite(value) * factor))
+
+
+def _scaled_size(factor: int, value: float) -> int:
+    scaled = _scaled(factor, value)
+    if scaled == 0 and value > 0:
+        raise ValueError(f"{value!r} is too small: the book keeps steps of {1 / factor:g}")
+    return scaled
+
+
+_CHECKED: dict[Any, Callable[[Any], Cell]] = {str: checked_text, int: _whole, float: _finite}
 
 
 def _unscaled(factor: int, cell: int) -> float:
@@ -87,8 +126,9 @@ def _column(field: str, hint: Any) -> Column:
     for suffix, (stored, factor) in _UNITS.items():
         if field.endswith(suffix):
             name = field.removesuffix(suffix) + stored
-            return Column(field, name, partial(_scaled, factor), partial(_unscaled, factor))
-    return Column(field, field, _same, _same)
+            encode = _scaled if suffix == "_c" else _scaled_size
+            return Column(field, name, partial(encode, factor), partial(_unscaled, factor))
+    return Column(field, field, _CHECKED[kind], _same)
 
 
 def columns_of(kind: type[Any], skip: Sequence[str] = ("happened",)) -> tuple[Column, ...]:
@@ -102,11 +142,12 @@ _WHEN = ("at", "span", "utc_offset", "day", "batch", "seq")
 
 
 def when_cells(happened: Happened) -> tuple[int, int, int, int]:
+    """Whole seconds and minutes: what is finer is dropped."""
     offset = happened.at.utcoffset() or timedelta(0)
     return (
-        int(happened.at.timestamp()),
-        int(happened.span.total_seconds()),
-        int(offset.total_seconds()) // 60,
+        (happened.at - _EPOCH) // timedelta(seconds=1),
+        happened.span // timedelta(seconds=1),
+        offset // timedelta(minutes=1),
         day_number(happened.day),
     )
 
