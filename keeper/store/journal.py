@@ -2,25 +2,33 @@
 
 A batch is one thing the keeper did. Its key is 41 bits of milliseconds since 2020 and
 22 random bits, and always larger than any key in the book: it is the same on every
-machine that exchanges it, and it orders batches by writing even if the clock is set back.
+machine that exchanges it, and it orders batches by writing even if the clock is set back
+(the milliseconds then count on from the largest key, and the random bits still keep two
+copies of one book from choosing the same key).
 """
 
 import sqlite3
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass, field
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import Event
 from keeper.store.database import Book, writing
-from keeper.store.errors import CannotWithdraw
-from keeper.store.rows import TABLES, insert_sql, to_row
-from keeper.store.schema import ANIMAL_COLUMNS
-from keeper.store.standing import WHOLE, batch_stands, reckon
+from keeper.store.errors import BookError, CannotWithdraw
+from keeper.store.rows import TABLES, checked_text, insert_sql, to_row
+from keeper.store.schema import ANIMAL_COLUMNS, EVENT_TABLES
+from keeper.store.standing import WHOLE, reckon
 from keeper.store.state import refresh
 
-_EPOCH_MS = int(datetime(2020, 1, 1, tzinfo=UTC).timestamp() * 1000)
+_EPOCH = datetime(2020, 1, 1, tzinfo=UTC)
+_UNIX = datetime(1970, 1, 1, tzinfo=UTC)
+_MILLISECOND = timedelta(milliseconds=1)
+_MINUTE = timedelta(minutes=1)
+_TAIL_BITS = 22
+KEY_END = 2**63 - 2**60
+"""Keys stay below this, which is the year 2080; a book could otherwise run out of keys."""
 UNDO_VERB = "take back"
 REDO_VERB = "put back"
 
@@ -78,20 +86,15 @@ def batch(
     offset = written.utcoffset()
     if offset is None:
         raise ValueError(f"a time of writing needs its offset, got {written.isoformat()}")
+    for text in (book.station, keeper, verb, reason or ""):
+        checked_text(text)
     with writing(book) as connection:
         key = _next_key(connection, written, book.tail)
+        written_ms = (written - _UNIX) // _MILLISECOND
         connection.execute(
             """INSERT INTO batch (id, station, keeper, verb, written, utc_offset, reason)
                VALUES (?, ?, ?, ?, ?, ?, ?)""",
-            (
-                key,
-                book.station,
-                keeper,
-                verb,
-                int(written.timestamp() * 1000),
-                int(offset.total_seconds()) // 60,
-                reason,
-            ),
+            (key, book.station, keeper, verb, written_ms, offset // _MINUTE, reason),
         )
         writer = BatchWriter(key, connection)
         yield writer
@@ -107,11 +110,6 @@ def withdraw_batch(
     Raises:
         CannotWithdraw: the book has no such batch, or it does not stand.
     """
-    found = book.connection.execute("SELECT 1 FROM batch WHERE id = ?", (target,)).fetchone()
-    if found is None:
-        raise CannotWithdraw(f"The book has no batch {target}; nothing was taken back.")
-    if not batch_stands(book.connection, target):
-        raise CannotWithdraw(f"Batch {target} is taken back already.")
     with batch(book, verb=verb, keeper=keeper, written=written) as writer:
         writer.withdraw(EntryKey(target, WHOLE))
     return writer.id
@@ -130,13 +128,21 @@ def touched_animals(connection: sqlite3.Connection, batches: set[BatchId]) -> se
 
 
 def _next_key(connection: sqlite3.Connection, written: datetime, tail: Callable[[], int]) -> int:
-    candidate = (int(written.timestamp() * 1000) - _EPOCH_MS << 22) | tail()
+    clock = (written - _EPOCH) // _MILLISECOND
     (largest,) = connection.execute(
         """SELECT max(coalesce((SELECT max(id) FROM batch), 0),
                       coalesce((SELECT max(id) FROM animal), 0),
                       coalesce((SELECT max(id) FROM round), 0))"""
     ).fetchone()
-    return max(candidate, int(largest) + 1)
+    key = (max(clock, 0) << _TAIL_BITS) | tail()
+    if key <= largest:
+        key = ((largest >> _TAIL_BITS) + 1 << _TAIL_BITS) | tail()
+    if key >= KEY_END:
+        raise BookError(
+            f"The clock of this machine says {written:%d %B %Y}; set it right, then write again."
+            " Nothing was written."
+        )
+    return key
 
 
 def _write_events(connection: sqlite3.Connection, writer: BatchWriter) -> None:
@@ -157,9 +163,38 @@ def _write_events(connection: sqlite3.Connection, writer: BatchWriter) -> None:
 def _write_withdrawals(connection: sqlite3.Connection, writer: BatchWriter) -> None:
     if not writer.targets:
         return
+    for target in writer.targets:
+        _refuse_idle(connection, target, writer.id)
     connection.executemany(
         "INSERT INTO withdrawal (batch, seq, target_batch, target_seq) VALUES (?, ?, ?, ?)",
         [(writer.id, n, target.batch, target.seq) for n, target in enumerate(writer.targets)],
     )
     changed = reckon(connection, {target.batch for target in writer.targets})
     refresh(connection, touched_animals(connection, changed))
+
+
+def _refuse_idle(connection: sqlite3.Connection, target: EntryKey, writing: BatchId) -> None:
+    """A withdrawal must find something that stands, or the keeper is told of a change not made."""
+    found = connection.execute("SELECT 1 FROM batch WHERE id = ?", (target.batch,)).fetchone()
+    if found is None or target.batch >= writing:
+        raise CannotWithdraw(f"The book has no batch {target.batch}; nothing was taken back.")
+    if target.seq != WHOLE and not has_entry(connection, target):
+        raise CannotWithdraw(
+            f"Batch {target.batch} has no entry {target.seq}; nothing was taken back."
+        )
+    gone = connection.execute(
+        "SELECT 1 FROM withdrawn WHERE batch = ? AND seq IN (?, ?)",
+        (target.batch, target.seq, WHOLE),
+    ).fetchone()
+    if gone is not None:
+        raise CannotWithdraw(f"Batch {target.batch} is taken back already; nothing was changed.")
+
+
+def has_entry(connection: sqlite3.Connection, key: EntryKey) -> bool:
+    """True if the batch wrote an entry of that number."""
+    return any(
+        connection.execute(
+            f"SELECT 1 FROM {table} WHERE batch = ? AND seq = ?", (key.batch, key.seq)
+        ).fetchone()
+        for table in EVENT_TABLES
+    )
