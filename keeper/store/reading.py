@@ -113,7 +113,8 @@ def all_of(book: Book, kind: type[E], condition: str = "1", *values: Any) -> lis
 def open_holds(book: Book, on: date) -> dict[AnimalId, list[HoldSet]]:
     """Holds set by hand that still run on the day *on*."""
     ended = f"""NOT EXISTS (SELECT 1 FROM hold_ended x WHERE x.animal = e.animal
-        AND x.kind = e.kind AND (x.at, x.batch) >= (e.at, e.batch) AND {stands("x")})"""
+        AND x.kind = e.kind AND (x.at, x.batch, x.seq) > (e.at, e.batch, e.seq)
+        AND {stands("x")})"""
     condition = f"(e.until IS NULL OR e.until >= ?) AND e.day <= ? AND {ended}"
     holds: dict[AnimalId, list[HoldSet]] = {}
     number = day_number(on)
