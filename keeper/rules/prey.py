@@ -1,0 +1,258 @@
+"""Which prey, how many: the fewest items that make the meal, one grade up at a time."""
+
+from collections.abc import Container, Sequence
+from dataclasses import dataclass
+from typing import NamedTuple
+
+from keeper.husbandry.events import Offer, Result
+from keeper.husbandry.profile import COMMON_PRACTICE, FeedingFigures, PreyGrade, Sourced
+from keeper.husbandry.reasons import Reason, because
+
+WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
+    ("meal share", ("grams", "percent", "empty", "target")),
+    ("grade kept", ("prey",)),
+    ("grade up", ("prey", "meals", "percent")),
+    ("grade down", ("prey", "after")),
+    ("grade refused", ("prey", "times")),
+    ("grade not known", ()),
+    ("other kind", ("kind", "before")),
+    ("under target", ("percent",)),
+    ("pick small", ("prey", "grams")),
+    ("no prey fits", ("target", "most_g")),
+    ("no prey in stock", ("kind",)),
+)
+"""Every reason of this module with the figures it carries (grams, per cent of empty weight)."""
+
+NEAR_LOW = Sourced(value=0.8, source=COMMON_PRACTICE)
+NEAR_HIGH = Sourced(value=1.2, source=COMMON_PRACTICE)
+"""A meal between these shares of its target is the meal."""
+
+ITEMS_MOST = Sourced(value=3, source=COMMON_PRACTICE)
+UP_BELOW = Sourced(value=0.75, source=COMMON_PRACTICE)
+UP_MEALS = Sourced(value=2, source=COMMON_PRACTICE)
+"""After so many meals in a row below that share of the target she goes one grade up."""
+
+REFUSALS_OF_NEW = Sourced(value=2, source=COMMON_PRACTICE)
+"""So many refusals of a larger grade send her back to her own."""
+
+ATE = frozenset({Result.TAKEN, Result.PART})
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PreyOffer:
+    """What to offer: *grams* is all items together."""
+
+    prey: str
+    count: int
+    grams: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PreyChoice:
+    """The meal, its share of empty weight in per cent, and why. No offer: nothing is right."""
+
+    offer: tuple[PreyOffer, ...]
+    percent: float | None
+    because: tuple[Reason, ...]
+
+
+def prey_name(grade: PreyGrade) -> str:
+    """The one way a prey is written.
+
+    >>> from keeper.husbandry.profile import Sourced
+    >>> g = Sourced(value=4.5, source="example")
+    >>> prey_name(PreyGrade(name="fuzzy", kind="mouse", low_g=g, high_g=g, mean_g=g, kcal_per_g=g))
+    'mouse fuzzy'
+    """
+    return f"{grade.kind} {grade.name}"
+
+
+def grade_of(prey: str | None, grades: Sequence[PreyGrade]) -> PreyGrade | None:
+    """The grade a written prey names, whatever its capitals and spaces; None: no such grade."""
+    if prey is None:
+        return None
+    wanted = " ".join(prey.split()).casefold()
+    return next((grade for grade in grades if prey_name(grade).casefold() == wanted), None)
+
+
+def choose_prey(
+    empty_g: float,
+    figures: FeedingFigures,
+    grades: Sequence[PreyGrade],
+    last_meals: Sequence[Offer],
+    share: float = 1.0,
+    in_stock: Container[str] | None = None,
+    *,
+    kind: str | None = None,
+    step_down: str | None = None,
+    rising: bool | None = None,
+) -> PreyChoice:
+    """The fewest items of one grade whose total is near the target meal.
+
+    Args:
+        empty_g: weight without meals and eggs.
+        grades: prey with the mean mass of the keeper's own bags, or the profile's.
+        last_meals: her recent offers in any order, refusals among them.
+        share: of the usual meal, below 1 while she grows back or is too fat.
+        in_stock: written prey that can be had; None: all.
+        kind: prey kind to offer; None: the kind she last ate.
+        step_down: why this one meal is a grade below the last; None: it is not.
+        rising: whether her weight rises; only a known fall keeps her from going up.
+
+    Raises:
+        ValueError: an empty weight or a share that is not above 0.
+    """
+    if not 0 < empty_g < float("inf") or not 0 < share <= 1:
+        raise ValueError(
+            f"a meal needs an empty weight above 0 g and a share up to 1, "
+            f"got {empty_g!r} and {share!r}"
+        )
+    meal = _Meal.of(empty_g, figures, share)
+    eaten = _eaten(last_meals, grades)
+    kinds = _kinds(grades, eaten, kind)
+    rungs = sorted((g for g in grades if g.kind in kinds), key=lambda g: g.mean_g.value)
+    reach, why = _reach(rungs, last_meals, meal, step_down, rising)
+    had = [g for g in rungs[:reach] if in_stock is None or prey_name(g) in in_stock]
+    if not had:
+        return PreyChoice(
+            offer=(), percent=None, because=(because("no prey in stock", kind=", ".join(kinds)),)
+        )
+    found, how = _fewest(had, meal)
+    if found is None:
+        return PreyChoice(offer=(), percent=None, because=(*how, *why))
+    percent = 100 * found.grams / empty_g
+    sum_of_it = because(
+        "meal share", grams=found.grams, percent=percent, empty=empty_g, target=meal.target_g
+    )
+    other = _other_kind(eaten, kinds)
+    return PreyChoice(offer=(found,), percent=percent, because=(sum_of_it, *how, *why, *other))
+
+
+class _Meal(NamedTuple):
+    target_g: float
+    low_g: float  # the stage's own band, wider than what is near the target
+    high_g: float
+    item_most_g: float
+
+    @classmethod
+    def of(cls, empty_g: float, figures: FeedingFigures, share: float) -> "_Meal":
+        gram = empty_g / 100
+        return cls(
+            target_g=figures.meal_percent.value * share * gram,
+            low_g=figures.meal_percent_low.value * share * gram,
+            high_g=figures.meal_percent_high.value * share * gram,
+            item_most_g=figures.item_percent_most.value * gram,
+        )
+
+
+def _in_order(offers: Sequence[Offer]) -> list[Offer]:
+    return sorted(offers, key=lambda offer: (offer.happened.day, offer.happened.at))
+
+
+def _eaten(offers: Sequence[Offer], grades: Sequence[PreyGrade]) -> PreyGrade | None:
+    """The grade she last ate that is known."""
+    for offer in reversed(_in_order(offers)):
+        grade = grade_of(offer.prey, grades) if offer.result in ATE else None
+        if grade is not None:
+            return grade
+    return None
+
+
+def _kinds(grades: Sequence[PreyGrade], eaten: PreyGrade | None, kind: str | None) -> list[str]:
+    """The one kind to choose from: told, else eaten, else the first of the list."""
+    if kind is not None:
+        return [kind]
+    return [eaten.kind] if eaten is not None else [grade.kind for grade in grades[:1]]
+
+
+def _other_kind(eaten: PreyGrade | None, kinds: Sequence[str]) -> tuple[Reason, ...]:
+    if eaten is None or eaten.kind in kinds:
+        return ()
+    return (because("other kind", kind=", ".join(kinds), before=eaten.kind),)
+
+
+def _reach(
+    rungs: Sequence[PreyGrade],
+    offers: Sequence[Offer],
+    meal: _Meal,
+    step_down: str | None,
+    rising: bool | None,
+) -> tuple[int, tuple[Reason, ...]]:
+    """How many grades from the smallest are open to her, and why."""
+    own = _eaten(offers, rungs)
+    if own is None:
+        return len(rungs), (because("grade not known"),)
+    at = rungs.index(own)
+    if step_down is not None:
+        lower = max(0, at - 1)
+        return lower + 1, (because("grade down", prey=prey_name(rungs[lower]), after=step_down),)
+    refused = _refused_larger(rungs, offers, at)
+    if refused >= REFUSALS_OF_NEW.value:
+        return at + 1, (because("grade refused", prey=prey_name(own), times=refused),)
+    if at + 1 < len(rungs) and rising is not False and _meals_small(offers, rungs, meal):
+        prey = prey_name(rungs[at + 1])
+        small = 100 * UP_BELOW.value
+        return at + 2, (because("grade up", prey=prey, meals=UP_MEALS.value, percent=small),)
+    return at + 1, (because("grade kept", prey=prey_name(own)),)
+
+
+def _refused_larger(rungs: Sequence[PreyGrade], offers: Sequence[Offer], at: int) -> int:
+    """Refusals of a larger grade since the meal before her last *UP_MEALS*."""
+    larger = {prey_name(grade).casefold() for grade in rungs[at + 1 :]}
+    refused = meals = 0
+    for offer in reversed(_in_order(offers)):
+        meals += offer.result in ATE
+        if meals >= UP_MEALS.value:
+            break
+        written = " ".join((offer.prey or "").split()).casefold()
+        refused += offer.result is Result.REFUSED and written in larger
+    return refused
+
+
+def _meals_small(offers: Sequence[Offer], rungs: Sequence[PreyGrade], meal: _Meal) -> bool:
+    """Whether the last meals all lay well below what she should have now."""
+    eaten = [offer for offer in _in_order(offers) if offer.result in ATE][-int(UP_MEALS.value) :]
+    grams = [_grams(offer, rungs) for offer in eaten]
+    small_g = UP_BELOW.value * meal.target_g
+    return len(grams) == UP_MEALS.value and all(g is not None and g < small_g for g in grams)
+
+
+def _grams(offer: Offer, grades: Sequence[PreyGrade]) -> float | None:
+    if offer.mass_g is not None:
+        return offer.mass_g
+    grade = grade_of(offer.prey, grades)
+    return None if grade is None else grade.mean_g.value * (offer.count or 1)
+
+
+def _fewest(
+    grades: Sequence[PreyGrade], meal: _Meal
+) -> tuple[PreyOffer | None, tuple[Reason, ...]]:
+    """Near the target, else within the stage's band, else the most that is not too much."""
+    most_g = meal.target_g * NEAR_HIGH.value
+    choices = [
+        PreyOffer(prey=prey_name(grade), count=count, grams=count * grade.mean_g.value)
+        for grade in grades
+        if grade.mean_g.value <= meal.item_most_g
+        for count in range(1, int(ITEMS_MOST.value) + 1)
+    ]
+    near = [c for c in choices if meal.target_g * NEAR_LOW.value <= c.grams <= most_g]
+    if near:
+        return min(near, key=lambda c: (c.count, abs(c.grams - meal.target_g))), ()
+    banded = [c for c in choices if meal.low_g <= c.grams <= meal.high_g]
+    if banded:
+        return min(banded, key=lambda c: (c.count, abs(c.grams - meal.target_g))), ()
+    less = [c for c in choices if c.grams <= most_g]
+    if less:
+        best = max(less, key=lambda c: (c.grams, -c.count))
+        return best, (because("under target", percent=100 * best.grams / meal.target_g),)
+    return _smallest(grades[0], meal)
+
+
+def _smallest(grade: PreyGrade, meal: _Meal) -> tuple[PreyOffer | None, tuple[Reason, ...]]:
+    """One of the light items of the smallest grade, if the lightest is not too large for her."""
+    if grade.low_g.value > meal.item_most_g:
+        return None, (because("no prey fits", target=meal.target_g, most_g=meal.item_most_g),)
+    grams = max(grade.low_g.value, min(meal.target_g, meal.item_most_g, grade.mean_g.value))
+    prey = prey_name(grade)
+    small = because("pick small", prey=prey, grams=grams)
+    return PreyOffer(prey=prey, count=1, grams=grams), (small,)
