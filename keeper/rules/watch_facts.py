@@ -1,0 +1,124 @@
+"""What the watch is made from and made of: facts of animal and house, signals, lines."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+from enum import StrEnum
+from typing import Literal
+
+from keeper.husbandry.animal import AnimalId, Stage
+from keeper.husbandry.events import HoldKind, Remark, ShedSign, Snooze
+from keeper.husbandry.now import AnimalNow
+from keeper.husbandry.profile import SpeciesProfile
+from keeper.husbandry.reasons import Reason
+from keeper.rules.causes import Cause
+from keeper.rules.growth.expectation import Expectation
+from keeper.rules.heat import ColdAfterFeeding, HeatVerdict
+from keeper.rules.holds import Hold
+from keeper.rules.refusals import CountedRefusals
+from keeper.rules.sensors import SensorFault
+from keeper.rules.sheds import ShedClock
+from keeper.rules.weights import Empty, Meal
+
+
+class Severity(StrEnum):
+    """How soon to look, most urgent first."""
+
+    NOW = "now"
+    TODAY = "today"
+    THIS_WEEK = "this week"
+    NOTED = "noted"
+
+
+URGENCY = {severity: rank for rank, severity in enumerate(Severity)}
+"""Rank of each severity, 0 most urgent."""
+
+Family = Literal["weight", "appetite", "gut", "breath", "other"]
+"""What a signal speaks of. Two of different families agree, two of one repeat each other."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WatchLine:
+    """One line of the watch. members: the animals that a cause or a place stands for."""
+
+    animal: AnimalId | None
+    place: str | None
+    kind: str
+    severity: Severity
+    since: date | None
+    ends: Reason | None
+    because: tuple[Reason, ...]
+    members: tuple[AnimalId, ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Signal:
+    """One thing that one animal shows, before lines are made."""
+
+    kind: str
+    severity: Severity
+    because: tuple[Reason, ...]
+    family: Family = "other"
+    since: date | None = None
+    ends: Reason | None = None
+    always: bool = False  # no snooze and no cause silences it
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WatchFacts:
+    """What the rules may ask of one animal; what is left out is not judged.
+
+    empties: empty weights of at least ``weights.baseline_days``, oldest first; None: not
+    looked up, and only the age of the last weight is judged.
+    meals: kept meals over the same time.
+    expected: for the day of the last weighing, not for today.
+    refusals: None while nobody counted; the state row then says whether there are any.
+    snoozes: all of the animal's, also those that are over. remarks: of the last fortnight.
+    """
+
+    now: AnimalNow
+    profile: SpeciesProfile
+    stage: Stage | None = None
+    holds: Sequence[Hold] = ()
+    empties: Sequence[Empty] | None = None
+    meals: Sequence[Meal] = ()
+    refusals: CountedRefusals | None = None
+    clock: ShedClock | None = None
+    expected: Expectation | None = None
+    clutch_median_g: float | None = None
+    own_hatch_g: float | None = None
+    signs: Sequence[ShedSign] = ()
+    remarks: Sequence[Remark] = ()
+    snoozes: Sequence[Snooze] = ()
+
+    def held(self, *kinds: HoldKind) -> bool:
+        """Whether a hold of one of *kinds* is in force."""
+        return any(hold.kind in kinds for hold in self.holds)
+
+    def silence_days(self) -> float:
+        """Days without any entry after which the record cannot speak: a shed cycle and a feed."""
+        figures = self.profile.feeding.get(self.stage or Stage.ADULT, {})
+        feed_days = max((each.interval_days.value for each in figures.values()), default=0.0)
+        return self.profile.sheds.cycle_days_most.value + feed_days
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HouseFacts:
+    """What is known of rows, racks and rooms, as the rules for heat and causes say it."""
+
+    causes: Sequence[Cause] = ()
+    heat: Sequence[HeatVerdict] = ()
+    cold_after_feeding: Sequence[ColdAfterFeeding] = ()
+    faults: Sequence[SensorFault] = ()
+
+
+def days_since(day: date | None, today: date) -> int | None:
+    """Whole days since *day*; None when it is not known or yet to come."""
+    if day is None or day > today:
+        return None
+    return (today - day).days
+
+
+def within_days(day: date, today: date, days: float) -> bool:
+    """Whether *day* lies in the last *days*, today included."""
+    return timedelta(0) <= today - day <= timedelta(days=days)
