@@ -1,47 +1,37 @@
 """Read a keeper's own records from CSV files: every row taken, or every fault named.
 
 animals: animal,species,sex,hatched,place    diary: animal,date,what,grams,note
-UTF-8 with or without BOM, comma or semicolon, ISO dates.
+UTF-8 with or without BOM, comma or semicolon, ISO dates; hatched may be a month or a year.
 """
 
-import csv
 import re
-from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
-from datetime import date, timedelta
-from functools import partial
+import unicodedata
+from calendar import monthrange
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import dataclass, field
+from datetime import date
+from functools import lru_cache, partial
 from pathlib import Path
 from typing import Any
 
+from keeper.actions.csv_file import CsvFile, Fault, Wrong
 from keeper.husbandry.animal import Sex
 
 ANIMAL_COLUMNS = ("animal", "species", "sex", "hatched", "place")
 DIARY_COLUMNS = ("animal", "date", "what", "grams", "note")
 WHATS = ("fed", "refused", "regurgitated", "weighed", "dull", "opaque", "cleared", "shed")
 _WITH_GRAMS = ("fed", "refused", "weighed")
-_GRAMS = re.compile(r"\d{1,6}(\.\d{1,3})?")
+_GRAMS = re.compile(r"[0-9]{1,6}(\.[0-9]{1,3})?")
+_SIGNED = re.compile(r"[-+\u2212][0-9.]+")
+_DAY = re.compile(r"([0-9]{4})-([0-9]{2})-([0-9]{2})")
+_MONTH = re.compile(r"([0-9]{4})-([0-9]{2})")
+_YEAR = re.compile(r"[0-9]{4}")
 _MOST_GRAMS = 200_000.0
-_MOST_BYTES = 64 * 1024 * 1024
 _LONGEST_TEXT = 500
+_LONGEST_CODE = 40
 _EARLIEST = date(1900, 1, 1)
 
-Parser = Callable[[str], Any]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Fault:
-    """One value that cannot be taken: where it stands, what it is, what would be right."""
-
-    file: str
-    line: int
-    column: str
-    value: str
-    message: str
-
-    def __str__(self) -> str:
-        column = f", {self.column}" if self.column else ""
-        value = f" {self.value!r}" if self.value else ""
-        return f"{self.file}, line {self.line}{column}:{value} {self.message}"
+Hatched = tuple[date | None, date | None]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -50,7 +40,7 @@ class AnimalRow:
     animal: str
     species: str
     sex: Sex
-    hatched: tuple[date | None, date | None]
+    hatched: Hatched
     place: str | None
 
 
@@ -64,226 +54,201 @@ class DiaryRow:
     note: str | None
 
 
-def read_animals(
-    path: Path, species_of: Callable[[str], str], today: date
-) -> tuple[list[AnimalRow], list[Fault]]:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AnimalsRead:
+    """An animals file. codes: every code in it, those of faulty rows too.
+
+    whole: it was read to its end, so a code that is not in codes is not in the file.
+    """
+
+    rows: list[AnimalRow] = field(default_factory=list)
+    faults: list[Fault] = field(default_factory=list)
+    codes: Mapping[str, int] = field(default_factory=dict)
+    whole: bool = True
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Spoken:
+    """Which animals a diary may speak of.
+
+    hatched: earliest hatching day by code, None where not known. all_known: other codes are
+    faults. ambiguous: codes that several animals of the book bear, with how many.
+    """
+
+    hatched: Mapping[str, date | None]
+    all_known: bool = True
+    ambiguous: Mapping[str, int] = field(default_factory=dict)
+
+
+def read_animals(path: Path, species_of: Callable[[str], str], today: date) -> AnimalsRead:
     """Rows of an animals file and the faults in it.
 
-    species_of: from a written species name to a profile's slug; raises ValueError.
+    species_of: from a written species name to a profile's slug; raises Wrong.
     """
-    seen: dict[str, int] = {}
-    parsers: dict[str, Parser] = {
-        "animal": _code,
+    file = CsvFile(path, ANIMAL_COLUMNS)
+    parsers: dict[str, Callable[[str], Any]] = {
+        "animal": code_of,
         "species": species_of,
-        "sex": _sex,
+        "sex": sex_of,
         "hatched": partial(_hatched, today),
-        "place": _text,
+        "place": _place,
     }
     rows: list[AnimalRow] = []
-    file = _CsvFile(path, ANIMAL_COLUMNS)
-    for line, values in file.rows(parsers):
-        row = AnimalRow(line=line, **values)
-        if row.animal in seen:
-            message = f"stands on line {seen[row.animal]} already; keep one of the two"
-            file.fault(line, "animal", row.animal, message)
-        seen.setdefault(row.animal, line)
-        rows.append(row)
-    return rows, file.faults
+    codes: dict[str, int] = {}
+    for line, cells in file.cells():
+        values = file.parsed(line, cells, parsers)
+        code = unicodedata.normalize("NFC", cells["animal"])
+        if code in codes:
+            file.fault(line, "animal", code, "twice", line=codes[code])
+        elif values is not None:
+            rows.append(AnimalRow(line=line, **values))
+        codes.setdefault(code, line)
+    return AnimalsRead(rows=rows, faults=file.faults, codes=codes, whole=file.whole)
 
 
-def read_diary(
-    path: Path, hatched: Mapping[str, date | None], today: date
-) -> tuple[list[DiaryRow], list[Fault]]:
-    """Rows of a diary file and the faults in it.
-
-    hatched: earliest hatching day of every animal that the diary may speak of.
-    """
-    parsers: dict[str, Parser] = {
-        "animal": partial(_known, hatched),
+def read_diary(path: Path, spoken: Spoken, today: date) -> tuple[list[DiaryRow], list[Fault]]:
+    """Rows of a diary file and the faults in it."""
+    file = CsvFile(path, DIARY_COLUMNS)
+    parsers: dict[str, Callable[[str], Any]] = {
+        "animal": partial(_known, spoken),
         "date": partial(_day_not_after, today),
         "what": _what,
-        "grams": _grams,
-        "note": _text,
+        "grams": grams_of,
+        "note": _note,
     }
     rows: list[DiaryRow] = []
-    file = _CsvFile(path, DIARY_COLUMNS)
-    for line, values in file.rows(parsers):
+    for line, cells in file.cells():
+        values = file.parsed(line, cells, parsers)
+        if values is None:
+            continue
         row = DiaryRow(line=line, **values)
-        for column, value, message in _contradictions(row, hatched.get(row.animal)):
-            file.fault(line, column, value, message)
+        for column, wrong in _contradictions(row, spoken.hatched.get(row.animal)):
+            file.fault(line, column, cells[column], wrong.why, **wrong.figures)
         rows.append(row)
     return rows, file.faults
 
 
-def _contradictions(row: DiaryRow, hatched: date | None) -> Iterator[tuple[str, str, str]]:
+def _contradictions(row: DiaryRow, hatched: date | None) -> Iterator[tuple[str, Wrong]]:
     """What no single cell shows: a day before hatching, grams that are missing or misplaced."""
     if hatched is not None and row.date < hatched:
-        yield "date", str(row.date), f"lies before {row.animal} hatched on {hatched}"
+        yield "date", Wrong("before hatching", animal=row.animal, hatched=hatched)
     if row.what == "weighed" and row.grams is None:
-        yield "grams", "", "is missing; a weighing needs its grams"
+        yield "grams", Wrong("grams missing")
     if row.what not in _WITH_GRAMS and row.grams is not None:
-        words = ", ".join(_WITH_GRAMS)
-        yield "grams", f"{row.grams:g}", f"does not belong to {row.what!r}; grams go with {words}"
+        yield "grams", Wrong("grams misplaced", what=row.what, right=", ".join(_WITH_GRAMS))
 
 
-class _CsvFile:
-    """One CSV file: gives its parsed rows by line number and gathers its faults."""
-
-    def __init__(self, path: Path, columns: Sequence[str]) -> None:
-        self._path = path
-        self._columns = columns
-        self.faults: list[Fault] = []
-
-    def fault(self, line: int, column: str, value: str, message: str) -> None:
-        self.faults.append(
-            Fault(file=self._path.name, line=line, column=column, value=value, message=message)
-        )
-
-    def rows(self, parsers: Mapping[str, Parser]) -> Iterator[tuple[int, dict[str, Any]]]:
-        """Line number and values of every row without a fault."""
-        for line, cells in self._cells():
-            before = len(self.faults)
-            values = {column: self._parsed(line, column, cells, parsers) for column in parsers}
-            if len(self.faults) == before:
-                yield line, values
-
-    def _parsed(
-        self, line: int, column: str, cells: Mapping[str, str], parsers: Mapping[str, Parser]
-    ) -> Any:
-        try:
-            return parsers[column](cells[column])
-        except ValueError as error:
-            self.fault(line, column, cells[column], str(error))
-            return None
-
-    def _cells(self) -> Iterator[tuple[int, dict[str, str]]]:
-        text = self._decoded()
-        if text is None:
-            return
-        delimiter = ";" if ";" in text.partition("\n")[0] else ","
-        reader = csv.reader(text.splitlines(keepends=True), delimiter=delimiter, strict=True)
-        try:
-            header = [name.strip().casefold() for name in next(reader, [])]
-            if not self._header_fits(header):
-                return
-            for row in reader:
-                if len(row) == len(header):
-                    yield reader.line_num, dict(zip(header, map(str.strip, row), strict=True))
-                elif any(cell.strip() for cell in row):
-                    message = f"has {len(row)} values; {len(header)} are right"
-                    self.fault(reader.line_num, "", "", message)
-        except csv.Error as error:
-            self.fault(max(reader.line_num, 1), "", "", f"cannot be read as CSV ({error})")
-
-    def _header_fits(self, header: Sequence[str]) -> bool:
-        if sorted(header) == sorted(self._columns):
-            return True
-        right = ",".join(self._columns)
-        self.fault(1, "", ",".join(header), f"is not the heading; {right} is right")
-        return False
-
-    def _decoded(self) -> str | None:
-        """The text of the file, or None with a fault that says why it is not UTF-8 text."""
-        try:
-            if self._path.stat().st_size > _MOST_BYTES:
-                self.fault(1, "", "", "is larger than 64 MB; split the file")
-                return None
-            raw = self._path.read_bytes()
-        except OSError as error:
-            self.fault(1, "", "", f"cannot be read ({error.strerror}); name an existing file")
-            return None
-        if raw.startswith((b"\xff\xfe", b"\xfe\xff")):
-            self.fault(1, "", "", "is UTF-16 text; save the file as UTF-8")
-            return None
-        if b"\x00" in raw:
-            line = raw[: raw.index(b"\x00")].count(b"\n") + 1
-            self.fault(line, "", "", "holds a NUL byte; save the file as plain UTF-8 text")
-            return None
-        try:
-            return raw.decode("utf-8-sig")
-        except UnicodeDecodeError as error:
-            line = raw[: error.start].count(b"\n") + 1
-            value = raw[error.start : error.start + 1].hex()
-            self.fault(line, "", f"byte {value}", "is not UTF-8; save the file as UTF-8")
-            return None
-
-
-def _text(written: str) -> str | None:
-    if len(written) > _LONGEST_TEXT:
-        raise ValueError(f"is {len(written)} characters long; up to {_LONGEST_TEXT} are right")
-    return written or None
-
-
-def _code(written: str) -> str:
+def code_of(written: str) -> str:
+    """An animal's code; composed, so that two ways to type one letter are one code."""
     if not written:
-        raise ValueError("is missing; every animal needs a code")
-    if len(written) > 40:
-        raise ValueError("is too long; a code has up to 40 characters")
-    return written
+        raise Wrong("no code")
+    return unicodedata.normalize("NFC", _seen(_short(written, _LONGEST_CODE)))
 
 
-def _known(codes: Mapping[str, date | None], written: str) -> str:
-    if written not in codes:
-        raise ValueError("is not an animal of the animals file or of this book")
-    return written
-
-
-def _sex(written: str) -> Sex:
+def sex_of(written: str) -> Sex:
+    """A sex; an empty cell is not known."""
     try:
         return Sex(written.casefold() or "unknown")
     except ValueError:
-        raise ValueError("is not a sex; female, male or unknown is right") from None
+        raise Wrong("unknown sex") from None
 
 
-def _what(written: str) -> str:
-    if written not in WHATS:
-        raise ValueError(f"is not something a diary tells; one of {', '.join(WHATS)} is right")
-    return written
-
-
-def _grams(written: str) -> float | None:
+def grams_of(written: str) -> float | None:
+    """Grams to a milligram; None for an empty cell."""
     if not written:
         return None
+    if _SIGNED.fullmatch(written):
+        raise Wrong("impossible grams", most=_MOST_GRAMS)
     if not _GRAMS.fullmatch(written):
-        raise ValueError("is not a number of grams; digits with a point, such as 41.2, are right")
+        raise Wrong("not grams")
     if not 0 < float(written) <= _MOST_GRAMS:
-        raise ValueError(f"is no possible weight; more than 0 and up to {_MOST_GRAMS:.0f} is right")
+        raise Wrong("impossible grams", most=_MOST_GRAMS)
     return float(written)
 
 
-def _iso_day(written: str) -> date:
-    if not re.fullmatch(r"\d{4}-\d{2}-\d{2}", written):
-        raise ValueError("is not a date; year-month-day such as 2026-03-18 is right")
+@lru_cache(maxsize=20_000)
+def day_of(written: str) -> date:
+    """A day of the calendar, year-month-day."""
+    match = _DAY.fullmatch(written)
+    if match is None:
+        raise Wrong("not a day")
+    year, month, day = map(int, match.groups())
     try:
-        day = date.fromisoformat(written)
+        found = date(year, month, day)
     except ValueError:
-        raise ValueError("is a day that no calendar has") from None
-    if day < _EARLIEST:
-        raise ValueError(f"lies before {_EARLIEST}; check the year")
-    return day
+        raise _no_such_day(year, month) from None
+    if found < _EARLIEST:
+        raise Wrong("too early", earliest=_EARLIEST)
+    return found
+
+
+def _no_such_day(year: int, month: int) -> Wrong:
+    if not (1 <= month <= 12 and year):
+        return Wrong("no such day")
+    return Wrong("no such day", month=f"{year:04}-{month:02}", count=monthrange(year, month)[1])
+
+
+def _short(written: str, most: int) -> str:
+    if len(written) > most:
+        raise Wrong("too long", length=len(written), most=most)
+    return written
+
+
+def _seen(written: str) -> str:
+    if not written.isprintable():
+        raise Wrong("unseen character")
+    return written
+
+
+def _place(written: str) -> str | None:
+    return _seen(_short(written, _LONGEST_CODE)) or None
+
+
+def _note(written: str) -> str | None:
+    """Line breaks and tabs are a keeper's own; other control characters are an accident."""
+    for character in _short(written, _LONGEST_TEXT):
+        if unicodedata.category(character) == "Cc" and character not in "\n\r\t":
+            raise Wrong("unseen character")
+    return written or None
+
+
+def _known(spoken: Spoken, written: str) -> str:
+    code = code_of(written)
+    if code in spoken.ambiguous:
+        raise Wrong("code borne twice", count=spoken.ambiguous[code])
+    if spoken.all_known and code not in spoken.hatched:
+        raise Wrong("unknown animal")
+    return code
+
+
+def _what(written: str) -> str:
+    word = written.casefold()
+    if word not in WHATS:
+        raise Wrong("unknown what", right=", ".join(WHATS))
+    return word
 
 
 def _day_not_after(today: date, written: str) -> date:
-    day = _iso_day(written)
+    day = day_of(written)
     if day > today:
-        raise ValueError(f"lies in the future of {today}")
+        raise Wrong("in the future", today=today)
     return day
 
 
-def _hatched(today: date, written: str) -> tuple[date | None, date | None]:
+def _hatched(today: date, written: str) -> Hatched:
     """First and last day on which it may have hatched: a day, a month, a year, or not known."""
     if not written:
         return None, None
     first, last = _span(written)
     if first > today:
-        raise ValueError(f"lies in the future of {today}")
+        raise Wrong("in the future", today=today)
     return first, min(last, today)
 
 
 def _span(written: str) -> tuple[date, date]:
-    if re.fullmatch(r"\d{4}", written):
-        return _iso_day(f"{written}-01-01"), date(int(written), 12, 31)
-    if re.fullmatch(r"\d{4}-\d{2}", written):
-        first = _iso_day(f"{written}-01")
-        return first, (first + timedelta(days=31)).replace(day=1) - timedelta(days=1)
-    return _iso_day(written), _iso_day(written)
+    if _YEAR.fullmatch(written):
+        return day_of(f"{written}-01-01"), day_of(f"{written}-12-31")
+    if _MONTH.fullmatch(written):
+        first = day_of(f"{written}-01")
+        return first, first.replace(day=monthrange(first.year, first.month)[1])
+    return day_of(written), day_of(written)

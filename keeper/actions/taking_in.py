@@ -1,15 +1,26 @@
 """Take in a keeper's own records: all or nothing, one batch, and never twice."""
 
+import unicodedata
 from collections import Counter
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from pathlib import Path
 from typing import Any
 
+from keeper.actions.csv_file import Fault
+from keeper.actions.expecting import known_profile
 from keeper.actions.keeping import Keeping, Written
-from keeper.actions.records_csv import AnimalRow, DiaryRow, Fault, read_animals, read_diary
-from keeper.husbandry.animal import AnimalId
+from keeper.actions.records_csv import (
+    AnimalRow,
+    AnimalsRead,
+    DiaryRow,
+    Hatched,
+    Spoken,
+    read_animals,
+    read_diary,
+)
+from keeper.husbandry.animal import AnimalId, Sex
 from keeper.husbandry.events import (
     AboutAnimal,
     AnimalEvent,
@@ -25,10 +36,11 @@ from keeper.husbandry.events import (
     Weighing,
 )
 from keeper.husbandry.now import AnimalNow
+from keeper.husbandry.reasons import Figure, Reason
 from keeper.husbandry.when import Happened, on_day
+from keeper.reports.words import sentence
 from keeper.store import backups, reading
 from keeper.store.journal import BatchWriter, batch
-from keeper.store.species_files import profile_for
 
 VERB = "take in"
 _KINDS = (Offer, Regurgitation, Weighing, ShedSign)
@@ -51,64 +63,115 @@ class TakenIn:
 def take_in(
     keeping: Keeping, *, animals: Path | None, diary: Path | None, dry_run: bool = False
 ) -> TakenIn:
-    """Take in records from CSV files as one batch; with any fault nothing is written."""
-    today = keeping.today
-    known = {row.code: row for row in reading.board(keeping.book)}
-    animal_rows: list[AnimalRow] = []
-    diary_rows: list[DiaryRow] = []
-    faults: list[Fault] = []
+    """Take in records from CSV files as one batch; with any fault nothing is written.
+
+    Raises:
+        BookError: the book, or the backup made before, could not be written.
+    """
+    borne = Counter(code_now(row) for row in reading.board(keeping.book))
+    known = {code_now(row): row for row in reading.board(keeping.book)}
+    ambiguous = {code: count for code, count in borne.items() if count > 1}
+    read = AnimalsRead()
     if animals is not None:
-        animal_rows, faults = read_animals(animals, _slug_of(keeping), today)
-        faults += _disagreements(animals.name, animal_rows, known)
+        read = read_animals(animals, _slug_of(keeping), keeping.today)
+    faults = [*read.faults]
+    if animals is not None:
+        faults += _disagreements(keeping, animals.name, read.rows, known, ambiguous)
+    diary_rows: list[DiaryRow] = []
     if diary is not None:
-        hatched = {code: row.hatched_first for code, row in known.items()}
-        hatched |= {row.animal: row.hatched[0] for row in animal_rows}
-        diary_rows, diary_faults = read_diary(diary, hatched, today)
+        spoken = _spoken(read, known, ambiguous)
+        diary_rows, diary_faults = read_diary(diary, spoken, keeping.today)
         faults += diary_faults
     if faults:
         return TakenIn(animals=0, entries=0, skipped=0, faults=tuple(faults))
-    return _taken(keeping, animal_rows, diary_rows, known, dry_run=dry_run)
+    return _taken(keeping, read.rows, diary_rows, known, dry_run=dry_run)
+
+
+def code_now(row: AnimalNow) -> str:
+    """The code as files are compared by it."""
+    return unicodedata.normalize("NFC", row.code)
 
 
 def _slug_of(keeping: Keeping) -> Callable[[str], str]:
-    return lambda written: profile_for(keeping.shipped, written).slug
+    return lambda written: known_profile(keeping.shipped, written).slug
+
+
+def _spoken(
+    read: AnimalsRead, known: Mapping[str, AnimalNow], ambiguous: Mapping[str, int]
+) -> Spoken:
+    """A row that is faulty itself still says that its animal is there."""
+    hatched: dict[str, date | None] = {code: row.hatched_first for code, row in known.items()}
+    hatched |= {code: None for code in read.codes if code not in hatched}
+    hatched |= {row.animal: row.hatched[0] for row in read.rows if row.hatched[0]}
+    return Spoken(hatched=hatched, all_known=read.whole, ambiguous=ambiguous)
 
 
 def _disagreements(
-    file: str, rows: Sequence[AnimalRow], known: Mapping[str, AnimalNow]
-) -> list[Fault]:
-    """Rows about animals of the book that say something else than the book does."""
-    faults = []
+    keeping: Keeping,
+    file: str,
+    rows: Sequence[AnimalRow],
+    known: Mapping[str, AnimalNow],
+    ambiguous: Mapping[str, int],
+) -> Iterator[Fault]:
+    """Rows about animals of the book that say what the book never said."""
     for row in rows:
-        now = known.get(row.animal)
-        if now is None:
-            continue
-        pairs = {
-            "species": (row.species, now.species),
-            "sex": (row.sex, now.sex),
-            "hatched": (row.hatched, (now.hatched_first, now.hatched_last)),
-            "place": (row.place, now.place),
-        }
-        faults += [
-            Fault(
-                file=file,
-                line=row.line,
-                column=column,
-                value=_shown(written),
-                message=f"disagrees with the book, where {row.animal} has {_shown(kept)};"
-                " change it there or leave the row out",
-            )
-            for column, (written, kept) in pairs.items()
-            if written != kept
-        ]
-    return faults
+        if row.animal in ambiguous:
+            figures = {"count": ambiguous[row.animal]}
+            yield _fault(file, row, "animal", row.animal, "code borne twice", figures)
+        elif row.animal in known:
+            yield from _contradicted(keeping, file, row, known[row.animal])
 
 
-def _shown(value: object) -> str:
+def _contradicted(keeping: Keeping, file: str, row: AnimalRow, now: AnimalNow) -> Iterator[Fault]:
+    """What the book holds now or once held is no news: an animal moves on, its old file stays.
+
+    An empty cell says nothing, so it contradicts nothing.
+    """
+    told = {
+        "species": (row.species, now.species),
+        "sex": (None if row.sex is Sex.UNKNOWN else row.sex, now.sex),
+        "hatched": (_span(row.hatched), _span((now.hatched_first, now.hatched_last))),
+        "place": (row.place, now.place),
+    }
+    new = {name: pair for name, pair in told.items() if pair[0] not in (None, pair[1])}
+    held = _once_held(keeping, now) if new else {}
+    for column, (written, kept) in new.items():
+        if written not in held[column]:
+            figures = {"animal": row.animal, "kept": _shown(kept)}
+            value = _shown(written) or ""
+            yield _fault(file, row, column, value, "disagrees with the book", figures)
+
+
+def _span(hatched: Hatched) -> Hatched | None:
+    return hatched if hatched[0] else None
+
+
+def _once_held(keeping: Keeping, now: AnimalNow) -> dict[str, set[object]]:
+    """What was ever written of an animal and stands."""
+    described = [e.event for e in reading.history(keeping.book, Described, now.animal)]
+    sexes = reading.history(keeping.book, Sexed, now.animal)
+    moves = reading.history(keeping.book, Moved, now.animal)
+    return {
+        "species": {event.species for event in described},
+        "hatched": {(event.hatched_first, event.hatched_last) for event in described},
+        "sex": {entry.event.sex for entry in sexes},
+        "place": {entry.event.place for entry in moves},
+    }
+
+
+def _fault(
+    file: str, row: AnimalRow, column: str, value: str, why: str, figures: Mapping[str, Figure]
+) -> Fault:
+    message = sentence(Reason(why, {"value": value, **figures}))
+    return Fault(file=file, line=row.line, column=column, value=value, message=message)
+
+
+def _shown(value: object) -> str | None:
+    """A value as a file would write it; a span of hatching days as ISO 8601 has it."""
     if isinstance(value, tuple):
         first, last = value
-        return "no date" if first is None else f"{first}" if first == last else f"{first} to {last}"
-    return "nothing" if value is None else str(value)
+        return f"{first}" if first == last else f"{first}/{last}"
+    return None if value is None else str(value)
 
 
 def _taken(
@@ -146,12 +209,16 @@ def _not_yet_written(
                 held[_print_of_event(code, entry.event)] += 1
     new = []
     for row in rows:
-        mark = _print_of_event(row.animal, _event(row, 0, timedelta(0)))
-        if held[mark] > 0:
+        mark = _print_of_row(row) if held else None
+        if mark is not None and held[mark] > 0:
             held[mark] -= 1
         else:
             new.append(row)
     return new
+
+
+def _print_of_row(row: DiaryRow) -> tuple[object, ...]:
+    return _print_of_event(row.animal, _event(row, 0, timedelta(0)))
 
 
 def _print_of_event(code: str, event: AnimalEvent) -> tuple[object, ...]:

@@ -1,0 +1,220 @@
+"""Every number, date and span to text, units always shown.
+
+A space before a unit is thin and never breaks a line (U+202F); ``plain`` makes it an ordinary
+one for terminals and files. Minus is U+2212, a range has an en dash.
+"""
+
+from collections.abc import Callable, Mapping
+from datetime import date, datetime
+
+GAP = "\u202f"
+MINUS = "\u2212"
+UNKNOWN = "?"
+
+_MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
+_DAYS_A_MONTH = 365.25 / 12
+_AGE_IN_DAYS = 100  # an age is told in days below this, then in months, then in years
+_AGE_IN_MONTHS = 24
+
+
+def plain(text: str) -> str:
+    """The same text with ordinary spaces, for a terminal or a file.
+
+    >>> plain(grams(41.2))
+    '41.2 g'
+    """
+    return text.replace(GAP, " ")
+
+
+def number(value: float, decimals: int = 0) -> str:
+    """Rounded, thousands apart, without a tail of noughts.
+
+    >>> number(1240.0), number(-2.14, 1), number(39.0, 1)
+    ('1,240', '−2.1', '39')
+    """
+    text = f"{value:,.{decimals}f}"
+    if decimals:
+        text = text.rstrip("0").rstrip(".")
+    return "0" if text in ("-0", "") else text.replace("-", MINUS)
+
+
+def grams(value: float) -> str:
+    """Tenths of a gram below 100 g, whole grams above.
+
+    >>> [plain(grams(g)) for g in (3.44, 99.96, 412.4, 1500)]
+    ['3.4 g', '100 g', '412 g', '1,500 g']
+    """
+    return f"{number(value, 1 if abs(value) < 100 else 0)}{GAP}g"
+
+
+def weight_change(value: float) -> str:
+    """Grams to a hundredth, for a slope: a hatchling loses tenths a week.
+
+    >>> plain(weight_change(-0.124))
+    '−0.12 g'
+    """
+    return f"{number(value, 2)}{GAP}g"
+
+
+def percent(value: float) -> str:
+    """One decimal below 10 per cent, whole above.
+
+    >>> [plain(percent(p)) for p in (11.2, 4.62, 9.96, 5)]
+    ['11 %', '4.6 %', '10 %', '5 %']
+    """
+    return f"{number(value, 1 if abs(value) < 10 else 0)}{GAP}%"
+
+
+def chance(value: float) -> str:
+    """A probability as per cent.
+
+    >>> plain(chance(0.0043)), plain(chance(0.00001))
+    ('0.4 %', 'under 0.1 %')
+    """
+    return f"under 0.1{GAP}%" if value < 0.001 else percent(100 * value)
+
+
+def z_value(value: float) -> str:
+    """A z-score to one decimal.
+
+    >>> z_value(-2.13)
+    '−2.1'
+    """
+    return number(value, 1)
+
+
+def centile(value: float) -> str:
+    """A centile from 0 to 100; its ends are open, because no curve knows them.
+
+    >>> centile(37.2), centile(0.2), centile(99.8)
+    ('p37', 'below p1', 'above p99')
+    """
+    if value < 0.5:
+        return "below p1"
+    return "above p99" if value >= 99.5 else f"p{max(value, 1):.0f}"
+
+
+def celsius(value: float) -> str:
+    return f"{number(value, 1)}{GAP}°C"
+
+
+def centimetres(value: float) -> str:
+    return f"{number(value, 1)}{GAP}cm"
+
+
+def counted(one: str, many: str) -> Callable[[float], str]:
+    """A number with its noun.
+
+    >>> plain(counted("day", "days")(1)), plain(counted("day", "days")(10.5))
+    ('1 day', '10.5 days')
+    """
+
+    def told(value: float) -> str:
+        return f"{number(value, 1)}{GAP}{one if value == 1 else many}"
+
+    return told
+
+
+days = counted("day", "days")
+
+
+def age(days_old: float) -> str:
+    """Days, then months, then years and months.
+
+    >>> [plain(age(n)) for n in (61, 275, 1000, 1096)]
+    ['61 days', '9 months', '2 years 9 months', '3 years']
+    """
+    if days_old < _AGE_IN_DAYS:
+        return days(days_old)
+    months = round(days_old / _DAYS_A_MONTH)
+    if months < _AGE_IN_MONTHS:
+        return _months(months)
+    years, rest = divmod(months, 12)
+    return f"{_years(years)} {_months(rest)}" if rest else _years(years)
+
+
+_months = counted("month", "months")
+_years = counted("year", "years")
+
+
+def day(value: date | str, on: date | None = None) -> str:
+    """A calendar day; the year is left out where it is that of *on*.
+
+    >>> plain(day(date(2026, 3, 18))), plain(day(date(2026, 11, 21), on=date(2026, 3, 18)))
+    ('18 Mar 2026', '21 Nov')
+    """
+    told = date.fromisoformat(value[:10]) if isinstance(value, str) else value
+    short = f"{told.day}{GAP}{_MONTHS[told.month - 1]}"
+    return short if on is not None and on.year == told.year else f"{short}{GAP}{told.year}"
+
+
+def moment(value: datetime | date | str) -> str:
+    """A day and, where it is known, the time of day.
+
+    >>> plain(moment("2026-03-18T21:40:00+00:00"))
+    '18 Mar 2026, 21:40'
+    """
+    told = datetime.fromisoformat(value) if isinstance(value, str) else value
+    clock = f", {told:%H:%M}" if isinstance(told, datetime) else ""
+    return f"{day(told)}{clock}"
+
+
+def span(low: str, high: str) -> str:
+    """Two figures of one unit as a range; a unit that both carry is written once.
+
+    >>> plain(span(grams(35), grams(41))), span("3", "3")
+    ('35–41 g', '3')
+    """
+    if low == high:
+        return high
+    bare, gap, unit = low.partition(GAP)
+    return f"{bare}–{high}" if gap and high.endswith(f"{GAP}{unit}") else f"{low}–{high}"
+
+
+def quoted(value: object) -> str:
+    """A written value as it stands, cut where it is long; what cannot be seen is spelt out.
+
+    >>> quoted("41,2"), quoted("a\\tb")
+    ("'41,2'", "'a\\\\tb'")
+    """
+    text = str(value)
+    short = text if len(text) <= 60 else f"{text[:57]}..."
+    seen = "".join(c if c.isprintable() else c.encode("unicode_escape").decode() for c in short)
+    return f"'{seen}'"
+
+
+KINDS: Mapping[str, Callable[..., str]] = {
+    "g": grams,
+    "change": weight_change,
+    "percent": percent,
+    "chance": chance,
+    "z": z_value,
+    "centile": centile,
+    "celsius": celsius,
+    "cm": centimetres,
+    "days": days,
+    "age": age,
+    "hours": counted("hour", "hours"),
+    "minutes": counted("minute", "minutes"),
+    "meals": counted("meal", "meals"),
+    "weighings": counted("weighing", "weighings"),
+    "refusals": counted("refusal", "refusals"),
+    "sheds": counted("shed", "sheds"),
+    "animals": counted("animal", "animals"),
+    "intervals": counted("interval", "intervals"),
+    "nights": counted("night", "nights"),
+    "rows": counted("row", "rows"),
+    "entries": counted("entry", "entries"),
+    "values": counted("value", "values"),
+    "faults": counted("fault", "faults"),
+    "lines": counted("line", "lines"),
+    "findings": counted("finding", "findings"),
+    "letters": counted("character", "characters"),
+    "day": day,
+    "moment": moment,
+    "quoted": quoted,
+    "n": number,
+    "tenth": lambda value: number(value, 1),
+    "hundredth": lambda value: number(value, 2),
+}
+"""The kinds of figure that a template may ask for: ``{weight_g:g}``, ``{since:day}``."""

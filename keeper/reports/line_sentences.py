@@ -1,0 +1,42 @@
+"""What the command line says, beyond reasons and faults."""
+
+from collections.abc import Mapping
+
+LINES: Mapping[str, str | tuple[str, ...]] = {
+    "new book": "{path} is a new, empty book.",
+    "taken in": (
+        "Took in {animals:animals} and {entries:entries}; {skipped:rows} stood in the book already."
+    ),
+    "would take in": (
+        "Would take in {animals:animals} and {entries:entries}; {skipped:rows} stand in the book"
+        " already. Nothing was written."
+    ),
+    "nothing new": "Nothing new: all {skipped:rows} stand in the book already.",
+    "nothing to take in": "The files hold no rows; nothing was written.",
+    "not taken in": "Nothing was written: {count:faults} to put right.",
+    "no files": "take-in needs --animals FILE, --diary FILE or both.",
+    "board": "{on:day}: {due:n} of {animals:animals} due.",
+    "no animals": "No animal stood in a tub on {on:day}.",
+    "watch": "{on:day}: {count:lines} to look at.",
+    "nothing to watch": "{on:day}: nothing to look at, as far as the book tells.",
+    "expected": (
+        "{a_sex:A sex} {species} of {age_days:age}: median {p50:g}, 8 in 10 within {p10:g} to"
+        " {p90:g}, 94 in 100 within {p3:g} to {p97:g} ({basis:basis}: {source})."
+    ),
+    "stands": "{weight_g:g} is z {z:z}, {centile:centile}.",
+    "beyond the curve": "The curve ends before this age; its last point is held.",
+    "check holds": "{path}: structure, foreign keys and state hold.",
+    "check fails": "{path}: {count:findings}, see above.",
+    "unknown command line": "{what}.",
+    # options
+    "impossible age": "{value} days is no age; 0 to {most:n} is right.",
+    "not a count": (
+        "{value:quoted} is not a whole number of days; digits alone, such as 94, are right."
+    ),
+    "too far ahead": "{value:quoted} lies too far ahead; up to {latest:day} is right.",
+    "sex needed": (
+        "A sex is needed, because growth differs by it: at {age_days:age} the median is"
+        " {female_g:g} for a female and {male_g:g} for a male."
+    ),
+    "grams needed": "Grams are missing; digits with a point, such as 41.2, are right.",
+}

@@ -1,0 +1,86 @@
+"""Facts put into plain keeper's English: reasons, states, kinds and faults.
+
+Nothing is decided here. Every sentence stands whole in a table (sentences, fault_sentences),
+every figure is written by figures; so another language is another set of tables.
+"""
+
+import string
+from collections.abc import Iterable, Mapping, Sequence
+from enum import StrEnum
+from typing import Any
+
+from keeper.husbandry.animal import Sex
+from keeper.husbandry.reasons import Reason
+from keeper.reports.fault_sentences import FAULTS
+from keeper.reports.figures import KINDS
+from keeper.reports.line_sentences import LINES
+from keeper.reports.sentences import SENTENCES, Telling
+from keeper.reports.state_words import WORDS
+
+TABLE: Mapping[str, Telling] = {**SENTENCES, **FAULTS, **LINES}
+
+
+def sentence(reason: Reason, sex: Sex = Sex.UNKNOWN) -> str:
+    """The sentence of *reason*, with its figures filled in.
+
+    A reason without a telling (a book may hold the plan of a night from another version) is
+    told by its own name and figures rather than not at all.
+    """
+    figures = {**_about(sex), **reason.figures}
+    for telling in tellings(reason.why):
+        if all(figures.get(name) is not None for name in placeholders(telling)):
+            return _FILLER.vformat(telling, (), figures)
+    bare = ", ".join(f"{name} {value}" for name, value in reason.figures.items())
+    return f"{reason.why} ({bare})." if bare else f"{reason.why}."
+
+
+def because_text(reasons: Iterable[Reason], sex: Sex = Sex.UNKNOWN) -> str:
+    """Every reason's sentence, in order; the same sentence is said once."""
+    return " ".join(dict.fromkeys(sentence(reason, sex) for reason in reasons))
+
+
+def word(value: StrEnum) -> str:
+    """The word for a member of one of the vocabulary's enumerations.
+
+    Raises LookupError for one that no table knows.
+    """
+    return word_of(type(value).__name__, value.value)
+
+
+def word_of(group: str, value: str) -> str:
+    """The word for *value* in *group*, such as ``("gate", "age")``. Raises LookupError."""
+    return WORDS[group][value]
+
+
+def tellings(why: str) -> Sequence[str]:
+    """The templates for a reason, best first; none when there is none."""
+    found = TABLE.get(why, ())
+    return (found,) if isinstance(found, str) else found
+
+
+def placeholders(telling: str) -> list[str]:
+    """Names of the figures that a template asks for."""
+    return [name for _, name, _, _ in string.Formatter().parse(telling) if name]
+
+
+def _about(sex: Sex) -> dict[str, str]:
+    return {
+        "sex": sex.value,
+        "her": WORDS["her"][sex],
+        "she": WORDS["she"][sex],
+        "a_sex": WORDS["a sex"][sex],
+    }
+
+
+class _Filler(string.Formatter):
+    """Reads a format as a kind of figure, or as a group of words."""
+
+    def format_field(self, value: Any, format_spec: str) -> str:
+        if not format_spec:
+            return str(value)
+        if format_spec in KINDS:
+            return KINDS[format_spec](value)
+        return WORDS[format_spec].get(str(value), str(value))
+
+
+_FILLER = _Filler()
