@@ -15,6 +15,7 @@ from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.place import place_of
 from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
 from keeper.husbandry.reasons import Reason, because
+from keeper.rules.refusals import poisson_binomial_tail
 
 WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("refused together", ("kind", "name", "refused", "offered", "expected", "nights", "chance")),
@@ -269,7 +270,12 @@ def _explains(cause: _Test, other: _Test) -> bool:
     rest = tuple(offer for offer in other.group.offers if offer not in shared)
     if len(rest) == len(other.group.offers):
         return False
-    return _test(other.group._replace(offers=rest)).chance > SUSPECT_CHANCE
+    return _chance(rest) > SUSPECT_CHANCE
+
+
+def _chance(offers: Sequence[RefusalInRow]) -> float:
+    refused = sum(offer.refused for offer in offers)
+    return poisson_binomial_tail(refused, [offer.own_rate for offer in offers])
 
 
 def _cause(test: _Test, refusals: Sequence[RefusalInRow], heat: Mapping[str, HeatReading]) -> Cause:
@@ -349,14 +355,13 @@ def _outside_says(
     if expected < 1:
         only = "all from one bag" if field == "bag" else "all from the same hands"
         return 2, because(only, **{field: name})
-    test = _test(_Group(field, name, 1, outside))
     figures: dict[str, str | int | float] = {
         field: name,
-        "refused": test.refused,
+        "refused": sum(offer.refused for offer in outside),
         "offered": len(outside),
         "expected": round(expected, 1),
     }
-    if test.chance <= SUSPECT_CHANCE:
+    if _chance(outside) <= SUSPECT_CHANCE:
         return 4, because(f"others refused from the same {word}", **figures)
     return -1, because(f"others ate from the same {word}", **figures)
 

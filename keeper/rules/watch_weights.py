@@ -74,7 +74,10 @@ def _not_known(kind: str, missing: Reason, since: date | None) -> Signal:
 
 
 def _losing(facts: WatchFacts, today: date) -> Signal | None:
-    """Loss, losing while eating, or why neither can be told; a cooled animal raises only the loss of the same day."""
+    """Loss, losing while eating, or why neither can be told.
+
+    A cooled animal raises only the loss of the same day.
+    """
     if facts.empties is None or facts.held(*CARRIES_EGGS):
         return None
     now, figures = facts.now, (facts.profile, facts.stage, today, facts.now.clutch_on)
