@@ -7,11 +7,11 @@ from typing import TypeVar
 
 from keeper.actions.keeping import Keeping, animals_on
 from keeper.husbandry.animal import AnimalId
-from keeper.husbandry.events import AnimalEvent, HoldSet, Offer, ShedSign
+from keeper.husbandry.events import AnimalEvent, Offer, ShedSign
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import SpeciesProfile
 from keeper.rules.feeding import DueState, Plan, due, plan
-from keeper.rules.nights import every_day, feed_nights
+from keeper.rules.nights import feed_nights
 from keeper.rules.weights import empty_weight
 from keeper.store import reading
 
@@ -36,10 +36,9 @@ class DueRow:
 
 
 def feed_nights_around(keeping: Keeping, on: date) -> tuple[date, ...]:
-    """The keeper's feed nights from two months before *on* to three months after."""
+    """The keeper's feed nights around *on*; none where every day is one."""
     rules = reading.settings(keeping.book).get(FEED_NIGHTS, "").split()
-    first, last = on - _NIGHTS_BACK, on + _NIGHTS_AHEAD
-    return feed_nights(rules, first, last) if rules else every_day(first, last)
+    return feed_nights(rules, on - _NIGHTS_BACK, on + _NIGHTS_AHEAD) if rules else ()
 
 
 def due_rows(keeping: Keeping, on: date) -> list[DueRow]:
@@ -51,8 +50,16 @@ def due_rows(keeping: Keeping, on: date) -> list[DueRow]:
     nights = feed_nights_around(keeping, on)
     holds = reading.open_holds(keeping.book, on)
     animals = [row for row in animals_on(keeping, on) if row.in_the_room]
+    last_record = max((row.offered_on for row in animals if row.offered_on), default=None)
     first = {
-        row.animal: due(row, keeping.profile(row), nights, on, holds.get(row.animal, ()))
+        row.animal: due(
+            row,
+            keeping.profile(row),
+            nights,
+            on,
+            holds.get(row.animal, ()),
+            last_record_on=last_record,
+        )
         for row in animals
     }
     closer = [row.animal for row in animals if _needs_a_closer_look(row, first[row.animal])]
@@ -60,11 +67,22 @@ def due_rows(keeping: Keeping, on: date) -> list[DueRow]:
     signs = _until(on, reading.recent(keeping.book, ShedSign, closer, _LAST_SIGNS))
     rows = []
     for row in animals:
-        if row.animal not in offers:
+        if row.animal in offers:
+            profile = keeping.profile(row)
+            planned = plan(
+                row,
+                profile,
+                nights,
+                on,
+                holds.get(row.animal, ()),
+                offers[row.animal],
+                signs[row.animal],
+                empty_now_g(row, profile),
+                last_record_on=last_record,
+            )
+            rows.append(DueRow(animal=row, plan=planned, recent=tuple(offers[row.animal])))
+        else:
             rows.append(DueRow(animal=row, plan=first[row.animal]))
-            continue
-        planned = _planned(keeping, row, nights, on, holds, offers, signs)
-        rows.append(DueRow(animal=row, plan=planned, recent=tuple(offers[row.animal])))
     return rows
 
 
@@ -83,28 +101,6 @@ def empty_now_g(row: AnimalNow, profile: SpeciesProfile) -> float | None:
 
 def _needs_a_closer_look(row: AnimalNow, first: Plan) -> bool:
     return first.state is not DueState.NOT_DUE or row.refused_since > 0
-
-
-def _planned(
-    keeping: Keeping,
-    row: AnimalNow,
-    nights: Sequence[date],
-    on: date,
-    holds: Mapping[AnimalId, Sequence[HoldSet]],
-    offers: Mapping[AnimalId, Sequence[Offer]],
-    signs: Mapping[AnimalId, Sequence[ShedSign]],
-) -> Plan:
-    profile = keeping.profile(row)
-    return plan(
-        row,
-        profile,
-        nights,
-        on,
-        open_holds=holds.get(row.animal, ()),
-        recent=offers[row.animal],
-        signs=signs[row.animal],
-        empty_g=empty_now_g(row, profile),
-    )
 
 
 def _until(on: date, found: Mapping[AnimalId, Sequence[E]]) -> dict[AnimalId, list[E]]:

@@ -1,0 +1,279 @@
+"""The watch: what needs a look on a day, worst first, and the cause before its symptoms."""
+
+from collections import defaultdict
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from datetime import date, datetime, time, timedelta
+from statistics import median
+
+from keeper.actions.due_board import E, empty_now_g
+from keeper.actions.keeping import Keeping, Written, animals_on
+from keeper.actions.life import EATEN, empties, expected_on
+from keeper.actions.noting import note
+from keeper.husbandry.animal import AnimalId
+from keeper.husbandry.events import (
+    Heat,
+    HoldSet,
+    Offer,
+    Remark,
+    Result,
+    ShedQuality,
+    ShedSign,
+    Snooze,
+    Weighing,
+    Zone,
+)
+from keeper.husbandry.now import AnimalNow
+from keeper.husbandry.place import place_of
+from keeper.husbandry.profile import SpeciesProfile
+from keeper.husbandry.when import at_instant
+from keeper.rules.alerts import watch
+from keeper.rules.causes import BadShed, HeatReading, RefusalInRow, causes, humidity_causes
+from keeper.rules.heat import ColdAfterFeeding, HeatVerdict, cold_after_feeding, heat_verdicts
+from keeper.rules.holds import excused, holds_of, holds_on
+from keeper.rules.refusals import counted_refusals
+from keeper.rules.sheds import shed_clock
+from keeper.rules.stages import stage_of
+from keeper.rules.watch_facts import HouseFacts, WatchFacts, WatchLine
+from keeper.store import reading
+
+_OFFERS, _SIGNS, _WEIGHINGS, _FEW = 30, 24, 16, 6
+_REMARKS_OF = timedelta(days=14)
+_HEAT_OF = timedelta(days=2)
+_NIGHTS_OF = timedelta(days=7)
+_HATCH_WEIGHT_OF = timedelta(days=14)
+
+USUAL_REFUSAL_RATE = 0.08
+USUAL_WORTH_OFFERS = 8
+"""An animal's own refusal rate starts from one offer in twelve and is its own after a few
+dozen offers: common practice, no source."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Pages:
+    """The recent entries of every animal in the room, read once."""
+
+    offers: Mapping[AnimalId, Sequence[Offer]]
+    signs: Mapping[AnimalId, Sequence[ShedSign]]
+    weighings: Mapping[AnimalId, Sequence[Weighing]]
+    remarks: Mapping[AnimalId, Sequence[Remark]]
+    snoozes: Mapping[AnimalId, Sequence[Snooze]]
+    holds_ever: Mapping[AnimalId, Sequence[HoldSet]]
+    holds: Mapping[AnimalId, Sequence[HoldSet]]
+
+
+def watch_lines(keeping: Keeping, on: date) -> tuple[WatchLine, ...]:
+    """Everything that needs a look on the day *on*, worst first."""
+    rows = [row for row in animals_on(keeping, on) if row.in_the_room]
+    pages = _pages(keeping, [row.animal for row in rows], on)
+    clutches = _clutch_medians(keeping, rows)
+    facts = [
+        _facts(row, keeping.profile(row), pages, clutches.get(row.clutch or ""), on) for row in rows
+    ]
+    return watch(facts, _house(keeping, rows, pages, on), on)
+
+
+def put_aside(keeping: Keeping, animal: AnimalId, kind: str, until: date, reason: str) -> Written:
+    """Put one kind of line aside for an animal until a day, with the reason.
+
+    Raises:
+        ValueError: no reason, or a day that is not to come.
+    """
+    if not reason.strip():
+        raise ValueError("A line put aside needs a reason in your own words.")
+    if until <= keeping.today:
+        raise ValueError(f"{until} is not a day to come; a line is put aside until a later day.")
+    happened = at_instant(keeping.now())
+    event = Snooze(
+        animal=animal, happened=happened, watch_kind=kind, until=until, reason=reason.strip()
+    )
+    return note(keeping, "put aside", event, what=f"{kind} until {until}")
+
+
+def _pages(keeping: Keeping, animals: Sequence[AnimalId], on: date) -> _Pages:
+    def newest(kind: type[E], most: int) -> dict[AnimalId, list[E]]:
+        found = reading.recent(keeping.book, kind, animals, most)
+        return {
+            animal: [event for event in events if event.happened.day <= on]
+            for animal, events in found.items()
+        }
+
+    return _Pages(
+        offers=newest(Offer, _OFFERS),
+        signs=newest(ShedSign, _SIGNS),
+        weighings=newest(Weighing, _WEIGHINGS),
+        remarks=newest(Remark, _FEW),
+        snoozes=newest(Snooze, _FEW),
+        holds_ever=newest(HoldSet, _FEW),
+        holds=reading.open_holds(keeping.book, on),
+    )
+
+
+def _facts(
+    row: AnimalNow, profile: SpeciesProfile, pages: _Pages, clutch_g: float | None, on: date
+) -> WatchFacts:
+    key = row.animal
+    offers, signs = pages.offers[key], pages.signs[key]
+    stage = stage_of(row, profile, on)
+    meals = [(o.happened.day, o.mass_g) for o in offers if o.result in EATEN]
+    freed = empties(pages.weighings[key], meals, profile)
+    entries_on = [e.happened.day for e in (*offers, *pages.weighings[key])]
+    return WatchFacts(
+        now=row,
+        profile=profile,
+        stage=stage,
+        holds=holds_of(row, pages.holds.get(key, ()), profile, on, signs=signs),
+        empties=freed,
+        meals=meals,
+        refusals=counted_refusals(offers, signs, pages.holds_ever[key], profile),
+        clock=shed_clock(row, signs, profile, stage, on, entries_on=entries_on),
+        expected=expected_on(row, profile, row.weighed_on) if row.weighed_on else None,
+        clutch_median_g=clutch_g,
+        own_hatch_g=_hatch_weight(row, pages.weighings[key]),
+        signs=signs,
+        remarks=[r for r in pages.remarks[key] if on - r.happened.day <= _REMARKS_OF],
+        snoozes=pages.snoozes[key],
+    )
+
+
+def _hatch_weight(row: AnimalNow, weighings: Sequence[Weighing]) -> float | None:
+    if row.hatched_last is None or not weighings:
+        return None
+    first = weighings[0]
+    young = first.happened.day - row.hatched_last <= _HATCH_WEIGHT_OF
+    return first.weight_g if young else None
+
+
+def _clutch_medians(keeping: Keeping, rows: Iterable[AnimalNow]) -> dict[str, float]:
+    """Median empty weight of each clutch with three or more young in the room."""
+    weights: dict[str, list[float]] = defaultdict(list)
+    for row in rows:
+        grams = empty_now_g(row, keeping.profile(row))
+        if row.clutch and grams is not None:
+            weights[row.clutch].append(grams)
+    return {clutch: median(grams) for clutch, grams in weights.items() if len(grams) >= 3}
+
+
+def _house(keeping: Keeping, rows: Sequence[AnimalNow], pages: _Pages, on: date) -> HouseFacts:
+    readings = [
+        entry.event
+        for entry in reading.all_of(keeping.book, Heat)
+        if on - _HEAT_OF <= entry.event.happened.day <= on
+    ]
+    now_at = min(keeping.now(), _end_of(on, keeping))
+    verdicts = _by_place(keeping, rows, readings, lambda r, p: heat_verdicts(r, p, now_at))
+    heat = [verdict for found in verdicts.values() for verdict in found]
+    hot: dict[str, HeatReading] = {
+        v.place: v.state for v in heat if v.zone is Zone.HOT and v.state != "cannot tell"
+    }
+    return HouseFacts(
+        causes=(
+            *causes(_counted_offers(keeping, rows, pages, on), hot),
+            *humidity_causes(_bad_sheds(rows, pages), on),
+        ),
+        heat=heat,
+        cold_after_feeding=_cold_after_feeding(keeping, rows, pages, readings, now_at),
+    )
+
+
+def _by_place(
+    keeping: Keeping,
+    rows: Sequence[AnimalNow],
+    readings: Sequence[Heat],
+    judge: Callable[[Sequence[Heat], SpeciesProfile], Sequence[HeatVerdict]],
+) -> dict[str, Sequence[HeatVerdict]]:
+    """Each place judged by the profile of those who live there."""
+    places: dict[str, list[Heat]] = defaultdict(list)
+    for each in readings:
+        places[each.place].append(each)
+    return {
+        place: judge(found, keeping.profile(_living_at(place, rows)[0]))
+        for place, found in places.items()
+        if _living_at(place, rows)
+    }
+
+
+def _living_at(place: str, rows: Iterable[AnimalNow]) -> list[AnimalNow]:
+    """Animals of the tub, row (``B3``) or rack (``B``) that *place* names."""
+    return [row for row in rows if place in _names_of(row.place)]
+
+
+def _names_of(written: str | None) -> tuple[str, ...]:
+    place = place_of(written or "")
+    if place is None:
+        return (written,) if written else ()
+    return (written or "", str(place), f"{place.rack}{place.row}", place.rack)
+
+
+def _cold_after_feeding(
+    keeping: Keeping,
+    rows: Sequence[AnimalNow],
+    pages: _Pages,
+    readings: Sequence[Heat],
+    now_at: datetime,
+) -> list[ColdAfterFeeding]:
+    found = []
+    for place in sorted({each.place for each in readings}):
+        living = _living_at(place, rows)
+        if not living:
+            continue
+        fed = [
+            (row.animal, offer.happened.at)
+            for row in living
+            for offer in pages.offers[row.animal][-2:]
+            if offer.result in EATEN
+        ]
+        here = [each for each in readings if each.place == place]
+        cold = cold_after_feeding(here, fed, keeping.profile(living[0]), now_at)
+        if cold is not None:
+            found.append(cold)
+    return found
+
+
+def _counted_offers(
+    keeping: Keeping, rows: Sequence[AnimalNow], pages: _Pages, on: date
+) -> list[RefusalInRow]:
+    """The counted offers of the last two recorded nights of the last week."""
+    days = {o.happened.day for row in rows for o in pages.offers[row.animal]}
+    nights = sorted(day for day in days if on - _NIGHTS_OF <= day)[-2:]
+    return [
+        RefusalInRow(
+            animal=row.animal,
+            place=row.place,
+            night=offer.happened.day,
+            refused=offer.result is Result.REFUSED,
+            own_rate=_own_rate(pages.offers[row.animal], before=nights[0]),
+        )
+        for row in rows
+        for offer in pages.offers[row.animal]
+        if offer.happened.day in nights
+        and (offer.result in EATEN or offer.result is Result.REFUSED)
+        and not _excused(offer, pages, keeping.profile(row))
+    ]
+
+
+def _excused(offer: Offer, pages: _Pages, profile: SpeciesProfile) -> bool:
+    key = offer.animal
+    then = holds_on(offer.happened.day, pages.holds_ever[key], pages.signs[key], profile)
+    return excused(offer, then)
+
+
+def _own_rate(offers: Sequence[Offer], before: date) -> float:
+    """The share of offers that this animal refuses, drawn towards the usual while few."""
+    told = [o for o in offers if o.happened.day < before]
+    refused = sum(o.result is Result.REFUSED for o in told)
+    known = refused + sum(o.result in EATEN for o in told)
+    return (refused + USUAL_REFUSAL_RATE * USUAL_WORTH_OFFERS) / (known + USUAL_WORTH_OFFERS)
+
+
+def _bad_sheds(rows: Iterable[AnimalNow], pages: _Pages) -> list[BadShed]:
+    return [
+        BadShed(animal=row.animal, place=row.place, on=sign.happened.day)
+        for row in rows
+        for sign in pages.signs[row.animal]
+        if sign.quality is not None and sign.quality is not ShedQuality.WHOLE
+    ]
+
+
+def _end_of(day: date, keeping: Keeping) -> datetime:
+    return datetime.combine(day, time.max, keeping.now().tzinfo)
