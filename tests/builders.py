@@ -68,7 +68,6 @@ def an_animal(**changed: Any) -> AnimalNow:
     """An adult female house snake in tub A1·1, hatched in 2024, with nothing else recorded."""
     told = {
         "animal": 1,
-        "uid": "animal-1",
         "code": "HS-001",
         "species": "house_snake",
         "hatched_first": date(2024, 3, 1),

@@ -99,20 +99,8 @@ def due(
         learned: holds under which she has shown that she eats.
         signs: her shed signs, for a pre-lay shed.
     """
-    if not now.in_the_room:
-        gone = because("not in the room", status=now.status.value, since=now.status_on)
-        return Plan(animal=now.animal, state=DueState.NOT_DUE, because=(gone,))
-    if profile is None:
-        unknown = because("no profile", species=now.species)
-        return Plan(animal=now.animal, state=DueState.CANNOT_TELL, because=(unknown,))
-    holds = holds_of(now, open_holds, profile, today, learned, signs)
     house = House(nights, today, last_record_on, counted)
-    pace = pace_of(now, profile, holds, today)
-    if pace is None:
-        when = when_whatever_the_stage(now, profile, house)
-    else:
-        when = when_due(now, profile, pace, house)
-    return _plan(now, house, when, holds, pace)
+    return _due(now, profile, house, open_holds, learned, signs)[0]
 
 
 def plan(
@@ -141,21 +129,34 @@ def plan(
     counted = 0
     if profile is not None and now.refused_since:
         counted = counted_refusals(recent, signs, open_holds, profile).counted
-    told = due(
-        now,
-        profile,
-        nights,
-        today,
-        open_holds,
-        counted,
-        last_record_on,
-        learned=learned,
-        signs=signs,
-    )
+    house = House(nights, today, last_record_on, counted)
+    told, holds = _due(now, profile, house, open_holds, learned, signs)
     if told.state is not DueState.DUE or profile is None:
         return told
-    holds = holds_of(now, open_holds, profile, today, learned, signs)
     return _meal(told, now, profile, holds, _Table(today, recent, empty_g, in_stock, kind))
+
+
+def _due(
+    now: AnimalNow,
+    profile: SpeciesProfile | None,
+    house: House,
+    open_holds: Sequence[HoldSet],
+    learned: Container[HoldKind],
+    signs: Sequence[ShedSign],
+) -> tuple[Plan, tuple[Hold, ...]]:
+    if not now.in_the_room:
+        gone = because("not in the room", status=now.status.value, since=now.status_on)
+        return Plan(animal=now.animal, state=DueState.NOT_DUE, because=(gone,)), ()
+    if profile is None:
+        unknown = because("no profile", species=now.species)
+        return Plan(animal=now.animal, state=DueState.CANNOT_TELL, because=(unknown,)), ()
+    holds = holds_of(now, open_holds, profile, house.today, learned, signs)
+    pace = pace_of(now, profile, holds, house.today)
+    if pace is None:
+        when = when_whatever_the_stage(now, profile, house)
+    else:
+        when = when_due(now, profile, pace, house)
+    return _plan(now, house, when, holds, pace), holds
 
 
 def _plan(

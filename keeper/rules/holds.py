@@ -54,7 +54,8 @@ ENDS_WHEN = {
     HoldKind.STUCK_SHED: "shed clear",
 }
 BY_EVENT = frozenset({HoldKind.OPAQUE, HoldKind.GRAVID, HoldKind.PRE_LAY})
-"""Their days run from the ending event, not from the beginning."""
+"""Their days run from the ending event, not from the beginning. A quarantine is only ever
+released by hand: past its days it asks."""
 
 _RANK = {kind: rank for rank, kind in enumerate(WORST_FIRST)}
 _IN_CYCLE = frozenset({ShedStage.OPAQUE, ShedStage.CLEARED})
@@ -156,7 +157,7 @@ def _small_for_now(kind: HoldKind, now: AnimalNow, since: date) -> bool:
 
 
 def _after(since: date, kind: HoldKind, figures: HoldFigures) -> date | None:
-    if figures.days is None or kind in BY_EVENT:
+    if figures.days is None or kind in BY_EVENT or kind is HoldKind.QUARANTINE:
         return None
     return since + timedelta(days=round(figures.days.value))
 
@@ -290,7 +291,7 @@ def _hold(
     until: date | None = None,
     today: date | None = None,
 ) -> Hold:
-    renew = figures.renew_after_days
+    renew = figures.days if kind is HoldKind.QUARANTINE else figures.renew_after_days
     old = renew is not None and today is not None and (today - since).days > renew.value
     return Hold(
         kind=kind,

@@ -28,6 +28,7 @@ NEAR_HIGH = Sourced(value=1.2, source=COMMON_PRACTICE)
 """A meal between these shares of its target is the meal."""
 
 ITEMS_MOST = Sourced(value=3, source=COMMON_PRACTICE)
+_COUNTS = range(1, int(ITEMS_MOST.value) + 1)
 UP_BELOW = Sourced(value=0.75, source=COMMON_PRACTICE)
 UP_MEALS = Sourced(value=2, source=COMMON_PRACTICE)
 """After so many meals in a row below that share of the target she goes one grade up."""
@@ -108,10 +109,11 @@ def choose_prey(
             f"got {empty_g!r} and {share!r}"
         )
     meal = _Meal.of(empty_g, figures, share)
-    eaten = _eaten(last_meals, grades)
+    offers = sorted(last_meals, key=lambda offer: (offer.happened.day, offer.happened.at))
+    eaten = _eaten(offers, grades)
     kinds = _kinds(grades, eaten, kind)
     rungs = sorted((g for g in grades if g.kind in kinds), key=lambda g: g.mean_g.value)
-    reach, why = _reach(rungs, last_meals, meal, step_down, rising)
+    reach, why = _reach(rungs, offers, meal, step_down, rising)
     had = [g for g in rungs[:reach] if in_stock is None or prey_name(g) in in_stock]
     if not had:
         return PreyChoice(
@@ -145,13 +147,9 @@ class _Meal(NamedTuple):
         )
 
 
-def _in_order(offers: Sequence[Offer]) -> list[Offer]:
-    return sorted(offers, key=lambda offer: (offer.happened.day, offer.happened.at))
-
-
 def _eaten(offers: Sequence[Offer], grades: Sequence[PreyGrade]) -> PreyGrade | None:
     """The grade she last ate that is known."""
-    for offer in reversed(_in_order(offers)):
+    for offer in reversed(offers):
         grade = grade_of(offer.prey, grades) if offer.result in ATE else None
         if grade is not None:
             return grade
@@ -200,7 +198,7 @@ def _refused_larger(rungs: Sequence[PreyGrade], offers: Sequence[Offer], at: int
     """Refusals of a larger grade since the meal before her last *UP_MEALS*."""
     larger = {prey_name(grade).casefold() for grade in rungs[at + 1 :]}
     refused = meals = 0
-    for offer in reversed(_in_order(offers)):
+    for offer in reversed(offers):
         meals += offer.result in ATE
         if meals >= UP_MEALS.value:
             break
@@ -211,7 +209,7 @@ def _refused_larger(rungs: Sequence[PreyGrade], offers: Sequence[Offer], at: int
 
 def _meals_small(offers: Sequence[Offer], rungs: Sequence[PreyGrade], meal: _Meal) -> bool:
     """Whether the last meals all lay well below what she should have now."""
-    eaten = [offer for offer in _in_order(offers) if offer.result in ATE][-int(UP_MEALS.value) :]
+    eaten = [offer for offer in offers if offer.result in ATE][-int(UP_MEALS.value) :]
     grams = [_grams(offer, rungs) for offer in eaten]
     small_g = UP_BELOW.value * meal.target_g
     return len(grams) == UP_MEALS.value and all(g is not None and g < small_g for g in grams)
@@ -228,24 +226,28 @@ def _fewest(
     grades: Sequence[PreyGrade], meal: _Meal
 ) -> tuple[PreyOffer | None, tuple[Reason, ...]]:
     """Near the target, else within the stage's band, else the most that is not too much."""
-    most_g = meal.target_g * NEAR_HIGH.value
+    target_g = meal.target_g
+    most_g = target_g * NEAR_HIGH.value
     choices = [
-        PreyOffer(prey=prey_name(grade), count=count, grams=count * grade.mean_g.value)
+        (count, grade.mean_g.value * count, grade)
         for grade in grades
         if grade.mean_g.value <= meal.item_most_g
-        for count in range(1, int(ITEMS_MOST.value) + 1)
+        for count in _COUNTS
     ]
-    near = [c for c in choices if meal.target_g * NEAR_LOW.value <= c.grams <= most_g]
-    if near:
-        return min(near, key=lambda c: (c.count, abs(c.grams - meal.target_g))), ()
-    banded = [c for c in choices if meal.low_g <= c.grams <= meal.high_g]
-    if banded:
-        return min(banded, key=lambda c: (c.count, abs(c.grams - meal.target_g))), ()
-    less = [c for c in choices if c.grams <= most_g]
-    if less:
-        best = max(less, key=lambda c: (c.grams, -c.count))
-        return best, (because("under target", percent=100 * best.grams / meal.target_g),)
-    return _smallest(grades[0], meal)
+    for low_g, high_g in ((target_g * NEAR_LOW.value, most_g), (meal.low_g, meal.high_g)):
+        fits = [choice for choice in choices if low_g <= choice[1] <= high_g]
+        if fits:
+            return _offer(min(fits, key=lambda c: (c[0], abs(c[1] - target_g)))), ()
+    less = [choice for choice in choices if choice[1] <= most_g]
+    if not less:
+        return _smallest(grades[0], meal)
+    best = _offer(max(less, key=lambda c: (c[1], -c[0])))
+    return best, (because("under target", percent=100 * best.grams / target_g),)
+
+
+def _offer(choice: tuple[int, float, PreyGrade]) -> PreyOffer:
+    count, grams, grade = choice
+    return PreyOffer(prey=prey_name(grade), count=count, grams=grams)
 
 
 def _smallest(grade: PreyGrade, meal: _Meal) -> tuple[PreyOffer | None, tuple[Reason, ...]]:
