@@ -1,23 +1,19 @@
 """Facts put into plain keeper's English: reasons, states, kinds and faults.
 
-Nothing is decided here. Every sentence stands whole in a table (sentences, fault_sentences),
-every figure is written by figures; so another language is another set of tables.
+Nothing is decided here. Every sentence stands whole in the table of sentences, every word in
+that of state_words, and figures writes every figure; another language is another set of them.
 """
 
 import string
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Sequence
 from enum import StrEnum
 from typing import Any
 
 from keeper.husbandry.animal import Sex
 from keeper.husbandry.reasons import Reason
-from keeper.reports.fault_sentences import FAULTS
 from keeper.reports.figures import KINDS
-from keeper.reports.line_sentences import LINES
-from keeper.reports.sentences import SENTENCES, Telling
+from keeper.reports.sentences import SENTENCES
 from keeper.reports.state_words import WORDS
-
-TABLE: Mapping[str, Telling] = {**SENTENCES, **FAULTS, **LINES}
 
 
 def sentence(reason: Reason, sex: Sex = Sex.UNKNOWN) -> str:
@@ -54,7 +50,7 @@ def word_of(group: str, value: str) -> str:
 
 def tellings(why: str) -> Sequence[str]:
     """The templates for a reason, best first; none when there is none."""
-    found = TABLE.get(why, ())
+    found = SENTENCES.get(why, ())
     return (found,) if isinstance(found, str) else found
 
 

@@ -2,9 +2,11 @@
 
 import importlib
 import pkgutil
+import string
 from collections.abc import Iterator
 from datetime import date
 from enum import StrEnum
+from typing import get_args
 
 import pytest
 
@@ -14,9 +16,9 @@ import keeper.rules
 from keeper.husbandry.animal import Sex
 from keeper.husbandry.reasons import because
 from keeper.reports.figures import GAP, KINDS, plain
+from keeper.reports.sentences import SENTENCES
 from keeper.reports.state_words import WORDS
 from keeper.reports.words import (
-    TABLE,
     because_text,
     placeholders,
     sentence,
@@ -24,6 +26,7 @@ from keeper.reports.words import (
     word,
     word_of,
 )
+from keeper.rules import alerts, breeding, causes, sheds, slips
 
 ALWAYS_KNOWN = {"sex", "her", "she", "a_sex"}
 
@@ -71,16 +74,14 @@ def test_every_figure_of_a_reason_is_told(module: str, why: str, figures: tuple[
     assert not untold, f"{module}: {why!r} never tells {untold}"
 
 
-@pytest.mark.parametrize("why", sorted(TABLE))
+@pytest.mark.parametrize("why", sorted(SENTENCES))
 def test_every_placeholder_asks_for_a_kind_of_figure_that_there_is(why: str) -> None:
-    import string
-
     specs = [spec for t in tellings(why) for _, _, spec, _ in string.Formatter().parse(t)]
 
     assert [spec for spec in specs if spec and spec not in KINDS and spec not in WORDS] == []
 
 
-@pytest.mark.parametrize("why", sorted(TABLE))
+@pytest.mark.parametrize("why", sorted(SENTENCES))
 def test_a_sentence_shouts_at_nobody_and_breaks_no_unit_from_its_number(why: str) -> None:
     for telling in tellings(why):
         assert "!" not in telling
@@ -174,14 +175,16 @@ def test_the_same_sentence_is_said_once() -> None:
 
 
 def test_gates_and_shed_verdicts_have_words() -> None:
-    from typing import get_args
-
-    from keeper.rules import breeding, causes, sheds
-
     for group, kind in (
         ("gate", breeding.GateName),
         ("gate state", breeding.State),
         ("shed verdict", sheds.Verdict),
         ("Cause", causes.GroupKind),
+        ("slip", slips.SlipName),
     ):
-        assert [word_of(group, value) for value in get_args(kind)]
+        assert all(word_of(group, value) for value in get_args(kind))
+
+
+@pytest.mark.parametrize("kind", alerts.WORST_KINDS)
+def test_every_kind_of_watch_line_has_a_title(kind: str) -> None:
+    assert word_of("watch kind", kind)

@@ -1,0 +1,150 @@
+"""What the rules say of heat, causes and the watch."""
+
+from collections.abc import Mapping
+
+SENTENCES: Mapping[str, str | tuple[str, ...]] = {
+    # heat
+    "too hot": "{zone:Zone} {temp_c:celsius}, above {limit_c:celsius}.",
+    "too cold": "{zone:Zone} {temp_c:celsius}, below {limit_c:celsius}.",
+    "within limits": (
+        "{zone:Zone} {temp_c:celsius}, within {low_c:celsius} to {high_c:celsius}.",
+        "{zone:Zone} {temp_c:celsius}, not above {high_c:celsius}.",
+        "{zone:Zone} {temp_c:celsius}, not below {low_c:celsius}.",
+        "{zone:Zone} {temp_c:celsius}.",
+    ),
+    "read once": (
+        "Read once, on {at:moment}, with {read_with}.",
+        "Read once, on {at:moment}.",
+    ),
+    "for so long": "For {minutes:minutes}, since {since:moment}.",
+    "not yet for so long": "So far {minutes:minutes}; {most_minutes:minutes} would be too long.",
+    "last reading is old": (
+        "The last reading is {hours:hours} old; after {most_hours:hours} it tells nothing of now."
+    ),
+    "no limits for the zone": "No limits are known for this zone ({zone:Zone}).",
+    "check the heater by hand": (
+        "Check the heater by hand and switch it off if it is too hot to touch."
+    ),
+    "cold after feeding": (
+        "Hot end {temp_c:celsius}, below {limit_c:celsius}, and {animals:animals} fed in the last"
+        " {hours_most:hours}: a meal may come back."
+    ),
+    "sensor silent": "Sensor silent for {minutes:minutes}; {most_minutes:minutes} is the most.",
+    "sensor stuck": "Sensor has read {temp_c:celsius} without change for {hours:hours}.",
+    "sensor leapt": (
+        "Sensor leapt from {from_c:celsius} to {to_c:celsius} in {minutes:minutes};"
+        " no tub warms so fast."
+    ),
+    "sensor reads a failure value": (
+        "{temp_c:celsius} is what a broken sensor reads, not a temperature."
+    ),
+    # causes
+    "refused together": (
+        "{kind:Cause} {name}: {refused:n} of {offered:n} refused where {expected:tenth}"
+        " is usual, over {nights:nights} (chance {chance:chance})."
+    ),
+    "heat is out of limits there": "Heat at {place} is {reading}: look at that first.",
+    "heat is within limits there": "Heat at {place} is within limits.",
+    "heat was not read there": (
+        "Heat at {place} was not read; read it first.",
+        "Heat was not read; read it first.",
+    ),
+    "others refused from the same bag": (
+        "Elsewhere {refused:n} of {offered:n} from bag {bag} refused as well, where"
+        " {expected:tenth} is usual."
+    ),
+    "others ate from the same bag": (
+        "Elsewhere only {refused:n} of {offered:n} from bag {bag} refused, where"
+        " {expected:tenth} is usual."
+    ),
+    "all from one bag": "All of them were offered from bag {bag}.",
+    "others refused from the same hands": (
+        "Elsewhere {refused:n} of {offered:n} fed by {keeper} refused as well, where"
+        " {expected:tenth} is usual."
+    ),
+    "others ate from the same hands": (
+        "Elsewhere only {refused:n} of {offered:n} fed by {keeper} refused, where"
+        " {expected:tenth} is usual."
+    ),
+    "all from the same hands": "All of them were fed by {keeper}.",
+    "recent move, cleaning or season": "A recent move, cleaning or the season may be the cause.",
+    "bad sheds together": "{place}: bad sheds of {count:animals} within {days:days}.",
+    "humidity before snakes": "Check the humidity of the row before the snakes.",
+    # the watch
+    "two signals together": (
+        "Two signals together ({first:watch kind}, {second:watch kind}), so one step more urgent."
+    ),
+    "put aside twice": (
+        "Put aside {times:n} times already ({kind:watch kind}), so one step more urgent."
+    ),
+    "humidity and health look": "Look at humidity and health.",
+    "eye cap kept": "An eye cap was kept at the shed of {shed_on:day}; leave it to the next shed.",
+    "eye cap kept at two sheds": "An eye cap was kept at two sheds, the last on {shed_on:day}.",
+    "never pick at an eye cap": "Never pick at an eye cap.",
+    "tail tip kept": "A tail tip was kept at the shed of {shed_on:day}, {days:days} ago.",
+    "a ring on the tail tip cuts it off within days": (
+        "A ring of skin on the tail tip cuts it off within days."
+    ),
+    "shed in pieces": "Shed in pieces on {shed_on:day}.",
+    "damp hide, look again after a day": "Give a damp hide and look again after a day.",
+    "hold without an end": (
+        "On hold ({hold:HoldKind}) for {days:days}, since {since:day}, and no end set."
+    ),
+    "not laid since the pre-lay shed": (
+        "Pre-lay shed on {since:day}, {days:days} ago, and no eggs yet."
+    ),
+    "quarantine ends": "Quarantine ends on {on:day}, in {days:days}: faecals and mites clear?",
+    "breathing noticed": ("Breathing noticed on {on:day}: {text:quoted}.",),
+    "a click just before a shed may be normal": "A click just before a shed may be normal.",
+    "isolate, check heat": "Isolate and check heat.",
+    "ask a reptile vet the same day if the mouth is open": (
+        "Ask a reptile vet, the same day if the mouth is held open."
+    ),
+    "mites noticed": "Mites noticed on {on:day}: {text:quoted}.",
+    "the whole rack is one, product and amount by a reptile vet": (
+        "Treat the whole rack as one; product and amount are a reptile vet's word."
+    ),
+    "wound noticed": "Wound noticed on {on:day}: {text:quoted}.",
+    "days until the deadline": "{days:days} left until {on:day}.",
+    "assisted feeding only by experienced hands or a reptile vet": (
+        "Assisted feeding only by experienced hands or a reptile vet."
+    ),
+    "no offers written": (
+        "No offer was written since {since:day}.",
+        "No offer was written.",
+    ),
+    "not eaten, but not refused either": (
+        "Not eaten for {days:days} (review from {limit:days}), but no refusal was written either."
+    ),
+    "regurgitated": "Regurgitated on {on:day}, {days:days} ago.",
+    "second regurgitation": (
+        "Regurgitated again on {on:day}, {days:days} ago, after {before_on:day};"
+        " the second is the dangerous one."
+    ),
+    "water, heat check, no handling": "Water, a heat check, no handling.",
+    "left in and never closed": (
+        "Left in on {on:day}, {days:days} ago, and what became of it was never written."
+    ),
+    "regurgitation to be feared": "A meal may come back.",
+    "isolate": "Keep {her} tub apart.",
+    "check prey, heat, faeces, identity and scale": (
+        "Check prey, heat, faeces, identity and the scale."
+    ),
+    # how a line of the watch ends
+    "ends with a shed": "Ends with a shed.",
+    "ends when renewed or ended": "Ends when the hold is renewed or ended.",
+    "ends when released": "Ends when {she} is released, on {on:day}.",
+    "ends when she lays": "Ends when she lays.",
+    "ends after days": "Ends after {days:days}.",
+    "ends with entries": "Ends with entries in the book.",
+    "ends with a meal": "Ends with a meal.",
+    "ends with the hold": "Ends with the hold, on {on:day}.",
+    "ends when closed": "Ends when the offer is closed.",
+    "ends when they eat again": "Ends when they eat again.",
+    "ends with a whole shed": "Ends with a whole shed.",
+    "ends with a reading inside the limits": "Ends with a reading inside the limits.",
+    "ends with a weight above the baseline step": "Ends with a weight above the step.",
+    "ends with a weight": "Ends with a weight.",
+    "ends with a weight in the expected span": "Ends with a weight in the expected span.",
+    "ends with a gain": "Ends with a gain.",
+}
