@@ -33,7 +33,7 @@ _WORLD = frozenset(
 )
 
 
-def _random_tail() -> int:
+def random_tail() -> int:
     return secrets.randbits(22)
 
 
@@ -48,13 +48,13 @@ class Book:
     connection: sqlite3.Connection
     station: str
     writable: bool
-    tail: Callable[[], int] = _random_tail
+    tail: Callable[[], int] = random_tail
 
     def close(self) -> None:
         self.connection.close()
 
 
-def create_book(path: Path, *, station: str, tail: Callable[[], int] = _random_tail) -> Book:
+def create_book(path: Path, *, station: str, tail: Callable[[], int] = random_tail) -> Book:
     """Make a new, empty book at *path*; when that fails, nothing is left there.
 
     Raises:
@@ -90,7 +90,7 @@ def open_book(
     *,
     station: str,
     read_only: bool = False,
-    tail: Callable[[], int] = _random_tail,
+    tail: Callable[[], int] = random_tail,
 ) -> Book:
     """Open the book at *path*, or say in one sentence why not. Never makes a file.
 

@@ -5,7 +5,7 @@ import sqlite3
 from sqlite_utils import Database
 
 from keeper.store.database import APPLICATION_ID, SCHEMA_VERSION
-from keeper.store.schema import CACHES, EVENT_TABLES, fresh_schema
+from keeper.store.schema import CACHES, EVENT_TABLES, SPINE_TABLES, fresh_schema
 
 
 def migrate(connection: sqlite3.Connection) -> None:
@@ -25,7 +25,7 @@ def migrate(connection: sqlite3.Connection) -> None:
 def missing_parts(connection: sqlite3.Connection) -> set[str]:
     """Tables and guarding triggers that a book must have and this one lacks."""
     database = Database(connection)
-    guarded = {"batch", "withdrawal", "animal", "round", *EVENT_TABLES}
+    guarded = {*SPINE_TABLES, *EVENT_TABLES}
     triggers = {f"{table}_no_{verb}" for table in guarded for verb in ("update", "delete")}
     present = {trigger.name for trigger in database.triggers}
     return (guarded | set(CACHES)) - set(database.table_names()) | (triggers - present)

@@ -15,6 +15,7 @@ from keeper.store.standing import WHOLE, stands
 from keeper.store.state import as_of
 
 E = TypeVar("E")
+_UNIX = datetime(1970, 1, 1, tzinfo=UTC)
 
 
 @dataclass(frozen=True, slots=True)
@@ -186,7 +187,7 @@ def _batch(row: Sequence[Any]) -> Batch:
         station=station,
         keeper=keeper,
         verb=verb,
-        written=datetime.fromtimestamp(written_ms / 1000, zone),
+        written=(_UNIX + timedelta(milliseconds=written_ms)).astimezone(zone),
         reason=reason,
         stands=bool(standing),
     )

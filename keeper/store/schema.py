@@ -57,6 +57,7 @@ HOUSE_COLUMNS = {
         prey TEXT, count INTEGER, mass_mg INTEGER, caution TEXT, because TEXT NOT NULL""",
 }
 
+SPINE_TABLES = ("batch", "withdrawal", "animal", "round")
 EVENT_TABLES = (*ANIMAL_COLUMNS, *HOUSE_COLUMNS)
 
 _SPINE = """
@@ -152,7 +153,7 @@ BEGIN SELECT RAISE(ABORT, '{table} is insert-only'); END;
 
 def fresh_schema() -> str:
     """The whole SQL of a new book."""
-    guarded = ("batch", "withdrawal", "animal", "round", *EVENT_TABLES)
+    guarded = (*SPINE_TABLES, *EVENT_TABLES)
     return "".join(
         (
             _SPINE,

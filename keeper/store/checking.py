@@ -1,0 +1,161 @@
+"""Look a book over: each thing that is not as it must be, in one sentence. Writes nothing."""
+
+import sqlite3
+from collections.abc import Callable, Iterator
+from contextlib import closing
+from dataclasses import dataclass, fields
+from enum import StrEnum
+from typing import Any, get_args, get_type_hints
+
+from keeper.store.backups import backups_of, prove
+from keeper.store.database import Book
+from keeper.store.rows import TABLES
+from keeper.store.schema import EVENT_TABLES, fresh_schema
+from keeper.store.standing import WHOLE, reckoned
+from keeper.store.state import differing
+
+_SHOWN = 20
+
+
+class Concern(StrEnum):
+    """What a finding is about."""
+
+    STRUCTURE = "structure"
+    REFERENCES = "references"
+    PARTS = "parts"
+    WORDS = "words"
+    BATCHES = "batches"
+    WITHDRAWN = "withdrawn"
+    STATE = "state"
+    BACKUPS = "backups"
+
+
+@dataclass(frozen=True, slots=True)
+class Finding:
+    """One thing that is wrong. sentence: what, and where."""
+
+    concern: Concern
+    sentence: str
+
+
+def check(book: Book) -> tuple[Finding, ...]:
+    """Everything that is wrong with *book* and its backups; empty when all holds."""
+    return tuple(
+        Finding(concern, sentence)
+        for concern, looks in _CHECKS.items()
+        for sentence in _told(book, looks)
+    )
+
+
+def _told(book: Book, looks: Callable[[Book], Iterator[str]]) -> list[str]:
+    """What one check says; a damaged file is a finding of the check that met it."""
+    try:
+        return list(looks(book))
+    except sqlite3.DatabaseError as error:
+        return [f"The file cannot be read through: {error}."]
+
+
+def _structure(book: Book) -> Iterator[str]:
+    for (text,) in book.connection.execute(f"PRAGMA integrity_check({_SHOWN})"):
+        if text != "ok":
+            yield f"The file is damaged: {text}."
+
+
+def _references(book: Book) -> Iterator[str]:
+    for table, _, parent, _ in book.connection.execute("PRAGMA foreign_key_check"):
+        yield f"A row of {table} names a {parent} that the book does not have."
+
+
+def _parts(book: Book) -> Iterator[str]:
+    with closing(sqlite3.connect(":memory:")) as fresh:
+        fresh.executescript(fresh_schema())
+        expected = schema_parts(fresh)
+    found = schema_parts(book.connection)
+    for name in sorted(expected.keys() - found.keys()):
+        yield f"The {name} is missing."
+    for name in sorted(found.keys() - expected.keys()):
+        yield f"The {name} is not part of a book of this version."
+    for name in sorted(expected.keys() & found.keys()):
+        if expected[name] != found[name]:
+            yield f"The {name} is not as this version makes it."
+
+
+def schema_parts(connection: sqlite3.Connection) -> dict[str, str]:
+    """The SQL of each table, index and trigger, by kind and name."""
+    rows = connection.execute(
+        """SELECT type || ' ' || name, sql FROM sqlite_master
+           WHERE sql IS NOT NULL AND name NOT LIKE 'sqlite!_%' ESCAPE '!'"""
+    )
+    return dict(rows.fetchall())
+
+
+def _words(book: Book) -> Iterator[str]:
+    for kind, table in TABLES.items():
+        for column, words in _worded(kind):
+            rows = book.connection.execute(
+                f"SELECT DISTINCT {column} FROM {table} WHERE {column} IS NOT NULL"
+            )
+            for (found,) in rows:
+                if found not in words:
+                    yield f"{table}.{column} holds {found!r}, which is none of its words."
+
+
+def _worded(kind: Any) -> Iterator[tuple[str, set[str]]]:
+    hints = get_type_hints(kind)
+    for field in fields(kind):
+        for hint in get_args(hints[field.name]) or (hints[field.name],):
+            if isinstance(hint, type) and issubclass(hint, StrEnum):
+                yield field.name, {str(word) for word in hint}
+
+
+def _batches(book: Book) -> Iterator[str]:
+    entries = " UNION ALL ".join(f"SELECT batch, seq FROM {table}" for table in EVENT_TABLES)
+    for table in (*EVENT_TABLES, "withdrawal", "animal", "round"):
+        sql = f"SELECT count(*) FROM {table} WHERE batch NOT IN (SELECT id FROM batch)"
+        (orphans,) = book.connection.execute(sql).fetchone()
+        if orphans:
+            yield f"{orphans} rows of {table} belong to no batch."
+    twice = f"SELECT batch, seq FROM ({entries}) GROUP BY batch, seq HAVING count(*) > 1"
+    for batch, seq in book.connection.execute(f"{twice} LIMIT {_SHOWN}"):
+        yield f"Batch {batch} has two entries with the number {seq}."
+    idle = f"""SELECT batch, target_batch, target_seq FROM withdrawal WHERE target_seq <> {WHOLE}
+        AND (target_batch, target_seq) NOT IN ({entries}) LIMIT {_SHOWN}"""
+    for batch, target, seq in book.connection.execute(idle):
+        yield f"Batch {batch} withdraws entry {seq} of batch {target}, which has no such entry."
+
+
+def _withdrawn(book: Book) -> Iterator[str]:
+    kept = set(book.connection.execute("SELECT batch, seq FROM withdrawn").fetchall())
+    right = reckoned(book.connection)
+    for batch, seq in sorted(right - kept)[:_SHOWN]:
+        yield f"{_entry(batch, seq)} was taken back, but the book still counts it."
+    for batch, seq in sorted(kept - right)[:_SHOWN]:
+        yield f"{_entry(batch, seq)} stands, but the book does not count it."
+
+
+def _entry(batch: int, seq: int) -> str:
+    return f"Batch {batch}" if seq == WHOLE else f"Entry {seq} of batch {batch}"
+
+
+def _state(book: Book) -> Iterator[str]:
+    for animal in differing(book.connection):
+        rows = book.connection.execute("SELECT code FROM animal_now WHERE animal = ?", (animal,))
+        (code,) = rows.fetchone() or (animal,)
+        yield f"The present state of {code} is not what its history says."
+
+
+def _backups(book: Book) -> Iterator[str]:
+    for backup in backups_of(book.path):
+        yield from prove(backup)
+
+
+_CHECKS: dict[Concern, Callable[[Book], Iterator[str]]] = {
+    Concern.STRUCTURE: _structure,
+    Concern.REFERENCES: _references,
+    Concern.PARTS: _parts,
+    Concern.WORDS: _words,
+    Concern.BATCHES: _batches,
+    Concern.WITHDRAWN: _withdrawn,
+    Concern.STATE: _state,
+    Concern.BACKUPS: _backups,
+}

@@ -1,0 +1,193 @@
+"""Batches that travel: written out whole as JSON, read in whole in another book.
+
+Joining two books is a union of batches by key. In whatever order and however often the
+documents come, both books end with the same tables, state rows among them.
+"""
+
+import sqlite3
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from datetime import UTC, datetime, timedelta
+from typing import Any
+
+from keeper.husbandry.events import Event
+from keeper.store.database import Book, writing
+from keeper.store.documents import Document, NotADocument, from_json, to_json
+from keeper.store.errors import BookError
+from keeper.store.journal import BatchId, EntryKey, has_entry, touched_animals
+from keeper.store.reading import batch_row, entries_of
+from keeper.store.rows import insert_sql, to_row
+from keeper.store.standing import WHOLE, reckon
+from keeper.store.state import refresh
+
+_UNIX = datetime(1970, 1, 1, tzinfo=UTC)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Taken:
+    """What became of the documents, as batch keys in order.
+
+    conflicts: keys that both sides know with different content. Unless it is empty,
+    nothing was taken in and ``new`` is empty.
+    """
+
+    new: tuple[BatchId, ...]
+    known: tuple[BatchId, ...]
+    conflicts: tuple[BatchId, ...]
+
+
+def batch_keys(book: Book) -> tuple[BatchId, ...]:
+    """Every batch of the book, oldest key first."""
+    rows = book.connection.execute("SELECT id FROM batch ORDER BY id")
+    return tuple(key for (key,) in rows)
+
+
+def write_out(book: Book, batch: BatchId) -> dict[str, Any]:
+    """All that *batch* says, as values for a JSON writer.
+
+    Raises:
+        BookError: the book has no such batch.
+    """
+    return to_json(_document(book, batch))
+
+
+def read_in(book: Book, documents: Iterable[Mapping[str, Any]]) -> Taken:
+    """Take in the batches of *documents*, all of them or none, in one transaction.
+
+    Raises:
+        NotADocument: one cannot be read, or builds on a batch that is neither here nor given.
+        BookError: the book cannot be written.
+    """
+    read = [from_json(document) for document in documents]
+    with writing(book) as connection:
+        new, known, conflicts = _sorted_out(book, read)
+        if conflicts:
+            return Taken(new=(), known=_keys(known), conflicts=_keys(conflicts))
+        _write(connection, [new[key] for key in sorted(new)])
+    return Taken(new=_keys(new), known=_keys(known), conflicts=())
+
+
+def _keys(keys: Iterable[BatchId]) -> tuple[BatchId, ...]:
+    return tuple(sorted(keys))
+
+
+def _sorted_out(
+    book: Book, read: Iterable[Document]
+) -> tuple[dict[BatchId, Document], set[BatchId], set[BatchId]]:
+    new: dict[BatchId, Document] = {}
+    known: set[BatchId] = set()
+    conflicts: set[BatchId] = set()
+    for document in read:
+        key = document.batch
+        if batch_row(book, key) is not None:
+            same = to_json(_document(book, key)) == to_json(document)
+            (known if same else conflicts).add(key)
+        elif to_json(new.setdefault(key, document)) != to_json(document):
+            conflicts.add(key)
+    return new, known, conflicts
+
+
+def _document(book: Book, batch: BatchId) -> Document:
+    row = batch_row(book, batch)
+    if row is None:
+        raise BookError(f"The book has no batch {batch}; nothing was written out.")
+    select = book.connection.execute
+    targets = select(
+        "SELECT target_batch, target_seq FROM withdrawal WHERE batch = ? ORDER BY seq", (batch,)
+    )
+    return Document(
+        batch=batch,
+        station=row.station,
+        keeper=row.keeper,
+        verb=row.verb,
+        written=row.written,
+        reason=row.reason,
+        animals=_things(book.connection, "animal", batch),
+        rounds=_things(book.connection, "round", batch),
+        entries=tuple(entry.event for entry in entries_of(book, batch)),
+        withdrawals=tuple(EntryKey(*target) for target in targets),
+    )
+
+
+def _things(connection: sqlite3.Connection, table: str, batch: BatchId) -> tuple[int, ...]:
+    rows = connection.execute(f"SELECT id FROM {table} WHERE batch = ? ORDER BY id", (batch,))
+    return tuple(key for (key,) in rows)
+
+
+def _write(connection: sqlite3.Connection, documents: Sequence[Document]) -> None:
+    try:
+        for document in documents:
+            _write_batch(connection, document)
+        for document in documents:
+            _refuse_unknown_things(connection, document)
+            _write_entries(connection, document)
+        for document in documents:
+            _write_withdrawals(connection, document)
+    except sqlite3.IntegrityError as error:
+        raise NotADocument(f"The book cannot hold these batches: {error}.") from error
+    changed = reckon(connection, [document.batch for document in documents])
+    refresh(connection, touched_animals(connection, changed))
+
+
+def _write_batch(connection: sqlite3.Connection, document: Document) -> None:
+    offset = document.written.utcoffset() or timedelta(0)
+    connection.execute(
+        """INSERT INTO batch (id, station, keeper, verb, written, utc_offset, reason)
+           VALUES (?, ?, ?, ?, ?, ?, ?)""",
+        (
+            document.batch,
+            document.station,
+            document.keeper,
+            document.verb,
+            (document.written - _UNIX) // timedelta(milliseconds=1),
+            offset // timedelta(minutes=1),
+            document.reason,
+        ),
+    )
+    for table, keys in (("animal", document.animals), ("round", document.rounds)):
+        connection.executemany(
+            f"INSERT INTO {table} (id, batch) VALUES (?, ?)",
+            [(key, document.batch) for key in keys],
+        )
+
+
+def _refuse_unknown_things(connection: sqlite3.Connection, document: Document) -> None:
+    for seq, event in enumerate(document.entries):
+        for table, key in _references(event):
+            if not connection.execute(f"SELECT 1 FROM {table} WHERE id = ?", (key,)).fetchone():
+                raise NotADocument(
+                    f"Batch {document.batch}, entry {seq}: {table} {key} is neither in the book"
+                    " nor in these documents; the batch that brought it must come along."
+                )
+
+
+def _references(event: Event) -> list[tuple[str, int]]:
+    named = {"animal": "animal", "dam": "animal", "sire": "animal", "round": "round"}
+    keys = ((table, getattr(event, field, None)) for field, table in named.items())
+    return [(table, key) for table, key in keys if key is not None]
+
+
+def _write_entries(connection: sqlite3.Connection, document: Document) -> None:
+    for seq, event in enumerate(document.entries):
+        connection.execute(insert_sql(type(event)), to_row(event, document.batch, seq))
+
+
+def _write_withdrawals(connection: sqlite3.Connection, document: Document) -> None:
+    for seq, target in enumerate(document.withdrawals):
+        _refuse_unknown_target(connection, document, target)
+        connection.execute(
+            "INSERT INTO withdrawal (batch, seq, target_batch, target_seq) VALUES (?, ?, ?, ?)",
+            (document.batch, seq, target.batch, target.seq),
+        )
+
+
+def _refuse_unknown_target(
+    connection: sqlite3.Connection, document: Document, target: EntryKey
+) -> None:
+    found = connection.execute("SELECT 1 FROM batch WHERE id = ?", (target.batch,)).fetchone()
+    if found is None or (target.seq != WHOLE and not has_entry(connection, target)):
+        what = "batch" if found is None else f"entry {target.seq} of batch"
+        raise NotADocument(
+            f"Batch {document.batch} withdraws {what} {target.batch}, which is neither in the book"
+            " nor in these documents; it must come along."
+        )
