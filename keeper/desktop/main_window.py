@@ -23,6 +23,9 @@ LEAST_PT = (768.0, 450.0)
 """The least window, in points: 1024 x 600 at 96 dpi."""
 
 
+_SMALL_KEYS = (KeyLine(key="Alt+1 to Alt+9", words="the places, in their order"),)
+
+
 class MainWindow(QMainWindow):
     """Shows the places it is given, one at a time, each made when first gone to.
 
@@ -96,7 +99,7 @@ class MainWindow(QMainWindow):
             self._key_sheet.hide()
             return
         own = self.place.keys + _lines_of(self._pages[self._index].actions())
-        self._key_sheet.show_keys(self.place.name, own + _lines_of(self._general))
+        self._key_sheet.show_keys(self.place.name, own + _lines_of(self._general) + _SMALL_KEYS)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

@@ -7,7 +7,7 @@ import sys
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QPoint, QRect, Qt
+from PySide6.QtCore import QPoint, QRect, QSizeF, Qt
 from PySide6.QtGui import QAccessible, QAction, QFontInfo, QKeySequence, QPalette
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton, QApplication, QCheckBox, QLineEdit, QTabBar, QWidget
@@ -268,6 +268,15 @@ def test_type_has_its_size_at_both_drawn_windows(shell, size, points):
 
     for use, wanted in points.items():
         assert shell.look.font(use).pointSizeF() == pytest.approx(wanted)
+
+
+def test_a_finer_screen_gets_the_same_page_in_more_px():
+    coarse, fine = Look(), Look()
+    coarse.fit(QSizeF(1024, 600), 96)
+    fine.fit(QSizeF(2048, 1200), 192)
+
+    assert fine.small and coarse.small
+    assert fine.u(7, 3.5) == pytest.approx(2 * coarse.u(7, 3.5)) == pytest.approx(28)
 
 
 def test_what_hands_wait_for_is_never_under_thirty_points():

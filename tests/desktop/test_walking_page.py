@@ -1,11 +1,13 @@
 """The pieces of the walking page: the row, the pad, the offers, the night."""
 
+import numpy as np
 import pytest
 from PySide6.QtCore import QEvent, QRectF, Qt
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton
-from sample import night, offers, tubs
+from sample import night, offers, sorrel, tubs
+from shots import luminance_of
 
 from keeper.desktop.look import Look
 from keeper.desktop.type import Use
@@ -13,6 +15,7 @@ from keeper.desktop.widgets.drawer_row import DrawerRow
 from keeper.desktop.widgets.drawer_shape import FrontStyle, drawer_shape
 from keeper.desktop.widgets.lettering import advance, font_to_fit, wrapped
 from keeper.desktop.widgets.night_map import NightMap, columns
+from keeper.desktop.widgets.offer_panel import OfferPanel, OfferWords
 from keeper.desktop.widgets.offers_strip import OffersStrip, PastOffer
 from keeper.desktop.widgets.pad import KeyMeaning, PadLegend
 from keeper.desktop.widgets.tile import TileState
@@ -205,3 +208,49 @@ def test_a_figure_stays_with_its_unit_when_a_line_breaks(look):
 
     assert lines[0] == "interval 7,"
     assert lines[1].startswith("82\u202fg")
+
+
+def ink_bands(panel, width_px=150):
+    """(top, height) of each band of rows with ink in the left *width_px* of a panel's picture."""
+    light = luminance_of(panel.grab().toImage())[:, :width_px]
+    marked = np.concatenate([[False], (light < 0.3).any(axis=1), [False]])
+    edges = np.flatnonzero(np.diff(marked.astype(int)))
+    return [(top, bottom - top) for top, bottom in zip(edges[::2], edges[1::2], strict=True)]
+
+
+def a_panel(qtbot, look, words):
+    panel = OfferPanel(look)
+    qtbot.addWidget(panel)
+    panel.setStyleSheet("background: #FFFFFF")
+    panel.resize(938, 283)
+    panel.show_offer(words)
+    panel.show()
+    return panel
+
+
+def test_what_is_offered_is_painted_large_enough_for_one_and_a_half_metres(qtbot, look):
+    cap_px_of_30_pt = 0.66 * 30 * look.u(1) / 3
+
+    place, offer, caution = ink_bands(a_panel(qtbot, look, sorrel()))
+
+    assert place[1] >= 0.66 * 88 * look.u(1) / 3 - 2
+    assert offer[1] >= 0.63 * 64 * look.u(1) / 3 - 2
+    assert caution[1] > cap_px_of_30_pt
+
+
+def test_only_the_words_change_with_the_tub_never_their_places(qtbot, look):
+    longer = OfferWords(
+        place="B3·12",
+        name="Marigold of the long shelf",
+        who=("male", "corn snake, 3 years"),
+        offer="2 × small weaner rat and a pup",
+        grams="112 g",
+        caution="HALF SIZE",
+    )
+
+    one = ink_bands(a_panel(qtbot, look, sorrel()))
+    other = ink_bands(a_panel(qtbot, look, longer))
+
+    assert [top + height for top, height in one] == pytest.approx(
+        [top + height for top, height in other], abs=2
+    )

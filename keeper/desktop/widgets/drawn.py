@@ -34,7 +34,6 @@ class Drawn(QLabel):
     def tell(self, words: str) -> None:
         """Give the content in words and redraw."""
         self.setText(words)
-        self.setAccessibleName(words)
         self._redraw()
 
     def paint(self, painter: QPainter) -> None:

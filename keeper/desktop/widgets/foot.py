@@ -67,7 +67,6 @@ class Foot(Drawn):
             self.setText(f"written {self._written.clock} {self._written.place}")
         else:
             self.setText("")
-        self.setAccessibleName(self.text())
         self.update()
 
     def natural_size(self) -> tuple[float, float]:

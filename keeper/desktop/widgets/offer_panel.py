@@ -24,6 +24,7 @@ from keeper.desktop.widgets.lettering import (
 )
 
 LEAST_PT = 30.0
+LEAST_ADVICE_PT = 10.0
 _PLACE_BASE, _OFFER_BASE, _CAUTION_TOP, _CAUTION_HIGH = 0.335, 0.668, 0.748, 0.19
 
 
@@ -116,9 +117,9 @@ class OfferPanel(Drawn):
         if words.caution:
             left += self._paint_block(painter, QRectF(left, top, inside.width(), high))
             left += look.u(6, 4)
-        aside = look.font(Use.ASIDE)
-        base = middle_baseline(QRectF(left, top, 1, high), aside)
         room = inside.right() - left
+        aside = font_to_fit(look.font(Use.ASIDE), words.advice, room, LEAST_ADVICE_PT)
+        base = middle_baseline(QRectF(left, top, 1, high), aside)
         set_line(painter, QPointF(left, base), words.advice, aside, look.colour("ink2"), room=room)
 
     def _paint_block(self, painter: QPainter, line: QRectF) -> float:

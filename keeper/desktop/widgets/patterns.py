@@ -71,6 +71,8 @@ def paint_pattern(
     painter: QPainter, rect: QRectF, pattern: Pattern, colour: QColor, grain: Grain = COARSE
 ) -> None:
     """Paint *pattern* inside *rect*; the painter's clip is respected and restored."""
+    if pattern is Pattern.PLAIN:
+        return
     painter.save()
     painter.setClipRect(rect, Qt.ClipOperation.IntersectClip)
     _BRUSHES[pattern](painter, rect, colour, grain)
@@ -104,10 +106,6 @@ def dot_centres(rect: QRectF, every: float) -> Iterator[QPointF]:
 def _lines(painter: QPainter, lines: Iterator[QLineF], colour: QColor, width: float) -> None:
     painter.setPen(QPen(colour, width, Qt.PenStyle.SolidLine, Qt.PenCapStyle.FlatCap))
     painter.drawLines(list(lines))
-
-
-def _plain(painter: QPainter, rect: QRectF, colour: QColor, grain: Grain) -> None:
-    """Nothing to draw: the paper is the sign."""
 
 
 def _solid(painter: QPainter, rect: QRectF, colour: QColor, grain: Grain) -> None:
@@ -164,7 +162,6 @@ def _dotted_ring(painter: QPainter, rect: QRectF, colour: QColor, grain: Grain) 
 
 
 _BRUSHES: dict[Pattern, Callable[[QPainter, QRectF, QColor, Grain], None]] = {
-    Pattern.PLAIN: _plain,
     Pattern.SOLID: _solid,
     Pattern.DOTS: _dots,
     Pattern.HALF: _half,

@@ -83,7 +83,7 @@ def _lines_that_fit(
         smaller = QFont(font)
         smaller.setPointSizeF(share * font.pointSizeF())
         leading = QFontMetricsF(smaller).height() * 0.98
-        most = 1 + int(max(0.0, height - 0.25 * leading) / leading)
+        most = 1 + int(max(0.0, height - 0.5 * leading) / leading)
         lines = list(wrapped(text, smaller, width))
         if len(lines) <= most:
             break
