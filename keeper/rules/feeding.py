@@ -151,12 +151,21 @@ def _due(
         unknown = because("no profile", species=now.species)
         return Plan(animal=now.animal, state=DueState.CANNOT_TELL, because=(unknown,)), ()
     holds = holds_of(now, open_holds, profile, house.today, learned, signs)
+    house = house._replace(last_record_on=_last_known(house.last_record_on, holds))
     pace = pace_of(now, profile, holds, house.today)
     if pace is None:
         when = when_whatever_the_stage(now, profile, house)
     else:
         when = when_due(now, profile, pace, house)
     return _plan(now, house, when, holds, pace), holds
+
+
+def _last_known(recorded_on: date | None, holds: Sequence[Hold]) -> date | None:
+    """A hold that kept or keeps food from her explains the silence up to its own day."""
+    known = [hold.since for hold in holds if hold.part_percent is not None]
+    if recorded_on is not None:
+        known.append(recorded_on)
+    return max(known, default=None)
 
 
 def _plan(

@@ -170,7 +170,7 @@ def _grave(
     limit = profile.weights.loss_act_percent.get(Stage.HATCHLING)
     if limit is not None and len(weights) > 1:
         (_, hatched_g), *_, (_, now_g) = sorted(weights)
-        percent = 100 * (hatched_g - now_g) / hatched_g
+        percent = round(100 * (hatched_g - now_g) / hatched_g, 6)
         if percent >= limit.value:
             lost = because("lost since hatching", percent=percent, hatched_g=hatched_g, now_g=now_g)
             why.append(lost)

@@ -197,13 +197,15 @@ def _silence(now: AnimalNow, pace: Pace, house: House) -> Reason | None:
 
 def _never_eaten(now: AnimalNow, profile: SpeciesProfile, pace: Pace, house: House) -> When:
     """No meal in the record: a new hatchling waits for its first shed, others cannot tell."""
-    new = _newly_hatched(now, profile, house.today)
     unfed = because("no meal known", since=now.first_entry_on)
-    silent = _silence(now, pace, house)
-    if now.offered_on is not None and now.offered_result in _PUTS_OFF and (new or not silent):
-        return _retried(now, pace, house, now.offered_on, (unfed, *pace.because))
-    if new:
-        return _first_offer(now, profile, house)
+    first = _first_offer(now, profile, house) if _newly_hatched(now, profile, house.today) else None
+    if now.offered_on is not None and now.offered_result in _PUTS_OFF:
+        if first is not None:
+            return _retried(now, pace, house, first.due_on or now.offered_on, first.because)
+        if _silence(now, pace, house) is None:
+            return _retried(now, pace, house, now.offered_on, (unfed, *pace.because))
+    if first is not None:
+        return first
     nothing = because("nothing known") if now.first_entry_on is None else unfed
     return When(None, (nothing,), tells=False)
 
