@@ -78,9 +78,11 @@ def _expected_interval(profile: SpeciesProfile, stage: Stage | None) -> tuple[fl
     While the stage cannot be told, the span over all stages.
     """
     lows, highs = profile.sheds.interval_days_low, profile.sheds.interval_days_high
-    stages = [stage] if stage in lows and stage in highs else list(lows)
-    low = min(lows[each].value for each in stages if each is not None)
-    high = max(highs[each].value for each in stages if each is not None)
+    if stage is not None and stage in lows and stage in highs:
+        low, high = lows[stage].value, highs[stage].value
+    else:
+        low = min(figure.value for figure in lows.values())
+        high = max(figure.value for figure in highs.values())
     return sqrt(low * high), max(0.05, log(high / low) / NINE_IN_TEN)
 
 

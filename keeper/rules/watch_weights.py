@@ -17,6 +17,8 @@ from keeper.rules.weights import (
 )
 
 WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
+    ("no weight", ()),
+    ("stale weight", ("weighed_on", "days", "most")),
     ("ends with a weight above the baseline step", ()),
     ("ends with a weight", ()),
     ("ends with a weight in the expected span", ()),
