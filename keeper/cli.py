@@ -8,7 +8,7 @@ import getpass
 import io
 import json
 import sys
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from contextlib import closing
 from datetime import date, timedelta
 from pathlib import Path
@@ -19,13 +19,17 @@ from keeper.actions import taking_in
 from keeper.actions.csv_file import Wrong
 from keeper.actions.due_board import DueRow, due_rows
 from keeper.actions.expecting import Expected, expect
-from keeper.actions.keeping import Keeping, new_keeping, open_keeping
+from keeper.actions.keeping import Keeping, animals_on, new_keeping, open_keeping
 from keeper.actions.records_csv import day_of, grams_of, sex_of
 from keeper.actions.station import station_name
+from keeper.actions.watching import watch_lines
+from keeper.husbandry.animal import Sex
+from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.reasons import because
 from keeper.reports.figures import plain
-from keeper.reports.words import because_text, sentence
+from keeper.reports.words import because_text, sentence, word, word_of
 from keeper.rules.feeding import DueState
+from keeper.rules.watch_facts import WatchLine
 from keeper.store.errors import BookError
 from keeper.store.species_files import load_profiles
 
@@ -89,6 +93,22 @@ def _due(given: argparse.Namespace) -> int:
     return DONE
 
 
+def _watch(given: argparse.Namespace) -> int:
+    with closing(_open(given)) as keeping:
+        lines = watch_lines(keeping, given.on)
+        animals = {row.animal: row for row in animals_on(keeping, given.on)}
+    told = [_watch_document(line, animals) for line in lines]
+    if given.json:
+        _write_json({"on": given.on.isoformat(), "rows": told})
+        return DONE
+    _say("watch" if lines else "nothing to watch", on=given.on, count=len(lines))
+    for line, row in zip(lines, told, strict=True):
+        who = row["animal"] or line.place or ""
+        head = (word(line.severity), who, word_of("watch kind", line.kind))
+        print(_columns(head, row["because"]))
+    return DONE
+
+
 def _expect(given: argparse.Namespace) -> int:
     expected = expect(
         load_profiles(),
@@ -123,14 +143,31 @@ def _due_document(row: DueRow) -> dict[str, Any]:
     }
 
 
+def _watch_document(line: WatchLine, animals: Mapping[int, AnimalNow]) -> dict[str, Any]:
+    """A line of a place or a cause has no animal; its reasons then begin with where."""
+    now = None if line.animal is None else animals[line.animal]
+    where = (because("where", place=line.place),) if now is None and line.place else ()
+    sex = now.sex if now else Sex.UNKNOWN
+    return {
+        "animal": now.code if now else None,
+        "kind": line.kind,
+        "severity": line.severity.value,
+        "because": plain(because_text((*where, *line.because), sex)),
+    }
+
+
 def _due_line(row: DueRow) -> str:
     offer = ", ".join(
         sentence(because("offer", count=item.count, prey=item.prey, grams=item.grams))
         for item in row.plan.offer
     )
-    cells = (row.animal.place or "", row.animal.code, row.plan.state.value, offer)
-    reasons = because_text(row.plan.because, row.animal.sex)
-    return plain("  ".join([f"{cell:<10}" for cell in cells if cell] + [reasons]))
+    head = (row.animal.place or "", row.animal.code, word(row.plan.state), offer)
+    return _columns(head, because_text(row.plan.because, row.animal.sex))
+
+
+def _columns(head: Sequence[str], rest: str) -> str:
+    """Cells side by side where they are short, two spaces apart where they are not."""
+    return plain("  ".join([*(f"{cell:<11}" for cell in head if cell), rest]))
 
 
 def _expected_document(expected: Expected) -> dict[str, Any]:
@@ -147,7 +184,7 @@ def _expected_document(expected: Expected) -> dict[str, Any]:
         "z": stands.z if stands else None,
         "centile": stands.centile if stands else None,
         "basis": found.basis,
-        "source": found.source,
+        "source": " ".join(found.source.split()),
     }
 
 
@@ -155,7 +192,7 @@ def _say_expected(expected: Expected) -> None:
     found = expected.expectation
     _say(
         "expected",
-        sex=expected.sex.value,
+        expected.sex,
         species=expected.profile.english,
         age_days=expected.age_days,
         p3=found.p3_g,
@@ -164,13 +201,13 @@ def _say_expected(expected: Expected) -> None:
         p90=found.p90_g,
         p97=found.p97_g,
         basis=found.basis,
-        source=found.source,
     )
     if found.beyond_curve:
         _say("beyond the curve")
     if expected.standing is not None:
         stands = expected.standing
         _say("stands", weight_g=expected.weight_g, z=stands.z, centile=stands.centile)
+    _say("source", source=" ".join(found.source.split()).removesuffix("."))
 
 
 def _taken_document(taken: taking_in.TakenIn) -> dict[str, Any]:
@@ -197,6 +234,8 @@ def _say_taken(taken: taking_in.TakenIn, *, dry_run: bool) -> None:
         print(plain(sentence(because("not taken in", count=len(taken.faults)))), file=sys.stderr)
     elif taken.animals or taken.entries:
         _say("would take in" if dry_run else "taken in", **counts)
+        if taken.skipped:
+            _say("held already", **counts)
     else:
         _say("nothing new" if taken.skipped else "nothing to take in", **counts)
 
@@ -220,8 +259,8 @@ def _said(error: Exception) -> str:
     return str(error)
 
 
-def _say(why: str, **figures: Any) -> None:
-    print(plain(sentence(because(why, **figures))))
+def _say(why: str, sex: Sex = Sex.UNKNOWN, /, **figures: Any) -> None:
+    print(plain(sentence(because(why, **figures), sex)))
 
 
 def _write_json(document: dict[str, Any]) -> None:
@@ -260,6 +299,7 @@ def _parser() -> argparse.ArgumentParser:
     take_in.add_argument("--dry-run", action="store_true", help="say what would be; write nothing")
     _with_json(take_in)
     _with_day(_add(commands, "due", "what each animal is due on a day, and why", _due))
+    _with_day(_add(commands, "watch", "what needs a look on a day, worst first", _watch))
     _add_expect(commands)
     return parser
 

@@ -150,8 +150,9 @@ class CsvFile:
 
 
 def _is_wide(raw: bytes) -> bool:
-    """UTF-16 without its mark: every second byte of plain text is nought."""
-    return len(raw) >= 4 and max(raw[0::2].count(0), raw[1::2].count(0)) > len(raw) * 0.4
+    """UTF-16 without its mark: every second byte of plain text is nought, the others are not."""
+    noughts = sorted((raw[0::2].count(0), raw[1::2].count(0)))
+    return len(raw) >= 4 and noughts[1] > 0.4 * len(raw) and noughts[0] < 0.1 * len(raw)
 
 
 def _line_of(raw: bytes, offset: int) -> int:

@@ -5,6 +5,7 @@ from collections import Counter
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
+from functools import lru_cache
 from pathlib import Path
 from typing import Any
 
@@ -43,6 +44,7 @@ from keeper.store import backups, reading
 from keeper.store.journal import BatchWriter, batch
 
 VERB = "take in"
+_day = lru_cache(maxsize=20_000)(on_day)  # a diary tells many entries of few days
 _KINDS = (Offer, Regurgitation, Weighing, ShedSign)
 
 
@@ -279,7 +281,7 @@ def _add_animal(writer: BatchWriter, row: AnimalRow, since: Happened) -> AnimalI
 def _event(row: DiaryRow, animal: AnimalId, offset: timedelta) -> AboutAnimal:
     about: dict[str, Any] = {
         "animal": animal,
-        "happened": on_day(row.date, offset),
+        "happened": _day(row.date, offset),
         "note": row.note,
     }
     if row.what in ("fed", "refused"):

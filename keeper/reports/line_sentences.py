@@ -4,13 +4,11 @@ from collections.abc import Mapping
 
 LINES: Mapping[str, str | tuple[str, ...]] = {
     "new book": "{path} is a new, empty book.",
-    "taken in": (
-        "Took in {animals:animals} and {entries:entries}; {skipped:rows} stood in the book already."
-    ),
+    "taken in": "Took in {animals:animals} and {entries:entries}.",
     "would take in": (
-        "Would take in {animals:animals} and {entries:entries}; {skipped:rows} stand in the book"
-        " already. Nothing was written."
+        "Would take in {animals:animals} and {entries:entries}; nothing was written."
     ),
+    "held already": "{skipped:rows} more stood in the book already.",
     "nothing new": "Nothing new: all {skipped:rows} stand in the book already.",
     "nothing to take in": "The files hold no rows; nothing was written.",
     "not taken in": "Nothing was written: {count:faults} to put right.",
@@ -21,13 +19,14 @@ LINES: Mapping[str, str | tuple[str, ...]] = {
     "nothing to watch": "{on:day}: nothing to look at, as far as the book tells.",
     "expected": (
         "{a_sex:A sex} {species} of {age_days:age}: median {p50:g}, 8 in 10 within {p10:g} to"
-        " {p90:g}, 94 in 100 within {p3:g} to {p97:g} ({basis:basis}: {source})."
+        " {p90:g}, 94 in 100 within {p3:g} to {p97:g} ({basis:basis})."
     ),
+    "source": "Source: {source}.",
+    "where": "At {place}.",
     "stands": "{weight_g:g} is z {z:z}, {centile:centile}.",
     "beyond the curve": "The curve ends before this age; its last point is held.",
     "check holds": "{path}: structure, foreign keys and state hold.",
     "check fails": "{path}: {count:findings}, see above.",
-    "unknown command line": "{what}.",
     # options
     "impossible age": "{value} days is no age; 0 to {most:n} is right.",
     "not a count": (
