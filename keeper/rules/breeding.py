@@ -35,7 +35,7 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("shed lately", ("shed_on", "days", "most")),
     ("not shed lately", ("shed_on", "days", "most")),
     ("not shed since laying", ("clutch_on",)),
-    ("shed cycle begun", ("sign",)),
+    ("in a shed cycle", ("sign",)),
     ("shed not known", ()),
     ("kept meals", ("have", "need")),
     ("too few kept meals", ("have", "need")),
@@ -210,7 +210,7 @@ def _shed_gate(
     if clock is None or clock.verdict == "cannot tell" or now.shed_on is None:
         return _gate("shed", "cannot tell", because("shed not known"))
     if clock.stage not in (None, ShedStage.SHED):
-        why = because("shed cycle begun", sign=clock.stage.value if clock.stage else None)
+        why = because("in a shed cycle", sign=clock.stage.value if clock.stage else None)
         return _gate("shed", "not yet", why, clock.next_mid)
     if now.clutch_on is not None and now.shed_on <= now.clutch_on:
         why = because("not shed since laying", clutch_on=now.clutch_on)

@@ -35,7 +35,7 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("shed before", ("days", "shed_on")),
     ("own clock", ("median_days", "late_days", "learned_from")),
     ("past her clock", ("days", "late_days", "overdue_days")),
-    ("first shed late", ("age_days", "most", "overdue_days")),
+    ("first shed not seen", ("age_days", "most", "overdue_days")),
     ("first shed to come", ("age_days", "most")),
     ("a shed may have gone unseen", ()),
     ("gaps left out", ("count",)),
@@ -212,7 +212,7 @@ def _first_shed(now: AnimalNow, profile: SpeciesProfile, today: date) -> ShedClo
         return _clock(nothing, today, "cannot tell", (why,))
     over = ceil(age - most)
     if over > 0:
-        why = because("first shed late", age_days=age, most=most, overdue_days=over)
+        why = because("first shed not seen", age_days=age, most=most, overdue_days=over)
         return _clock(nothing, today, "overdue", (why,), overdue_days=over, first_shed=True)
     why = because("first shed to come", age_days=age, most=most)
     high = today + timedelta(days=-over)

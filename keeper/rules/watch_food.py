@@ -14,7 +14,7 @@ from keeper.rules.watch_facts import Severity, Signal, WatchFacts, days_since, w
 from keeper.rules.weights import CannotTell, stage_figure
 
 WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
-    ("never ate", ("age_days", "most")),
+    ("never eaten", ("age_days", "most")),
     ("days until the deadline", ("days", "on")),
     ("assisted feeding only by experienced hands or a reptile vet", ()),
     ("no offers written", ("since",)),
@@ -68,7 +68,7 @@ def _not_started(facts: WatchFacts, today: date) -> Signal | None:
     began = now.age_days(now.first_entry_on) if now.first_entry_on else None
     if age <= most or (began is not None and began > most):
         return None
-    never = because("never ate", age_days=age, most=most)
+    never = because("never eaten", age_days=age, most=most)
     if now.offered_on is None:
         since = now.first_entry_on or now.hatched_first
         reasons: tuple[Reason, ...] = (because("no offers written", since=since), never)

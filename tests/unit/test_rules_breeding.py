@@ -90,7 +90,7 @@ def test_a_gate_that_cannot_be_told_never_makes_her_ready(
         ({"now": ready(svl_cm=59.0)}, "length", "too short"),
         ({"now": ready(body_score=4.0)}, "score", "body score out of band"),
         ({"now": ready(shed_on=day("2026-07-01"))}, "shed", "not shed lately"),
-        ({"clock": replace(CLOCK, stage=ShedStage.OPAQUE)}, "shed", "shed cycle begun"),
+        ({"clock": replace(CLOCK, stage=ShedStage.OPAQUE)}, "shed", "in a shed cycle"),
         ({"now": ready(clutch_on=day("2026-09-10"))}, "shed", "not shed since laying"),
         ({"kept_meals": 5}, "meals", "too few kept meals"),
         (
