@@ -12,9 +12,11 @@ from datetime import date
 from typing import Literal, NamedTuple
 
 from keeper.husbandry.animal import AnimalId
+from keeper.husbandry.events import Zone
 from keeper.husbandry.place import place_of
 from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
 from keeper.husbandry.reasons import Reason, because
+from keeper.rules.heat import HeatVerdict
 from keeper.rules.refusals import poisson_binomial_tail
 
 WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
@@ -118,7 +120,7 @@ def causes(
 ) -> tuple[Cause, ...]:
     """Groups that refused together on the last night or the last two, likeliest first.
 
-    heat: what was read at rows and racks, keyed as ``B3`` and ``B``.
+    heat: what was read at rows and racks, as ``heat_at_groups`` gives it.
     """
     readings = heat or {}
     tests = [_test(group) for group in _groups(refusals)]
@@ -133,6 +135,19 @@ def row_cause(
 ) -> Cause | None:
     """The likeliest of the causes; None in a quiet room."""
     return next(iter(causes(refusals, heat)), None)
+
+
+def heat_at_groups(verdicts: Iterable[HeatVerdict]) -> dict[str, HeatReading]:
+    """What hot ends say of rows and racks, for ``causes``.
+
+    A hot end that only left its wished band is noted, not suspect: counted as out of limits
+    it would let every row a degree off raise a cause on few refusals.
+    """
+    return {
+        verdict.place: "within limits" if verdict.urgency == "noted" else verdict.state
+        for verdict in verdicts
+        if verdict.zone is Zone.HOT and verdict.state != "cannot tell"
+    }
 
 
 def humidity_causes(sheds: Iterable[BadShed], today: date) -> tuple[Cause, ...]:

@@ -2,22 +2,26 @@
 
 import random
 from dataclasses import replace
-from datetime import date, timedelta
+from datetime import UTC, date, datetime, timedelta
 from itertools import pairwise
 
 import pytest
 
+from keeper.husbandry.events import Heat, Zone
+from keeper.husbandry.when import at_instant
 from keeper.rules.causes import (
     BadShed,
     Cause,
     RefusalInRow,
     causes,
+    heat_at_groups,
     humidity_causes,
     refusal_tails,
     row_cause,
 )
+from keeper.rules.heat import heat_verdicts
 from keeper.rules.refusals import poisson_binomial_tail
-from tests.builders import day
+from tests.builders import a_profile, day
 
 NIGHT = day("2026-09-23")
 
@@ -126,6 +130,20 @@ def test_heat_out_of_limits_and_four_refusals_agree() -> None:
     assert row_cause(few) is None
     agreed = row_cause(few, {"B4": "too cold"})
     assert agreed is not None and agreed.name == "B4"
+
+
+def test_a_hot_end_just_off_its_band_makes_no_row_suspect() -> None:
+    at = datetime(2026, 9, 23, 20, 0, tzinfo=UTC)
+    read = [
+        Heat(place=place, happened=at_instant(at), zone=Zone.HOT, temp_c=temp_c)
+        for place, temp_c in (("B4", 29.0), ("B3", 24.0), ("A1", 31.0))
+    ]
+
+    assert heat_at_groups(heat_verdicts(read, a_profile(), at)) == {
+        "B4": "within limits",
+        "B3": "too cold",
+        "A1": "within limits",
+    }
 
 
 def test_two_nights_together_find_what_one_does_not() -> None:

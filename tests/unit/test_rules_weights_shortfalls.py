@@ -103,6 +103,13 @@ def test_the_slope_of_her_weights_gives_the_deadline() -> None:
     assert reserve.on == TODAY - timedelta(days=20) + timedelta(days=51)  # ln 0.9 / -0.002041 a day
 
 
+def test_a_hatchling_that_gains_has_no_deadline_by_slope() -> None:
+    reserve = reserve_date(weighed((10, 4.8), (0, 5.0)), day("2026-09-01"), PROFILE, TODAY)
+
+    assert isinstance(reserve, Reserve)
+    assert reserve.basis == "age"
+
+
 def test_without_a_slope_the_reserves_count_from_hatching() -> None:
     reserve = reserve_date(weighed((3, 5.0)), day("2026-09-01"), PROFILE, TODAY)
 
