@@ -16,6 +16,7 @@ from typing import Any, NoReturn
 
 from keeper import clock
 from keeper.actions import taking_in
+from keeper.actions.checking import flaws_of
 from keeper.actions.csv_file import Wrong
 from keeper.actions.due_board import DueRow, due_rows
 from keeper.actions.expecting import Expected, expect
@@ -121,6 +122,16 @@ def _expect(given: argparse.Namespace) -> int:
         _write_json(_expected_document(expected))
     else:
         _say_expected(expected)
+    return DONE
+
+
+def _check(given: argparse.Namespace) -> int:
+    flaws = flaws_of(given.book)
+    for flaw in flaws:
+        print(plain(flaw), file=sys.stderr)
+    if flaws:
+        return CHECK_FAILED
+    _say("check holds", path=str(given.book))
     return DONE
 
 
@@ -301,6 +312,7 @@ def _parser() -> argparse.ArgumentParser:
     _with_day(_add(commands, "due", "what each animal is due on a day, and why", _due))
     _with_day(_add(commands, "watch", "what needs a look on a day, worst first", _watch))
     _add_expect(commands)
+    _add(commands, "check", "whether structure, references and state hold", _check)
     return parser
 
 

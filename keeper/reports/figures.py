@@ -208,7 +208,6 @@ KINDS: Mapping[str, Callable[..., str]] = {
     "values": counted("value", "values"),
     "faults": counted("fault", "faults"),
     "lines": counted("line", "lines"),
-    "findings": counted("finding", "findings"),
     "letters": counted("character", "characters"),
     "day": day,
     "moment": moment,

@@ -26,7 +26,6 @@ LINES: Mapping[str, str | tuple[str, ...]] = {
     "stands": "{weight_g:g} is z {z:z}, {centile:centile}.",
     "beyond the curve": "The curve ends before this age; its last point is held.",
     "check holds": "{path}: structure, foreign keys and state hold.",
-    "check fails": "{path}: {count:findings}, see above.",
     # options
     "impossible age": "{value} days is no age; 0 to {most:n} is right.",
     "not a count": (

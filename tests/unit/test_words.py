@@ -4,7 +4,6 @@ import importlib
 import pkgutil
 import string
 from collections.abc import Iterator
-from datetime import date
 from enum import StrEnum
 from typing import get_args
 
@@ -15,6 +14,7 @@ import keeper.husbandry.events
 import keeper.rules
 from keeper.husbandry.animal import Sex
 from keeper.husbandry.reasons import because
+from keeper.reports import body_sentences, food_sentences, house_sentences
 from keeper.reports.figures import GAP, KINDS, plain
 from keeper.reports.sentences import SENTENCES
 from keeper.reports.state_words import WORDS
@@ -154,6 +154,17 @@ def test_one_name_told_by_two_rules_takes_the_sentence_its_figures_fill() -> Non
 
     assert "9 days past" in plain(sentence(of_sheds))
     assert "first offer is due" in plain(sentence(of_feeding))
+
+
+def test_no_sentence_waits_for_a_reason_that_no_rule_gives() -> None:
+    given = {why for _, why, _ in whys()} | {"offer"}
+    told = {
+        *food_sentences.SENTENCES,
+        *body_sentences.SENTENCES,
+        *house_sentences.SENTENCES,
+    }
+
+    assert told - given == set()
 
 
 def test_a_reason_of_another_version_is_told_by_its_own_name() -> None:
