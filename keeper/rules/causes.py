@@ -9,6 +9,7 @@ from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
+from math import ceil, sqrt
 from typing import Literal, NamedTuple
 
 from keeper.husbandry.animal import AnimalId
@@ -112,7 +113,7 @@ class _Test(NamedTuple):
 
     @property
     def chance(self) -> float:
-        return self.tails[self.refused]
+        return self.tails[min(self.refused, len(self.tails) - 1)]
 
 
 def causes(
@@ -155,9 +156,9 @@ def humidity_causes(sheds: Iterable[BadShed], today: date) -> tuple[Cause, ...]:
     days = BAD_SHED_DAYS.value
     rows: dict[str, list[BadShed]] = defaultdict(list)
     for shed in sheds:
-        row = _row_name(shed.place)
-        if row is not None and 0 <= (today - shed.on).days <= days:
-            rows[row].append(shed)
+        place = place_of(shed.place or "")
+        if place is not None and 0 <= (today - shed.on).days <= days:
+            rows[f"{place.rack}{place.row}"].append(shed)
     return tuple(
         _humidity(row, found, days)
         for row, found in sorted(rows.items())
@@ -168,15 +169,23 @@ def humidity_causes(sheds: Iterable[BadShed], today: date) -> tuple[Cause, ...]:
 def refusal_tails(rates: Iterable[float]) -> tuple[float, ...]:
     """Chance of at least 0, 1, 2 ... refusals when each animal refuses at its own rate; exact.
 
+    The list ends where it is past eight standard deviations and thus nought.
+
     >>> [round(chance, 4) for chance in refusal_tails([0.5, 0.5])]
     [1.0, 0.75, 0.25]
     """
-    exactly = [1.0]
-    for rate in rates:
-        longer = [share * (1 - rate) for share in exactly] + [0.0]
-        for count, share in enumerate(exactly):
-            longer[count + 1] += share * rate
-        exactly = longer
+    each = tuple(rates)
+    spread = sqrt(sum(rate * (1 - rate) for rate in each))
+    most = min(len(each), ceil(sum(each) + 8 * spread) + 8)
+    exactly = [1.0]  # the last place holds *most* or more
+    for rate in each:
+        kept = [share * (1 - rate) for share in exactly]
+        more = [share * rate for share in exactly]
+        if len(exactly) > most:
+            kept[-1] += more.pop()
+        else:
+            kept.append(0.0)
+        exactly = [a + b for a, b in zip(kept, [0.0, *more], strict=True)]
     tails, above = [], 0.0
     for share in reversed(exactly):
         above += share
@@ -201,24 +210,14 @@ def _groups(refusals: Sequence[RefusalInRow]) -> list[_Group]:
 
 def _keys(offer: RefusalInRow) -> list[tuple[GroupKind, str]]:
     keys: list[tuple[GroupKind, str]] = [("room", "")]
-    row, rack = _row_name(offer.place), _rack_name(offer.place)
-    if row and rack:
-        keys += [("row", row), ("rack", rack)]
+    place = place_of(offer.place or "")
+    if place is not None:
+        keys += [("row", f"{place.rack}{place.row}"), ("rack", place.rack)]
     if offer.bag:
         keys.append(("bag", offer.bag))
     if offer.keeper:
         keys.append(("keeper", offer.keeper))
     return keys
-
-
-def _row_name(text: str | None) -> str | None:
-    place = place_of(text) if text else None
-    return f"{place.rack}{place.row}" if place else None
-
-
-def _rack_name(text: str | None) -> str | None:
-    place = place_of(text) if text else None
-    return place.rack if place else None
 
 
 def _test(group: _Group) -> _Test:

@@ -178,6 +178,17 @@ def test_all_tails_agree_with_the_single_tail() -> None:
     )
 
 
+def test_a_large_room_has_the_same_tails_as_far_as_they_matter() -> None:
+    rates = [0.02 + 0.0005 * n for n in range(300)]
+
+    tails = refusal_tails(rates)
+
+    assert len(tails) < 110
+    assert tails[40:70:10] == pytest.approx(
+        [poisson_binomial_tail(k, rates) for k in (40, 50, 60)], rel=1e-9
+    )
+
+
 def test_three_bad_sheds_in_one_row_are_humidity() -> None:
     sheds = [BadShed(animal=n, place=f"C2·{n}", on=NIGHT - timedelta(days=n)) for n in (1, 2, 3)]
 
