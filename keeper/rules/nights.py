@@ -8,7 +8,7 @@ from functools import lru_cache
 
 from dateutil.rrule import rrule, rruleset, rrulestr
 
-ANCHOR = datetime(2001, 1, 1)
+ANCHOR = datetime(2001, 1, 1, 12)
 """Rules without a DTSTART count from this Monday, so that *every second week* means the same
 weeks whenever it is asked."""
 
@@ -74,10 +74,24 @@ def _read(text: str) -> rrule | rruleset:
     wrong = _fault(rule)
     if wrong is not None:
         raise ValueError(f"{_not_a_rule(text)}: {wrong}")
+    rule = _at_noon(rule)
     try:
         return rrulestr(rule, dtstart=None if "DTSTART" in rule else ANCHOR, ignoretz=True)
     except (ValueError, TypeError, AttributeError, IndexError) as fault:
         raise ValueError(f"{_not_a_rule(text)}: {fault}") from fault
+
+
+def _at_noon(rule: str) -> str:
+    """The rule for nights of the house: any time of day and zone is dropped from its days.
+
+    An UNTIL with a time keeps it, so that midnight still shuts out the night that follows.
+    """
+    rule = re.sub(r"(DTSTART|EXDATE|RDATE)[^:\n]*:", r"\1:", rule)
+    lines = (
+        line if "FREQ=" in line else re.sub(r"(\d{8})(T\d{6}Z?)?", r"\1T120000", line)
+        for line in rule.split("\n")
+    )
+    return re.sub(r"UNTIL=(\d{8})(?!T|\d)", r"UNTIL=\1T235959", "\n".join(lines))
 
 
 def _fault(rule: str) -> str | None:

@@ -114,12 +114,9 @@ def binomial_tail(k: int, n: int, p: float) -> float:
         return 1.0 if k <= n else 0.0
     if k > n or p == 0:
         return 0.0
-    term = exp(log(comb(n, k)) + k * log(p) + (n - k) * log1p(-p))
-    total = term
-    for hits in range(k, n):
-        term *= (n - hits) / (hits + 1) * (p / (1 - p))
-        total += term
-    return min(1.0, total)
+    if k > n * p:
+        return _beyond(k, n, p)
+    return 1.0 - _beyond(n - k + 1, n, 1 - p)  # fewer than k is n - k + 1 or more of the others
 
 
 def poisson_binomial_tail(k: int, ps: Sequence[float]) -> float:
@@ -142,6 +139,16 @@ def poisson_binomial_tail(k: int, ps: Sequence[float]) -> float:
             exactly[hits] = exactly[hits] * (1 - p) + exactly[hits - 1] * p
         exactly[0] *= 1 - p
     return min(1.0, exactly[k])
+
+
+def _beyond(k: int, n: int, p: float) -> float:
+    """The tail above the mean, summed from its largest term on."""
+    term = exp(log(comb(n, k)) + k * log(p) + (n - k) * log1p(-p))
+    total = term
+    for hits in range(k, n):
+        term *= (n - hits) / (hits + 1) * (p / (1 - p))
+        total += term
+    return total
 
 
 _ADVICE = {

@@ -80,3 +80,9 @@ def test_a_night_allowed_early_is_taken_when_the_next_is_too_late() -> None:
 
 def test_past_the_last_night_known_the_day_itself_is_given() -> None:
     assert next_night(day("2026-10-01"), NIGHTS) == day("2026-10-01")
+
+
+def test_an_until_day_is_the_last_feed_night() -> None:
+    rule = ["FREQ=WEEKLY;BYDAY=WE;UNTIL=20260930"]
+
+    assert feed_nights(rule, WED, day("2026-12-31")) == (WED, NEXT_WED)

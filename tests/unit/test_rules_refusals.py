@@ -166,3 +166,7 @@ def test_a_chance_outside_nought_to_one_is_refused(p: float) -> None:
 
 def test_equal_chances_give_the_binomial() -> None:
     assert poisson_binomial_tail(9, [0.08] * 40) == pytest.approx(binomial_tail(9, 40, 0.08))
+
+
+def test_far_below_the_mean_so_many_or_more_is_certain() -> None:
+    assert binomial_tail(50, 2000, 0.5) == 1.0
