@@ -91,6 +91,16 @@ def test_a_dip_just_inside_does_not_release_the_alarm() -> None:
     assert verdict.minutes == 40
 
 
+def test_just_inside_the_limit_an_alarm_still_stands() -> None:
+    verdict = verdict_of(*logged(31, 39.0, 39.2, 39.1, 37.8, 37.8, 37.8))
+
+    assert verdict.urgency == "now"
+
+
+def test_one_logged_reading_well_inside_does_not_release_it_yet() -> None:
+    assert verdict_of(*logged(31, 39.0, 39.2, 39.1, 31.0)).urgency == "now"
+
+
 def test_a_quarter_of_an_hour_well_inside_releases_it() -> None:
     verdict = verdict_of(*logged(39.0, 39.2, 39.2, 31.0, 31.0, 31.1))
 
