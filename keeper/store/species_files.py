@@ -35,8 +35,8 @@ from keeper.store.resources import resource_dir
 __all__ = ["every_figure", "load_profiles", "profile_for", "with_overrides"]
 
 LARGEST_FILE_BYTES = 1_000_000
-LONGEST_LINE = 10_000
-"""A profile is some 300 short lines; more is no profile, and could hold up the reader."""
+LONGEST_LINE = 1_000
+"""A profile is some 300 short lines; a megabyte of keys nested 5000 deep holds the reader up."""
 
 _SECTIONS: Mapping[str, Any] = {
     "slug": str,

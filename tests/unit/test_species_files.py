@@ -206,8 +206,8 @@ def test_a_missing_growth_file_is_told(home: Path) -> None:
         (b"", "slug is missing"),
         (b"\xff\xfe[\x00", "must be UTF-8 text, byte 0 is not"),
         (b"# " + b"x" * 1_000_001, "larger than 1000000 bytes"),
-        (b"a = " + b"[" * 9_000, "nested too deeply"),
-        (b"a." * 400_000 + b"a = 1", "a line is longer than 10000 characters"),
+        (b"a = " + b"[\n" * 9_000, "nested too deeply"),
+        (b"a." * 400_000 + b"a = 1", "a line is longer than 1000 characters"),
         (b"slug = 1\x00", "species/house_snake.toml: "),
     ],
 )
