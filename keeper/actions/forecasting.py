@@ -1,0 +1,173 @@
+"""When an animal will reach a weight, from its own weighings and those of its kind.
+
+Imports numpy: the window imports this module only after it has been painted.
+"""
+
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from keeper.actions.keeping import Keeping, animals_on
+from keeper.actions.life import empties, life_of
+from keeper.husbandry.animal import Sex
+from keeper.husbandry.now import AnimalNow
+from keeper.husbandry.reasons import Reason, because
+from keeper.rules.growth.forecast import Forecast, forecast
+from keeper.rules.growth.population import Population
+from keeper.rules.growth.stand_ins import population_for
+from keeper.rules.growth.weighings import History, history
+
+LEVEL = 0.8
+HALF = 0.5
+
+WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
+    ("no forecast without a hatch day", ()),
+    ("no forecast without a sex", ()),
+    ("no forecast: no growth curve for this sex", ("sex",)),
+    ("no forecast without a weighing", ()),
+    ("forecast reached", ("target_g", "on")),
+    ("forecast from weighings", ("weighings", "last_g", "last_on", "target_g")),
+    ("forecast basis own", ("animals",)),
+    ("forecast basis mixed", ("animals",)),
+    ("forecast basis provisional", ()),
+    ("forecast basis published", ()),
+    ("forecast end beyond the curve", ()),
+)
+"""Every reason of this module with the figures it carries."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WeightForecast:
+    """The day a weight is reached: middle, 8-in-10 and 5-in-10 limits.
+
+    on is None where nothing can be told; high and half_high are None where the limit lies
+    beyond what the kind's growth can speak of.
+    """
+
+    animal: AnimalNow
+    target_g: float
+    on: date | None
+    low: date | None = None
+    high: date | None = None
+    half_low: date | None = None
+    half_high: date | None = None
+    level: float = LEVEL
+    reached: bool = False
+    basis: str = ""
+    because: tuple[Reason, ...] = ()
+
+
+class Forecaster:
+    """Forecasts for one book as of one day; fits each kind once and keeps the fit."""
+
+    def __init__(self, keeping: Keeping, on: date) -> None:
+        self._keeping = keeping
+        self._on = on
+        self._populations: dict[tuple[str, Sex], Population] = {}
+
+    def weight(self, row: AnimalNow, target_g: float) -> WeightForecast:
+        """When *row* will weigh *target_g* empty."""
+        missing = self._missing(row)
+        if missing is not None:
+            return WeightForecast(animal=row, target_g=target_g, on=None, because=(missing,))
+        record = self._record(row)
+        if not record:
+            none = because("no forecast without a weighing")
+            return WeightForecast(animal=row, target_g=target_g, on=None, because=(none,))
+        population = self._population(row)
+        age = float(row.age_days(self._on) or 0)
+        wide, narrow = (
+            forecast(record, target_g, population, level=level, now_age_days=age)
+            for level in (LEVEL, HALF)
+        )
+        return self._told(row, target_g, record, wide, narrow)
+
+    def _missing(self, row: AnimalNow) -> Reason | None:
+        if row.hatched_first is None:
+            return because("no forecast without a hatch day")
+        if row.sex is Sex.UNKNOWN:
+            return because("no forecast without a sex")
+        if row.sex not in self._keeping.profile(row).growth:
+            return because("no forecast: no growth curve for this sex", sex=row.sex.value)
+        return None
+
+    def _record(self, row: AnimalNow) -> list[tuple[float, float]]:
+        """Ages in days and empty weights, oldest first."""
+        life = life_of(self._keeping, row.animal, self._on)
+        freed = empties(life.weighings, life.meals, self._keeping.profile(row))
+        aged = [(row.age_days(day), grams) for day, grams, _ in freed]
+        return [(float(age), grams) for age, grams in aged if age is not None and age >= 0]
+
+    def _population(self, row: AnimalNow) -> Population:
+        profile = self._keeping.profile(row)
+        kind = (profile.slug, row.sex)
+        if kind not in self._populations:
+            own = [
+                self._history(other)
+                for other in animals_on(self._keeping, self._on)
+                if self._missing(other) is None
+                and (self._keeping.profile(other).slug, other.sex) == kind
+            ]
+            curve = profile.growth[row.sex]
+            self._populations[kind] = population_for(curve, [one for one in own if len(one)])
+        return self._populations[kind]
+
+    def _history(self, row: AnimalNow) -> History:
+        return history(self._record(row))
+
+    def _told(
+        self,
+        row: AnimalNow,
+        target_g: float,
+        record: list[tuple[float, float]],
+        wide: Forecast,
+        narrow: Forecast,
+    ) -> WeightForecast:
+        return WeightForecast(
+            animal=row,
+            target_g=target_g,
+            on=_day(row, wide.median_age_days),
+            low=_day(row, wide.low_age_days),
+            high=_day(row, wide.high_age_days),
+            half_low=_day(row, narrow.low_age_days),
+            half_high=_day(row, narrow.high_age_days),
+            reached=wide.reached,
+            basis=wide.basis,
+            because=_why(row, target_g, record, wide),
+        )
+
+
+def forecast_weight(keeping: Keeping, row: AnimalNow, target_g: float, on: date) -> WeightForecast:
+    """When *row* will weigh *target_g* empty, as of the day *on*."""
+    return Forecaster(keeping, on).weight(row, target_g)
+
+
+def _day(row: AnimalNow, age_days: float | None) -> date | None:
+    """The day on which *row* has that age."""
+    if age_days is None or row.hatched_first is None:
+        return None
+    age_then = row.age_days(row.hatched_first) or 0
+    return row.hatched_first + timedelta(days=round(age_days) - age_then)
+
+
+def _why(
+    row: AnimalNow, target_g: float, record: list[tuple[float, float]], told: Forecast
+) -> tuple[Reason, ...]:
+    if told.reached:
+        on = _day(row, told.median_age_days)
+        return (because("forecast reached", target_g=target_g, on=on),)
+    last_age, last_g = record[-1]
+    reasons = [
+        because(
+            "forecast from weighings",
+            weighings=told.weighings_used,
+            last_g=round(last_g, 1),
+            last_on=_day(row, last_age),
+            target_g=target_g,
+        ),
+        because(f"forecast basis {told.basis}", animals=told.animals_used)
+        if told.basis in ("own", "mixed")
+        else because(f"forecast basis {told.basis}"),
+    ]
+    if told.high_age_days is None:
+        reasons.append(because("forecast end beyond the curve"))
+    return tuple(reasons)
