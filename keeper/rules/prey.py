@@ -17,6 +17,7 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("grade not known", ()),
     ("other kind", ("kind", "before")),
     ("under target", ("percent",)),
+    ("over target", ("percent",)),
     ("pick small", ("prey", "grams")),
     ("no prey fits", ("target", "most_g")),
     ("no prey in stock", ("kind",)),
@@ -225,7 +226,7 @@ def _grams(offer: Offer, grades: Sequence[PreyGrade]) -> float | None:
 def _fewest(
     grades: Sequence[PreyGrade], meal: _Meal
 ) -> tuple[PreyOffer | None, tuple[Reason, ...]]:
-    """Near the target, else within the stage's band, else the most that is not too much."""
+    """Near the target, else the nearest to it that the stage's own band does not forbid."""
     target_g = meal.target_g
     most_g = target_g * NEAR_HIGH.value
     choices = [
@@ -234,15 +235,17 @@ def _fewest(
         if grade.mean_g.value <= meal.item_most_g
         for count in _COUNTS
     ]
-    for low_g, high_g in ((target_g * NEAR_LOW.value, most_g), (meal.low_g, meal.high_g)):
-        fits = [choice for choice in choices if low_g <= choice[1] <= high_g]
-        if fits:
-            return _offer(min(fits, key=lambda c: (c[0], abs(c[1] - target_g)))), ()
-    less = [choice for choice in choices if choice[1] <= most_g]
-    if not less:
+    near = [choice for choice in choices if target_g * NEAR_LOW.value <= choice[1] <= most_g]
+    if near:
+        return _offer(min(near, key=lambda c: (c[0], abs(c[1] - target_g)))), ()
+    fits = [c for c in choices if meal.low_g <= c[1] <= meal.high_g or c[1] <= most_g]
+    if not fits:
         return _smallest(grades[0], meal)
-    best = _offer(max(less, key=lambda c: (c[1], -c[0])))
-    return best, (because("under target", percent=100 * best.grams / target_g),)
+    best = _offer(min(fits, key=lambda c: (abs(c[1] - target_g), c[0])))
+    percent = 100 * best.grams / target_g
+    if percent < 100:
+        return best, (because("under target", percent=percent),)
+    return best, (because("over target", percent=percent),)
 
 
 def _offer(choice: tuple[int, float, PreyGrade]) -> PreyOffer:

@@ -201,3 +201,12 @@ def test_a_meal_is_never_more_than_a_fifth_above_its_target_nor_an_item_above_it
     assert whole <= allowed_g * (1 + 1e-9)
     assert all(item.grams / item.count <= 0.15 * empty_g * (1 + 1e-9) for item in choice.offer)
     assert all(1 <= item.count <= 3 for item in choice.offer)
+
+
+def test_a_meal_outside_its_target_but_inside_the_stages_band_says_so() -> None:
+    grades = (a_grade("hopper", 7.0, 9.0, 12.0),)
+
+    choice = choose_prey(61, JUVENILE, grades, ())  # 9 g is 123 per cent of 7.3 g, 14.8 of her
+
+    assert offered(choice) == ("mouse hopper", 1)
+    assert "over target" in whys(choice)
