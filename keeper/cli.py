@@ -52,6 +52,8 @@ def main(arguments: Sequence[str], window: Window) -> int:
             return window(given.book)
         verb: Callable[[argparse.Namespace], int] = given.verb
         return verb(given)
+    except BrokenPipeError:
+        raise
     except (Wrong, BookError, LookupError, OSError) as error:
         print(plain(_said(error)), file=sys.stderr)
         return WRONG

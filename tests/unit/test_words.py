@@ -4,6 +4,7 @@ import importlib
 import pkgutil
 import string
 from collections.abc import Iterator
+from datetime import date
 from enum import StrEnum
 from typing import get_args
 
