@@ -7,6 +7,7 @@ Its syntax stays readable to Python 3.8, so that an old Python gets a sentence a
 from __future__ import annotations
 
 import os
+import re
 import shutil
 import subprocess
 import sys
@@ -262,7 +263,9 @@ def last_words(lines: Iterable[str]) -> str:
 
     >>> last_words(["ERROR: no such thing", "", "[notice] bye"])
     'no such thing'
+    >>> last_words(["  OSError: no file", "  [end of output]", "hint: see above"])
+    'OSError: no file'
     """
     said = [line.strip() for line in lines if line.strip()] or ["it said nothing"]
-    errors = [line for line in said if line.startswith(("ERROR", "E:", "Error"))]
+    errors = [line for line in said if re.match(r"(ERROR|E|\w*Error): ", line)]
     return (errors or said)[-1].removeprefix("ERROR: ").removeprefix("E: ").rstrip(".")
