@@ -264,14 +264,15 @@ def _out_of_limits(name: str, heat: Mapping[str, HeatReading]) -> bool:
 def _explaining(raised: Sequence[_Test]) -> list[_Test]:
     """Of the groups raised those that the others do not explain, unlikeliest number first.
 
-    One explains another when that other, without the animals they share, is nothing unusual.
+    One explains another when that other, without the offers they share, is nothing unusual.
+    Of a group and a part that explains it the part is chosen: the row before its rack.
     """
     left = sorted(raised, key=lambda test: (test.chance, len(test.group.offers)))
     chosen: list[_Test] = []
     while left:
         best = left[0]
         for other in left[1:]:
-            if _explains(other, best) and not _explains(best, other):
+            if set(other.group.offers) < set(best.group.offers) and _explains(other, best):
                 best = other
         chosen.append(best)
         left = [test for test in left if test is not best and not _explains(best, test)]

@@ -351,15 +351,15 @@ def test_one_line_an_animal_carries_all_its_reasons() -> None:
 def test_the_worst_comes_first_then_walking_order() -> None:
     found = watch(
         [
-            calm(3, refusals=CountedRefusals(counted=3)),
-            calm(2, refusals=CountedRefusals(counted=3)),
+            calm(2, now={"place": "B1·1"}, refusals=CountedRefusals(counted=3)),
+            calm(3, now={"place": "A9·1"}, refusals=CountedRefusals(counted=3)),
             calm(4, empties=LOST_22),
         ],
         QUIET,
         TODAY,
     )
 
-    assert [line.animal for line in found] == [4, 2, 3]
+    assert [line.animal for line in found] == [4, 3, 2]
 
 
 def test_a_snooze_silences_its_kind_until_its_day() -> None:

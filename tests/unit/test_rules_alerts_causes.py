@@ -75,6 +75,19 @@ def test_eight_of_ten_in_one_row_are_the_rows_and_nobody_elses() -> None:
     ]
 
 
+def test_a_rack_that_its_one_row_explains_is_not_told_beside_it() -> None:
+    refusing = {*range(70, 79), 40, 47, 54, 61, 65}  # nine of the row, five of the other thirty
+
+    assert [cause.name for cause in causes(room(refusing))] == ["B4"]
+
+
+def test_a_part_is_told_before_the_whole_even_where_the_whole_is_unlikelier() -> None:
+    refusing = {*range(70, 76), 40}
+    steady = [replace(o, own_rate=0.005) if 40 <= o.animal < 70 else o for o in room(refusing)]
+
+    assert [cause.name for cause in causes(steady)] == ["B4"]
+
+
 def test_three_of_ten_in_one_row_are_individuals() -> None:
     assert causes(room({70, 71, 72})) == ()
 
