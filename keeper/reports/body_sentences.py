@@ -153,4 +153,22 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
         "Straining without an egg, or laying begun and not finished: ask a reptile vet the same"
         " day."
     ),
+    # forecasts
+    "no forecast without a hatch day": "No forecast: hatching day not known.",
+    "no forecast without a sex": "No forecast: sex not known, and growth differs by it.",
+    "no forecast: no growth curve for this sex": (
+        "No forecast: no growth curve for this sex ({sex:Sex})."
+    ),
+    "no forecast without a weighing": "No forecast: no weight in the book.",
+    "forecast reached": "Reached {target_g:g} on {on:day}.",
+    "forecast from weighings": (
+        "From {weighings:weighings}, the last {last_g:g} on {last_on:day}, to {target_g:g}."
+    ),
+    "forecast basis own": "By the growth of {animals:animals} of your own.",
+    "forecast basis mixed": (
+        "By the growth of {animals:animals} of your own and by the profile's curve."
+    ),
+    "forecast basis provisional": "By the profile's provisional curve.",
+    "forecast basis published": "By the profile's published curve.",
+    "forecast end beyond the curve": "The latest day lies beyond what the curve can tell.",
 }

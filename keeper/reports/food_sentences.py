@@ -74,6 +74,7 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
     "grade not known": "The grade last eaten is not known, so the one that fits.",
     "other kind": "Changes from {before} to {kind}; expect refusals at first.",
     "under target": "What fits comes to {percent:percent} of the target.",
+    "over target": "What fits comes to {percent:percent} of the target, more than is aimed at.",
     "pick small": "Pick a small {prey}, about {grams:g}.",
     "no prey fits": (
         "No prey is small enough: an item may weigh up to {most_g:g} (target {target:g})."

@@ -25,6 +25,14 @@ LINES: Mapping[str, str | tuple[str, ...]] = {
     "where": "At {place}.",
     "stands": "{weight_g:g} is z {z:z}, {centile:centile}.",
     "beyond the curve": "The curve ends before this age; its last point is held.",
+    "forecast": (
+        "{animal}: {target_g:g} about {on:day}; {share:percent} likely between {low:day} and"
+        " {high:day}.",
+        "{animal}: {target_g:g} about {on:day}; {share:percent} likely not before {low:day}, and"
+        " no latest day can be told.",
+    ),
+    "reached already": "{animal}: {target_g:g} reached on {on:day}.",
+    "no forecast": "{animal}: when {target_g:g} will be reached cannot be told.",
     "check holds": "{path}: structure, foreign keys and state hold.",
     # options
     "impossible age": "{value} days is no age; 0 to {most:n} is right.",

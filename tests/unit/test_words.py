@@ -10,6 +10,7 @@ from typing import get_args
 
 import pytest
 
+import keeper.actions
 import keeper.husbandry.animal
 import keeper.husbandry.events
 import keeper.rules
@@ -39,8 +40,10 @@ QUIET = {
 
 
 def modules() -> Iterator[str]:
-    for found in pkgutil.walk_packages(keeper.rules.__path__, "keeper.rules."):
-        yield found.name
+    """Every module that may give reasons: the rules, and the verbs that join them."""
+    for home in (keeper.rules, keeper.actions):
+        for found in pkgutil.walk_packages(home.__path__, f"{home.__name__}."):
+            yield found.name
 
 
 def whys() -> list[tuple[str, str, tuple[str, ...]]]:

@@ -1,0 +1,228 @@
+"""Each command: ask the book, then say it in text or JSON."""
+
+import argparse
+import getpass
+import io
+import json
+import sys
+from collections.abc import Callable, Mapping, Sequence
+from contextlib import closing
+from typing import Any
+
+from keeper import clock
+from keeper.actions.checking import flaws_of
+from keeper.actions.csv_file import Wrong
+from keeper.actions.due_board import DueRow, due_rows
+from keeper.actions.expecting import Expected, expect
+from keeper.actions.keeping import Keeping, animal_coded, animals_on, new_keeping, open_keeping
+from keeper.actions.station import station_name
+from keeper.actions.taking_in import TakenIn, take_in
+from keeper.actions.watching import watch_lines
+from keeper.cli.documents import (
+    due_document,
+    expected_document,
+    forecast_document,
+    taken_document,
+    watch_document,
+)
+from keeper.cli.parsing import CHECK_FAILED, DONE, WRONG
+from keeper.husbandry.animal import Sex
+from keeper.husbandry.now import AnimalNow
+from keeper.husbandry.reasons import because
+from keeper.reports.figures import plain
+from keeper.reports.words import because_text, sentence, word, word_of
+from keeper.rules.feeding import DueState
+from keeper.store.errors import BookError
+from keeper.store.species_files import load_profiles
+
+
+def _new(given: argparse.Namespace) -> int:
+    new_keeping(given.book, station=station_name(), now=clock.now, keeper=_user()).close()
+    _say("new book", path=str(given.book))
+    return DONE
+
+
+def _take_in(given: argparse.Namespace) -> int:
+    if given.animals is None and given.diary is None:
+        raise Wrong("no files")
+    with closing(_open(given)) as keeping:
+        taken = take_in(keeping, animals=given.animals, diary=given.diary, dry_run=given.dry_run)
+    if given.json:
+        _write_json(taken_document(taken))
+    for fault in taken.faults:
+        print(plain(str(fault)), file=sys.stderr)
+    if not given.json:
+        _say_taken(taken, dry_run=given.dry_run)
+    return WRONG if taken.faults else DONE
+
+
+def _due(given: argparse.Namespace) -> int:
+    with closing(_open(given)) as keeping:
+        rows = due_rows(keeping, given.on)
+    if given.json:
+        _write_json({"on": given.on.isoformat(), "rows": [due_document(row) for row in rows]})
+    elif not rows:
+        _say("no animals", on=given.on)
+    else:
+        due = sum(row.plan.state is DueState.DUE for row in rows)
+        _say("board", on=given.on, due=due, animals=len(rows))
+        for row in rows:
+            print(_due_line(row))
+    return DONE
+
+
+def _watch(given: argparse.Namespace) -> int:
+    with closing(_open(given)) as keeping:
+        lines = watch_lines(keeping, given.on)
+        animals = {row.animal: row for row in animals_on(keeping, given.on)}
+    told = [watch_document(line, animals) for line in lines]
+    if given.json:
+        _write_json({"on": given.on.isoformat(), "rows": told})
+        return DONE
+    _say("watch" if lines else "nothing to watch", on=given.on, count=len(lines))
+    for line, row in zip(lines, told, strict=True):
+        who = row["animal"] or line.place or ""
+        head = (word(line.severity), who, word_of("watch kind", line.kind))
+        print(_columns(head, row["because"]))
+    return DONE
+
+
+def _expect(given: argparse.Namespace) -> int:
+    expected = expect(
+        load_profiles(),
+        species=given.species,
+        sex=given.sex,
+        age_days=given.age_days,
+        weight_g=given.weight_g,
+    )
+    if given.json:
+        _write_json(expected_document(expected))
+    else:
+        _say_expected(expected)
+    return DONE
+
+
+def _forecast(given: argparse.Namespace) -> int:
+    from keeper.actions.forecasting import forecast_weight  # numpy: no other verb waits for it
+
+    with closing(_open(given)) as keeping:
+        now = _animal(keeping, given.animal)
+        then = (row for row in animals_on(keeping, given.on) if row.animal == now.animal)
+        found = forecast_weight(keeping, next(then, now), given.weight_g, given.on)
+    document = forecast_document(found)
+    if given.json:
+        _write_json(document)
+        return DONE
+    told = "no forecast" if found.on is None else "forecast"
+    _say(
+        "reached already" if found.reached else told,
+        animal=found.animal.code,
+        target_g=found.target_g,
+        on=found.on,
+        low=found.low,
+        high=found.high,
+        share=100 * found.level,
+    )
+    print(document["because"])
+    return DONE
+
+
+def _check(given: argparse.Namespace) -> int:
+    flaws = flaws_of(given.book)
+    for flaw in flaws:
+        print(plain(flaw), file=sys.stderr)
+    if flaws:
+        return CHECK_FAILED
+    _say("check holds", path=str(given.book))
+    return DONE
+
+
+def _due_line(row: DueRow) -> str:
+    offer = ", ".join(
+        sentence(because("offer", count=item.count, prey=item.prey, grams=item.grams))
+        for item in row.plan.offer
+    )
+    head = (row.animal.place or "", row.animal.code, word(row.plan.state), offer)
+    return _columns(head, because_text(row.plan.because, row.animal.sex))
+
+
+def _columns(head: Sequence[str], rest: str) -> str:
+    """Cells side by side where they are short, two spaces apart where they are not."""
+    return plain("  ".join([*(f"{cell:<11}" for cell in head if cell), rest]))
+
+
+def _say_expected(expected: Expected) -> None:
+    found = expected.expectation
+    _say(
+        "expected",
+        expected.sex,
+        species=expected.profile.english,
+        age_days=expected.age_days,
+        p3=found.p3_g,
+        p10=found.p10_g,
+        p50=found.p50_g,
+        p90=found.p90_g,
+        p97=found.p97_g,
+        basis=found.basis,
+    )
+    if found.beyond_curve:
+        _say("beyond the curve")
+    if expected.standing is not None:
+        stands = expected.standing
+        _say("stands", weight_g=expected.weight_g, z=stands.z, centile=stands.centile)
+    _say("source", source=" ".join(found.source.split()).removesuffix("."))
+
+
+def _say_taken(taken: TakenIn, *, dry_run: bool) -> None:
+    counts = {"animals": taken.animals, "entries": taken.entries, "skipped": taken.skipped}
+    if taken.faults:
+        print(plain(sentence(because("not taken in", count=len(taken.faults)))), file=sys.stderr)
+    elif taken.animals or taken.entries:
+        _say("would take in" if dry_run else "taken in", **counts)
+        if taken.skipped:
+            _say("held already", **counts)
+    else:
+        _say("nothing new" if taken.skipped else "nothing to take in", **counts)
+
+
+def _open(given: argparse.Namespace) -> Keeping:
+    """Writable where it can be, even to read: a power cut may have left a write to roll back."""
+    station = station_name() if given.command == "take-in" else ""
+    return open_keeping(given.book, station=station, now=clock.now, keeper=_user())
+
+
+def _animal(keeping: Keeping, code: str) -> AnimalNow:
+    try:
+        return animal_coded(keeping, code)
+    except LookupError as error:
+        raise BookError(*error.args) from None
+
+
+def _user() -> str:
+    try:
+        return getpass.getuser()
+    except (OSError, KeyError):
+        return ""
+
+
+def _say(why: str, sex: Sex = Sex.UNKNOWN, /, **figures: Any) -> None:
+    print(plain(sentence(because(why, **figures), sex)))
+
+
+def _write_json(document: dict[str, Any]) -> None:
+    """JSON is UTF-8 wherever it goes (RFC 8259), whatever the terminal's own encoding."""
+    if isinstance(sys.stdout, io.TextIOWrapper):
+        sys.stdout.reconfigure(encoding="utf-8")
+    print(json.dumps(document, ensure_ascii=False, indent=2))
+
+
+VERBS: Mapping[str, Callable[[argparse.Namespace], int]] = {
+    "new": _new,
+    "take-in": _take_in,
+    "due": _due,
+    "watch": _watch,
+    "expect": _expect,
+    "forecast": _forecast,
+    "check": _check,
+}
+"""Every command that needs no window."""
