@@ -58,6 +58,12 @@ def test_a_meal_known_to_be_before_the_weighing_counts_whole() -> None:
     assert empty == EmptyWeight(grams=90.0, within_digestion=True)
 
 
+def test_a_weight_is_fasted_once_the_days_of_digestion_are_over() -> None:
+    empty = empty_weight(100.0, TODAY, [(day("2026-09-19"), 10.0)], PROFILE)
+
+    assert empty == EmptyWeight(grams=100.0, within_digestion=False)
+
+
 def test_a_meal_of_unknown_mass_makes_the_weight_an_estimate() -> None:
     empty = empty_weight(100.0, TODAY, [(day("2026-09-22"), None)], PROFILE)
 
