@@ -128,6 +128,53 @@ def test_no_day_of_the_eight_months_calls_a_growing_animal_a_loser(run: Run, boo
     assert kinds & {"losing while eating", "under expectation"} == set()
 
 
+def forecast(run: Run, book: Path, animal: str, weight_g: float, on: str) -> dict[str, Any]:
+    told: dict[str, Any] = run(
+        "forecast", book, "--animal", animal, "--weight-g", weight_g, "--on", on, "--json"
+    ).json
+    return told
+
+
+def test_a_weight_she_has_is_told_with_its_day(run: Run, book: Path) -> None:
+    told = forecast(run, book, FEMALE, 700, "2010-12-03")
+
+    assert told["date"] == told["low"] == told["high"] == "2010-07-02"  # weighed 700 g that day
+    assert told["because"] == "Reached 700 g on 2 Jul 2010."
+
+
+def test_a_weight_to_come_has_a_day_inside_its_interval_and_says_from_what(
+    run: Run, book: Path
+) -> None:
+    told = forecast(run, book, FEMALE, 1500, "2010-12-03")
+
+    assert list(told) == [
+        "animal", "target_g", "date", "low", "high", "level", "basis", "because",
+    ]  # fmt: skip
+    assert "2010-12-03" < told["low"] < told["date"] < told["high"]
+    assert (told["animal"], told["target_g"], told["level"]) == (FEMALE, 1500, 0.8)
+    assert "From 9 weighings, the last 1,036 g on 3 Dec 2010" in told["because"]
+
+
+def test_a_forecast_on_a_past_day_knows_nothing_of_later_weighings(run: Run, book: Path) -> None:
+    told = forecast(run, book, MALE, 1200, "2010-08-01")
+
+    assert "From 5 weighings, the last 875 g on 1 Aug 2010" in told["because"]
+    assert told["low"] > "2010-08-01"
+
+
+def test_before_the_first_weighing_there_is_no_forecast(run: Run, book: Path) -> None:
+    told = forecast(run, book, FEMALE, 1500, "2010-04-09")
+
+    assert (told["date"], told["low"], told["high"]) == (None, None, None)
+    assert told["because"] == "No forecast: no weight in the book."
+
+
+def test_an_animal_that_is_not_there_is_told(run: Run, book: Path) -> None:
+    said = run("forecast", book, "--animal", "07", "--weight-g", 900, "--on", "2010-12-03")
+
+    assert (said.code, said.err) == (2, "No animal in this book has the code '07'.\n")
+
+
 @pytest.mark.parametrize(
     ("sex", "hatched", "weighed_on", "weight_g"),
     [
