@@ -11,17 +11,23 @@ from keeper.husbandry.place import walking_key
 from keeper.husbandry.profile import SpeciesProfile
 from keeper.store import reading
 from keeper.store.database import Book, create_book, open_book
+from keeper.store.locks import WriterLock, open_alone
 from keeper.store.species_files import load_profiles, profile_for, with_overrides
 
 
 @dataclass(frozen=True)
 class Keeping:
-    """One book at work. now gives this instant with the offset of the place."""
+    """One book at work. now gives this instant with the offset of the place.
+
+    told: why the book is open for reading only, in one sentence; None when it can be written.
+    """
 
     book: Book
     shipped: Mapping[str, SpeciesProfile]
     now: Callable[[], datetime]
     keeper: str = ""
+    lock: WriterLock | None = None
+    told: str | None = None
 
     @property
     def today(self) -> date:
@@ -41,6 +47,8 @@ class Keeping:
 
     def close(self) -> None:
         self.book.close()
+        if self.lock is not None:
+            self.lock.release()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -62,16 +70,24 @@ def open_keeping(
     keeper: str = "",
     read_only: bool = False,
 ) -> Keeping:
-    """Open the book at *path*. Raises BookError with one sentence where it cannot."""
-    book = open_book(path, station=station, read_only=read_only)
-    return Keeping(book, load_profiles(), now, keeper)
+    """Open the book at *path*, for reading if another window writes in it.
+
+    Raises:
+        BookError: it cannot be opened, in one sentence.
+    """
+    if read_only:
+        book = open_book(path, station=station, read_only=True)
+        return Keeping(book, load_profiles(), now, keeper, told="Opened for reading only.")
+    opened = open_alone(path, station=station)
+    return Keeping(opened.book, load_profiles(), now, keeper, opened.lock, opened.told)
 
 
 def new_keeping(
     path: Path, *, station: str, now: Callable[[], datetime], keeper: str = ""
 ) -> Keeping:
     """Make a new book at *path* and open it."""
-    return Keeping(create_book(path, station=station), load_profiles(), now, keeper)
+    create_book(path, station=station).close()
+    return open_keeping(path, station=station, now=now, keeper=keeper)
 
 
 def animals_on(keeping: Keeping, on: date) -> list[AnimalNow]:
