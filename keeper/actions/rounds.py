@@ -4,14 +4,27 @@ The walk holds no truth of its own: after each verb it reads back what the book 
 so a walk taken up again after a power cut is the same walk.
 """
 
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
-from datetime import date
+from collections.abc import Sequence
+from dataclasses import replace
+from datetime import date, datetime, timedelta
 
 from keeper.actions import undoing
 from keeper.actions.due_board import due_rows
 from keeper.actions.keeping import Keeping, Written
-from keeper.actions.tubs import Prey, Tub, checked, offer_in, plan_line, read_offers, read_tubs
+from keeper.actions.passing_on import refusal_to_pass
+from keeper.actions.round_entries import OtherResult, last_of_round, swept, undone_words, write
+from keeper.actions.tubs import (
+    Prey,
+    Tub,
+    checked,
+    offer_in,
+    offer_words,
+    plan_line,
+    read_tub,
+    read_tubs,
+    row_around,
+    tub_name,
+)
 from keeper.husbandry.events import (
     Event,
     Evidence,
@@ -22,27 +35,49 @@ from keeper.husbandry.events import (
     RoundClosed,
     RoundOpened,
 )
+from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
 from keeper.husbandry.when import Happened, at_instant
 from keeper.store import reading
-from keeper.store.journal import EntryKey, batch
+from keeper.store.journal import batch
 from keeper.store.reading import Batch, Entry
 
+NIGHT_ENDS_HOUR = Sourced(value=10, source=COMMON_PRACTICE)
+"""Before this hour of the morning a round counts for the night before."""
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class OtherResult:
-    """One tub of a swept row that was not as planned."""
 
-    line: int
-    result: Result
-    withheld: HoldKind | None = None
+def night_of(instant: datetime) -> date:
+    """The night that a round begun at *instant* counts for.
+
+    >>> from datetime import UTC
+    >>> night_of(datetime(2026, 11, 26, 0, 40, tzinfo=UTC)).isoformat()
+    '2026-11-25'
+    """
+    early = instant.hour < NIGHT_ENDS_HOUR.value
+    return instant.date() - timedelta(days=1) if early else instant.date()
 
 
 def open_night(keeping: Keeping) -> "Walk | None":
     """The round that was begun and not closed, if there is one."""
-    closed = {entry.event.round for entry in reading.all_of(keeping.book, RoundClosed)}
-    opened = reading.all_of(keeping.book, RoundOpened)
-    running = [entry for entry in opened if entry.event.round not in closed]
+    running = [entry for entry, closed in _rounds(keeping) if not closed]
     return Walk(keeping, running[-1]) if running else None
+
+
+def last_night(keeping: Keeping) -> "Walk | None":
+    """The round that was closed last: what was left in can still be looked at."""
+    over = [entry for entry, closed in _rounds(keeping) if closed]
+    return Walk(keeping, max(over, key=lambda entry: entry.event.happened.day)) if over else None
+
+
+def read_again(walk: "Walk", keeping: Keeping) -> "Walk":
+    """The same walk as the book has it now, at the same tub, or where a result was taken back."""
+    fresh = Walk(keeping, walk.opened)
+    pairs = zip(walk.tubs, fresh.tubs, strict=False)
+    lost = [new.line for old, new in pairs if old.offer is not None and new.offer is None]
+    if walk.checking:
+        fresh.begin_check()
+    if lost or walk.cursor is not None:
+        fresh.cursor = min(lost) if lost else walk.cursor
+    return fresh
 
 
 def begin_night(keeping: Keeping, night: date) -> "Walk":
@@ -75,7 +110,8 @@ class Walk:
 
     def __init__(self, keeping: Keeping, opened: Entry[RoundOpened]) -> None:
         self._keeping = keeping
-        self._opened = opened
+        self._stops: frozenset[int] = frozenset()
+        self.opened = opened
         self.round = opened.event.round
         self.night = opened.event.happened.day
         self.tubs = read_tubs(keeping, self.round)
@@ -93,9 +129,8 @@ class Walk:
         return None if self.cursor is None else self.tub(self.cursor)
 
     def row_of(self, line: int) -> tuple[Tub, ...]:
-        """The tubs of the rack row in which *line* stands."""
-        row = self.tub(line).row
-        return tuple(tub for tub in self.tubs if tub.row == row)
+        """The tubs of the rack row in which *line* stands; a row's lines follow each other."""
+        return row_around(self.tubs, self.tub(line))
 
     def waits(self, tub: Tub) -> bool:
         """True where this pass still has to look."""
@@ -112,28 +147,43 @@ class Walk:
         """Write what became of the offer at the cursor and go on.
 
         prey: name, count and grams where they differ from the plan.
+
+        Raises:
+            LookupError: nothing can have been offered there, in one sentence.
         """
         tub = self._standing_at()
+        if tub.missing:
+            raise LookupError(f"{tub_name(tub)} is not in its tub; . takes the mark back.")
+        offered = prey is not None or tub.plan.prey is not None or tub.walked
+        if result is not Result.NOT_OFFERED and not offered:
+            raise LookupError(
+                f"Nothing is planned for {tub_name(tub)} tonight; / chooses the prey."
+            )
         offer = offer_in(tub, self._now(), result, evidence, withheld=withheld, prey=prey)
-        return self._settled("offer", tub, [tub], [offer], result)
+        return self._settled("offer", tub, [tub], [offer], offer_words(offer))
 
     def sweep(self, others: Sequence[OtherResult] = ()) -> Written:
         """The waiting rest of this row as planned but for *others*; evidence is assumed.
 
+        A tub for which nothing is planned is left waiting: nobody can tell what it was given.
         In the check pass: all gone, but for *others* that are still there.
 
         Raises:
-            LookupError: one of *others* is not in the rest of this row.
+            LookupError: one of *others* is not in the rest of this row, or nothing is planned.
         """
         here = self._standing_at()
         by_line = {other.line: other for other in others}
         row = [tub for tub in self.row_of(here.line) if tub.line >= here.line]
-        rest = [tub for tub in row if self.waits(tub) or tub.line in by_line]
+        rest = [tub for tub in row if tub.line in by_line or self.sweeps(tub)]
         strangers = set(by_line) - {tub.line for tub in rest}
         if strangers:
             raise LookupError(f"Line {min(strangers)} is not in the rest of this row.")
-        offers = [self._swept(tub, by_line) for tub in rest]
-        what = f"{len(rest) - len(by_line)} as planned, {len(by_line)} not"
+        if not rest:
+            raise LookupError("Nothing is planned in the rest of this row; walk it tub by tub.")
+        others_now = [(tub, by_line.get(tub.line)) for tub in rest]
+        offers = [swept(tub, o, self._now(), self.checking) for tub, o in others_now]
+        kind = "gone" if self.checking else "as planned"
+        what = f"{len(rest) - len(by_line)} {kind}, {len(by_line)} not"
         return self._settled("sweep", here, rest, offers, what)
 
     def found(self, *, gone: bool) -> Written:
@@ -142,67 +192,100 @@ class Walk:
         what = "gone" if gone else "still there, removed"
         return self._settled("check", tub, [tub], [checked(tub, gone=gone)], what)
 
+    def pass_on(self, line: int, prey: Prey | None = None) -> Written:
+        """The item refused at the cursor was taken in the tub of *line*: one item, two entries.
+
+        prey: as for ``record``.
+
+        Raises:
+            LookupError: there is no such line, or the item must not go there; one sentence.
+        """
+        giver, taker = self._standing_at(), self.tub(line)
+        refusal = refusal_to_pass(self._keeping, giver, taker)
+        if refusal is not None:
+            raise LookupError(refusal)
+        item = prey or (giver.plan.prey, giver.plan.count, giver.plan.mass_g)
+        if item[0] is None:
+            raise LookupError("Nothing was offered in this tub, so there is no item to pass on.")
+        taken = offer_in(taker, self._now(), Result.TAKEN, Evidence.SEEN, prey=item)
+        refused = offer_in(giver, self._now(), Result.REFUSED, Evidence.SEEN, prey=item)
+        what = f"refused, taken by {tub_name(taker)}"
+        written = self._settled("pass on", giver, [taker, giver], [taken, refused], what)
+        self.cursor = self._next(giver.line)
+        return written
+
     def regurgitated(self) -> Written:
         """A regurgitation was found in the tub at the cursor, which stays where it is."""
         tub = self._standing_at()
         found = Regurgitation(animal=tub.plan.animal, happened=self._now())
-        return self._write("regurgitation", tub, [found], [], "regurgitation")
+        return self._noticed("regurgitation", tub, [found], "regurgitation found")
 
     def mark(self, *events: Event, what: str) -> Written:
         """Write something seen at the cursor, such as a shed sign; the cursor stays."""
-        return self._write("mark", self._standing_at(), events, [], what)
+        return self._noticed("mark", self._standing_at(), events, what)
 
     def go_to(self, line: int) -> None:
         self.cursor = self.tub(line).line
 
     def step_back(self) -> None:
         """To the stop before this one; what was written there stays written."""
-        stops = [tub.line for tub in self.tubs if tub.walked]
-        before = [line for line in stops if self.cursor is None or line < self.cursor]
-        if before:
-            self.cursor = before[-1]
+        end = len(self.tubs) + 1 if self.cursor is None else self.cursor
+        before = (line for line in range(end - 1, 0, -1) if self._stops_at(self.tub(line)))
+        self.cursor = next(before, self.cursor)
 
     def take_back(self) -> tuple[Batch, Written]:
-        """Undo the last thing written in this round; the cursor goes where it was done."""
-        target, written = undoing.take_back(self._keeping, since=self._opened.key.batch)
+        """Undo the last thing written in this round; the cursor goes where it was done.
+
+        Raises:
+            LookupError: nothing of this round is left to take back.
+        """
+        target = last_of_round(self._keeping, self.opened.key.batch)
+        if target is None:
+            raise LookupError("Nothing of this round is left to take back.")
         events = [entry.event for entry in reading.entries_of(self._keeping.book, target.id)]
-        lines = [e.line for e in events if isinstance(e, Offer) and e.line is not None]
+        undone = undoing.take_back_batch(self._keeping, target.id)
+        by_animal = {tub.plan.animal: tub.line for tub in self.tubs}
+        lines = [by_animal[e.animal] for e in events if getattr(e, "animal", None) in by_animal]
         self._refresh(lines)
         if lines:
-            self.cursor = min(lines)
-        return target, written
+            self.cursor = lines[-1] if target.verb == "pass on" else min(lines)
+        where = tub_name(self.current) if lines and self.current else ""
+        return target, replace(undone, where=where, what=undone_words(target, events))
 
     def begin_check(self) -> None:
         """Second pass: only tubs that were left in or assumed."""
         self.checking = True
+        self._stops = frozenset(tub.line for tub in self.tubs if tub.unproved)
         self.cursor = self._next(0)
 
     def close(self) -> Written:
         """End the night; what was not reached stays due."""
-        at = self._keeping.now()
-        closed = RoundClosed(happened=at_instant(at, self.night), round=self.round)
-        keeper = self._keeping.keeper
-        with batch(self._keeping.book, verb="close round", keeper=keeper, written=at) as writer:
-            writer.add(closed)
         what = f"round closed, {sum(tub.open for tub in self.tubs)} not reached"
-        return Written(batch=writer.id, at=at, verb="close round", what=what)
+        closed = RoundClosed(happened=self._now(), round=self.round)
+        return write(self._keeping, "close round", [closed], what=what)
+
+    def _stops_at(self, tub: Tub) -> bool:
+        return tub.line in self._stops if self.checking else tub.walked
+
+    def sweeps(self, tub: Tub) -> bool:
+        """True where a sweep of the row says something without being told."""
+        return self.waits(tub) and (self.checking or tub.plan.prey is not None)
 
     def _refresh(self, lines: Sequence[int]) -> None:
         tubs = list(self.tubs)
         for line in lines:
-            offer = read_offers(self._keeping, self.round, line).get(line)
-            tubs[line - 1] = replace(tubs[line - 1], offer=offer)
+            tubs[line - 1] = read_tub(self._keeping, tubs[line - 1])
         self.tubs = tuple(tubs)
 
     def _next(self, after: int) -> int | None:
         """The next tub that waits, beyond *after* first, then from the start."""
-        waiting = [tub.line for tub in self.tubs if self.waits(tub)]
-        return next((line for line in waiting if line > after), waiting[0] if waiting else None)
+        onward = (*self.tubs[after:], *self.tubs[:after])
+        return next((tub.line for tub in onward if self.waits(tub)), None)
 
     def _resumed_at(self) -> int | None:
         """Beyond the tub that was written last."""
-        written = [(tub.offer.key.batch, tub.line) for tub in self.tubs if tub.offer is not None]
-        return self._next(max(written)[1] if written else 0)
+        keys = [(t.offer.key.batch, t.offer.key.seq, t.line) for t in self.tubs if t.offer]
+        return self._next(max(keys)[2] if keys else 0)
 
     def _standing_at(self) -> Tub:
         tub = self.current
@@ -213,37 +296,24 @@ class Walk:
     def _now(self) -> Happened:
         return at_instant(self._keeping.now(), self.night)
 
-    def _swept(self, tub: Tub, by_line: Mapping[int, OtherResult]) -> Offer:
-        other = by_line.get(tub.line)
-        if self.checking:
-            return checked(tub, gone=other is None)
-        if other is None:
-            return offer_in(tub, self._now(), Result.TAKEN, Evidence.ASSUMED)
-        return offer_in(tub, self._now(), other.result, Evidence.SEEN, withheld=other.withheld)
-
     def _settled(
         self, verb: str, here: Tub, tubs: Sequence[Tub], offers: Sequence[Offer], what: str
     ) -> Written:
         """Write *offers* in place of what stood in *tubs*, and go on to the next that waits."""
         old = [tub.offer.key for tub in tubs if tub.offer is not None]
-        written = self._write(verb, here, offers, old, what)
+        written = write(self._keeping, verb, offers, old, where=tub_name(here), what=what)
         self._refresh([tub.line for tub in tubs])
         self.cursor = self._next(max(tub.line for tub in tubs))
         return written
 
-    def _write(
-        self,
-        verb: str,
-        here: Tub,
-        events: Sequence[Event],
-        old: Sequence[EntryKey],
-        what: str,
-    ) -> Written:
-        at = self._keeping.now()
-        keeper = self._keeping.keeper
-        with batch(self._keeping.book, verb=verb, keeper=keeper, written=at) as writer:
-            for entry in old:
-                writer.withdraw(entry)
-            writer.add(*events)
-        where = f"{here.plan.place or ''} {here.animal.name or here.animal.code}".strip()
-        return Written(batch=writer.id, at=at, verb=verb, where=where, what=what)
+    def _noticed(self, verb: str, here: Tub, events: Sequence[Event], what: str) -> Written:
+        written = write(self._keeping, verb, events, where=tub_name(here), what=what)
+        self._refresh([here.line])
+        return written
+
+
+def _rounds(keeping: Keeping) -> list[tuple[Entry[RoundOpened], bool]]:
+    """Every round in the order of beginning, and whether it was closed."""
+    closed = {entry.event.round for entry in reading.all_of(keeping.book, RoundClosed)}
+    opened = reading.all_of(keeping.book, RoundOpened)
+    return [(entry, entry.event.round in closed) for entry in opened]

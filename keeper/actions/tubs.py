@@ -1,16 +1,30 @@
 """The tubs of a night: the plan as it was frozen, and the offers that tell what became of it."""
 
 import json
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from datetime import date
+from functools import cached_property
 
 from keeper.actions.due_board import DueRow
 from keeper.actions.keeping import Keeping, animals_on
-from keeper.husbandry.events import Evidence, HoldKind, Offer, PlanLine, Result
+from keeper.husbandry.events import (
+    Evidence,
+    HoldKind,
+    Offer,
+    PlanLine,
+    Regurgitation,
+    Result,
+)
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import place_of
+from keeper.husbandry.profile import COMMON_PRACTICE, PreyGrade, Sourced
 from keeper.husbandry.reasons import Reason
 from keeper.husbandry.when import Happened
+from keeper.reports.figures import grams
+from keeper.reports.words import word
 from keeper.rules.feeding import DueState, Plan
+from keeper.rules.prey import prey_name
 from keeper.store import reading
 from keeper.store.reading import Entry
 
@@ -21,13 +35,21 @@ OFFERED_STATES = (DueState.DUE, DueState.CANNOT_TELL)
 """States of tubs that the walk stops at; the others are shown and can be gone to."""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
+COUNT_MOST = Sourced(value=9, source=COMMON_PRACTICE)
+"""More items than this in one offer are a slip of the hand."""
+
+
+@dataclass(frozen=True, kw_only=True)
 class Tub:
-    """One line of the night: its frozen plan and what the book says became of it."""
+    """One line of the night: its frozen plan and what the book says became of it.
+
+    regurgitated: a regurgitation was found in it on the day of this night.
+    """
 
     plan: PlanLine
     animal: AnimalNow
     offer: Entry[Offer] | None = None
+    regurgitated: bool = False
 
     @property
     def line(self) -> int:
@@ -39,8 +61,13 @@ class Tub:
         return self.plan.state in OFFERED_STATES
 
     @property
+    def missing(self) -> bool:
+        """The animal is no longer in the room: the tub was found empty tonight."""
+        return not self.animal.in_the_room
+
+    @property
     def open(self) -> bool:
-        return self.walked and self.offer is None
+        return self.offer is None and self.walked and not self.missing
 
     @property
     def unproved(self) -> bool:
@@ -50,12 +77,12 @@ class Tub:
         event = self.offer.event
         return event.result is Result.LEFT_IN or event.evidence is Evidence.ASSUMED
 
-    @property
+    @cached_property
     def row(self) -> tuple[str, int]:
         place = place_of(self.plan.place or "")
         return (place.rack, place.row) if place else (self.plan.place or "", 0)
 
-    @property
+    @cached_property
     def because(self) -> tuple[Reason, ...]:
         return tuple(Reason(why, figures) for why, figures in json.loads(self.plan.because))
 
@@ -84,10 +111,29 @@ def read_tubs(keeping: Keeping, round_: int) -> tuple[Tub, ...]:
     animals = {row.animal: row for row in animals_on(keeping, keeping.today)}
     offers = read_offers(keeping, round_)
     ordered = sorted((entry.event for entry in plans), key=lambda plan: plan.line)
+    night = ordered[0].happened.day if ordered else keeping.today
+    found = _regurgitated_on(keeping, night)
     return tuple(
-        Tub(plan=plan, animal=animals[plan.animal], offer=offers.get(plan.line))
+        Tub(
+            plan=plan,
+            animal=animals[plan.animal],
+            offer=offers.get(plan.line),
+            regurgitated=plan.animal in found,
+        )
         for plan in ordered
         if plan.animal in animals
+    )
+
+
+def read_tub(keeping: Keeping, tub: Tub) -> Tub:
+    """The same tub as the book has it now."""
+    animal = reading.animal_now(keeping.book, tub.plan.animal)
+    found = reading.recent(keeping.book, Regurgitation, [tub.plan.animal], 1)[tub.plan.animal]
+    return replace(
+        tub,
+        animal=animal or tub.animal,
+        offer=read_offers(keeping, tub.plan.round, tub.line).get(tub.line),
+        regurgitated=any(event.happened.day == tub.plan.happened.day for event in found),
     )
 
 
@@ -97,6 +143,25 @@ def read_offers(keeping: Keeping, round_: int, line: int | None = None) -> dict[
     values = (round_,) if line is None else (round_, line)
     found = reading.all_of(keeping.book, Offer, condition, *values)
     return {entry.event.line: entry for entry in found if entry.event.line is not None}
+
+
+def row_around(tubs: Sequence[Tub], here: Tub) -> tuple[Tub, ...]:
+    """The tubs of the rack row of *here*; their lines follow each other."""
+    first = last = here.line
+    while first > 1 and tubs[first - 2].row == here.row:
+        first -= 1
+    while last < len(tubs) and tubs[last].row == here.row:
+        last += 1
+    return tuple(tubs[first - 1 : last])
+
+
+def refuse_impossible(tub: Tub, result: Result, prey: Prey | None) -> None:
+    """Raise LookupError, with one sentence, where *result* cannot have come of this tub."""
+    if tub.missing:
+        raise LookupError(f"{tub_name(tub)} is not in its tub; . takes the mark back.")
+    offered = prey is not None or tub.plan.prey is not None or tub.walked
+    if result is not Result.NOT_OFFERED and not offered:
+        raise LookupError(f"Nothing is planned for {tub_name(tub)}; / chooses the prey.")
 
 
 def offer_in(
@@ -131,11 +196,62 @@ def checked(tub: Tub, *, gone: bool) -> Offer:
     Raises:
         LookupError: nothing was offered there.
     """
-    if tub.offer is None:
+    if tub.offer is None or tub.offer.event.result is Result.NOT_OFFERED:
         raise LookupError("Nothing was offered in this tub tonight.")
     result = Result.TAKEN if gone else Result.REFUSED
     evidence = Evidence.GONE if gone else Evidence.SEEN
     return replace(tub.offer.event, result=result, evidence=evidence)
+
+
+def offers_before(keeping: Keeping, tub: Tub, most: int = 6) -> tuple[Offer, ...]:
+    """The last *most* offers of the animal before this night's, oldest first."""
+    found = reading.recent(keeping.book, Offer, [tub.plan.animal], most + 2)[tub.plan.animal]
+    return tuple(offer for offer in found if offer.round != tub.plan.round)[-most:]
+
+
+def regurgitated_days(keeping: Keeping, tub: Tub) -> frozenset[date]:
+    """The last days on which a regurgitation of this animal was found."""
+    found = reading.recent(keeping.book, Regurgitation, [tub.plan.animal], 3)[tub.plan.animal]
+    return frozenset(event.happened.day for event in found)
+
+
+def prey_of_grade(grade: PreyGrade, count: int) -> Prey:
+    """*count* items of *grade* at its mean mass.
+
+    Raises:
+        ValueError: no item, or more than anybody offers at once.
+    """
+    if not 1 <= count <= COUNT_MOST.value:
+        raise ValueError(f"{count} items is no offer; 1 to {COUNT_MOST.value} are right.")
+    return prey_name(grade), count, count * grade.mean_g.value
+
+
+def tub_name(tub: Tub) -> str:
+    """Place and name, as the foot and every sentence call a tub."""
+    return f"{tub.plan.place or ''} {tub.animal.name or tub.animal.code}".strip()
+
+
+def offer_words(offer: Offer) -> str:
+    """What is written, for the foot line.
+
+    >>> from keeper.husbandry.when import on_day
+    >>> offer_words(Offer(animal=1, happened=on_day(date(2026, 3, 1)), result=Result.LEFT_IN,
+    ...                   prey="mouse hopper", count=1))
+    'left in, 1 mouse hopper'
+    """
+    result = word(offer.result)
+    if offer.result is Result.TAKEN and offer.evidence is not Evidence.SEEN:
+        result = f"{result}, {word(offer.evidence)}"
+    what = " ".join(str(part) for part in (offer.count, offer.prey) if part)
+    mass = grams(offer.mass_g) if offer.mass_g is not None else ""
+    why = word(offer.withheld) if offer.withheld else ""
+    return ", ".join(part for part in (result, why, what, mass) if part)
+
+
+def _regurgitated_on(keeping: Keeping, night: date) -> set[int]:
+    """Animals of which a regurgitation was found on the day of the night."""
+    found = reading.all_of(keeping.book, Regurgitation)
+    return {entry.event.animal for entry in found if entry.event.happened.day == night}
 
 
 def _prey_of(plan: Plan) -> Prey:

@@ -1,0 +1,57 @@
+"""What can be marked with one digit while a tub is open, in the round and at the scale."""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+
+from keeper.husbandry.animal import AnimalId, Status
+from keeper.husbandry.events import (
+    AboutAnimal,
+    Remark,
+    RemarkKind,
+    ShedQuality,
+    ShedSign,
+    ShedStage,
+    Stock,
+)
+from keeper.husbandry.when import Happened
+
+Maker = Callable[[AnimalId, Happened], AboutAnimal]
+
+
+@dataclass(frozen=True, slots=True)
+class Mark:
+    """A digit's mark: its words, and how its entry is made."""
+
+    words: str
+    made: Maker
+
+
+def _sign(stage: ShedStage, quality: ShedQuality | None = None) -> Maker:
+    return lambda animal, happened: ShedSign(
+        animal=animal, happened=happened, stage=stage, quality=quality
+    )
+
+
+def _remark(kind: RemarkKind) -> Maker:
+    return lambda animal, happened: Remark(
+        animal=animal, happened=happened, kind=kind, text=kind.value
+    )
+
+
+def _missing(animal: AnimalId, happened: Happened) -> AboutAnimal:
+    return Stock(animal=animal, happened=happened, status=Status.MISSING)
+
+
+MARKS: Mapping[str, Mark] = {
+    "1": Mark("dull", _sign(ShedStage.DULL)),
+    "2": Mark("opaque", _sign(ShedStage.OPAQUE)),
+    "3": Mark("cleared", _sign(ShedStage.CLEARED)),
+    "4": Mark("shed whole", _sign(ShedStage.SHED, ShedQuality.WHOLE)),
+    "5": Mark("shed in pieces", _sign(ShedStage.SHED, ShedQuality.PIECES)),
+    "6": Mark("faeces", _remark(RemarkKind.FAECES)),
+    "7": Mark("mites", _remark(RemarkKind.MITES)),
+    "8": Mark("wound", _remark(RemarkKind.WOUND)),
+    "9": Mark("breathing", _remark(RemarkKind.BREATHING)),
+    "0": Mark("empty tub", _missing),
+}
+"""By digit. An empty tub says that its animal is missing, from this night on."""

@@ -1,0 +1,75 @@
+"""What a round writes, and what it can take back."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from keeper.actions.keeping import Keeping, Written
+from keeper.actions.tubs import Tub, checked, offer_in, offer_words
+from keeper.husbandry.events import Event, Evidence, HoldKind, Offer, Result
+from keeper.husbandry.when import Happened
+from keeper.store import reading
+from keeper.store.journal import EntryKey, batch
+from keeper.store.reading import Batch
+
+ROUND_VERBS = frozenset({"offer", "sweep", "check", "regurgitation", "mark", "pass on"})
+"""What can be taken back one by one inside a round."""
+
+_LOOK_BACK = (40, 4000)  # batches read to find the last of the round: a few, then all of a night
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OtherResult:
+    """One tub of a swept row that was not as planned."""
+
+    line: int
+    result: Result
+    withheld: HoldKind | None = None
+
+
+def write(
+    keeping: Keeping,
+    verb: str,
+    events: Sequence[Event],
+    old: Sequence[EntryKey] = (),
+    *,
+    where: str = "",
+    what: str = "",
+) -> Written:
+    """Write *events* in place of the entries *old*, in one batch."""
+    at = keeping.now()
+    with batch(keeping.book, verb=verb, keeper=keeping.keeper, written=at) as writer:
+        for entry in old:
+            writer.withdraw(entry)
+        writer.add(*events)
+    return Written(batch=writer.id, at=at, verb=verb, where=where, what=what)
+
+
+def swept(tub: Tub, other: OtherResult | None, happened: Happened, checking: bool) -> Offer:
+    """The offer that a sweep writes for *tub*: as planned or gone, unless it is one of others."""
+    if checking:
+        return checked(tub, gone=other is None)
+    if other is None:
+        return offer_in(tub, happened, Result.TAKEN, Evidence.ASSUMED)
+    return offer_in(tub, happened, other.result, Evidence.SEEN, withheld=other.withheld)
+
+
+def last_of_round(keeping: Keeping, opened: int) -> Batch | None:
+    """The newest standing batch that this station wrote in the round begun by batch *opened*."""
+    for most in _LOOK_BACK:
+        batches = reading.latest_batches(keeping.book, most)
+        since = [b for b in batches if b.id > opened]
+        mine = (b for b in since if b.station == keeping.book.station)
+        found = next((b for b in mine if b.verb in ROUND_VERBS and b.stands), None)
+        if found is not None or len(since) < len(batches):
+            return found
+    return None
+
+
+def undone_words(target: Batch, events: Sequence[Event]) -> str:
+    """What was taken back, for the foot."""
+    offers = [event for event in events if isinstance(event, Offer)]
+    if not offers:
+        return f"taken back: {target.verb}"
+    if len(offers) > 1 and target.verb != "pass on":
+        return f"taken back: {len(offers)} results of a row"
+    return f"taken back: {offer_words(offers[-1])}"
