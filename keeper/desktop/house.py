@@ -1,0 +1,113 @@
+"""The window over one open book: its places, its foot line, take back and put back."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+
+from PySide6.QtCore import QObject, QTimer
+from PySide6.QtWidgets import QWidget
+
+from keeper.actions import undoing
+from keeper.actions.keeping import Keeping, Written
+from keeper.actions.troubles import REFUSALS
+from keeper.desktop.look import Look
+from keeper.desktop.main_window import MainWindow
+from keeper.desktop.notices import Notices
+from keeper.desktop.places import PLACE_KEYS, Place
+from keeper.desktop.widgets import foot
+from keeper.reports.figures import day
+
+Maker = Callable[[Look, Keeping, Notices], QWidget]
+
+CLOCK_MS = 15_000
+ANIMAL_PLACE = "Animal"
+TAKES_BACK = "Ctrl+Z takes it back"
+
+
+class House(QObject):
+    """Joins a window to a book. It shows and passes on; screens and verbs do the rest.
+
+    makers: the places by name, in the order of the strip.
+    """
+
+    def __init__(self, keeping: Keeping, look: Look, makers: Mapping[str, Maker]) -> None:
+        super().__init__()
+        self.keeping = keeping
+        self.notices = Notices(self)
+        self._names = tuple(makers)
+        places = [self._place(name, make) for name, make in makers.items()]
+        self.window = MainWindow(look, places)
+        self._listen()
+        self._clock = QTimer(self, interval=CLOCK_MS)
+        self._clock.timeout.connect(self._show_clock)
+        self._clock.start()
+        self._show_clock()
+        if keeping.told:
+            self.window.foot.show_note(keeping.told)
+
+    def _place(self, name: str, make: Maker) -> Place:
+        return Place(
+            key=PLACE_KEYS[name],
+            name=name,
+            title=name,
+            make=lambda look: make(look, self.keeping, self.notices),
+        )
+
+    def _listen(self) -> None:
+        window, notices = self.window, self.notices
+        notices.written.connect(self._show_written)
+        notices.refused.connect(window.foot.show_refusal)
+        notices.noted.connect(window.foot.show_note)
+        notices.animal_asked.connect(self._show_animal)
+        window.undo_asked.connect(self._take_back)
+        window.redo_asked.connect(self._put_back)
+        window.scanned.connect(self._pass_scan_on)
+
+    def _show_clock(self) -> None:
+        now = self.keeping.now()
+        self.window.strip.show_clock(f"{now:%a} {day(now.date())}", f"{now:%H:%M}")
+
+    def _show_written(self, written: Written) -> None:
+        shown = foot.Written(
+            clock=f"{written.at:%H:%M:%S}",
+            place=written.where or written.verb,
+            what=written.what,
+            take_back=TAKES_BACK,
+        )
+        self.window.foot.show_written(shown)
+
+    def _take_back(self) -> None:
+        try:
+            target, _ = undoing.take_back(self.keeping)
+        except REFUSALS as refusal:
+            self.window.foot.show_refusal(str(refusal))
+            return
+        self.notices.changed.emit()
+        when = f"{target.written:%H:%M:%S}"
+        self.window.foot.show_note(
+            f"Taken back: {target.verb}, written {when}. Ctrl+Shift+Z writes it again."
+        )
+
+    def _put_back(self) -> None:
+        try:
+            undoing.put_back(self.keeping)
+        except REFUSALS as refusal:
+            self.window.foot.show_refusal(str(refusal))
+            return
+        self.notices.changed.emit()
+        self.window.foot.show_note("Written again. Ctrl+Z takes it back.")
+
+    def _show_animal(self, animal: int) -> None:
+        if ANIMAL_PLACE not in self._names:
+            return
+        page = self.window.page(ANIMAL_PLACE)
+        page.show_animal(animal)  # type: ignore[attr-defined]
+        self.window.go_to(self._names.index(ANIMAL_PLACE))
+
+    def _pass_scan_on(self, code: str) -> None:
+        page = self.window.page(self.window.place.name)
+        take = getattr(page, "scanned", None)
+        if take is None:
+            self.window.foot.show_refusal(f"Nothing here takes the scanned code {code}.")
+        else:
+            take(code)
