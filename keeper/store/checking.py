@@ -97,7 +97,7 @@ def _words(book: Book) -> Iterator[str]:
             )
             for (found,) in rows:
                 if found not in words:
-                    yield f"The column {table}.{column} holds {found!r}, which is none of its words."
+                    yield f"The column {table}.{column} holds {found!r}, none of its words."
 
 
 def _worded(kind: Any) -> Iterator[tuple[str, set[str]]]:

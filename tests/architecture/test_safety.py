@@ -1,0 +1,67 @@
+"""Nothing that a file brings along is ever run, and nothing is sent anywhere."""
+
+import ast
+from collections.abc import Iterator
+
+import pytest
+
+from tests.architecture.source import imports_of, is_within, shown, source_files
+
+RUNS_WHAT_IT_READS = ("pickle", "marshal", "shelve", "dill", "cloudpickle", "joblib", "yaml")
+REACHES_OUT = (
+    "socket",
+    "ssl",
+    "http",
+    "urllib.request",
+    "ftplib",
+    "smtplib",
+    "requests",
+    "httpx",
+    "PySide6.QtNetwork",
+)
+UNSAFE_CALLS = ("eval", "exec", "os.system", "os.popen", "tempfile.mktemp", "zipfile.extractall")
+
+
+def unsafe_uses(tree: ast.AST) -> Iterator[str]:
+    """What in *tree* could run foreign code or reach out, each as line and name."""
+    for name in imports_of(tree):
+        if any(is_within(name, module) for module in (*RUNS_WHAT_IT_READS, *REACHES_OUT)):
+            yield f"imports {name}"
+    for node in ast.walk(tree):
+        if isinstance(node, ast.Call):
+            yield from _unsafe_call(node)
+
+
+def _unsafe_call(call: ast.Call) -> Iterator[str]:
+    name = ast.unparse(call.func)
+    if name in UNSAFE_CALLS or name.endswith(".extractall"):
+        yield f"line {call.lineno} calls {name}"
+    for keyword in call.keywords:
+        if keyword.arg in ("shell", "allow_pickle") and ast.unparse(keyword.value) != "False":
+            yield f"line {call.lineno} says {keyword.arg}={ast.unparse(keyword.value)}"
+
+
+@pytest.mark.parametrize("path", source_files(), ids=shown)
+def test_no_file_of_the_program_runs_foreign_code_or_reaches_out(path):
+    assert list(unsafe_uses(ast.parse(path.read_text(encoding="utf-8")))) == []
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "import pickle",
+        "from marshal import loads",
+        "import yaml",
+        "import urllib.request",
+        "from urllib import request",
+        "from PySide6 import QtNetwork",
+        "eval('1')",
+        "exec(text)",
+        "os.system(line)",
+        "subprocess.run(line, shell=True)",
+        "numpy.load(path, allow_pickle=True)",
+        "archive.extractall(folder)",
+    ],
+)
+def test_each_unsafe_use_would_be_found(line):
+    assert list(unsafe_uses(ast.parse(line))) != []

@@ -1,0 +1,118 @@
+"""Killed, out of room, two at once: what was acknowledged is there, nothing is there by half."""
+
+import os
+import random
+import signal
+import sqlite3
+import subprocess
+import sys
+import time
+from pathlib import Path
+
+import pytest
+
+from keeper.store.checking import check
+from keeper.store.database import create_book, open_book
+from keeper.store.errors import BookError
+from keeper.store.exchange import batch_keys
+from keeper.store.reading import entries_of
+from tests.store.books import an_animal, write
+
+WORKER = Path(__file__).with_name("worker.py")
+
+
+def started(book, station, how):
+    return subprocess.Popen(
+        [sys.executable, str(WORKER), str(book.path), station, str(how)],
+        stdout=subprocess.PIPE,
+        text=True,
+    )
+
+
+def whole_batches(path):
+    """Keys of the batches of the workers, each found with all its entries."""
+    book = open_book(path, station="look")
+    assert check(book) == ()
+    keys = {key for key in batch_keys(book) if len(entries_of(book, key)) == 3}
+    half = set(batch_keys(book)[1:]) - keys
+    book.close()
+    assert half == set()
+    return keys
+
+
+def acknowledged_until_killed(book, seconds):
+    """Keys that a worker said were written before it was killed, *seconds* after the first."""
+    worker = started(book, "worker", 10_000)
+    assert worker.stdout is not None
+    first = worker.stdout.readline()
+    time.sleep(seconds)
+    os.kill(worker.pid, signal.SIGKILL)
+    rest, _ = worker.communicate()
+    lines = (first + rest).splitlines(keepends=True)
+    return {int(line) for line in lines if line.endswith("\n")}
+
+
+def killed_many_times(book, kills, least):
+    """Kill workers at random moments; no acknowledged batch is missing and none is half there."""
+    draw = random.Random(20260301)
+    acknowledged: set[int] = set()
+    for done in range(10 * kills):
+        if done >= kills and len(acknowledged) >= least:
+            break
+        acknowledged |= acknowledged_until_killed(book, draw.uniform(0, 2 * least / kills / 200))
+        assert acknowledged <= whole_batches(book.path)
+    assert len(acknowledged) >= least
+    return len(acknowledged)
+
+
+@pytest.fixture
+def begun(tmp_path):
+    """A book on the real disk with one animal, closed."""
+    book = create_book(tmp_path / "shed.book", station="shed")
+    an_animal(book)
+    book.close()
+    return book
+
+
+def test_no_acknowledged_batch_is_lost_when_the_program_is_killed(begun):
+    killed_many_times(begun, kills=10, least=100)
+
+
+@pytest.mark.long
+def test_no_acknowledged_batch_is_lost_in_a_hundred_kills(begun):
+    killed_many_times(begun, kills=100, least=1000)
+
+
+def test_two_processes_that_write_at_once_lose_nothing(begun):
+    workers = [started(begun, station, 100) for station in ("rack room", "kitchen")]
+    said = [worker.communicate()[0].split() for worker in workers]
+
+    assert [worker.returncode for worker in workers] == [0, 0]
+    assert len({*said[0], *said[1]}) == 200
+    assert whole_batches(begun.path) == {int(key) for keys in said for key in keys}
+
+
+def test_a_full_disk_is_told_each_time_and_costs_nothing_that_was_written(begun):
+    worker = started(begun, "full", "full")
+    lines = worker.communicate()[0].splitlines()
+    told = [line for line in lines if line.startswith("told")]
+
+    assert worker.returncode == 0
+    assert len(lines) == 101
+    assert len(told) > 50
+    assert all("could not be written" in line and "Nothing was lost." in line for line in told)
+    assert not lines[-1].startswith("told")
+    assert whole_batches(begun.path) == {int(line) for line in lines if not line.startswith("told")}
+
+
+def test_a_book_that_another_program_holds_is_told_and_works_again_after(begun):
+    book = open_book(begun.path, station="shed")
+    book.connection.execute("PRAGMA busy_timeout = 50")
+    other = sqlite3.connect(begun.path)
+    other.execute("BEGIN IMMEDIATE")
+    with pytest.raises(BookError, match=r"locked.*Nothing was lost"):
+        write(book)
+    other.close()
+
+    assert write(book) in batch_keys(book)
+    book.close()
