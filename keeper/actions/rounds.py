@@ -17,6 +17,7 @@ from keeper.actions.tubs import (
     Prey,
     Tub,
     checked,
+    last_written,
     offer_in,
     offer_words,
     plan_line,
@@ -101,6 +102,11 @@ def begin_night(keeping: Keeping, night: date) -> "Walk":
     return Walk(keeping, reading.all_of(keeping.book, RoundOpened, "e.round = ?", key)[0])
 
 
+def sweep_covers(walk: "Walk", tub: Tub) -> bool:
+    """True where a sweep of the row settles *tub* without being told of it."""
+    return walk.waits(tub) and (walk.checking or tub.plan.prey is not None)
+
+
 class Walk:
     """The walk of one night. cursor is the line that the keeper stands at, or None.
 
@@ -116,7 +122,7 @@ class Walk:
         self.night = opened.event.happened.day
         self.tubs = read_tubs(keeping, self.round)
         self.checking = False
-        self.cursor = self._resumed_at()
+        self.cursor = self._next(last_written(self.tubs))
 
     def tub(self, line: int) -> Tub:
         """The tub of *line*. Raises LookupError with one sentence when there is none."""
@@ -174,7 +180,7 @@ class Walk:
         here = self._standing_at()
         by_line = {other.line: other for other in others}
         row = [tub for tub in self.row_of(here.line) if tub.line >= here.line]
-        rest = [tub for tub in row if tub.line in by_line or self.sweeps(tub)]
+        rest = [tub for tub in row if tub.line in by_line or sweep_covers(self, tub)]
         strangers = set(by_line) - {tub.line for tub in rest}
         if strangers:
             raise LookupError(f"Line {min(strangers)} is not in the rest of this row.")
@@ -267,10 +273,6 @@ class Walk:
     def _stops_at(self, tub: Tub) -> bool:
         return tub.line in self._stops if self.checking else tub.walked
 
-    def sweeps(self, tub: Tub) -> bool:
-        """True where a sweep of the row says something without being told."""
-        return self.waits(tub) and (self.checking or tub.plan.prey is not None)
-
     def _refresh(self, lines: Sequence[int]) -> None:
         tubs = list(self.tubs)
         for line in lines:
@@ -281,11 +283,6 @@ class Walk:
         """The next tub that waits, beyond *after* first, then from the start."""
         onward = (*self.tubs[after:], *self.tubs[:after])
         return next((tub.line for tub in onward if self.waits(tub)), None)
-
-    def _resumed_at(self) -> int | None:
-        """Beyond the tub that was written last."""
-        keys = [(t.offer.key.batch, t.offer.key.seq, t.line) for t in self.tubs if t.offer]
-        return self._next(max(keys)[2] if keys else 0)
 
     def _standing_at(self) -> Tub:
         tub = self.current

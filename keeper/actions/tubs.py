@@ -155,6 +155,12 @@ def row_around(tubs: Sequence[Tub], here: Tub) -> tuple[Tub, ...]:
     return tuple(tubs[first - 1 : last])
 
 
+def last_written(tubs: Sequence[Tub]) -> int:
+    """The line that was written last; 0 when none was."""
+    keys = [(tub.offer.key.batch, tub.offer.key.seq, tub.line) for tub in tubs if tub.offer]
+    return max(keys)[2] if keys else 0
+
+
 def refuse_impossible(tub: Tub, result: Result, prey: Prey | None) -> None:
     """Raise LookupError, with one sentence, where *result* cannot have come of this tub."""
     if tub.missing:

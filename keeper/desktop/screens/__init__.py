@@ -1,0 +1,1 @@
+"""The places of the window: each joins the keeper's verbs with the drawn pieces."""

@@ -1,0 +1,295 @@
+"""Keys that need more keys: a reason, a mark, a line, another prey, the exceptions of a row.
+
+Each ``Asking`` is frozen: a key makes the next one, a ``Deed``, or a refusal. The point gives up.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field, replace
+
+from keeper.actions.marks import MARKS
+from keeper.actions.round_entries import OtherResult
+from keeper.actions.tubs import Prey, prey_of_grade
+from keeper.desktop.screens.round_deeds import GIVE_UP, Deed, Refused, Step, Verb
+from keeper.husbandry.events import HoldKind, Result
+from keeper.husbandry.profile import PreyGrade
+
+MOST_DIGITS = 5
+COUNT_USUAL = 3
+"""A planned meal has up to so many items (common practice); more are asked for twice."""
+
+GIVE_UP_WORDS = "give up"
+
+REASONS = {
+    "1": HoldKind.OPAQUE,
+    "2": HoldKind.JUST_SHED,
+    "3": HoldKind.REGURGITATED,
+    "4": HoldKind.GRAVID,
+    "5": HoldKind.SEASON,
+    "6": HoldKind.VET,
+    "9": HoldKind.OTHER,
+}
+REASON_WORDS = {
+    "1": "opaque",
+    "2": "just shed",
+    "3": "regurg.",
+    "4": "gravid",
+    "5": "in season",
+    "6": "vet",
+    "9": "other",
+    ".": GIVE_UP_WORDS,
+}
+RESULTS = {"Enter": Result.TAKEN, "0": Result.REFUSED, "5": Result.LEFT_IN, "2": Result.PART}
+
+
+@dataclass(frozen=True, slots=True)
+class Reasons:
+    """Why nothing was offered; *then* takes the answer when a sweep asked."""
+
+    then: Sweep | None = None
+
+    @property
+    def legend(self) -> Mapping[str, str]:
+        return REASON_WORDS
+
+    @property
+    def word(self) -> str:
+        return "NOT OFFERED"
+
+    @property
+    def advice(self) -> str:
+        return "why? the pad names the reasons"
+
+    def press(self, key: str) -> Step:
+        if key == ".":
+            return self.then or GIVE_UP
+        if key not in REASONS:
+            return None
+        if self.then is not None:
+            return self.then.answered(Result.NOT_OFFERED, REASONS[key])
+        return Deed(verb=Verb.RECORD, result=Result.NOT_OFFERED, withheld=REASONS[key])
+
+
+@dataclass(frozen=True, slots=True)
+class Marks:
+    """Something seen in the tub."""
+
+    @property
+    def legend(self) -> Mapping[str, str]:
+        return {digit: mark.words for digit, mark in MARKS.items()} | {".": GIVE_UP_WORDS}
+
+    @property
+    def word(self) -> str:
+        return "MARK"
+
+    @property
+    def advice(self) -> str:
+        return "what was seen? written at once, the tub stays"
+
+    def press(self, key: str) -> Step:
+        if key == ".":
+            return GIVE_UP
+        return Deed(verb=Verb.MARK, digit=key) if key in MARKS else None
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """A line number being typed, to go to or to pass an item on to."""
+
+    verb: Verb
+    digits: str = ""
+
+    @property
+    def legend(self) -> Mapping[str, str]:
+        digits = dict.fromkeys("0123456789", "")
+        enter = "take it there" if self.verb is Verb.PASS_ON else "go there"
+        return digits | {"-": "rub out", ".": GIVE_UP_WORDS, "Enter": enter}
+
+    @property
+    def word(self) -> str:
+        return f"{'PASS ON TO' if self.verb is Verb.PASS_ON else 'GO TO'} {self.digits or '?'}"
+
+    @property
+    def advice(self) -> str:
+        end = "" if self.verb is Verb.PASS_ON else "; 0 is the end of the walk"
+        return f"type the line, then Enter{end}"
+
+    def press(self, key: str) -> Step:
+        if key == ".":
+            return GIVE_UP
+        if key == "-":
+            return replace(self, digits=self.digits[:-1])
+        if key.isdigit():
+            return replace(self, digits=(self.digits + key)[:MOST_DIGITS])
+        if key != "Enter":
+            return None
+        if not self.digits:
+            return Refused("No line was typed; give its number, then Enter.", self)
+        return Deed(verb=self.verb, line=int(self.digits))
+
+
+@dataclass(frozen=True, slots=True)
+class Grades:
+    """Another prey being chosen: one kind's grades by digit, the other kinds behind the slash."""
+
+    grades: tuple[PreyGrade, ...]
+    last: Prey | None = None
+    kind: int = 0
+
+    @property
+    def legend(self) -> Mapping[str, str]:
+        words = {str(n): grade.name for n, grade in enumerate(self._shown(), start=1)}
+        if len(self._kinds()) > 1:
+            words["/"] = self._kinds()[(self.kind + 1) % len(self._kinds())]
+        if self.last is not None:
+            words["Enter"] = f"as last: {self.last[1]} {self.last[0]}"
+        return words | {".": GIVE_UP_WORDS}
+
+    @property
+    def word(self) -> str:
+        return f"WHICH {self._kinds()[self.kind].upper()}" if self.grades else "NO GRADES"
+
+    @property
+    def advice(self) -> str:
+        return "the pad names the grades" if self.grades else "the profile lists no prey"
+
+    def press(self, key: str) -> Step:
+        if key == ".":
+            return GIVE_UP
+        if key not in self.legend:
+            return None
+        if key == "/":
+            return replace(self, kind=(self.kind + 1) % len(self._kinds()))
+        if key == "Enter":
+            return Deed(verb=Verb.PREY, prey=self.last)
+        return Count(self._shown()[int(key) - 1])
+
+    def _kinds(self) -> Sequence[str]:
+        return list(dict.fromkeys(grade.kind for grade in self.grades))
+
+    def _shown(self) -> Sequence[PreyGrade]:
+        kinds = self._kinds()
+        return [g for g in self.grades if g.kind == kinds[self.kind]][:9] if kinds else []
+
+
+@dataclass(frozen=True, slots=True)
+class Count:
+    """How many items of *grade*; more than usual have to be typed twice."""
+
+    grade: PreyGrade
+    doubted: int = 0
+
+    @property
+    def legend(self) -> Mapping[str, str]:
+        return dict.fromkeys("0123456789", "") | {".": GIVE_UP_WORDS}
+
+    @property
+    def word(self) -> str:
+        return "HOW MANY"
+
+    @property
+    def advice(self) -> str:
+        return f"{self.grade.name} {self.grade.kind}: a digit"
+
+    def press(self, key: str) -> Step:
+        if key == ".":
+            return GIVE_UP
+        if not key.isdigit():
+            return None
+        count = int(key)
+        if count > COUNT_USUAL and count != self.doubted:
+            more = f"{count} items are more than the {COUNT_USUAL} of a usual meal"
+            return Refused(f"{more}; {count} again takes them.", replace(self, doubted=count))
+        try:
+            return Deed(verb=Verb.PREY, prey=prey_of_grade(self.grade, count))
+        except ValueError as error:
+            return Refused(str(error), replace(self, doubted=0))
+
+
+@dataclass(frozen=True, slots=True)
+class Sweep:
+    """The rest of a row as planned, and the exceptions being typed as pairs of place and result.
+
+    places: the line behind each place digit, in the rest of the row. covered: lines that the
+    sweep settles by itself.
+    """
+
+    places: Mapping[str, int]
+    covered: frozenset[int]
+    checking: bool = False
+    others: Mapping[int, OtherResult] = field(default_factory=dict)
+    place: str = ""
+
+    @property
+    def legend(self) -> Mapping[str, str]:
+        if self.place and self.checking:
+            return {"0": "still there", ".": GIVE_UP_WORDS}
+        if self.place:
+            results = {"0": "refused", "5": "left in", "2": "part taken", "7": "not offered"}
+            return results | {".": "other tub"}
+        tubs = dict.fromkeys(self.places, "")
+        return tubs | {"+": GIVE_UP_WORDS, ".": GIVE_UP_WORDS, "Enter": "write the row"}
+
+    @property
+    def word(self) -> str:
+        if self.place:
+            return f"TUB {'10' if self.place == '0' else self.place}"
+        return "SWEEP"
+
+    @property
+    def advice(self) -> str:
+        if self.place:
+            return "the pad names the results"
+        kind = "gone" if self.checking else "as planned"
+        rest = len(self.covered - set(self.others))
+        return f"{rest} {kind}, {len(self.others)} not; Enter writes the row"
+
+    def press(self, key: str) -> Step:
+        if self.place:
+            return self._result(key)
+        if key in ("+", "."):
+            return GIVE_UP
+        if key == "Enter":
+            return Deed(verb=Verb.SWEEP, others=tuple(self.others.values()))
+        if key in self.places:
+            return replace(self, place=key)
+        tub = "10" if key == "0" else key
+        return (
+            Refused(f"Tub {tub} is not in the rest of this row.", self) if tub.isdigit() else None
+        )
+
+    def answered(self, result: Result, withheld: HoldKind | None = None) -> Sweep:
+        """The exception of the typed place is *result*."""
+        line = self.places[self.place]
+        other = OtherResult(line=line, result=result, withheld=withheld)
+        return replace(self, others={**self.others, line: other}, place="")
+
+    def _result(self, key: str) -> Step:
+        if key == ".":
+            return replace(self, place="")
+        if key not in self.legend:
+            return None
+        return Reasons(self) if key == "7" else self.answered(RESULTS[key])
+
+
+@dataclass(frozen=True, slots=True)
+class Closing:
+    """The round is to be closed with tubs open; Enter says so again."""
+
+    counts: str
+
+    @property
+    def legend(self) -> Mapping[str, str]:
+        return {"Enter": "close the round", ".": GIVE_UP_WORDS}
+
+    @property
+    def word(self) -> str:
+        return "CLOSE"
+
+    @property
+    def advice(self) -> str:
+        return self.counts
+
+    def press(self, key: str) -> Step:
+        return Deed(verb=Verb.CLOSE) if key == "Enter" else GIVE_UP

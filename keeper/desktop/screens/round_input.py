@@ -1,0 +1,101 @@
+"""What the keys of a round mean where nothing else is being typed: one key in, a step out.
+
+Nothing here touches the book or the window.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+
+from keeper.actions.tubs import Prey
+from keeper.desktop.screens.round_asking import RESULTS, Grades, Line, Marks, Reasons, Sweep
+from keeper.desktop.screens.round_deeds import Deed, Step, Verb
+from keeper.husbandry.profile import PreyGrade
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Ground:
+    """What a key needs to know of the tub at the cursor and of its row."""
+
+    grades: tuple[PreyGrade, ...] = ()
+    last_prey: Prey | None = None
+    places: Mapping[str, int] = field(default_factory=dict)
+    covered: frozenset[int] = frozenset()
+
+
+OFFER_LEGEND = {
+    "/": "other prey",
+    "*": "mark",
+    "-": "step back",
+    "7": "not offered",
+    "8": "regurg.",
+    "9": "go to line",
+    "+": "sweep rest of row",
+    "5": "left in",
+    "2": "part taken",
+    "3": "passed on",
+    "0": "refused",
+    ".": "undo",
+    "Enter": "taken seen",
+}
+CHECK_LEGEND = {
+    "*": "mark",
+    "-": "step back",
+    "8": "regurg.",
+    "9": "go to line",
+    "+": "sweep rest of row",
+    "0": "still there",
+    ".": "undo",
+    "Enter": "gone",
+}
+
+
+def offer_key(key: str, ground: Ground) -> Step:
+    """What *key* asks for in the offer pass, with a tub at the cursor."""
+    if key in RESULTS:
+        return Deed(verb=Verb.RECORD, result=RESULTS[key])
+    if key == "7":
+        return Reasons()
+    if key == "/":
+        return Grades(ground.grades, ground.last_prey)
+    if key == "3":
+        return Line(Verb.PASS_ON)
+    return _either_pass(key, ground, checking=False)
+
+
+def check_key(key: str, ground: Ground) -> Step:
+    """What *key* asks for in the check pass, with a tub at the cursor."""
+    if key in ("Enter", "0"):
+        return Deed(verb=Verb.FOUND, gone=key == "Enter")
+    return _either_pass(key, ground, checking=True)
+
+
+def end_key(key: str, *, unproved: bool) -> Step:
+    """What *key* asks for at the end of a pass, with no tub at the cursor."""
+    if key == "Enter":
+        return Deed(verb=Verb.CHECK if unproved else Verb.ASK_CLOSE)
+    if key == "0":
+        return Deed(verb=Verb.ASK_CLOSE)
+    return _walking(key)
+
+
+def quiet_key(key: str) -> Step:
+    """What *key* asks for while no round is open."""
+    return {"Enter": Deed(verb=Verb.BEGIN), "5": Deed(verb=Verb.LOOK_AGAIN)}.get(key)
+
+
+def _either_pass(key: str, ground: Ground, *, checking: bool) -> Step:
+    if key == "+":
+        return Sweep(ground.places, ground.covered, checking)
+    if key == "*":
+        return Marks()
+    if key == "8":
+        return Deed(verb=Verb.REGURGITATED)
+    return _walking(key)
+
+
+def _walking(key: str) -> Step:
+    if key == "9":
+        return Line(Verb.GO_TO)
+    return {"-": Deed(verb=Verb.STEP_BACK), ".": Deed(verb=Verb.TAKE_BACK)}.get(key)
