@@ -11,6 +11,7 @@ from keeper.husbandry.now import AnimalNow
 from keeper.store.database import Book
 from keeper.store.journal import BatchId, EntryKey
 from keeper.store.rows import TABLES, columns_of, day_number, from_row, select_columns
+from keeper.store.schema import ANIMAL_COLUMNS
 from keeper.store.standing import WHOLE, stands
 from keeper.store.state import as_of
 
@@ -191,3 +192,27 @@ def _batch(row: Sequence[Any]) -> Batch:
         reason=reason,
         stands=bool(standing),
     )
+
+
+def entry_counts(book: Book, batch: BatchId) -> dict[str, int]:
+    """How many entries of each table *batch* wrote; tables without any are left out."""
+    counts = {
+        table: int(
+            book.connection.execute(
+                f"SELECT count(*) FROM {table} WHERE batch = ?", (batch,)
+            ).fetchone()[0]
+        )
+        for table in TABLES.values()
+    }
+    return {table: count for table, count in counts.items() if count}
+
+
+def animals_of(book: Book, batch: BatchId, most: int) -> list[AnimalId]:
+    """Up to *most* animals that the entries of *batch* are about."""
+    found: dict[AnimalId, None] = {}
+    for table in ANIMAL_COLUMNS:
+        rows = book.connection.execute(
+            f"SELECT DISTINCT animal FROM {table} WHERE batch = ? LIMIT ?", (batch, most)
+        )
+        found |= dict.fromkeys(animal for (animal,) in rows)
+    return list(found)[:most]

@@ -1,0 +1,62 @@
+"""One line at the foot of a place that asks for one thing: no dialog, Enter writes, Esc leaves."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QWidget
+
+from keeper.desktop.look import Look
+from keeper.desktop.type import Use
+from keeper.desktop.widgets.words_line import Words
+
+
+class AskingLine(QWidget):
+    """Hidden until ``ask``; gives the keyboard back to *home* when it is done."""
+
+    def __init__(self, look: Look, home: QWidget) -> None:
+        super().__init__(home)
+        self._home = home
+        self._answered: Callable[[str], bool] = lambda _: True
+        self._question = Words(look, Use.BODY_STRONG)
+        self._question.setWordWrap(False)
+        self.field = QLineEdit(self)
+        self.field.setFont(look.font(Use.BODY))
+        self._hint = Words(look, Use.BODY, "ink3")
+        self._hint.setText("Enter writes   Esc leaves")
+        self._hint.setWordWrap(False)
+        row = QHBoxLayout(self)
+        margin = round(look.u(7, 3.5))
+        row.setContentsMargins(margin, 0, margin, round(look.u(1)))
+        row.addWidget(self._question)
+        row.addWidget(self.field, 1)
+        row.addWidget(self._hint)
+        self.field.returnPressed.connect(self._answer)
+        self.hide()
+
+    def ask(self, question: str, answered: Callable[[str], bool], written: str = "") -> None:
+        """Ask *question*. *answered* gets the text and says whether it could be taken."""
+        self._question.setText(question)
+        self._answered = answered
+        self.field.setText(written)
+        self.field.setAccessibleName(question)
+        self.show()
+        self.field.setFocus()
+        self.field.selectAll()
+
+    def leave(self) -> None:
+        """Ask no more; nothing is written."""
+        self.hide()
+        self._home.setFocus()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        if event.key() == Qt.Key.Key_Escape:
+            self.leave()
+            return
+        super().keyPressEvent(event)
+
+    def _answer(self) -> None:
+        if self._answered(self.field.text().strip()):
+            self.leave()
