@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QLineF, QRectF, Qt, Signal
-from PySide6.QtGui import QPainter, QPaintEvent, QPen, QResizeEvent
+from PySide6.QtGui import QPainter, QPaintEvent, QPen, QRegion, QResizeEvent
 from PySide6.QtWidgets import QWidget
 
 from keeper.desktop.look import Look
@@ -52,12 +52,15 @@ class DrawerRow(QWidget):
             ValueError: no tub, too many, or *current* outside the row.
         """
         moved = (row_words, current) != (self.accessibleName(), self._current)
+        before = (len(self._fronts), self._current, self.shape())
         self._fronts, self._current = tuple(fronts), current
         self._match_keys()
         for index, (key, front) in enumerate(zip(self._keys, self._fronts, strict=True)):
             key.show_front(front, self._style, pulled=index == current)
-        self.setAccessibleName(row_words)
-        self._lay_out()
+        if row_words != self.accessibleName():
+            self.setAccessibleName(row_words)
+        if before[:2] != (len(self._fronts), self._current):
+            self._pull(before[2])
         if moved and current is not None:
             announce(self, front_words(self._fronts[current], pulled=True))
 
@@ -103,6 +106,29 @@ class DrawerRow(QWidget):
         painter.drawPolygon(shape.outline)
         painter.end()
 
+    def _pull(self, before: DrawerShape) -> None:
+        """Move the fronts to their places and redraw what the pulled-out drawer leaves and takes.
+
+        Everything under the top of the panel stays as it is.
+        """
+        shape = self.shape()
+        self._place_keys(shape)
+        if len(before.fronts) != len(shape.fronts):
+            self.update(QRectF(0, 0, self.width(), shape.panel.top() + FRAME_PX).toAlignedRect())
+            return
+        band = QRectF(0, shape.fronts[0].bottom(), self.width(), FRAME_PX)
+        band.setBottom(shape.panel.top() + FRAME_PX)
+        region = QRegion(band.toAlignedRect())
+        for old, new in zip(before.fronts, shape.fronts, strict=True):
+            if old != new:
+                both = old.united(new).adjusted(-FRAME_PX, -FRAME_PX, FRAME_PX, FRAME_PX)
+                region = region.united(both.toAlignedRect())
+        self.update(region)
+
+    def _place_keys(self, shape: DrawerShape) -> None:
+        for key, rect in zip(self._keys, shape.fronts, strict=False):
+            key.setGeometry(rect.toAlignedRect())
+
     def _set_slot(self, name: str, widget: QWidget) -> None:
         widget.setParent(self)
         widget.show()
@@ -123,8 +149,7 @@ class DrawerRow(QWidget):
 
     def _lay_out(self) -> None:
         shape = self.shape()
-        for key, rect in zip(self._keys, shape.fronts, strict=False):
-            key.setGeometry(rect.toAlignedRect())
+        self._place_keys(shape)
         inside = FRAME_PX / 2
         areas = {
             "panel": shape.panel.adjusted(inside, inside, -inside, -inside),

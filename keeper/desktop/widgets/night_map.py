@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QPainter, QPolygonF
+from PySide6.QtGui import QPainter, QPixmap, QPolygonF
 from PySide6.QtWidgets import QWidget
 
 from keeper.desktop.look import Look
@@ -20,7 +20,8 @@ from keeper.desktop.widgets.lettering import (
     set_line,
     set_runs,
 )
-from keeper.desktop.widgets.tile import FACES, TileState, paint_small, paint_tile
+from keeper.desktop.widgets.stamps import stamp_tile
+from keeper.desktop.widgets.tile import FACES, TileState, paint_small
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -64,24 +65,34 @@ def night_words(night: Night) -> str:
 def columns(racks: Sequence[NightRack], rect: QRectF, most: float, air: float) -> Iterator[QRectF]:
     """The rectangle of each row's column over all racks, *air* px between racks.
 
-    Columns are as wide as there is room for, at most *most* px.
+    Columns stand on whole pixels and are as wide as there is room for, at most *most* px; with
+    many racks the air takes up to a quarter of the width.
     """
     count = sum(len(rack.rows) for rack in racks)
+    gaps = max(1, len(racks) - 1)
+    air = min(air, 0.25 * rect.width() / gaps)
     wide = min(most, (rect.width() - air * (len(racks) - 1)) / max(1, count))
     left = rect.left()
     for rack in racks:
         for _ in rack.rows:
-            yield QRectF(left, rect.top(), wide, rect.height())
+            edges = (round(left), int(left + wide + 1e-6))
+            yield QRectF(edges[0], rect.top(), max(1, edges[1] - edges[0]), rect.height())
             left += wide
         left += air
 
 
 class NightMap(Drawn):
-    """Paints a ``Night``: heading, map with a marker under the current row, tallies, pace."""
+    """Paints a ``Night``: heading, map with a marker under the current row, tallies, pace.
+
+    The picture is kept, and a new night of the same racks changes only what differs.
+    """
 
     def __init__(self, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(look, parent)
         self._night = Night(racks=(), current=None, tallies=())
+        self._picture = QPixmap()
+        self._drawn: Night | None = None
+        self._drawn_for: tuple[object, ...] = ()
 
     def show_night(self, night: Night) -> None:
         """Show *night*."""
@@ -92,42 +103,84 @@ class NightMap(Drawn):
         return self.look.u(160), self.look.u(60, 42)
 
     def paint(self, painter: QPainter) -> None:
+        self._bring_up_to_date()
+        painter.drawPixmap(0, 0, self._picture)
+
+    def _bring_up_to_date(self) -> None:
+        look, dots = self.look, self.devicePixelRatioF()
+        drawn_for = (self.size(), dots, look.palette, look.font(Use.TABLE))
+        if drawn_for != self._drawn_for or not _same_shape(self._drawn, self._night):
+            self._picture = QPixmap(self.size() * dots)
+            self._picture.setDevicePixelRatio(dots)
+            self._picture.fill(Qt.GlobalColor.transparent)
+            self._drawn = None
+        if self._drawn is not self._night and not self._picture.isNull():
+            painter = QPainter(self._picture)
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            self._paint_changes(painter)
+            painter.end()
+        self._drawn, self._drawn_for = self._night, drawn_for
+
+    def _paint_changes(self, painter: QPainter) -> None:
+        look, old, new = self.look, self._drawn, self._night
+        head = look.u(1.5) + cap_height(look.font(Use.BODY_STRONG))
+        letters, bottom = head + look.u(9.3, 5), self.height() - look.u(23, 14.2)
+        if old is None or old.aside != new.aside:
+            _clear(painter, QRectF(0, 0, self.width(), head + look.u(2)))
+            self._paint_heading(painter, head)
+        self._paint_map(painter, QRectF(0, letters, self.width(), bottom - letters))
+        if old is None or (old.tallies, old.pace) != (new.tallies, new.pace):
+            top = self.height() - look.u(16, 10.4)
+            _clear(painter, QRectF(0, top - 1, self.width(), self.height()))
+            self._paint_tallies(painter, top)
+
+    def _paint_heading(self, painter: QPainter, base: float) -> None:
         look = self.look
         head, aside = look.font(Use.BODY_STRONG), look.font(Use.TABLE)
         head.setWeight(look.font(Use.LINE_TITLE).weight())
-        first = look.u(1.5) + cap_height(head)
         runs = [
             Run(text="The night", font=head, colour=look.colour("ink2")),
             Run(text=self._night.aside, font=aside, colour=look.colour("ink3"), gap=look.u(3, 2)),
         ]
-        set_runs(painter, QPointF(0, first), runs, self.width())
-        letters = first + look.u(9.3, 5)
-        bottom = self.height() - look.u(23, 14.2)
-        self._paint_map(painter, QRectF(0, letters, self.width(), bottom - letters))
-        self._paint_tallies(painter, self.height() - look.u(16, 10.4))
+        set_runs(painter, QPointF(0, base), runs, self.width())
 
     def _paint_map(self, painter: QPainter, rect: QRectF) -> None:
-        look, night = self.look, self._night
-        cells = rect.adjusted(0, look.u(2.3, 2), 0, 0)
-        every = columns(night.racks, cells, look.u(9), look.u(5.5, 3.6))
-        letter = look.font(Use.TABLE_STRONG)
-        letter.setWeight(look.font(Use.LINE_TITLE).weight())
-        for number, rack in enumerate(night.racks):
-            here = night.current is not None and night.current[0] == number
+        """Letters, cells and marker; of a night drawn before only the rows that changed."""
+        look, old, new = self.look, self._drawn, self._night
+        cells = QRectF(rect)
+        cells.setTop(round(rect.top() + look.u(2.3, 2)))
+        cells.setBottom(round(rect.bottom()))
+        every = columns(new.racks, cells, look.u(9), look.u(5.5, 3.6))
+        moved = old is None or old.current != new.current
+        if moved:
+            _clear(painter, QRectF(0, cells.bottom() + 1, self.width(), look.u(3.4, 2.6)))
+            _clear(painter, QRectF(0, rect.top() - look.u(5, 4), self.width(), look.u(5.8, 4.6)))
+        for number, rack in enumerate(new.racks):
+            before = old.racks[number].rows if old is not None else ()
             for index, row in enumerate(rack.rows):
                 column = next(every)
-                if index == 0:
-                    ink = look.colour("ink" if here else "ink2")
-                    set_line(painter, QPointF(column.left(), rect.top()), rack.letter, letter, ink)
-                self._paint_column(painter, column, row)
-                if (number, index) == night.current:
+                if index == 0 and moved:
+                    self._paint_letter(painter, QPointF(column.left(), rect.top()), number)
+                if not before or before[index] != row:
+                    _clear(painter, column.adjusted(-1, -1, 0, 1))
+                    self._paint_column(painter, column, row)
+                if moved and (number, index) == new.current:
                     self._paint_marker(painter, column)
 
+    def _paint_letter(self, painter: QPainter, place: QPointF, number: int) -> None:
+        look, night = self.look, self._night
+        font = look.font(Use.TABLE_STRONG)
+        font.setWeight(look.font(Use.LINE_TITLE).weight())
+        here = night.current is not None and night.current[0] == number
+        set_line(painter, place, night.racks[number].letter, font, look.colour(_INK[here]))
+
     def _paint_column(self, painter: QPainter, rect: QRectF, row: tuple[TileState, ...]) -> None:
-        gap = min(2.0, 0.15 * rect.width())
+        gap = 2 if rect.width() > 9 else 1
         high = rect.height() / max(1, len(row))
         for index, state in enumerate(row):
-            cell = QRectF(rect.left(), rect.top() + index * high, rect.width() - gap, high - gap)
+            top, end = round(index * high), round((index + 1) * high)
+            tall = max(1, end - top - gap)
+            cell = QRectF(rect.left(), rect.top() + top, max(1, rect.width() - gap), tall)
             if state is TileState.CURRENT:
                 cell = cell.adjusted(-1, -1, 1, 1)
             paint_small(painter, cell, state, self.look.palette)
@@ -168,7 +221,7 @@ class NightMap(Drawn):
     def _paint_tally(self, painter: QPainter, tile: QRectF, tally: Tally, room: float) -> None:
         look = self.look
         text = "" if tally.state is TileState.CURRENT else None
-        paint_tile(painter, tile, tally.state, look.palette, text)
+        stamp_tile(painter, tile, tally.state, look.palette, text)
         count = look.font(Use.LINE_TITLE)
         base = tile.center().y() + cap_height(count) / 2
         place = QPointF(tile.right() + look.u(2, 1.6), base)
@@ -186,3 +239,25 @@ class NightMap(Drawn):
         set_line(painter, above, first, fitted, look.colour("ink"), room=room)
         font = look.font(Use.TABLE)
         set_line(painter, under, second, font, look.colour("ink2"), room=room)
+
+
+_INK = {True: "ink", False: "ink2"}
+
+
+def _same_shape(old: Night | None, new: Night) -> bool:
+    """Whether both nights have the same racks with as many tubs in each row."""
+    if old is None or len(old.racks) != len(new.racks):
+        return False
+    return all(
+        one is other
+        or (one.letter == other.letter and list(map(len, one.rows)) == list(map(len, other.rows)))
+        for one, other in zip(old.racks, new.racks, strict=True)
+    )
+
+
+def _clear(painter: QPainter, rect: QRectF) -> None:
+    painter.save()
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+    painter.setCompositionMode(QPainter.CompositionMode.CompositionMode_Clear)
+    painter.fillRect(rect, Qt.GlobalColor.transparent)
+    painter.restore()

@@ -53,6 +53,8 @@ class OfferPanel(Drawn):
 
     def show_offer(self, words: OfferWords) -> None:
         """Show *words*."""
+        if words == self._words:
+            return
         self._words = words
         said = (words.place, words.name, *words.who, words.offer, words.grams)
         self.tell(", ".join(part for part in (*said, words.caution, words.advice) if part))

@@ -13,7 +13,8 @@ from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
 from keeper.desktop.widgets.lettering import cap_height, font_to_fit, set_line
-from keeper.desktop.widgets.tile import FACES, TileState, paint_tile
+from keeper.desktop.widgets.stamps import stamp_tile
+from keeper.desktop.widgets.tile import FACES, TileState
 
 MOST_OFFERS = 6
 
@@ -48,6 +49,8 @@ class OffersStrip(Drawn):
 
     def show_offers(self, offers: Sequence[PastOffer], none_yet: str = "no offer yet") -> None:
         """Show the last six of *offers* (oldest first), or *none_yet* where there are none."""
+        if (tuple(offers[-MOST_OFFERS:]), none_yet) == (self._offers, self._none_yet):
+            return
         self._offers, self._none_yet = tuple(offers[-MOST_OFFERS:]), none_yet
         said = "; ".join(offer_words(offer) for offer in self._offers)
         self.tell(f"last offers: {said or none_yet}")
@@ -74,7 +77,7 @@ class OffersStrip(Drawn):
 
     def _paint_offer(self, painter: QPainter, rect: QRectF, offer: PastOffer) -> None:
         look = self.look
-        paint_tile(painter, rect, offer.state, look.palette)
+        stamp_tile(painter, rect, offer.state, look.palette)
         lines = [(offer.date, Use.TABLE_STRONG, "ink")]
         if not look.small:
             lines += [(text, Use.TABLE, "ink2") for text in (offer.prey, offer.grams) if text]

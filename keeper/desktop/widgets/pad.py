@@ -163,6 +163,8 @@ class _KeyCap(DrawnKey):
         self._key, self._meaning = key, KeyMeaning()
 
     def show_meaning(self, meaning: KeyMeaning | None) -> None:
+        if self.isEnabled() == (meaning is not None) and self._meaning == (meaning or KeyMeaning()):
+            return
         self.setEnabled(meaning is not None)
         self._meaning = meaning or KeyMeaning()
         spoken = SPOKEN.get(self._key, self._key)

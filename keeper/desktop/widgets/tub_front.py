@@ -65,6 +65,8 @@ class FrontKey(DrawnKey):
 
     def show_front(self, front: TubFront, style: FrontStyle, *, pulled: bool) -> None:
         """Show *front*, pulled out or in its place."""
+        if (self._front, self._style, self._pulled) == (front, style, pulled):
+            return
         self._front, self._style, self._pulled = front, style, pulled
         self.setAccessibleName(front_words(front, pulled=pulled))
         self.update()

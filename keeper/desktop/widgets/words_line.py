@@ -55,8 +55,9 @@ class Reason(Drawn):
 
     def show_reason(self, reason: str) -> None:
         """Show *reason*, one or more whole sentences."""
-        self._reason = reason
-        self.tell(f"Because {reason}")
+        if reason != self._reason:
+            self._reason = reason
+            self.tell(f"Because {reason}")
 
     def natural_size(self) -> tuple[float, float]:
         return self.look.u(80, 60), self.look.u(12)
