@@ -1,0 +1,311 @@
+"""Tubs of a night as they are shown: fronts, panel, past offers, cautions. Nothing is decided."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from keeper.actions.round_entries import OtherResult
+from keeper.actions.tubs import Prey, Tub
+from keeper.desktop.widgets.drawer_shape import MOST_TUBS
+from keeper.desktop.widgets.offer_panel import OfferWords
+from keeper.desktop.widgets.offers_strip import PastOffer
+from keeper.desktop.widgets.tile import FACES, TileState
+from keeper.desktop.widgets.tub_front import TubFront
+from keeper.husbandry.animal import Sex
+from keeper.husbandry.events import Evidence, HoldKind, Offer, Result, ShedStage
+from keeper.husbandry.place import place_of
+from keeper.husbandry.profile import SpeciesProfile
+from keeper.reports.figures import GAP, age, day, grams, percent
+from keeper.reports.words import word, word_of
+
+S = TileState
+
+OF_RESULT = {
+    Result.TAKEN: S.TAKEN,
+    Result.PART: S.PART,
+    Result.REFUSED: S.REFUSED,
+    Result.LEFT_IN: S.LEFT_IN,
+    Result.NOT_OFFERED: S.NOT_OFFERED,
+}
+OF_PLAN = {"hold": S.HOLD, "not due": S.NOT_OFFERED}
+_GAPS_MOST = 12  # more numbers than that between two tubs are another numbering, not empty tubs
+_HALF_PERCENT = (40, 60)
+
+ADVICE = {
+    HoldKind.QUARANTINE: "own tongs; a refused item is binned, never passed on",
+    HoldKind.NEW_ARRIVAL: "a small first item, in peace",
+    HoldKind.GRAVID: "off food in the last weeks is usual",
+    HoldKind.SEASON: "may refuse for weeks: the weight decides",
+    HoldKind.JUST_SHED: "hungry as a rule",
+    HoldKind.STUCK_SHED: "damp hide; never pick at caps",
+    HoldKind.OPAQUE: "may refuse; it does not count",
+}
+"""Common practice, no source."""
+
+_BITES = "tongs at full length, tub a hand’s width"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Row:
+    """The rack row shown: its fronts, the line behind each (None: an empty tub), the current."""
+
+    fronts: tuple[TubFront, ...]
+    lines: tuple[int | None, ...]
+    current: int | None
+    words: str
+
+
+def tile_of(tub: Tub) -> TileState:
+    """The state of a tub that the walk does not stand at."""
+    if tub.regurgitated:
+        return S.REGURGITATED
+    if tub.missing:
+        return S.EMPTY
+    if tub.offer is None:
+        return OF_PLAN.get(tub.plan.state, S.NOT_REACHED)
+    event = tub.offer.event
+    return S.ASSUMED if _assumed(event) else OF_RESULT[event.result]
+
+
+def tub_numbers(row: Sequence[Tub]) -> dict[int, int]:
+    """The number on each tub by its line: the label's, or its order where labels cannot say."""
+    places = [place_of(tub.plan.place or "") for tub in row]
+    labels = [place.tub for place in places if place is not None]
+    if len(set(labels)) < len(row):
+        return {tub.line: n for n, tub in enumerate(row, start=1)}
+    return {tub.line: label for tub, label in zip(row, labels, strict=True)}
+
+
+def with_gaps(row: Sequence[Tub]) -> list[tuple[int, Tub | None]]:
+    """The tubs of *row* by number, with the empty ones between them."""
+    numbers = tub_numbers(row)
+    by_number = {numbers[tub.line]: tub for tub in row}
+    first, last = min(by_number), max(by_number)
+    if last - first + 1 - len(by_number) > _GAPS_MOST:
+        return sorted(by_number.items())
+    return [(number, by_number.get(number)) for number in range(first, last + 1)]
+
+
+def row_shown(
+    row: Sequence[Tub],
+    cursor: int | None,
+    profiles: Mapping[int, SpeciesProfile],
+    others: Mapping[int, OtherResult],
+) -> Row:
+    """The fronts of *row*, at most as many as there is room for, round the tub at *cursor*.
+
+    profiles: by animal. others: exceptions typed for a sweep and not written yet.
+    """
+    every = with_gaps(row)
+    at = next((n for n, (_, tub) in enumerate(every) if tub and tub.line == cursor), None)
+    first = max(0, min((at or 0) - MOST_TUBS // 2, len(every) - MOST_TUBS))
+    shown = every[first : first + MOST_TUBS]
+    fronts = [
+        _empty_front(number)
+        if tub is None
+        else _front(
+            number, tub, profiles[tub.plan.animal], others.get(tub.line), tub.line == cursor
+        )
+        for number, tub in shown
+    ]
+    rack, number = row[0].row
+    return Row(
+        fronts=tuple(fronts),
+        lines=tuple(tub.line if tub else None for _, tub in shown),
+        current=None if at is None else at - first,
+        words=f"rack {rack} row {number}" if number else rack or "no place",
+    )
+
+
+def sweep_places(row: Sequence[Tub], cursor: int, settled: Collection[int]) -> dict[str, int]:
+    """Which line each place digit means in the rest of *row*: 1 to 9, and 0 for the tenth.
+
+    settled: lines the sweep covers; the others of the rest can be named too. In a row of more
+    than ten the digits count from the first tub that waits.
+    """
+    numbers = tub_numbers(row)
+    rest = [tub.line for tub in row if tub.line >= cursor]
+    if max(numbers.values()) <= 10 and min(numbers.values()) >= 1:
+        return {str(numbers[line] % 10): line for line in rest}
+    start = next((line for line in rest if line in settled), cursor)
+    ten = [line for line in rest if line >= start][:10]
+    return {str(n % 10): line for n, line in enumerate(ten, start=1)}
+
+
+def caution_of(tub: Tub, profile: SpeciesProfile) -> tuple[str, str]:
+    """One caution word in capitals and what to do about it; both empty where there is none."""
+    if tub.missing:
+        return "MISSING", "not in its tub; undo takes the mark back"
+    if tub.regurgitated:
+        return "REGURGITATED", _after_regurgitation(tub, profile)
+    if tub.plan.state == "hold" and (hold := _hold(tub)):
+        return word_of("HoldKind", str(hold["kind"])).upper(), f"hold {_hold_end(tub)}"
+    own = tub.animal.caution
+    if own:
+        return _split(own, profile)
+    return _of_plan(tub)
+
+
+def who_of(tub: Tub, profile: SpeciesProfile) -> tuple[str, str]:
+    """Sex, and species with age, in two lines."""
+    row = tub.animal
+    sex = "sex not known" if row.sex is Sex.UNKNOWN else word(row.sex)
+    if row.place and row.place != tub.plan.place:
+        sex = f"{sex}, now in {row.place}"
+    kind = profile.slug.replace("_", " ")
+    days_old = row.age_days(tub.plan.happened.day)
+    return sex, kind if days_old is None else f"{kind}, {age(days_old)}"
+
+
+def offer_shown(tub: Tub, profile: SpeciesProfile, prey: Prey | None) -> OfferWords:
+    """What stands on the panel; *prey* where it was changed from the plan."""
+    name, count, mass_g = prey or (tub.plan.prey, tub.plan.count, tub.plan.mass_g)
+    caution, advice = caution_of(tub, profile)
+    return OfferWords(
+        place=_place(tub),
+        name=tub.animal.name or tub.animal.code,
+        who=who_of(tub, profile),
+        offer=f"{count or 1} × {spoken(name, profile)}" if name else _no_offer(tub),
+        grams=grams(mass_g) if mass_g is not None else "",
+        caution=caution,
+        advice=advice,
+    )
+
+
+def past_offers(
+    offers: Iterable[Offer], regurgitated: Collection[date], profile: SpeciesProfile, night: date
+) -> tuple[PastOffer, ...]:
+    """Past offers as tiles; one whose meal came back shows that."""
+    told = list(offers)
+    ends = [offer.happened.day for offer in told[1:]] + [night]
+    return tuple(
+        _past(offer, _came_back(offer.happened.day, end, regurgitated), profile, night)
+        for offer, end in zip(told, ends, strict=True)
+    )
+
+
+def spoken(prey: str, profile: SpeciesProfile) -> str:
+    """A written prey as it is said at the tub: "fuzzy mouse"."""
+    for grade in profile.prey:
+        if f"{grade.kind} {grade.name}" == prey:
+            return f"{grade.name} {grade.kind}"
+    return prey
+
+
+def _assumed(event: Offer) -> bool:
+    return event.result is Result.TAKEN and event.evidence is Evidence.ASSUMED
+
+
+def _empty_front(number: int) -> TubFront:
+    return TubFront(number=number, name="", state=S.EMPTY)
+
+
+def _front(
+    number: int, tub: Tub, profile: SpeciesProfile, other: OtherResult | None, here: bool
+) -> TubFront:
+    state = tile_of(tub)
+    said = FACES[state].words.partition(",")[0]
+    if other is not None:
+        state = OF_RESULT[other.result]
+    return TubFront(
+        number=number,
+        name=tub.animal.name or tub.animal.code,
+        state=S.CURRENT if here and other is None else state,
+        corner="typed" if other is not None else _corner(tub),
+        caution=caution_of(tub, profile)[0],
+        now=said if tub.offer is not None or tub.regurgitated else "now",
+    )
+
+
+def _corner(tub: Tub) -> str:
+    if tub.offer is not None:
+        event = tub.offer.event
+        eaten = event.result in (Result.TAKEN, Result.PART)
+        return grams(event.mass_g) if eaten and event.mass_g is not None else ""
+    if tub.plan.state == "hold":
+        return _hold_end(tub)
+    return "not due" if tub.plan.state == "not due" else ""
+
+
+def _place(tub: Tub) -> str:
+    place = place_of(tub.plan.place or "")
+    return str(place) if place else tub.plan.place or "no place"
+
+
+def _no_offer(tub: Tub) -> str:
+    return {"hold": "on hold", "not due": "not due"}.get(tub.plan.state, "nothing planned")
+
+
+def _hold(tub: Tub) -> Mapping[str, object] | None:
+    return next((reason.figures for reason in tub.because if reason.why == "hold"), None)
+
+
+def _hold_end(tub: Tub) -> str:
+    """ "to 2 Dec", "to the shed", or nothing where no end is known."""
+    hold = _hold(tub)
+    if hold is None:
+        return ""
+    if hold.get("until"):
+        return f"to {day(str(hold['until']), tub.plan.happened.day)}"
+    ends = hold.get("ends_when")
+    return f"to {word_of('ending', str(ends))}" if ends else "no end set"
+
+
+def _after_regurgitation(tub: Tub, profile: SpeciesProfile) -> str:
+    figures = profile.holds.get(HoldKind.REGURGITATED)
+    if figures is None or figures.days is None:
+        return "no food, no handling; look to water and heat"
+    until = tub.plan.happened.day + timedelta(days=round(figures.days.value))
+    return f"hold to {day(until, tub.plan.happened.day)}; water, heat, no handling"
+
+
+def _split(own: str, profile: SpeciesProfile) -> tuple[str, str]:
+    """The keeper's caution: its word, and what follows a comma, colon or dash."""
+    for mark in (":", ";", ",", " – "):
+        head, found, rest = own.partition(mark)
+        if found:
+            return head.strip().upper(), rest.strip()
+    if own.strip().upper() == "BITES":
+        told = (text for text in profile.cautions if "bite" in text.casefold())
+        return "BITES", next(told, _BITES)
+    return own.strip().upper(), ""
+
+
+def _of_plan(tub: Tub) -> tuple[str, str]:
+    """A caution that the plan's own reasons carry, or what was marked tonight."""
+    for reason in tub.because:
+        if reason.why == "part of a meal":
+            share = float(str(reason.figures["percent"]))
+            low, high = _HALF_PERCENT
+            size = "HALF SIZE" if low <= share <= high else "PART SIZE"
+            why = word_of("HoldKind", str(reason.figures["kind"]))
+            return size, f"{percent(share)} of a usual meal, {why}"
+    hold = _hold(tub)
+    if hold is not None:
+        kind = HoldKind(str(hold["kind"]))
+        return word(kind).upper(), ADVICE.get(kind, "")
+    if tub.animal.stage in (ShedStage.OPAQUE, ShedStage.CLEARED):
+        return word(tub.animal.stage).upper(), ADVICE[HoldKind.OPAQUE]
+    return "", ""
+
+
+def _came_back(eaten: date, until: date, days: Collection[date]) -> bool:
+    return any(eaten < found <= until for found in days)
+
+
+def _past(offer: Offer, came_back: bool, profile: SpeciesProfile, night: date) -> PastOffer:
+    state = S.ASSUMED if _assumed(offer) else OF_RESULT[offer.result]
+    if came_back and offer.result in (Result.TAKEN, Result.PART):
+        state = S.REGURGITATED
+    what = spoken(offer.prey, profile).rpartition(" ")[0] if offer.prey else ""
+    counted = f"{offer.count or 1}{GAP}{what or offer.prey}" if offer.prey else ""
+    if offer.result is Result.NOT_OFFERED:
+        counted = word(offer.withheld) if offer.withheld else "no reason"
+    return PastOffer(
+        state=state,
+        date=day(offer.happened.day, night),
+        prey=counted,
+        grams=grams(offer.mass_g) if offer.mass_g is not None else "",
+    )
