@@ -42,6 +42,11 @@ class Keeping:
             for slug, profile in self.shipped.items()
         }
 
+    @property
+    def is_empty(self) -> bool:
+        """No animal stands in the book."""
+        return not reading.board(self.book)
+
     def profile(self, animal: AnimalNow) -> SpeciesProfile:
         return profile_for(self.profiles, animal.species)
 

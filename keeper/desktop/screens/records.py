@@ -1,0 +1,165 @@
+"""Records: everything that was done, newest first, and the way back from each."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QVBoxLayout, QWidget
+
+from keeper.actions import undoing
+from keeper.actions.checking import flaws_of
+from keeper.actions.due_board import feed_nights_around
+from keeper.actions.keeping import Keeping
+from keeper.actions.records import RecordRow, record_rows
+from keeper.actions.safe_keeping import back_up_now
+from keeper.actions.settings import set_feed_nights
+from keeper.actions.troubles import REFUSALS
+from keeper.desktop.look import Look
+from keeper.desktop.models.record_rows import COLUMNS, ROW_ROLE, RecordRowsModel
+from keeper.desktop.notices import Notices
+from keeper.desktop.type import Use
+from keeper.desktop.widgets.asking_line import AskingLine
+from keeper.desktop.widgets.words_line import HeadLine
+from keeper.reports.figures import day
+
+_SHARES = (2, 2, 3, 4, 4, 2, 1)
+_SHOWN_NIGHTS = 4
+
+
+class RecordsScreen(QWidget):
+    """The list of batches; T takes the chosen one back."""
+
+    def __init__(self, look: Look, keeping: Keeping, notices: Notices) -> None:
+        super().__init__()
+        self._look, self._keeping, self._notices = look, keeping, notices
+        self._head = HeadLine(look)
+        self._model = RecordRowsModel(self)
+        self._table = self._made_table()
+        self._asking = AskingLine(look, self)
+        self._asked_back: int | None = None
+        self._lay_out()
+        for key, words, slot in (
+            ("T", "take the chosen line back", self._take_back),
+            ("N", "feed nights", self._ask_feed_nights),
+            ("B", "back up now", self._back_up),
+            ("C", "check the book", self._check),
+        ):
+            self._add_action(key, words, slot)
+        notices.changed.connect(self._read)
+        look.changed.connect(self._dress)
+        self._dress()
+        self._read()
+        self.setFocusProxy(self._table)
+
+    def _made_table(self) -> QTableView:
+        table = QTableView(self)
+        table.setModel(self._model)
+        table.setAccessibleName("what was written, newest first")
+        table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        table.setShowGrid(False)
+        table.verticalHeader().hide()
+        table.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        table.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft)
+        table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+        table.setTabKeyNavigation(False)
+        return table
+
+    def _lay_out(self) -> None:
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self._head)
+        column.addWidget(self._table, 1)
+        column.addWidget(self._asking)
+
+    def _add_action(self, key: str, words: str, slot: Callable[[], None]) -> None:
+        action = QAction(words, self)
+        action.setShortcut(QKeySequence(key))
+        action.setShortcutContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+        action.triggered.connect(lambda _=False: slot())
+        self.addAction(action)
+
+    def resizeEvent(self, event: object) -> None:
+        self._share_width()
+
+    def _dress(self) -> None:
+        self._table.setFont(self._look.font(Use.TABLE))
+        self._table.horizontalHeader().setFont(self._look.font(Use.TABLE))
+        self._table.verticalHeader().setDefaultSectionSize(round(self._look.u(8)))
+        margin = round(self._look.u(7, 3.5))
+        self._table.setContentsMargins(margin, 0, margin, 0)
+        self._share_width()
+
+    def _share_width(self) -> None:
+        unit = self._table.viewport().width() / sum(_SHARES)
+        for index in range(len(COLUMNS)):
+            self._table.setColumnWidth(index, int(unit * _SHARES[index]))
+
+    def _read(self) -> None:
+        at = max(0, self._table.currentIndex().row())
+        rows = record_rows(self._keeping)
+        self._model.show_rows(rows)
+        self._table.selectRow(min(at, max(0, len(rows) - 1)))
+        where = [(str(self._keeping.book.path), False)]
+        self._head.show_words("Records", where, (self._feed_nights(),))
+
+    def _feed_nights(self) -> str:
+        today = self._keeping.today
+        coming = [n for n in feed_nights_around(self._keeping, today) if n >= today]
+        if not coming:
+            return "every night is a feed night"
+        return "feed nights " + ", ".join(f"{n:%a} {day(n)}" for n in coming[:_SHOWN_NIGHTS])
+
+    def _chosen(self) -> RecordRow | None:
+        found = self._table.currentIndex().data(ROW_ROLE)
+        return found if isinstance(found, RecordRow) else None
+
+    def _take_back(self) -> None:
+        """Asks once more with the same key, since later entries may lean on it."""
+        row = self._chosen()
+        if row is None:
+            return
+        if self._asked_back != row.batch.id:
+            self._asked_back = row.batch.id
+            count = sum(row.counts.values())
+            self._notices.noted.emit(
+                f"{row.batch.verb}: {count} entries would no longer stand. T again takes it back."
+            )
+            return
+        self._asked_back = None
+        self._try(lambda: undoing.take_back_batch(self._keeping, row.batch.id))
+
+    def _ask_feed_nights(self) -> None:
+        self._asking.ask("Feed on (RRULE, such as FREQ=WEEKLY;BYDAY=WE,SA)", self._set_nights)
+
+    def _set_nights(self, rule: str) -> bool:
+        return self._try(lambda: set_feed_nights(self._keeping, rule))
+
+    def _back_up(self) -> None:
+        try:
+            made = back_up_now(self._keeping)
+        except REFUSALS as refusal:
+            self._notices.refused.emit(str(refusal))
+            return
+        self._notices.noted.emit(f"Backed up and proved: {made.path.name}.")
+
+    def _check(self) -> None:
+        flaws = flaws_of(self._keeping.book.path)
+        if flaws:
+            self._notices.refused.emit(" ".join(flaws))
+        else:
+            self._notices.noted.emit(
+                "The book is whole: structure, references, and every state row as rebuilt."
+            )
+
+    def _try(self, write: Callable[[], object]) -> bool:
+        try:
+            written = write()
+        except REFUSALS as refusal:
+            self._notices.refused.emit(str(refusal))
+            return False
+        self._notices.tell_written(written)  # type: ignore[arg-type]
+        return True
