@@ -21,10 +21,11 @@ from keeper.desktop.models.record_rows import COLUMNS, ROW_ROLE, RecordRowsModel
 from keeper.desktop.notices import Notices
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.asking_line import AskingLine
-from keeper.desktop.widgets.words_line import HeadLine
+from keeper.desktop.widgets.words_line import HeadLine, Words
 from keeper.reports.figures import day
 
-_SHARES = (2, 2, 3, 4, 4, 2, 1)
+KEYS = "T  take the chosen line back     N  feed nights     B  back up now     C  check the book"
+_SHARES = (3.2, 2.4, 3, 4.4, 3, 2, 1.8)
 _SHOWN_NIGHTS = 4
 
 
@@ -38,6 +39,9 @@ class RecordsScreen(QWidget):
         self._model = RecordRowsModel(self)
         self._table = self._made_table()
         self._asking = AskingLine(look, self)
+        self._keys = Words(look, Use.BODY, "ink2")
+        self._keys.setText(KEYS)
+        self._keys.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self._asked_back: int | None = None
         self._lay_out()
         for key, words, slot in (
@@ -72,7 +76,10 @@ class RecordsScreen(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         column.addWidget(self._head)
-        column.addWidget(self._table, 1)
+        self._frame = QVBoxLayout()
+        self._frame.addWidget(self._table)
+        column.addLayout(self._frame, 1)
+        column.addWidget(self._keys)
         column.addWidget(self._asking)
 
     def _add_action(self, key: str, words: str, slot: Callable[[], None]) -> None:
@@ -89,12 +96,12 @@ class RecordsScreen(QWidget):
         self._table.setFont(self._look.font(Use.TABLE))
         self._table.horizontalHeader().setFont(self._look.font(Use.TABLE))
         self._table.verticalHeader().setDefaultSectionSize(round(self._look.u(8)))
-        margin = round(self._look.u(7, 3.5))
-        self._table.setContentsMargins(margin, 0, margin, 0)
         self._share_width()
 
     def _share_width(self) -> None:
-        unit = self._table.viewport().width() / sum(_SHARES)
+        margin = round(self._look.u(7, 3.5))
+        self._frame.setContentsMargins(margin, 0, margin, 0)
+        unit = (self.width() - 2 * margin) / sum(_SHARES)
         for index in range(len(COLUMNS)):
             self._table.setColumnWidth(index, int(unit * _SHARES[index]))
 
