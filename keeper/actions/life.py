@@ -1,8 +1,10 @@
 """One animal's whole record up to a day, read once and shared by every page that needs it."""
 
+from bisect import bisect_left, bisect_right
 from collections.abc import Iterable
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, timedelta
+from math import ceil
 from typing import TypeVar
 
 from keeper.actions.keeping import Keeping
@@ -75,11 +77,14 @@ def empties(
     weighings: Iterable[Weighing], meals: Iterable[Meal], profile: SpeciesProfile
 ) -> list[Empty]:
     """Each weighing freed of its meals; one that holds more meal than animal is left out."""
-    fed = list(meals)
+    fed = sorted(meals, key=lambda meal: meal[0])
+    days = [day for day, _ in fed]
+    reach = timedelta(days=ceil(profile.weights.digestion_days.value))
     found = []
     for weighing in weighings:
         day = weighing.happened.day
-        empty = empty_weight(weighing.weight_g, day, fed, profile)
+        near = fed[bisect_left(days, day - reach) : bisect_right(days, day)]
+        empty = empty_weight(weighing.weight_g, day, near, profile)
         if isinstance(empty, EmptyWeight):
             found.append((day, empty.grams, empty.within_digestion))
     return found

@@ -1,0 +1,22 @@
+"""The same book for another thread: a connection of its own, for reading only."""
+
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import replace
+
+from keeper.actions.keeping import Keeping
+from keeper.store.database import open_book
+
+
+@contextmanager
+def read_aside(keeping: Keeping) -> Iterator[Keeping]:
+    """*keeping* with its own connection, usable in the thread that asks for it.
+
+    Raises:
+        BookError: the book cannot be opened again, in one sentence.
+    """
+    book = open_book(keeping.book.path, station=keeping.book.station, read_only=True)
+    try:
+        yield replace(keeping, book=book, lock=None, told="Opened for reading only.")
+    finally:
+        book.close()

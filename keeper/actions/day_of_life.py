@@ -1,0 +1,188 @@
+"""One day of one animal's life: every lane's figures on that day, as far as they are known."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from keeper.actions.animal_page import AnimalPage, Weighed
+from keeper.actions.life import EATEN, E
+from keeper.actions.life_causes import Cause, cause_of
+from keeper.actions.life_lanes import Counting, HoldSpan, RefusalMark, ShedCycle
+from keeper.actions.life_places import HeatDay, Mate, Stay
+from keeper.actions.own_entries import Struck
+from keeper.husbandry.events import (
+    AnimalEvent,
+    Clutch,
+    HoldSet,
+    Measured,
+    Moved,
+    Offer,
+    Regurgitation,
+    Remark,
+    Sexed,
+    ShedSign,
+    Stock,
+    Weighing,
+)
+from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
+from keeper.rules.growth.expectation import Expectation, Standing
+
+HEAT_SPEAKS_DAYS = Sourced(value=2, source=COMMON_PRACTICE)
+"""A reading speaks for so many days after it."""
+
+COLD_SHOWN_DAYS = Sourced(value=28, source=COMMON_PRACTICE)
+"""The coldest hot end of so many days is shown where it left the wanted range."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DayOfLife:
+    """Figures on *day*; None and empty mean not known.
+
+    weighed is the newest weighing by that day, fed_before the days between it and the meal
+    before it. seen_that_day: entries of the day that no other figure tells.
+    """
+
+    day: date
+    today: date
+    age_days: int | None
+    weighed: Weighed | None = None
+    fed_before_days: int | None = None
+    expected: Expectation | None = None
+    standing: Standing | None = None
+    eaten: Offer | None = None
+    refused: tuple[RefusalMark, ...] = ()
+    regurgitated_on: date | None = None
+    holds: tuple[HoldSpan, ...] = ()
+    cycle: ShedCycle | None = None
+    shed: ShedCycle | None = None
+    heat: HeatDay | None = None
+    coldest: HeatDay | None = None
+    stay: Stay | None = None
+    mates: tuple[Mate, ...] = ()
+    clutch: Clutch | None = None
+    seen_that_day: tuple[AnimalEvent, ...] = ()
+    offers_that_day: tuple[Offer, ...] = ()
+    struck: tuple[Struck, ...] = ()
+    cause: Cause | None = None
+
+    @property
+    def ahead(self) -> bool:
+        """Whether the day is still to come."""
+        return self.day > self.today
+
+    def counted(self, counting: Counting) -> int:
+        """Refusals since the last meal that count in this way."""
+        return sum(mark.counting is counting for mark in self.refused)
+
+
+def day_of_life(page: AnimalPage, day: date) -> DayOfLife:
+    """The figures of *day*; of a day to come only what is expected."""
+    age, expected = page.animal.age_days(day), page.expected(day)
+    if day > page.today:
+        return DayOfLife(day=day, today=page.today, age_days=age, expected=expected)
+    weighed = page.last_weighed(day)
+    eaten = _last([o for o in page.life.offers if o.result in EATEN], day)
+    regurgitated = _last(page.life.regurgitations, day)
+    return DayOfLife(
+        day=day,
+        today=page.today,
+        age_days=age,
+        weighed=weighed,
+        fed_before_days=_fed_before(page, weighed),
+        expected=expected,
+        standing=page.standing(weighed) if weighed else None,
+        eaten=eaten,
+        refused=_refused_since(page, eaten, day),
+        regurgitated_on=regurgitated.happened.day if regurgitated else None,
+        holds=tuple(span for span in page.lanes.holds if span.covers(day)),
+        cycle=_open_cycle(page.lanes.sheds, day),
+        shed=_last_shed(page.lanes.sheds, day),
+        heat=_heat(page.beside.heat, day),
+        coldest=_coldest(page, day),
+        stay=next((stay for stay in reversed(page.beside.stays) if stay.covers(day)), None),
+        mates=tuple(mate for mate in page.beside.mates if mate.covers(day)),
+        clutch=_last(page.life.clutches, day),
+        seen_that_day=tuple(e for e in events_of(page) if _told_apart(e, day)),
+        offers_that_day=tuple(o for o in page.life.offers if o.happened.day == day),
+        struck=tuple(one for one in page.beside.struck if one.day == day),
+        cause=cause_of(page, day),
+    )
+
+
+def events_of(page: AnimalPage) -> Sequence[AnimalEvent]:
+    """Everything that happened to her up to the page's day, in no particular order."""
+    life, beside = page.life, page.beside
+    return (
+        *life.weighings,
+        *life.offers,
+        *life.regurgitations,
+        *life.signs,
+        *life.holds,
+        *life.moves,
+        *life.clutches,
+        *life.measures,
+        *life.remarks,
+        *(sexed for sexed in beside.sexings if sexed.happened.day <= page.today),
+        *(stock for stock in beside.stock if stock.happened.day <= page.today),
+    )
+
+
+def event_days(page: AnimalPage) -> list[date]:
+    """Days on which anything happened, in order."""
+    return sorted({event.happened.day for event in events_of(page)})
+
+
+_TOLD_APART = (Sexed, Stock, Moved, Measured, Remark, HoldSet, ShedSign, Clutch, Regurgitation)
+
+
+def _told_apart(event: AnimalEvent, day: date) -> bool:
+    if event.happened.day != day:
+        return False
+    noted = isinstance(event, Weighing | Offer) and event.note
+    return isinstance(event, _TOLD_APART) or bool(noted)
+
+
+def _last(events: Sequence[E], day: date) -> E | None:
+    return next((event for event in reversed(events) if event.happened.day <= day), None)
+
+
+def _fed_before(page: AnimalPage, weighed: Weighed | None) -> int | None:
+    if weighed is None:
+        return None
+    before = [day for day, _ in page.life.meals if day < weighed.day]
+    return (weighed.day - max(before)).days if before else None
+
+
+def _refused_since(page: AnimalPage, eaten: Offer | None, day: date) -> tuple[RefusalMark, ...]:
+    since = eaten.happened.day if eaten else date.min
+    return tuple(mark for mark in page.lanes.refusals if since < mark.day <= day)
+
+
+def _open_cycle(cycles: Sequence[ShedCycle], day: date) -> ShedCycle | None:
+    """The cycle that had begun by *day* and not yet ended in a shed."""
+    begun = [cycle for cycle in cycles if cycle.first <= day]
+    if not begun or (begun[-1].shed is not None and begun[-1].shed <= day):
+        return None
+    return begun[-1]
+
+
+def _last_shed(cycles: Sequence[ShedCycle], day: date) -> ShedCycle | None:
+    shed = [cycle for cycle in cycles if cycle.shed is not None and cycle.shed <= day]
+    return shed[-1] if shed else None
+
+
+def _heat(days: Sequence[HeatDay], day: date) -> HeatDay | None:
+    reach = timedelta(days=HEAT_SPEAKS_DAYS.value)
+    return next((h for h in reversed(days) if day - reach <= h.day <= day), None)
+
+
+def _coldest(page: AnimalPage, day: date) -> HeatDay | None:
+    """The coldest hot end of the last weeks, where it was below what is wanted."""
+    since = day - timedelta(days=COLD_SHOWN_DAYS.value)
+    wanted_c = page.profile.heat.hot_low_c.value
+    cold = [
+        (h.hot_c, h)
+        for h in page.beside.heat
+        if since <= h.day <= day and h.hot_c is not None and h.hot_c < wanted_c
+    ]
+    return min(cold, key=lambda pair: pair[0])[1] if cold else None

@@ -1,0 +1,262 @@
+"""One line typed by a keeper about one animal, made into an entry.
+
+Each reader takes the text and when it happened, and gives what is to be written or raises
+ValueError with one sentence; nothing is ever guessed. Words may be cut short while they stay
+clear: ``op`` is opaque.
+"""
+
+import re
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, replace
+from datetime import date, timedelta
+from typing import TypeVar
+
+from keeper.actions.keeping import Keeping
+from keeper.actions.weighing import typed_grams
+from keeper.husbandry.animal import AnimalId, Sex, SexedBy
+from keeper.husbandry.events import (
+    AboutAnimal,
+    Evidence,
+    HoldEnded,
+    HoldKind,
+    HoldSet,
+    Moved,
+    Offer,
+    Remark,
+    RemarkKind,
+    Result,
+    Sexed,
+    ShedQuality,
+    ShedSign,
+    ShedStage,
+    Weighing,
+)
+from keeper.husbandry.now import AnimalNow
+from keeper.husbandry.place import place_of
+from keeper.husbandry.when import Happened, at_instant, on_day
+from keeper.reports.figures import day as day_words
+from keeper.reports.figures import grams
+
+T = TypeVar("T")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Typed:
+    """What is to be written: the verb of its batch, the entry, and words for the foot."""
+
+    verb: str
+    event: AboutAnimal
+    what: str
+
+
+SIGNS: Mapping[str, tuple[ShedStage, ShedQuality | None]] = {
+    "dull": (ShedStage.DULL, None),
+    "opaque": (ShedStage.OPAQUE, None),
+    "cleared": (ShedStage.CLEARED, None),
+    "shed whole": (ShedStage.SHED, ShedQuality.WHOLE),
+    "shed in pieces": (ShedStage.SHED, ShedQuality.PIECES),
+    "eye cap kept": (ShedStage.SHED, ShedQuality.CAP_KEPT),
+    "tail tip kept": (ShedStage.SHED, ShedQuality.TIP_KEPT),
+}
+SEXES = {sex.value: sex for sex in Sex}
+WAYS = {way.value: way for way in SexedBy if way is not SexedBy.WRITTEN}
+HOLDS = {kind.value: kind for kind in HoldKind}
+REMARKS = {kind.value: kind for kind in RemarkKind}
+RESULTS = {result.value: result for result in Result}
+OPEN_END = ("open", "?", "-", "")
+
+_MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
+_DAY_MONTH = re.compile(r"(\d{1,2})\s*([a-z]{3})[a-z]*\.?\s*(\d{4})?")
+_DAYS = re.compile(r"\+?\s*(\d{1,4})\s*(?:d|day|days)")
+_WEIGHT = re.compile(r"\s*(\d{1,6}(?:[.,]\d{1,3})?)\s*g?(?:\s*[,;]\s*|\s+)(\S.*)")
+
+
+def happened_on(keeping: Keeping, row: AnimalNow, day: date) -> Happened:
+    """This instant for today, some time of the day for a day before.
+
+    Raises:
+        ValueError: a day to come, or before she can have hatched.
+    """
+    now = keeping.now()
+    if day > now.date():
+        raise ValueError(f"{day_words(day)} is a day to come; an entry is of today or before.")
+    if row.hatched_first is not None and day < row.hatched_first:
+        raise ValueError(
+            f"{day_words(day)} lies before hatching on {day_words(row.hatched_first)}."
+        )
+    offset = now.utcoffset() or timedelta(0)
+    return at_instant(now) if day == now.date() else on_day(day, offset)
+
+
+def sign_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
+    """A shed sign; a note may follow after a comma."""
+    told, note = _parts(text, 2)
+    stage, quality = chosen(told, SIGNS, "shed sign")
+    event = ShedSign(
+        animal=animal, happened=happened, note=note or None, stage=stage, quality=quality
+    )
+    return Typed(verb="shed sign", event=event, what=_named(told, SIGNS))
+
+
+def remark_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
+    """A remark as it stands; ``mites: under the chin`` gives it a kind."""
+    head, colon, rest = text.strip().partition(":")
+    kind = REMARKS.get(head.strip().casefold()) if colon else None
+    told = rest.strip() if kind else text.strip()
+    if not told:
+        raise ValueError("An empty note says nothing; a few words are right.")
+    kind = kind or RemarkKind.NOTE
+    event = Remark(animal=animal, happened=happened, kind=kind, text=told)
+    return Typed(verb="note", event=event, what=told)
+
+
+def hold_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
+    """``vet, 12 Dec, swelling`` sets a hold, ``end vet`` ends it."""
+    if text.strip().casefold().startswith("end "):
+        return _hold_ended(animal, happened, text.strip()[4:])
+    told, end, reason = _parts(text, 3)
+    kind = chosen(told, HOLDS, "hold")
+    until = None if (end or "") in OPEN_END else day_typed(end or "", happened.day)
+    if until is not None and until <= happened.day:
+        raise ValueError(f"A hold ends after {day_words(happened.day)}, not on {day_words(until)}.")
+    if not reason:
+        raise ValueError("A hold needs kind, end and reason: vet, 12 Dec, swelling at the neck.")
+    event = HoldSet(animal=animal, happened=happened, note=reason, kind=kind, until=until)
+    ends = f"until {day_words(until)}" if until else "until it is ended"
+    return Typed(verb="set hold", event=event, what=f"hold {kind.value} {ends}")
+
+
+def move_typed(
+    animal: AnimalId, happened: Happened, text: str, known: Mapping[str, str] | None = None
+) -> Typed:
+    """Into another tub. known: who stands where, by place; it is told who is there already."""
+    told = text.strip()
+    if not told:
+        raise ValueError("A move needs a place, such as B4·2.")
+    place = _as_written(told, known or {})
+    there = (known or {}).get(place)
+    event = Moved(animal=animal, happened=happened, place=place)
+    return Typed(
+        verb="move", event=event, what=f"to {place}" + (f", with {there}" if there else "")
+    )
+
+
+def sex_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
+    """``female probed, 3 scales``: the sex, how it is known, and a note."""
+    told, note = _parts(text, 2)
+    sex_word, _, way_word = told.partition(" ")
+    sex = chosen(sex_word, SEXES, "sex")
+    if not way_word.strip():
+        raise ValueError(f"How is it known? {_listed(WAYS)} are right.")
+    way = chosen(way_word, WAYS, "way to know a sex")
+    event = Sexed(animal=animal, happened=happened, note=note or None, sex=sex, sexed_by=way)
+    return Typed(verb="sex", event=event, what=f"{sex.value}, {way.value}")
+
+
+def weighing_corrected(entry: Weighing, text: str) -> tuple[Weighing, str]:
+    """The weighing as it should have been, and the reason: ``41.2 read the wrong tub``."""
+    match = _WEIGHT.fullmatch(text)
+    if match is None:
+        raise ValueError("A correction needs the weight and a reason: 41.2, read the wrong tub.")
+    return replace(entry, weight_g=typed_grams(match[1])), match[2].strip()
+
+
+def offer_corrected(entry: Offer, text: str) -> tuple[Offer, str]:
+    """The offer as it should have been, and the reason: ``refused, found behind the hide``."""
+    told, reason = _parts(text, 2)
+    result = chosen(told, RESULTS, "result")
+    if not reason:
+        raise ValueError("A correction needs the result and a reason: refused, found next day.")
+    changed = replace(entry, result=result, evidence=Evidence.SEEN)
+    if result is Result.NOT_OFFERED:
+        changed = replace(changed, prey=None, count=None, mass_g=None)
+    else:
+        changed = replace(changed, withheld=None)
+    return changed, reason
+
+
+def entry_words(entry: Weighing | Offer) -> str:
+    """An entry in a few words."""
+    if isinstance(entry, Weighing):
+        return f"weight {grams(entry.weight_g)}"
+    return f"offer {entry.result.value}"
+
+
+def chosen(text: str, options: Mapping[str, T], what: str) -> T:
+    """The option that *text* names or clearly begins.
+
+    >>> chosen("op", SIGNS, "shed sign")[0]
+    <ShedStage.OPAQUE: 'opaque'>
+
+    Raises:
+        ValueError: none or several fit, with what would be right.
+    """
+    return options[_named(text, options, what)]
+
+
+def day_typed(text: str, since: date) -> date:
+    """A day to come as keepers write it: 2026-12-12, 12 Dec, 12 Dec 2026, 14 days.
+
+    >>> day_typed("12 Dec", date(2026, 11, 25)), day_typed("14 d", date(2026, 11, 25))
+    (datetime.date(2026, 12, 12), datetime.date(2026, 12, 9))
+
+    Raises:
+        ValueError: it names no day.
+    """
+    wanted = text.strip().casefold()
+    try:
+        return _day(wanted, since)
+    except (ValueError, OverflowError):
+        told = f"{text.strip()!r} is no day"
+        raise ValueError(f"{told}; 12 Dec, 2026-12-12, 14 days or open are right.") from None
+
+
+def _day(wanted: str, since: date) -> date:
+    if days := _DAYS.fullmatch(wanted):
+        return since + timedelta(days=int(days[1]))
+    if named := _DAY_MONTH.fullmatch(wanted):
+        month = _MONTHS.index(named[2]) + 1
+        year = int(named[3]) if named[3] else since.year
+        found = date(year, month, int(named[1]))
+        return found if named[3] or found > since else found.replace(year=year + 1)
+    return date.fromisoformat(wanted)
+
+
+def _named(text: str, options: Mapping[str, T], what: str = "word") -> str:
+    wanted = " ".join(text.split()).casefold()
+    fits = [name for name in options if wanted and name.casefold().startswith(wanted)]
+    if wanted in options or len(fits) == 1:
+        return wanted if wanted in options else fits[0]
+    if fits:
+        raise ValueError(f"{text.strip()!r} may be {_listed(fits, 'or')}; type a little more.")
+    raise ValueError(f"{text.strip()!r} is no {what}; {_listed(options)} are right.")
+
+
+def _listed(names: Mapping[str, T] | list[str], last: str = "and") -> str:
+    *most, end = names
+    return f"{', '.join(most)} {last} {end}" if most else end
+
+
+def _parts(text: str, most: int) -> tuple[str, ...]:
+    """*most* parts between commas, the first always text, what is missing empty."""
+    parts = [part.strip() for part in text.split(",", most - 1)]
+    return tuple(parts + [""] * (most - len(parts)))
+
+
+def _hold_ended(animal: AnimalId, happened: Happened, text: str) -> Typed:
+    told, note = _parts(text, 2)
+    kind = chosen(told, HOLDS, "hold")
+    event = HoldEnded(animal=animal, happened=happened, note=note or None, kind=kind)
+    return Typed(verb="end hold", event=event, what=f"hold {kind.value} ended")
+
+
+def _as_written(text: str, known: Mapping[str, str]) -> str:
+    """The spelling that the book already has for a place, else the text as it stands."""
+    place = place_of(text)
+    if place is None:
+        return text
+    return next((name for name in known if place_of(name) == place), str(place))
+
+
+Reader = Callable[[AnimalId, Happened, str], Typed]
+"""Of a shed sign, a remark, a hold or a sex."""
