@@ -6,7 +6,7 @@ import io
 import json
 import sys
 from collections.abc import Callable, Mapping, Sequence
-from contextlib import closing
+from contextlib import AbstractContextManager, closing, nullcontext
 from typing import Any
 
 from keeper import clock
@@ -33,6 +33,7 @@ from keeper.reports.figures import plain
 from keeper.reports.words import because_text, sentence, word, word_of
 from keeper.rules.feeding import DueState
 from keeper.store.errors import BookError
+from keeper.store.locks import claim
 from keeper.store.species_files import load_profiles
 
 
@@ -45,7 +46,7 @@ def _new(given: argparse.Namespace) -> int:
 def _take_in(given: argparse.Namespace) -> int:
     if given.animals is None and given.diary is None:
         raise Wrong("no files")
-    with closing(_open(given)) as keeping:
+    with closing(_open(given)) as keeping, _alone(given, keeping):
         taken = take_in(keeping, animals=given.animals, diary=given.diary, dry_run=given.dry_run)
     if given.json:
         _write_json(taken_document(taken))
@@ -189,6 +190,11 @@ def _open(given: argparse.Namespace) -> Keeping:
     """Writable where it can be, even to read: a power cut may have left a write to roll back."""
     station = station_name() if given.command == "take-in" else ""
     return open_keeping(given.book, station=station, now=clock.now, keeper=_user())
+
+
+def _alone(given: argparse.Namespace, keeping: Keeping) -> AbstractContextManager[object]:
+    """Nobody else writes between the look at what the book holds and the writing of the rest."""
+    return nullcontext() if given.dry_run else claim(given.book, station=keeping.book.station)
 
 
 def _animal(keeping: Keeping, code: str) -> AnimalNow:

@@ -6,6 +6,11 @@ from pathlib import Path
 
 import pytest
 
+from keeper.actions.csv_file import Wrong
+from keeper.actions.expecting import expect
+from keeper.husbandry.animal import Sex
+from keeper.store.locks import claim
+from keeper.store.species_files import load_profiles
 from tests.unit.command_line import Run, run
 
 __all__ = ["run"]
@@ -116,6 +121,11 @@ def test_expect_of_an_unknown_sex_names_both_medians(run: Run) -> None:
     assert "for a male" in said.err
 
 
+def test_an_age_before_hatching_is_refused() -> None:
+    with pytest.raises(Wrong, match="-1 days is no age"):
+        expect(load_profiles(), species="corn snake", sex=Sex.MALE, age_days=-1)
+
+
 def test_expect_in_words_says_sex_age_and_source(run: Run) -> None:
     said = run("expect", "--species", "corn snake", "--sex", "male", "--age-days", 365)
 
@@ -133,6 +143,21 @@ def test_check_names_each_flaw_and_fails(run: Run, tmp_path: Path) -> None:
 
     assert (said.code, said.out) == (1, "")
     assert "a.book" in said.err
+
+
+def test_nothing_is_taken_in_while_another_window_writes_in_the_book(
+    run: Run, tmp_path: Path
+) -> None:
+    run("new", tmp_path / "a.book")
+    animals = tmp_path / "animals.csv"
+    animals.write_text("animal,species,sex,hatched,place\nash,corn snake,female,,\n")
+
+    with claim(tmp_path / "a.book", station="desk"):
+        said = run("take-in", tmp_path / "a.book", "--animals", animals)
+    later = run("take-in", tmp_path / "a.book", "--animals", animals)
+
+    assert (said.code, later.code) == (2, 0)
+    assert "open for writing at desk" in said.err
 
 
 def test_an_empty_book_says_that_nothing_stands_in_it(run: Run, tmp_path: Path) -> None:

@@ -77,6 +77,15 @@ def test_two_like_rows_of_one_diary_are_two_events(keeping: Keeping) -> None:
     assert (first.entries, again.entries) == (2, 0)
 
 
+def test_a_second_like_row_written_later_is_a_second_event(keeping: Keeping) -> None:
+    once = DIARY + "ash,2026-03-01,fed,6,\n"
+    taken(keeping, ANIMALS + ASH, once)
+
+    again = taken(keeping, None, once + "ash,2026-03-01,fed,6,\n")
+
+    assert (again.entries, again.skipped) == (1, 1)
+
+
 def test_what_the_window_wrote_is_not_taken_in_again(keeping: Keeping) -> None:
     taken(keeping, ANIMALS + ASH)
     ash = animal_coded(keeping, "ash").animal
