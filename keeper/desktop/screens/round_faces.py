@@ -179,10 +179,10 @@ def past_offers(
 ) -> tuple[PastOffer, ...]:
     """Past offers as tiles; one whose meal came back shows that."""
     told = list(offers)
-    ends = [offer.happened.day for offer in told[1:]] + [night]
+    ends = [*(offer.happened.day for offer in told[1:]), night]
     return tuple(
         _past(offer, _came_back(offer.happened.day, end, regurgitated), profile, night)
-        for offer, end in zip(told, ends, strict=True)
+        for offer, end in zip(told, ends, strict=False)
     )
 
 

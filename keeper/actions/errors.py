@@ -1,0 +1,11 @@
+"""What the world can do to a book, by name, for those who may not know the store."""
+
+from keeper.store.errors import BookError
+
+TROUBLE = (BookError, LookupError, ValueError)
+"""What a verb raises with one sentence for the keeper; anything else is a fault of the program."""
+
+
+def said(error: Exception) -> str:
+    """The sentence of *error*; a LookupError of a dictionary puts its own in quotes."""
+    return str(error.args[0]) if error.args else type(error).__name__

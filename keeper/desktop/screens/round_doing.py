@@ -1,0 +1,96 @@
+"""What was asked for with a round open, done: the walk's verbs by the keys that mean them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+
+from keeper.actions.keeping import Keeping, Written
+from keeper.actions.marks import MARKS
+from keeper.actions.rounds import Walk
+from keeper.desktop.screens.round_deeds import Deed, Verb
+from keeper.desktop.screens.round_pages import Standing
+from keeper.husbandry.events import Result
+from keeper.husbandry.place import place_of
+from keeper.husbandry.when import at_instant
+
+Doing = Callable[[Keeping, Standing, Deed], Written | None]
+
+
+def do(keeping: Keeping, here: Standing, deed: Deed) -> Written | None:
+    """Do *deed* and return what was written; None where only the cursor or the choice moved.
+
+    Raises:
+        LookupError, ValueError, BookError: it cannot be done; one sentence, nothing written.
+    """
+    before = here.walk.cursor
+    written = DOINGS[deed.verb](keeping, here, deed)
+    if here.walk.cursor != before:
+        here.prey = None
+    here.board.update(here.walk.tubs)
+    if written is not None and not here.again:
+        here.times = [*here.times[-40:], written.at]
+    return written
+
+
+def line_of(walk: Walk, code: str) -> int | None:
+    """The line of the tub whose animal or place bears *code*."""
+    wanted, place = code.strip().casefold(), place_of(code)
+    for tub in walk.tubs:
+        by_place = place is not None and place_of(tub.plan.place or "") == place
+        if tub.animal.code.casefold() == wanted or by_place:
+            return tub.line
+    return None
+
+
+def begin_check(_keeping: Keeping, here: Standing, _deed: Deed) -> None:
+    """Second pass: the pace begins anew."""
+    here.looked, here.times = here.unproved, []
+    here.walk.begin_check()
+
+
+def _record(_keeping: Keeping, here: Standing, deed: Deed) -> Written:
+    result = deed.result or Result.TAKEN
+    return here.walk.record(result, withheld=deed.withheld, prey=here.prey)
+
+
+def _mark(keeping: Keeping, here: Standing, deed: Deed) -> Written | None:
+    mark, tub = MARKS[deed.digit], here.walk.current
+    if tub is None:
+        return None
+    happened = at_instant(keeping.now(), here.walk.night)
+    return here.walk.mark(mark.made(tub.plan.animal, happened), what=mark.words)
+
+
+def _go_to(_keeping: Keeping, here: Standing, deed: Deed) -> None:
+    if deed.line:
+        here.walk.go_to(deed.line)
+    else:
+        here.walk.cursor = None
+
+
+def _choose(_keeping: Keeping, here: Standing, deed: Deed) -> None:
+    here.prey = here.last_prey = deed.prey
+
+
+def _step_back(_keeping: Keeping, here: Standing, _deed: Deed) -> None:
+    here.walk.step_back()
+
+
+def _nothing(_keeping: Keeping, _here: Standing, _deed: Deed) -> None:
+    return None
+
+
+DOINGS: Mapping[Verb, Doing] = {
+    Verb.RECORD: _record,
+    Verb.FOUND: lambda _, here, deed: here.walk.found(gone=deed.gone),
+    Verb.SWEEP: lambda _, here, deed: here.walk.sweep(deed.others),
+    Verb.PASS_ON: lambda _, here, deed: here.walk.pass_on(deed.line, here.prey),
+    Verb.REGURGITATED: lambda _, here, deed: here.walk.regurgitated(),
+    Verb.TAKE_BACK: lambda _, here, deed: here.walk.take_back()[1],
+    Verb.MARK: _mark,
+    Verb.GO_TO: _go_to,
+    Verb.PREY: _choose,
+    Verb.STEP_BACK: _step_back,
+    Verb.CHECK: begin_check,
+    Verb.GIVE_UP: _nothing,
+}

@@ -1,0 +1,195 @@
+"""A walk put together as a page: the tub at the cursor, or the end of a pass."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from datetime import datetime
+
+from keeper.actions.keeping import Keeping
+from keeper.actions.rounds import Walk
+from keeper.actions.tubs import Prey, Tub, offers_before, regurgitated_days
+from keeper.desktop.screens.round_asking import Sweep
+from keeper.desktop.screens.round_deeds import Asking
+from keeper.desktop.screens.round_faces import (
+    offer_shown,
+    past_offers,
+    row_shown,
+    tub_numbers,
+)
+from keeper.desktop.screens.round_input import CHECK_LEGEND, OFFER_LEGEND
+from keeper.desktop.screens.round_night import NightBoard, pace_words
+from keeper.desktop.screens.round_quiet import night_words
+from keeper.desktop.screens.round_view import WalkFace
+from keeper.desktop.widgets.offer_panel import OfferWords
+from keeper.desktop.widgets.offers_strip import PastOffer
+from keeper.desktop.widgets.tile import TileState
+from keeper.husbandry.profile import SpeciesProfile
+from keeper.reports.words import because_text
+
+RAISED = frozenset({"0", "5"})
+
+
+@dataclass(slots=True, kw_only=True)
+class Standing:
+    """Where the keeper stands: the walk, its map, and what is typed but not written.
+
+    looked: how many tubs the check pass had to look at. again: a look into a closed round.
+    """
+
+    walk: Walk
+    board: NightBoard
+    times: list[datetime]
+    stops: int
+    prey: Prey | None = None
+    last_prey: Prey | None = None
+    looked: int = 0
+    again: bool = False
+
+    @property
+    def not_reached(self) -> int:
+        return self.board.count(TileState.NOT_REACHED)
+
+    @property
+    def unproved(self) -> int:
+        return self.board.count(TileState.ASSUMED) + self.board.count(TileState.LEFT_IN)
+
+    @property
+    def waiting(self) -> int:
+        return self.unproved if self.walk.checking else self.not_reached
+
+    @property
+    def name(self) -> str:
+        if self.again:
+            return "Morning look"
+        return "Check pass" if self.walk.checking else "Offer pass"
+
+
+def standing(walk: Walk, *, again: bool = False) -> Standing:
+    """A walk just taken up."""
+    written = sorted(t.offer.event.happened.at for t in walk.tubs if t.offer is not None)
+    return Standing(
+        walk=walk,
+        board=NightBoard(walk.tubs),
+        times=[] if again else written[-40:],
+        stops=sum(tub.walked for tub in walk.tubs),
+        again=again,
+    )
+
+
+def walk_face(
+    keeping: Keeping, here: Standing, asking: Asking | None, *, small: bool, now: datetime
+) -> WalkFace:
+    """The whole page as it stands."""
+    tub = here.walk.current
+    face = _tub_face(keeping, here, tub, asking) if tub else _end_face(keeping, here)
+    pace, ends = pace_words(here.times, here.waiting, now)
+    right = _right(here)
+    aside = ", ".join(part for part in (f"{here.name.lower()}: {right[0]}", ends) if part)
+    night = here.board.night(
+        here.walk.cursor,
+        aside=aside if small else "rows in walking order, tubs downward",
+        pace=("", "") if small else pace,
+    )
+    face = replace(face, night=night, right=right)
+    if asking is None:
+        return face
+    words = replace(face.words, caution=asking.word, advice=asking.advice)
+    return replace(face, words=words, legend=asking.legend, raised=frozenset())
+
+
+def _tub_face(keeping: Keeping, here: Standing, tub: Tub, asking: Asking | None) -> WalkFace:
+    walk, profile = here.walk, keeping.profile(tub.animal)
+    row = walk.row_of(tub.line)
+    profiles = {each.plan.animal: keeping.profile(each.animal) for each in row}
+    others = asking.others if isinstance(asking, Sweep) else {}
+    shown = row_shown(row, tub.line, profiles, others)
+    rack, number = tub.row
+    count = len(shown.fronts)
+    where = (("rack", False), (rack, True), ("row", False), (str(number), True), ("tub", False))
+    place = (f"{tub_numbers(row)[tub.line]} of {count}", True)
+    line = (("line", False), (str(tub.line), True))
+    return WalkFace(
+        head=here.name,
+        where=(*where, place, *line) if number else (("place", False), (rack, True), *line),
+        right=(),
+        row=shown,
+        words=offer_shown(tub, profile, here.prey),
+        past=_past(keeping, tub, profile, walk),
+        none_yet="no offer in the book yet",
+        because=because_text(tub.because, tub.animal.sex),
+        night=here.board.night(None, pace=("", "")),
+        legend=CHECK_LEGEND if walk.checking else OFFER_LEGEND,
+        raised=RAISED,
+    )
+
+
+def _past(keeping: Keeping, tub: Tub, profile: SpeciesProfile, walk: Walk) -> tuple[PastOffer, ...]:
+    offers = offers_before(keeping, tub)
+    return past_offers(offers, regurgitated_days(keeping, tub), profile, walk.night)
+
+
+def _end_face(keeping: Keeping, here: Standing) -> WalkFace:
+    walk = here.walk
+    last = walk.tubs[max((t.line for t in walk.tubs if t.offer), default=1) - 1]
+    row = walk.row_of(last.line)
+    profiles = {each.plan.animal: keeping.profile(each.animal) for each in row}
+    checks = here.unproved > 0 and not walk.checking
+    return WalkFace(
+        head=here.name,
+        where=(("at its end", False),),
+        right=(),
+        row=row_shown(row, None, profiles, {}),
+        words=_end_words(here, checks),
+        past=(),
+        none_yet="the walk is at its end",
+        because=_end_reason(here, checks),
+        night=here.board.night(None, pace=("", "")),
+        legend=_end_legend(here, checks),
+    )
+
+
+def _end_words(here: Standing, checks: bool) -> OfferWords:
+    if here.again:
+        offer = "Enter ends the look"
+    else:
+        offer = "Enter begins the check pass" if checks else "Enter closes the round"
+    caution = f"{here.not_reached} NOT REACHED" if here.not_reached and not here.again else ""
+    unproved = f"{here.unproved} left in or assumed" if here.unproved else "every tub looked at"
+    return OfferWords(
+        place="End",
+        name=here.name.lower(),
+        who=("night of", night_words(here.walk.night)),
+        offer=offer,
+        caution=caution,
+        advice=unproved,
+    )
+
+
+def _end_reason(here: Standing, checks: bool) -> str:
+    if checks:
+        return (
+            "The check pass looks only where prey was left in or taken was assumed: gone, or still"
+            " there and removed. 0 closes the round without it."
+        )
+    return "What was not reached stays due. What is still left in waits for the morning look."
+
+
+def _end_legend(here: Standing, checks: bool) -> dict[str, str]:
+    words = {"-": "step back", "9": "go to line", ".": "undo"}
+    if here.again:
+        return words | {"Enter": "end the look"}
+    if checks:
+        return words | {"0": "close the round", "Enter": "begin check pass"}
+    return words | {"Enter": "close the round"}
+
+
+def _right(here: Standing) -> tuple[str, ...]:
+    if here.walk.checking:
+        return (
+            f"{here.looked - here.unproved} of {here.looked} looked at",
+            f"{here.unproved} to look at",
+        )
+    return (
+        f"{here.stops - here.not_reached} of {here.stops} walked",
+        f"{here.not_reached} not reached",
+    )

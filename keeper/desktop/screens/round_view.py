@@ -1,0 +1,96 @@
+"""The walking page composed: head line, row, panel, past offers, reason, pad, the night."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from keeper.desktop.look import Look
+from keeper.desktop.screens.round_faces import Row
+from keeper.desktop.widgets.drawer_row import DrawerRow
+from keeper.desktop.widgets.night_map import Night, NightMap
+from keeper.desktop.widgets.offer_panel import OfferPanel, OfferWords
+from keeper.desktop.widgets.offers_strip import OffersStrip, PastOffer
+from keeper.desktop.widgets.pad import KeyFace, KeyMeaning, PadLegend
+from keeper.desktop.widgets.words_line import HeadLine, Reason
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WalkFace:
+    """Everything a walking page shows. raised: pad keys drawn as struck most."""
+
+    head: str
+    where: tuple[tuple[str, bool], ...]
+    right: tuple[str, ...]
+    row: Row
+    words: OfferWords
+    past: tuple[PastOffer, ...]
+    none_yet: str
+    because: str
+    night: Night
+    legend: Mapping[str, str]
+    raised: frozenset[str] = frozenset()
+
+
+def meanings(legend: Mapping[str, str], raised: frozenset[str]) -> dict[str, KeyMeaning]:
+    """The pad's keys with Enter solid, and *raised* ones raised."""
+    faces = dict.fromkeys(raised, KeyFace.RAISED) | {"Enter": KeyFace.SOLID}
+    return {
+        key: KeyMeaning(words=words, face=faces.get(key, KeyFace.PLAIN))
+        for key, words in legend.items()
+    }
+
+
+class WalkView(QWidget):
+    """Shows a ``WalkFace``; a key or a click on the pad comes from ``pad.key_asked``."""
+
+    def __init__(self, look: Look, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.look = look
+        self.row = DrawerRow(look)
+        self.pad = PadLegend(look)
+        self._head = HeadLine(look)
+        self._panel = OfferPanel(look)
+        self._map = NightMap(look)
+        self._strip = OffersStrip(look)
+        self._because = Reason(look)
+        self.lines: tuple[int | None, ...] = ()
+        self._compose()
+        look.changed.connect(self._fit)
+        self._fit()
+
+    def show_face(self, face: WalkFace) -> None:
+        """Show *face*; what is the same as before is not drawn again."""
+        self.lines = face.row.lines
+        self._head.show_words(face.head, face.where, face.right)
+        self._panel.show_offer(face.words)
+        self.row.show_row(face.row.fronts, face.row.current, face.row.words)
+        self._strip.show_offers(face.past, face.none_yet)
+        self._because.show_reason(face.because)
+        self._map.show_night(face.night)
+        self.pad.show_meanings(meanings(face.legend, face.raised))
+
+    def _compose(self) -> None:
+        column = _column(self)
+        column.addWidget(self._head)
+        column.addWidget(self.row, 1)
+        side = QWidget()
+        beside = _column(side)
+        beside.addWidget(self._strip)
+        beside.addWidget(self._because, 1)
+        beside.addWidget(self.pad)
+        self.row.set_panel(self._panel)
+        self.row.set_below(self._map)
+        self.row.set_side(side)
+
+    def _fit(self) -> None:
+        self._head.setVisible(not self.look.small)
+
+
+def _column(of: QWidget) -> QVBoxLayout:
+    column = QVBoxLayout(of)
+    column.setContentsMargins(0, 0, 0, 0)
+    column.setSpacing(0)
+    return column
