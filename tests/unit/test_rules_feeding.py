@@ -285,3 +285,17 @@ def test_a_profile_without_figures_for_any_stage_cannot_tell() -> None:
     plan = due(fed("2026-09-10"), bare, (), day("2026-09-23"))
 
     assert (plan.state, whys(plan)) == (DueState.CANNOT_TELL, ["no figures"])
+
+
+def test_a_refusal_before_its_time_does_not_bring_the_first_offer_forward() -> None:
+    early = an_animal(
+        hatched_first=day("2026-09-08"),
+        first_entry_on=day("2026-09-18"),
+        last_entry_on=day("2026-09-18"),
+        offered_on=day("2026-09-18"),
+        offered_result=Result.REFUSED,
+    )
+
+    plan = due(early, a_profile(), (), day("2026-09-23"))  # unseen first shed: due 22 September
+
+    assert plan.due_on == day("2026-09-22")

@@ -86,3 +86,7 @@ def test_an_until_day_is_the_last_feed_night() -> None:
     rule = ["FREQ=WEEKLY;BYDAY=WE;UNTIL=20260930"]
 
     assert feed_nights(rule, WED, day("2026-12-31")) == (WED, NEXT_WED)
+
+
+def test_a_nearer_night_that_is_too_late_loses_to_one_allowed_early() -> None:
+    assert snap(day("2026-09-24"), (day("2026-09-21"), SAT), 4, 1) == day("2026-09-21")

@@ -238,3 +238,10 @@ def test_a_meal_taken_under_a_hold_needs_no_excuse() -> None:
 
     assert excused(a_refusal(), lying)
     assert not excused(an_offer(), lying)
+
+
+def test_on_its_last_day_a_past_hold_lay_no_longer() -> None:
+    vet = [a_hold("2026-09-01", HoldKind.VET, until="2026-09-23")]
+
+    assert holds_on(day("2026-09-22"), vet, [], PROFILE) != ()
+    assert holds_on(TODAY, vet, [], PROFILE) == ()
