@@ -12,13 +12,23 @@ from typing import Any, get_args, get_type_hints
 
 from hypothesis import strategies as st
 
-from keeper.husbandry.events import AboutAnimal, Described, Event
+from keeper.husbandry.events import (
+    AboutAnimal,
+    Described,
+    Event,
+    Offer,
+    Regurgitation,
+    ShedSign,
+    Weighing,
+)
 from keeper.husbandry.when import Happened, at_instant, on_day
 
 KINDS = get_args(Event)
 ANIMAL_KINDS = get_args(AboutAnimal)
-DAYS = tuple(date(2026, 3, 27) + timedelta(days=n) for n in range(4))
-OFFSETS = tuple(timedelta(minutes=minutes) for minutes in (0, 60, 120, -210))
+TELLING = (Offer, Weighing, ShedSign, Regurgitation)
+"""Kinds whose order among themselves changes what the state row says."""
+DAYS = (date(2026, 3, 28), date(2026, 3, 29))
+OFFSETS = (timedelta(0), timedelta(hours=1))
 WRITTEN = tuple(datetime(2026, 4, 1, 20, tzinfo=UTC) + timedelta(seconds=n) for n in (0, 1, -60))
 
 _POSITIVE = st.sampled_from((1, 41_200, 300_500)) | st.integers(1, 10**9)
@@ -41,16 +51,19 @@ def texts(least: int = 0) -> st.SearchStrategy[str]:
 
 
 def happenings() -> st.SearchStrategy[Happened]:
-    """A vague day, or an instant counted for its own day or the night before."""
-    days = st.sampled_from(DAYS)
-    vague = st.builds(on_day, days, st.sampled_from(OFFSETS))
-    return vague | st.builds(_instant, days, st.sampled_from((0, 1, 22)), st.sampled_from(OFFSETS))
+    """A vague day, or an instant counted for its own day or the night before.
+
+    Eight in all, on four instants, so that most entries of an animal are as old as another.
+    """
+    days, offsets = st.sampled_from(DAYS), st.sampled_from(OFFSETS)
+    return st.builds(on_day, days, offsets) | st.builds(_instant, days, offsets)
 
 
-def _instant(day: date, hour: int, offset: timedelta) -> Happened:
-    instant = datetime(day.year, day.month, day.day, hour, tzinfo=timezone(offset))
-    night_of = day - timedelta(days=1) if hour == 1 else None
-    return at_instant(instant, night_of)
+def _instant(day: date, offset: timedelta) -> Happened:
+    """Midnight of Greenwich; an hour east it is one, and still the night before."""
+    midnight = datetime(day.year, day.month, day.day, tzinfo=UTC)
+    night_of = day - timedelta(days=1) if offset else None
+    return at_instant(midnight.astimezone(timezone(offset)), night_of)
 
 
 def events_of(
@@ -66,9 +79,10 @@ def events_of(
 
 
 def events(animals: Sequence[int], rounds: Sequence[int]) -> st.SearchStrategy[Event]:
-    """Events of every kind that needs nothing but what is given."""
+    """Events of every kind that needs nothing but what is given; telling ones more often."""
     kinds = [kind for kind in KINDS if rounds or "round" not in get_type_hints(kind)]
-    return st.one_of([events_of(kind, animals, rounds) for kind in kinds])
+    every = st.one_of([events_of(kind, animals, rounds) for kind in kinds])
+    return every | st.one_of([events_of(kind, animals, rounds) for kind in TELLING])
 
 
 def descriptions(animal: int, animals: Sequence[int]) -> st.SearchStrategy[Described]:

@@ -68,6 +68,7 @@ class TwoStations(RuleBasedStateMachine):
         second.take_over(first)
         self.stations.append(second)
 
+    @precondition(lambda self: all(len(station.animals) < 3 for station in self.stations))
     @rule(data=st.data(), side=SIDES, written=TIMES)
     def bring(self, data: Any, side: int, written: Any) -> None:
         station = self.stations[side]
