@@ -1,0 +1,58 @@
+"""Body condition as the scaled mass index: the weight an animal would have at a common length.
+
+Sources: J. Peig & A. J. Green, Oikos 118 (2009) 1883-1891; in snakes, B. G. Falk et al.,
+Journal of Herpetology 51 (2017) 118-126 (pages from memory).
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from math import exp, log
+from statistics import fmean, stdev
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LengthMassLine:
+    """Standardised major axis of ln mass on ln length over the animals it was drawn from."""
+
+    slope: float
+    intercept: float  # natural log of grams at a length of 1 cm
+    mean_length_cm: float
+    animals: int
+
+
+def length_mass_line(lengths_cm: Sequence[float], masses_g: Sequence[float]) -> LengthMassLine:
+    """Draw the line through paired lengths and masses.
+
+    Raises:
+        ValueError: fewer than three pairs, unequal numbers, a figure not above 0, or all
+            lengths alike.
+    """
+    if len(lengths_cm) != len(masses_g) or len(lengths_cm) < 3:
+        raise ValueError(f"need 3 or more pairs, got {len(lengths_cm)} and {len(masses_g)}")
+    log_lengths, log_masses = [_log(x) for x in lengths_cm], [_log(x) for x in masses_g]
+    spread = stdev(log_lengths)
+    if not spread > 0:
+        raise ValueError(f"all lengths are {lengths_cm[0]!r} cm: no line can be drawn")
+    slope = stdev(log_masses) / spread
+    return LengthMassLine(
+        slope=slope,
+        intercept=fmean(log_masses) - slope * fmean(log_lengths),
+        mean_length_cm=fmean(lengths_cm),
+        animals=len(lengths_cm),
+    )
+
+
+def scaled_mass_g(line: LengthMassLine, length_cm: float, mass_g: float) -> float:
+    """The mass this animal would have at the mean length of the line's animals."""
+    return mass_g * exp(line.slope * (log(line.mean_length_cm) - _log(length_cm)))
+
+
+def usual_mass_g(line: LengthMassLine, length_cm: float) -> float:
+    """The mass the line gives for a length."""
+    return exp(line.intercept + line.slope * _log(length_cm))
+
+
+def _log(value: float) -> float:
+    if not value > 0:
+        raise ValueError(f"lengths and masses must be above 0, got {value!r}")
+    return log(value)

@@ -1,0 +1,116 @@
+"""When an animal will weigh so much, with an interval that is right as often as it says."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+import numpy as np
+
+from keeper.rules.growth.calibration import spread
+from keeper.rules.growth.paths import set_aside
+from keeper.rules.growth.population import Population
+from keeper.rules.growth.stack import Question, expected_days
+from keeper.rules.growth.weighings import History, history
+
+HORIZON_SPANS = 3.0  # a limit further off than this many usual record lengths is not given
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Forecast:
+    """The age at which a weight is reached, in days since hatching.
+
+    ``cannot_tell`` is a sentence where there is no forecast; the ages are None then.
+    ``high_age_days`` is None where the upper limit lies beyond what the reference animals
+    can speak of. ``reached``: the weight stands in the record, and the ages are that day.
+    """
+
+    median_age_days: float | None
+    low_age_days: float | None
+    high_age_days: float | None
+    level: float
+    basis: str
+    animals_used: int
+    weighings_used: int
+    reached: bool
+    cannot_tell: str | None
+
+
+def forecast(
+    weighings: Iterable[tuple[float, float]],
+    target_g: float,
+    population: Population,
+    *,
+    level: float = 0.8,
+    now_age_days: float | None = None,
+    seed: int = 0,
+) -> Forecast:
+    """Forecast the age at *target_g* from weighings as (age in days, empty weight in grams).
+
+    *now_age_days* is the age today, if later than the last weighing: no forecast lies before
+    it. A weighing that the animal's others speak strongly against is left out.
+
+    Raises:
+        ValueError: a weight or the target not above 0 g, an age below 0, or a level that is
+            not between 0 and 1.
+    """
+    if not (target_g > 0 and np.isfinite(target_g)):
+        raise ValueError(f"a target weight must be above 0 g and finite, got {target_g!r}")
+    if not 0 < level < 1:
+        raise ValueError(f"a level must lie between 0 and 1, got {level!r}")
+    whole = history(weighings)
+    if not len(whole):
+        return _answer(population, level, 0, cannot_tell="no weighing yet")
+    record = set_aside(population.gompertz, whole)
+    target = float(np.log(target_g))
+    if record.log_g[-1] >= target:
+        day = record.reaches(target)
+        return _answer(population, level, len(record), ages=(day, day, day), reached=True)
+    now = max(float(whole.age_days[-1]), now_age_days or 0.0)
+    ages = _ages(population, record, target, level, now, seed)
+    return _answer(population, level, len(record), ages=ages)
+
+
+def _ages(
+    population: Population, record: History, target: float, level: float, now: float, seed: int
+) -> tuple[float, float, float | None]:
+    """Median, low and high age; given that the weight is not reached before *now*."""
+    skill = population.skill(len(record))
+    answer = population.answers(Question(record, target), seed)
+    days = expected_days(answer, skill.coefficients)
+    last = float(record.age_days[-1])
+    likely = spread(skill.errors, days, last / population.span_days)
+    middle = 0.0
+    if now > last:
+        since = float(np.log((now - last) / days))
+        left = likely.beyond(since)
+        if left is None:  # later than any animal ever was: nothing to go by but that
+            return now, now, None
+        likely, middle = left, max(0.0, left.high(0.5))
+    low, high = (
+        last + days * float(np.exp(error))
+        for error in (likely.low((1 - level) / 2), likely.high((1 + level) / 2))
+    )
+    horizon = now + HORIZON_SPANS * population.span_days
+    point = min(max(last + days * float(np.exp(middle)), now), horizon)
+    return point, min(max(low, now), point), max(high, point) if high < horizon else None
+
+
+def _answer(
+    population: Population,
+    level: float,
+    used: int,
+    *,
+    ages: tuple[float | None, float | None, float | None] = (None, None, None),
+    reached: bool = False,
+    cannot_tell: str | None = None,
+) -> Forecast:
+    return Forecast(
+        median_age_days=ages[0],
+        low_age_days=ages[1],
+        high_age_days=ages[2],
+        level=level,
+        basis=population.basis,
+        animals_used=population.animals,
+        weighings_used=used,
+        reached=reached,
+        cannot_tell=cannot_tell,
+    )
