@@ -6,7 +6,7 @@ import io
 import json
 import sys
 from collections.abc import Callable, Mapping, Sequence
-from contextlib import AbstractContextManager, closing, nullcontext
+from contextlib import closing
 from typing import Any
 
 from keeper import clock
@@ -32,8 +32,8 @@ from keeper.husbandry.reasons import because
 from keeper.reports.figures import plain
 from keeper.reports.words import because_text, sentence, word, word_of
 from keeper.rules.feeding import DueState
+from keeper.store.database import open_book
 from keeper.store.errors import BookError
-from keeper.store.locks import claim
 from keeper.store.species_files import load_profiles
 
 
@@ -46,7 +46,9 @@ def _new(given: argparse.Namespace) -> int:
 def _take_in(given: argparse.Namespace) -> int:
     if given.animals is None and given.diary is None:
         raise Wrong("no files")
-    with closing(_open(given)) as keeping, _alone(given, keeping):
+    with closing(_open_to_write(given)) as keeping:
+        if keeping.told is not None and not given.dry_run:
+            raise BookError(keeping.told)
         taken = take_in(keeping, animals=given.animals, diary=given.diary, dry_run=given.dry_run)
     if given.json:
         _write_json(taken_document(taken))
@@ -186,15 +188,16 @@ def _say_taken(taken: TakenIn, *, dry_run: bool) -> None:
         _say("nothing new" if taken.skipped else "nothing to take in", **counts)
 
 
+def _open_to_write(given: argparse.Namespace) -> Keeping:
+    return open_keeping(given.book, station=station_name(), now=clock.now, keeper=_user())
+
+
 def _open(given: argparse.Namespace) -> Keeping:
-    """Writable where it can be, even to read: a power cut may have left a write to roll back."""
-    station = station_name() if given.command == "take-in" else ""
-    return open_keeping(given.book, station=station, now=clock.now, keeper=_user())
+    """To read, without the writer's lock: a window may open beside it.
 
-
-def _alone(given: argparse.Namespace, keeping: Keeping) -> AbstractContextManager[object]:
-    """Nobody else writes between the look at what the book holds and the writing of the rest."""
-    return nullcontext() if given.dry_run else claim(given.book, station=keeping.book.station)
+    Not read-only for SQLite, which may have a write to roll back that a power cut left.
+    """
+    return Keeping(open_book(given.book, station=""), load_profiles(), clock.now)
 
 
 def _animal(keeping: Keeping, code: str) -> AnimalNow:

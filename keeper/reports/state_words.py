@@ -63,6 +63,7 @@ WORDS: Mapping[str, Mapping[str, str]] = {
         "travel or show": "travel or show",
         "other": "other",
     },
+    "Counting": {"counted": "counted", "excused": "excused", "shown only": "shown only"},
     "ShedStage": {"dull": "dull", "opaque": "opaque", "cleared": "cleared", "shed": "shed"},
     "Shed stage": {"dull": "Dull", "opaque": "Opaque", "cleared": "Cleared", "shed": "Shed"},
     "ShedQuality": {

@@ -9,7 +9,7 @@ import pytest
 from keeper.actions.csv_file import Wrong
 from keeper.actions.expecting import expect
 from keeper.husbandry.animal import Sex
-from keeper.store.locks import claim
+from keeper.store.locks import claim, lock_path
 from keeper.store.species_files import load_profiles
 from tests.unit.command_line import Run, run
 
@@ -158,6 +158,18 @@ def test_nothing_is_taken_in_while_another_window_writes_in_the_book(
 
     assert (said.code, later.code) == (2, 0)
     assert "open for writing at desk" in said.err
+
+
+def test_reading_asks_nobody_and_holds_nobody_up(run: Run, tmp_path: Path) -> None:
+    run("new", tmp_path / "a.book")
+
+    with claim(tmp_path / "a.book", station="desk"):
+        due = run("due", tmp_path / "a.book", "--on", "2026-03-18")
+        checked = run("check", tmp_path / "a.book")
+        holder = lock_path(tmp_path / "a.book").read_text()
+
+    assert (due.code, checked.code) == (0, 0)
+    assert "desk" in holder
 
 
 def test_an_empty_book_says_that_nothing_stands_in_it(run: Run, tmp_path: Path) -> None:
