@@ -10,7 +10,7 @@ from keeper.actions.due_board import E, empty_now_g
 from keeper.actions.keeping import Keeping, Written, animals_on
 from keeper.actions.life import EATEN, empties, expected_on
 from keeper.actions.noting import note
-from keeper.husbandry.animal import AnimalId
+from keeper.husbandry.animal import AnimalId, Sex, Stage
 from keeper.husbandry.events import (
     Heat,
     HoldSet,
@@ -42,6 +42,7 @@ _REMARKS_OF = timedelta(days=14)
 _HEAT_OF = timedelta(days=2)
 _NIGHTS_OF = timedelta(days=7)
 _HATCH_WEIGHT_OF = timedelta(days=14)
+_HELD_AGAINST_SIBLINGS = frozenset({Stage.HATCHLING, Stage.JUVENILE})
 
 USUAL_REFUSAL_RATE = 0.08
 USUAL_WORTH_OFFERS = 8
@@ -128,7 +129,7 @@ def _facts(
         refusals=counted_refusals(offers, signs, pages.holds_ever[key], profile),
         clock=shed_clock(row, signs, profile, stage, on, entries_on=entries_on),
         expected=expected_on(row, profile, row.weighed_on) if row.weighed_on else None,
-        clutch_median_g=clutch_g,
+        clutch_median_g=clutch_g if stage in _HELD_AGAINST_SIBLINGS else None,
         own_hatch_g=_hatch_weight(row, pages.weighings[key]),
         signs=signs,
         remarks=[r for r in pages.remarks[key] if on - r.happened.day <= _REMARKS_OF],
@@ -144,14 +145,21 @@ def _hatch_weight(row: AnimalNow, weighings: Sequence[Weighing]) -> float | None
     return first.weight_g if young else None
 
 
-def _clutch_medians(keeping: Keeping, rows: Iterable[AnimalNow]) -> dict[str, float]:
-    """Median empty weight of each clutch with three or more young in the room."""
-    weights: dict[str, list[float]] = defaultdict(list)
+def _siblings(row: AnimalNow) -> tuple[str | None, Sex]:
+    """Young that may be held against each other: of one clutch and one sex."""
+    return row.clutch, row.sex
+
+
+def _clutch_medians(
+    keeping: Keeping, rows: Iterable[AnimalNow]
+) -> dict[tuple[str | None, Sex], float]:
+    """Median empty weight of every three or more siblings in the room."""
+    weights: dict[tuple[str | None, Sex], list[float]] = defaultdict(list)
     for row in rows:
         grams = empty_now_g(row, keeping.profile(row))
         if row.clutch and grams is not None:
-            weights[row.clutch].append(grams)
-    return {clutch: median(grams) for clutch, grams in weights.items() if len(grams) >= 3}
+            weights[_siblings(row)].append(grams)
+    return {key: median(grams) for key, grams in weights.items() if len(grams) >= 3}
 
 
 def _house(keeping: Keeping, rows: Sequence[AnimalNow], pages: _Pages, on: date) -> HouseFacts:
