@@ -30,7 +30,11 @@ from keeper.husbandry.when import on_day
 from keeper.store.journal import batch
 
 NIGHT = date(2026, 11, 25)
-NAMES = ["Tansy", "Bracken", "Orrin", "Quill", "Merrow", "Sorrel", "Hob", "Reed", "Linnet", "Wick", "Campion", "Ash", "Fern", "Sedge", "Ingrid", "Thora", "Hesper", "Maud", "Alder", "Bryony", "Clove", "Dill", "Elder", "Flax", "Gorse", "Hazel", "Iris", "Juniper", "Kale", "Larch"]
+NAMES = tuple(
+    """Tansy Bracken Orrin Quill Merrow Sorrel Hob Reed Linnet Wick Campion Ash Fern Sedge Ingrid
+    Thora Hesper Maud Alder Bryony Clove Dill Elder Flax Gorse Hazel Iris Juniper Kale
+    Larch""".split()  # noqa: SIM905 - a list of names reads better as words
+)
 STATION = "trolley"
 
 

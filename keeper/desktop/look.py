@@ -27,6 +27,7 @@ class Look(QObject):
         self._column = Column.LARGE
         self._scale = 1.0
         self._dpi = 96.0
+        self._fonts: dict[Use, QFont] = {}
 
     @property
     def palette(self) -> Palette:
@@ -65,11 +66,14 @@ class Look(QObject):
         column, scale = column_for(size_px.width() * points, size_px.height() * points)
         if (column, scale, dpi) != (self._column, self._scale, self._dpi):
             self._column, self._scale, self._dpi = column, scale, dpi
+            self._fonts.clear()
             self.changed.emit()
 
     def font(self, use: Use) -> QFont:
-        """The font of a use at the present size."""
-        return font(use, self._column, self._scale)
+        """The font of a use at the present size, the caller's own to change."""
+        if use not in self._fonts:
+            self._fonts[use] = font(use, self._column, self._scale)
+        return QFont(self._fonts[use])
 
     def colour(self, role: str) -> QColor:
         """The colour of a role in the present light."""

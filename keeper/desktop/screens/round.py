@@ -35,7 +35,7 @@ class RoundScreen(QWidget):
         self._here: Standing | None = None
         self._last: Walk | None = None
         self._asking: Asking | None = None
-        self._stale, self._telling = True, False
+        self._stale, self._telling, self._refused = True, False, False
         self._walk_view, self._quiet_view = WalkView(look), QuietView(look)
         self._pages = QStackedLayout(self)
         for view in (self._quiet_view, self._walk_view):
@@ -106,6 +106,9 @@ class RoundScreen(QWidget):
     def _handle(self, step: Step) -> None:
         if step is None:
             return
+        if self._refused:
+            self._refused = False
+            self._notices.noted.emit("")
         if isinstance(step, Refused):
             self._asking = step.then
             self._refuse(step.sentence)
@@ -174,7 +177,7 @@ class RoundScreen(QWidget):
         row = here.walk.row_of(tub.line)
         rest = [t.line for t in row if t.line >= tub.line and sweep_covers(here.walk, t)]
         return Ground(
-            grades=self._keeping.profile(tub.animal).prey,
+            grades=here.profile(self._keeping, tub).prey,
             last_prey=here.last_prey,
             places=sweep_places(row, tub.line, rest),
             covered=frozenset(rest),
@@ -194,6 +197,7 @@ class RoundScreen(QWidget):
             self._notices.tell_written(written)
 
     def _refuse(self, sentence: str) -> None:
+        self._refused = True
         self._notices.refused.emit(sentence)
 
     def _show(self) -> None:
@@ -213,7 +217,7 @@ class RoundScreen(QWidget):
         counts = quiet_counts(due_rows(self._keeping, night), night, self._last)
         legend = {"Enter": "begin the round"} if counts.rows else {}
         if self._last is not None and left_in(self._last):
-            legend["5"] = "look at left in"
+            legend["5"] = "look again"
         self._quiet_view.show_counts(counts, legend)
         self._pages.setCurrentWidget(self._quiet_view)
 

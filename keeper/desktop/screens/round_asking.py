@@ -252,12 +252,7 @@ class Sweep:
             return GIVE_UP
         if key == "Enter":
             return Deed(verb=Verb.SWEEP, others=tuple(self.others.values()))
-        if key in self.places:
-            return replace(self, place=key)
-        tub = "10" if key == "0" else key
-        return (
-            Refused(f"Tub {tub} is not in the rest of this row.", self) if tub.isdigit() else None
-        )
+        return replace(self, place=key) if key in self.places else None
 
     def answered(self, result: Result, withheld: HoldKind | None = None) -> Sweep:
         """The exception of the typed place is *result*."""

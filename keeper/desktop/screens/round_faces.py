@@ -161,7 +161,7 @@ def who_of(tub: Tub, profile: SpeciesProfile) -> tuple[str, str]:
 
 def offer_shown(tub: Tub, profile: SpeciesProfile, prey: Prey | None) -> OfferWords:
     """What stands on the panel; *prey* where it was changed from the plan."""
-    name, count, mass_g = prey or (tub.plan.prey, tub.plan.count, tub.plan.mass_g)
+    name, count, mass_g = prey or _given(tub)
     caution, advice = caution_of(tub, profile)
     return OfferWords(
         place=_place(tub),
@@ -192,6 +192,13 @@ def spoken(prey: str, profile: SpeciesProfile) -> str:
         if f"{grade.kind} {grade.name}" == prey:
             return f"{grade.name} {grade.kind}"
     return prey
+
+
+def _given(tub: Tub) -> Prey:
+    """What was offered where something was, else what is planned."""
+    event = tub.offer.event if tub.offer is not None else None
+    told = event if event is not None and event.prey is not None else tub.plan
+    return told.prey, told.count, told.mass_g
 
 
 def _assumed(event: Offer) -> bool:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from datetime import datetime
 
 from keeper.actions.keeping import Keeping
@@ -40,10 +40,18 @@ class Standing:
     board: NightBoard
     times: list[datetime]
     stops: int
+    profiles: dict[str, SpeciesProfile] = field(default_factory=dict)
     prey: Prey | None = None
     last_prey: Prey | None = None
     looked: int = 0
     again: bool = False
+
+    def profile(self, keeping: Keeping, tub: Tub) -> SpeciesProfile:
+        """The profile of the animal in *tub*, looked up once a species."""
+        species = tub.animal.species
+        if species not in self.profiles:
+            self.profiles[species] = keeping.profile(tub.animal)
+        return self.profiles[species]
 
     @property
     def not_reached(self) -> int:
@@ -84,7 +92,8 @@ def walk_face(
     face = _tub_face(keeping, here, tub, asking) if tub else _end_face(keeping, here)
     pace, ends = pace_words(here.times, here.waiting, now)
     right = _right(here)
-    aside = ", ".join(part for part in (f"{here.name.lower()}: {right[0]}", ends) if part)
+    line = f", line {tub.line}" if tub else ""
+    aside = ", ".join(part for part in (f"{here.name.lower()}{line}: {right[0]}", ends) if part)
     night = here.board.night(
         here.walk.cursor,
         aside=aside if small else "rows in walking order, tubs downward",
@@ -98,9 +107,9 @@ def walk_face(
 
 
 def _tub_face(keeping: Keeping, here: Standing, tub: Tub, asking: Asking | None) -> WalkFace:
-    walk, profile = here.walk, keeping.profile(tub.animal)
+    walk, profile = here.walk, here.profile(keeping, tub)
     row = walk.row_of(tub.line)
-    profiles = {each.plan.animal: keeping.profile(each.animal) for each in row}
+    profiles = {each.plan.animal: here.profile(keeping, each) for each in row}
     others = asking.others if isinstance(asking, Sweep) else {}
     shown = row_shown(row, tub.line, profiles, others)
     rack, number = tub.row
@@ -132,7 +141,7 @@ def _end_face(keeping: Keeping, here: Standing) -> WalkFace:
     walk = here.walk
     last = walk.tubs[max((t.line for t in walk.tubs if t.offer), default=1) - 1]
     row = walk.row_of(last.line)
-    profiles = {each.plan.animal: keeping.profile(each.animal) for each in row}
+    profiles = {each.plan.animal: here.profile(keeping, each) for each in row}
     checks = here.unproved > 0 and not walk.checking
     return WalkFace(
         head=here.name,

@@ -20,7 +20,7 @@ from keeper.desktop.widgets.pad import PadLegend
 from keeper.desktop.widgets.words_line import HeadLine
 from keeper.husbandry.events import Result
 from keeper.husbandry.place import place_of
-from keeper.reports.figures import GAP, counted, day
+from keeper.reports.figures import counted, day
 
 STATES = ("due", "hold", "not due", "cannot tell")
 _DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
@@ -96,7 +96,7 @@ class QuietView(QWidget):
     def show_counts(self, counts: NightCounts, legend: Mapping[str, str]) -> None:
         """Show *counts* and what the pad does now."""
         due = dict(zip(counts.columns, counts.total.counts, strict=True)).get("due", 0)
-        self._head.show_words("Round", (("none open", False),), (f"{due}{GAP}due tonight",))
+        self._head.show_words("Round", (("none open", False),), (f"{due} due tonight",))
         self._table.show_counts(counts)
         self.pad.show_meanings(meanings(legend, frozenset()))
         self._lay_out()

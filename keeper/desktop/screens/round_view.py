@@ -81,6 +81,9 @@ class WalkView(QWidget):
         beside.addWidget(self._strip)
         beside.addWidget(self._because, 1)
         beside.addWidget(self.pad)
+        for piece in (self._head, self._strip, self._because, self._map):
+            piece.lie_on("ground")
+        self._panel.lie_on("sheet")
         self.row.set_panel(self._panel)
         self.row.set_below(self._map)
         self.row.set_side(side)

@@ -30,6 +30,12 @@ class Drawn(QLabel):
         self.look = look
         self.setTextFormat(Qt.TextFormat.PlainText)
         look.changed.connect(self._redraw)
+        self._paper: str | None = None
+
+    def lie_on(self, paper: str) -> None:
+        """Fill the ground with the colour of the role *paper*, so that nothing beneath is drawn."""
+        self._paper = paper
+        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
 
     def tell(self, words: str) -> None:
         """Give the content in words and redraw."""
@@ -53,6 +59,8 @@ class Drawn(QLabel):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self)
+        if self._paper is not None:
+            painter.fillRect(self.rect(), self.look.colour(self._paper))
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         self.paint(painter)
         painter.end()

@@ -69,7 +69,8 @@ class CountsTable(Drawn):
         base += high
         self._paint_rule(painter, base - 0.68 * high, "line")
         total = tuple(str(count) for count in counts.total.counts)
-        self._paint_line(painter, base, (counts.total.name, *total), Use.LINE_TITLE, "ink")
+        base += look.u(4, 3)
+        self._paint_line(painter, base, (counts.total.name, *total), Use.PAGE_NAME, "ink")
         self._paint_notes(painter, base + look.u(10, 8), notes)
 
     def _lines(self, most: int) -> list[tuple[str, tuple[str, ...]]]:

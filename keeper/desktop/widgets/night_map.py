@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtCore import QPointF, QRectF, QSizeF, Qt
 from PySide6.QtGui import QPainter, QPixmap, QPolygonF
 from PySide6.QtWidgets import QWidget
 
@@ -93,6 +93,7 @@ class NightMap(Drawn):
         self._picture = QPixmap()
         self._drawn: Night | None = None
         self._drawn_for: tuple[object, ...] = ()
+        self._tallied: dict[float, object] = {}
 
     def show_night(self, night: Night) -> None:
         """Show *night*."""
@@ -130,9 +131,7 @@ class NightMap(Drawn):
             self._paint_heading(painter, head)
         self._paint_map(painter, QRectF(0, letters, self.width(), bottom - letters))
         if old is None or (old.tallies, old.pace) != (new.tallies, new.pace):
-            top = self.height() - look.u(16, 10.4)
-            _clear(painter, QRectF(0, top - 1, self.width(), self.height()))
-            self._paint_tallies(painter, top)
+            self._paint_tallies(painter, self.height() - look.u(16, 10.4))
 
     def _paint_heading(self, painter: QPainter, base: float) -> None:
         look = self.look
@@ -161,9 +160,9 @@ class NightMap(Drawn):
                 column = next(every)
                 if index == 0 and moved:
                     self._paint_letter(painter, QPointF(column.left(), rect.top()), number)
-                if not before or before[index] != row:
-                    _clear(painter, column.adjusted(-1, -1, 0, 1))
-                    self._paint_column(painter, column, row)
+                was = before[index] if before else ()
+                if was is not row:
+                    self._paint_column(painter, column, row, was)
                 if moved and (number, index) == new.current:
                     self._paint_marker(painter, column)
 
@@ -174,16 +173,27 @@ class NightMap(Drawn):
         here = night.current is not None and night.current[0] == number
         set_line(painter, place, night.racks[number].letter, font, look.colour(_INK[here]))
 
-    def _paint_column(self, painter: QPainter, rect: QRectF, row: tuple[TileState, ...]) -> None:
+    def _paint_column(
+        self,
+        painter: QPainter,
+        rect: QRectF,
+        row: tuple[TileState, ...],
+        was: tuple[TileState, ...],
+    ) -> None:
+        """The cells of *row* that are not as they were; the current one spreads by a pixel."""
         gap = 2 if rect.width() > 9 else 1
         high = rect.height() / max(1, len(row))
-        for index, state in enumerate(row):
-            top, end = round(index * high), round((index + 1) * high)
-            tall = max(1, end - top - gap)
-            cell = QRectF(rect.left(), rect.top() + top, max(1, rect.width() - gap), tall)
-            if state is TileState.CURRENT:
-                cell = cell.adjusted(-1, -1, 1, 1)
-            paint_small(painter, cell, state, self.look.palette)
+        changed = [n for n, state in enumerate(row) if not was or was[n] is not state]
+        for last in (False, True):
+            for index in changed:
+                if (row[index] is TileState.CURRENT) is not last:
+                    continue
+                top, end = round(index * high), round((index + 1) * high)
+                tall = max(1, end - top - gap)
+                cell = QRectF(rect.left(), rect.top() + top, max(1, rect.width() - gap), tall)
+                spread = cell.adjusted(-1, -1, 1, 1)
+                _clear(painter, spread)
+                paint_small(painter, spread if last else cell, row[index], self.look.palette)
 
     def _paint_marker(self, painter: QPainter, column: QRectF) -> None:
         top, half = column.bottom() + self.look.u(0.9, 0.7), self.look.u(2.8, 2.2)
@@ -198,47 +208,66 @@ class NightMap(Drawn):
         painter.drawPolygon(QPolygonF(corners))
 
     def _paint_tallies(self, painter: QPainter, top: float) -> None:
+        """The tallies and the pace that changed; all of them where their places did."""
+        spots, pace = self._spots(top)
+        before, self._tallied = self._tallied, {**spots, pace: self._night.pace}
+        if self._drawn is None or set(before) != set(self._tallied):
+            _clear(painter, QRectF(0, top - 1, self.width(), self.height()))
+            before = {}
+        for left, tally in spots.items():
+            if before.get(left) != tally:
+                self._paint_tally(painter, QPointF(left, top), tally)
+        if before.get(pace) != self._night.pace:
+            self._paint_pace(painter, QPointF(pace, top))
+
+    def _spots(self, top: float) -> tuple[dict[float, Tally], float]:
+        """Where each tally begins, and the pace after them."""
         look, night = self.look, self._night
-        size = (look.u(7.6, 5.8), look.u(6.2, 4.6))
-        widths = [self._tally_width(tally, size[0]) for tally in night.tallies]
-        uses = (Use.BODY_STRONG, Use.TABLE)
-        lines = zip(uses, night.pace, strict=True)
+        widths = [self._tally_width(tally) for tally in night.tallies]
+        lines = zip((Use.BODY_STRONG, Use.TABLE), night.pace, strict=True)
         pace = max(advance(look.font(use), words) for use, words in lines)
         pieces = len(widths) + bool(pace)
         spare = self.width() - sum(widths) - pace
         air = max(look.u(1), min(look.u(16), spare / max(1, pieces - 1)))
-        left = 0.0
+        spots, left = {}, 0.0
         for tally, width in zip(night.tallies, widths, strict=True):
-            self._paint_tally(painter, QRectF(left, top, *size), tally, width)
+            spots[round(left, 1)] = tally
             left += width + air
-        self._paint_pace(painter, QPointF(left, top + size[1]), self.width() - left + 1)
+        return spots, round(left, 1)
 
-    def _tally_width(self, tally: Tally, tile: float) -> float:
+    def _tile_size(self) -> QSizeF:
+        return QSizeF(self.look.u(7.6, 5.8), self.look.u(6.2, 4.6))
+
+    def _tally_width(self, tally: Tally) -> float:
         count = advance(self.look.font(Use.LINE_TITLE), str(tally.count))
         words = advance(self.look.font(Use.TABLE), tally.words)
-        return max(words, tile + self.look.u(2) + count)
+        return max(words, self._tile_size().width() + self.look.u(2) + count)
 
-    def _paint_tally(self, painter: QPainter, tile: QRectF, tally: Tally, room: float) -> None:
-        look = self.look
+    def _paint_tally(self, painter: QPainter, place: QPointF, tally: Tally) -> None:
+        look, tile = self.look, QRectF(place, self._tile_size())
+        room = self._tally_width(tally)
+        _clear(painter, QRectF(place.x() - 0.5, place.y() - 1, room + 1, self.height()))
         text = "" if tally.state is TileState.CURRENT else None
         stamp_tile(painter, tile, tally.state, look.palette, text)
         count = look.font(Use.LINE_TITLE)
         base = tile.center().y() + cap_height(count) / 2
-        place = QPointF(tile.right() + look.u(2, 1.6), base)
-        set_line(painter, place, str(tally.count), count, look.colour("ink"))
+        beside = QPointF(tile.right() + look.u(2, 1.6), base)
+        set_line(painter, beside, str(tally.count), count, look.colour("ink"))
         under = QPointF(tile.left(), tile.bottom() + look.u(5.6, 4.1))
         font = look.font(Use.TABLE)
         set_line(painter, under, tally.words, font, look.colour("ink2"), room=room + 1)
 
-    def _paint_pace(self, painter: QPainter, place: QPointF, room: float) -> None:
+    def _paint_pace(self, painter: QPainter, place: QPointF) -> None:
         look, (first, second) = self.look, self._night.pace
-        strong = look.font(Use.BODY_STRONG)
-        above = QPointF(place.x(), place.y() - look.u(1.2, 0.8))
-        under = QPointF(place.x(), place.y() + look.u(5.6, 4.1))
-        fitted = font_to_fit(strong, first, room, 8.0)
-        set_line(painter, above, first, fitted, look.colour("ink"), room=room)
+        room = self.width() - place.x() + 1
+        _clear(painter, QRectF(place.x() - 0.5, place.y() - 1, room, self.height()))
+        base = place.y() + self._tile_size().height()
+        above, under = base - look.u(1.2, 0.8), base + look.u(5.6, 4.1)
+        fitted = font_to_fit(look.font(Use.BODY_STRONG), first, room, 8.0)
+        left = place.x()
+        set_line(painter, QPointF(left, above), first, fitted, look.colour("ink"), room=room)
         font = look.font(Use.TABLE)
-        set_line(painter, under, second, font, look.colour("ink2"), room=room)
+        set_line(painter, QPointF(left, under), second, font, look.colour("ink2"), room=room)
 
 
 _INK = {True: "ink", False: "ink2"}
