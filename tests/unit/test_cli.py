@@ -172,6 +172,15 @@ def test_reading_asks_nobody_and_holds_nobody_up(run: Run, tmp_path: Path) -> No
     assert "desk" in holder
 
 
+def test_reading_takes_no_lock(run: Run, tmp_path: Path) -> None:
+    run("new", tmp_path / "a.book")
+    lock_path(tmp_path / "a.book").unlink()
+
+    run("due", tmp_path / "a.book", "--on", "2026-03-18")
+
+    assert not lock_path(tmp_path / "a.book").exists()
+
+
 def test_an_empty_book_says_that_nothing_stands_in_it(run: Run, tmp_path: Path) -> None:
     run("new", tmp_path / "a.book")
 
