@@ -210,3 +210,9 @@ def test_a_meal_outside_its_target_but_inside_the_stages_band_says_so() -> None:
 
     assert offered(choice) == ("mouse hopper", 1)
     assert "over target" in whys(choice)
+
+
+def test_meals_a_little_below_the_target_are_no_reason_to_go_up() -> None:
+    nearly = [meal("2026-09-09", count=2), meal("2026-09-16", count=2)]  # 9 g of 9.6 g
+
+    assert offered(choose(80, *nearly)) == ("mouse fuzzy", 2)
