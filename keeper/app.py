@@ -22,10 +22,11 @@ from keeper.desktop.main_window import MainWindow
 from keeper.desktop.places import Place
 from keeper.desktop.remembered import last_book, remember_book, remember_light, was_red_lamp
 from keeper.desktop.screens.records import RecordsScreen
+from keeper.desktop.screens.round import RoundScreen
 from keeper.desktop.screens.welcome import WelcomeScreen
-from keeper.rehearsal import demo_book
+from keeper.rehearsal.collection import demo_book
 
-PLACES: dict[str, Maker] = {"Records": RecordsScreen}
+PLACES: dict[str, Maker] = {"Round": RoundScreen, "Records": RecordsScreen}
 """The places by name, in the order of the strip."""
 
 WELCOME_KEY = "F2"
