@@ -154,8 +154,8 @@ def test_an_animal_of_unknown_stage_is_offered_what_she_last_ate() -> None:
 
 
 def test_a_fat_animal_is_not_taken_up_a_grade() -> None:
-    fat = fed("2026-09-01", body_score=4.5, scored_on=day("2026-09-10"))
+    fat = fed("2026-09-05", body_score=4.5, scored_on=day("2026-09-10"))
     small = [an_offer(f"2026-09-0{night}", prey="mouse fuzzy") for night in (1, 5)]
 
     assert tonight(fat, recent=small, empty_g=150).offer[0].prey == "mouse fuzzy"
-    assert tonight(fed("2026-09-01"), recent=small, empty_g=150).offer[0].prey == "mouse hopper"
+    assert tonight(fed("2026-09-05"), recent=small, empty_g=150).offer[0].prey == "mouse hopper"
