@@ -157,5 +157,5 @@ def test_a_fat_animal_is_not_taken_up_a_grade() -> None:
     fat = fed("2026-09-05", body_score=4.5, scored_on=day("2026-09-10"))
     small = [an_offer(f"2026-09-0{night}", prey="mouse fuzzy") for night in (1, 5)]
 
-    assert tonight(fat, recent=small, empty_g=150).offer[0].prey == "mouse fuzzy"
-    assert tonight(fed("2026-09-05"), recent=small, empty_g=150).offer[0].prey == "mouse hopper"
+    assert tonight(fat, recent=small, empty_g=125).offer[0].prey == "mouse fuzzy"
+    assert tonight(fed("2026-09-05"), recent=small, empty_g=125).offer[0].prey == "mouse hopper"
