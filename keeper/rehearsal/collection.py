@@ -13,7 +13,7 @@ from keeper.rehearsal import house, planted
 from keeper.rehearsal.crowd import crowd
 from keeper.rehearsal.diary import Clock
 from keeper.rehearsal.household import Household, Plot
-from keeper.rehearsal.planted import Planted
+from keeper.rehearsal.seen import Planted, all_planted
 from keeper.rules.nights import feed_nights
 
 STATION, KEEPER = "rehearsal", "Ansa"
@@ -29,11 +29,21 @@ _MORNING = time(8, 0)
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Rehearsal:
-    """A collection as it was lived: the open book, the household behind it, what is planted."""
+    """A collection with the household behind it; lived once *household* has lived."""
 
     keeping: Keeping
     household: Household
-    planted: tuple[Planted, ...]
+    plot: Plot
+    clock: Clock
+
+    def finish(self) -> None:
+        """Live what is left to live; the clock then stands at the next morning."""
+        self.household.live()
+        self.clock.set(self.plot.last + timedelta(days=1), _MORNING)
+
+    def planted(self) -> tuple[Planted, ...]:
+        """What was planted and from which day it can be seen, once all is lived."""
+        return all_planted(self.keeping, self.plot) if self.plot.spells else ()
 
 
 def make_collection(
@@ -49,13 +59,17 @@ def make_collection(
 
     The same arguments give the same book. From 80 animals and 3 years on it holds the
     invented house with all that is planted; what is over is a crowd without a story.
+
+    Raises:
+        NotABook: something is at *path* already.
+        ValueError: fewer than one animal or one year, or nights that are no rule.
     """
-    return rehearse(
-        path, animals=animals, years=years, seed=seed, ends_on=ends_on, nights=nights
-    ).keeping
+    made = rehearsal(path, animals=animals, years=years, seed=seed, ends_on=ends_on, nights=nights)
+    made.finish()
+    return made.keeping
 
 
-def rehearse(
+def rehearsal(
     path: Path,
     *,
     animals: int = HOUSE_ANIMALS,
@@ -65,12 +79,7 @@ def rehearse(
     nights: str = WEDNESDAY_SATURDAY,
     zone: tzinfo = UTC,
 ) -> Rehearsal:
-    """As ``make_collection``, with what was planted and the truth behind the records.
-
-    Raises:
-        NotABook: something is at *path* already.
-        ValueError: fewer than one animal or one year, or nights that are no rule.
-    """
+    """As ``make_collection``, but nothing of it is lived yet."""
     if animals < 1 or years < 1:
         raise ValueError(
             f"a collection has 1 animal and 1 year or more, got {animals!r} and {years!r}"
@@ -79,14 +88,10 @@ def rehearse(
     hand = Clock(datetime.combine(first, _MORNING, zone))
     keeping = _new(path, hand, seed)
     set_feed_nights(keeping, nights)
-    plot = _plot(
-        animals, first, ends_on, seed, feed_nights(nights.split(), first, ends_on + _AHEAD)
-    )
+    feeding = feed_nights(nights.split(), first, ends_on + _AHEAD)
+    plot = _plot(animals, first, ends_on, seed, feeding)
     household = Household(keeping, hand, plot, seed)
-    household.live()
-    hand.set(ends_on + timedelta(days=1), _MORNING)
-    told = planted.all_planted(household, plot) if _is_house(animals, first, ends_on) else ()
-    return Rehearsal(keeping=keeping, household=household, planted=told)
+    return Rehearsal(keeping=keeping, household=household, plot=plot, clock=hand)
 
 
 def demo_book(path: Path, now: Callable[[], datetime] = clock.now) -> Path:
@@ -96,13 +101,14 @@ def demo_book(path: Path, now: Callable[[], datetime] = clock.now) -> Path:
         NotABook: something is at *path* already.
     """
     at = now()
-    rehearsal = rehearse(
+    made = rehearsal(
         path,
         ends_on=at.date() - timedelta(days=1),
         nights=_nights_with(at.date()),
         zone=at.tzinfo or UTC,
     )
-    rehearsal.keeping.close()
+    made.finish()
+    made.keeping.close()
     return path
 
 

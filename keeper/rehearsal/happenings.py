@@ -126,8 +126,6 @@ def _expect_eggs(room: Room, resident: Resident, laying: Laying) -> None:
         _expect(room, resident, laying.pre_lay, Turn.LOOK, "daily round", _shed_before_eggs)
     if not laying.pending:
         _expect(room, resident, laying.laid, Turn.LOOK, "clutch", _laid(laying))
-        after = Sign(laying.laid + timedelta(days=28), ShedStage.SHED, ShedQuality.WHOLE)
-        expect_signs(room, resident, [after])
 
 
 def _swollen(resident: Resident, happened: Happened) -> list[AboutAnimal]:

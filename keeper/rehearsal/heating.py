@@ -3,6 +3,7 @@
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date, time
+from functools import lru_cache
 from random import Random
 
 from keeper.husbandry.events import Heat, Zone
@@ -27,6 +28,7 @@ class ColdSpell:
         return row == self.row and self.first <= day <= self.last
 
 
+@lru_cache(maxsize=50_000)
 def row_of(written: str | None) -> str | None:
     """``A1`` of ``A1·3``; None where no row is named."""
     place = place_of(written or "")

@@ -1,7 +1,7 @@
 """The house lived through day by day, from the first to the last."""
 
 from collections import defaultdict
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date, time, timedelta
 from random import Random
@@ -23,7 +23,7 @@ from keeper.rules.nights import next_night
 from keeper.rules.prey import choose_prey
 from keeper.rules.stages import figures_of
 
-CAME, WEIGHED = time(17, 0), time(17, 20)
+CAME, WEIGHED, NIGHT = time(17, 0), time(17, 20), time(23, 50)
 MEASURE_DAYS = 75
 ONE_DAY = timedelta(days=1)
 
@@ -60,14 +60,28 @@ class Household:
         self.room = Room(self._diary)
         self._feeding = Feeding(self.room, plot.nights, plot.spells, plot.unrecorded)
         self._weigh_day = next_night(plot.first, plot.nights).weekday()
+        self._next = plot.first
         self._coming = _by_day(plot.characters)
 
     def live(self) -> None:
-        day = self._plot.first
-        while day <= self._plot.last:
+        """What is left, up to the last day."""
+        for _ in self.days():
+            pass
+
+    def days(self) -> Iterator[date]:
+        """Live day after day; each is handed out at its end, the book perhaps a month behind."""
+        while self._next <= self._plot.last:
+            day = self._next
+            self._next += ONE_DAY
             self._live(day)
-            day += ONE_DAY
-        self._diary.enter_all(self._plot.last)
+            if day == self._plot.last:
+                self.enter(day)
+            yield day
+
+    def enter(self, day: date) -> None:
+        """Bring the book up to the evening of *day*, and the clock with it."""
+        self._diary.enter_all(day)
+        self._clock.set(day, NIGHT)
 
     def _live(self, day: date) -> None:
         plot = self._plot
@@ -181,6 +195,8 @@ def _now(newcomer: Newcomer, animal: AnimalId) -> AnimalNow:
         animal=animal,
         code=newcomer.code,
         species=newcomer.species,
+        name=newcomer.name,
+        line=newcomer.line,
         clutch=newcomer.clutch,
         dam=newcomer.dam,
         sire=newcomer.sire,
@@ -191,6 +207,7 @@ def _now(newcomer: Newcomer, animal: AnimalId) -> AnimalNow:
         status=Status.KEPT,
         status_on=day if newcomer.bought else None,
         place=newcomer.place,
+        place_since=day,
     )
 
 

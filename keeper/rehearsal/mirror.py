@@ -107,7 +107,8 @@ class Mirror:
             case Sexed():
                 self.now = replace(self.now, sex=event.sex, sexed_by=event.sexed_by)
             case Moved():
-                self.now = replace(self.now, place=event.place)
+                day = event.happened.day
+                self.now = replace(self.now, place=event.place, place_since=day)
             case Stock():
                 day = event.happened.day
                 self.now = replace(self.now, status=event.status, status_on=day)

@@ -1,29 +1,12 @@
-"""What is planted in the invented house, and from which day its records allow it to be seen."""
+"""What is planted in the invented house: scripts of single animals, cold rows, a lost night."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import date, timedelta
 
 from keeper.rehearsal.character import Script
 from keeper.rehearsal.heating import ColdSpell
-from keeper.rehearsal.household import Household, Plot
 
-Weighed = tuple[date, float]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Planted:
-    """code: of an animal, or a row. what: kind of line on the watch, or what else shows it.
-
-    on: first day on which the data allow it to be seen.
-    """
-
-    code: str
-    what: str
-    on: date
-
-
-SLIGHT, LATE_STARTER, LONG_OPAQUE, LATE_SHED = "HS-54", "HS-66", "HS-37", "CO-02"
+SLIGHT, LATE_STARTER, LONG_OPAQUE, LATE_SHED = "HS-54", "HS-66", "HS-36", "CO-02"
 LOSING, BROUGHT_UP, ARRIVED = "CO-03", "CO-05", "CO-16"
 READY, NEAR, FAR, UNTOLD, BEFORE_EGGS = "HS-05", "HS-23", "HS-43", "HS-15", "HS-03"
 HEAVIER, LIGHTER = "HS-39", "HS-40"
@@ -69,7 +52,3 @@ def night_unrecorded(nights: Sequence[date], last: date) -> date:
     """A night with the shorter wait after it, so that nobody goes without for ten days."""
     before, night, after = [night for night in nights if night <= last][-8:-5]
     return night if after - night < night - before else after
-
-
-def all_planted(household: Household, plot: Plot) -> tuple[Planted, ...]:
-    return ()
