@@ -10,6 +10,7 @@ from keeper.actions.due_board import E, empty_now_g
 from keeper.actions.keeping import Keeping, Written, animals_on
 from keeper.actions.life import EATEN, empties, expected_on
 from keeper.actions.noting import note
+from keeper.actions.own_growth import OwnGrowth
 from keeper.husbandry.animal import AnimalId, Sex, Stage
 from keeper.husbandry.events import (
     Heat,
@@ -65,11 +66,13 @@ class _Pages:
 
 def watch_lines(keeping: Keeping, on: date) -> tuple[WatchLine, ...]:
     """Everything that needs a look on the day *on*, worst first."""
-    rows = [row for row in animals_on(keeping, on) if row.in_the_room]
+    everyone = animals_on(keeping, on)
+    rows = [row for row in everyone if row.in_the_room]
+    growth = OwnGrowth(keeping, everyone, on)
     pages = _pages(keeping, [row.animal for row in rows], on)
     clutches = _clutch_medians(keeping, rows)
     facts = [
-        _facts(row, keeping.profile(row), pages, clutches.get(row.clutch or ""), on) for row in rows
+        _facts(row, growth.profile(row), pages, clutches.get(_siblings(row)), on) for row in rows
     ]
     return watch(facts, _house(keeping, rows, pages, on), on)
 

@@ -10,7 +10,7 @@ from keeper.husbandry.events import HoldSet, Override, Snooze
 from keeper.husbandry.now import AnimalNow
 from keeper.store.database import Book
 from keeper.store.journal import BatchId, EntryKey
-from keeper.store.rows import TABLES, columns_of, day_number, from_row, select_columns
+from keeper.store.rows import TABLES, columns_of, day_number, day_of, from_row, select_columns
 from keeper.store.schema import ANIMAL_COLUMNS
 from keeper.store.standing import WHOLE, stands
 from keeper.store.state import as_of
@@ -98,6 +98,25 @@ def recent(
     execute = book.connection.execute
     return {
         animal: [from_row(kind, row) for row in reversed(execute(sql, (animal, most)).fetchall())]
+        for animal in animals
+    }
+
+
+def fasted_weights(
+    book: Book, animals: Iterable[AnimalId], fasted_days: int
+) -> dict[AnimalId, list[tuple[date, float]]]:
+    """Days and grams of each animal's weighings with no meal in the *fasted_days* before."""
+    sql = f"""SELECT e.day, e.weight_mg FROM weighing e
+        WHERE e.animal = ? AND {stands("e")} AND NOT EXISTS (SELECT 1 FROM offer x
+            WHERE x.animal = e.animal AND x.at BETWEEN e.at - ? AND e.at
+            AND x.result IN ('taken', 'part taken') AND {stands("x")})
+        ORDER BY e.at, e.batch, e.seq"""
+    seconds = fasted_days * 86_400
+    return {
+        animal: [
+            (day_of(day), mg / 1000)
+            for day, mg in book.connection.execute(sql, (animal, seconds)).fetchall()
+        ]
         for animal in animals
     }
 
