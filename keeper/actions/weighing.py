@@ -2,22 +2,28 @@
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 
 from keeper.actions import undoing
 from keeper.actions.keeping import Keeping, Written, animals_on
 from keeper.actions.life import Life, empties, expected_on, life_of
+from keeper.actions.marks import MARKS
 from keeper.actions.noting import note
+from keeper.actions.round_entries import write
 from keeper.husbandry.events import Weighing
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.when import at_instant
+from keeper.reports.figures import GAP
 from keeper.rules.slips import Range, Verdict, expected_range, judge
 from keeper.rules.weights import Empty
 from keeper.store import reading
+from keeper.store.journal import EntryKey
 from keeper.store.reading import Batch
+from keeper.store.rows import day_number
 
 VERB = "weigh"
+_ZERO = re.compile(r"0+(?:[.,]0+)?")
 _DIGITS = re.compile(r"\d{1,6}(?:[.,]\d{1,3})?|[.,]\d{1,3}")
 
 
@@ -54,7 +60,11 @@ def typed_grams(text: str) -> float:
 
 
 class WeighIn:
-    """A walk along the scales. cursor is an index into *animals*."""
+    """A walk along the scales. cursor is an index into *animals*; at their end nobody is left.
+
+    written: grams weighed on the day of the walk, by index. bag_g: an empty bag or tub that
+    every typed weight holds until it is set to 0.
+    """
 
     def __init__(
         self, keeping: Keeping, on: date | None = None, resolution_g: float | None = None
@@ -63,29 +73,45 @@ class WeighIn:
         self._on = on or keeping.today
         self._asked: tuple[int, float] | None = None
         self._since = _newest_batch(keeping)
+        self._scales: dict[int, OnScale] = {}
+        self._entries: dict[int, EntryKey] = {}
+        self._last_bag_g: float | None = None
         self.resolution_g = resolution_g
-        self.animals = [row for row in animals_on(keeping, self._on) if row.in_the_room]
+        self.bag_g = 0.0
+        self.animals: list[AnimalNow] = []
         self.written: dict[int, float] = {}
         self.cursor = 0
+        self.read_again()
+        self.cursor = self._first_left()
 
     @property
     def current(self) -> AnimalNow | None:
         return self.animals[self.cursor] if self.cursor < len(self.animals) else None
 
+    def read_again(self) -> None:
+        """Read the room and what was weighed today afresh; the cursor stays with its animal."""
+        here = self.current
+        self._scales.clear()
+        self.animals = [row for row in animals_on(self._keeping, self._on) if row.in_the_room]
+        by_animal = {row.animal: index for index, row in enumerate(self.animals)}
+        weighed = reading.all_of(self._keeping.book, Weighing, "e.day = ?", day_number(self._on))
+        known = [entry for entry in weighed if entry.event.animal in by_animal]
+        self.written = {by_animal[e.event.animal]: e.event.weight_g for e in known}
+        self._entries = {by_animal[e.event.animal]: e.key for e in known}
+        if here is not None:
+            self.cursor = by_animal.get(here.animal, min(self.cursor, len(self.animals)))
+
     def on_scale(self, index: int | None = None) -> OnScale:
         """What is known of the animal at *index*, or of the one at the cursor."""
-        row = self.animals[self.cursor if index is None else index]
-        life = life_of(self._keeping, row.animal, self._on)
-        last = empties(life.weighings, life.meals, self._keeping.profile(row))
-        return OnScale(
-            animal=row,
-            range=self._range(row, life),
-            last=tuple(last[-5:]),
-            scale_g=tuple(w.weight_g for w in life.weighings[-5:]),
-        )
+        at = self.cursor if index is None else index
+        if at not in self._scales:
+            self._scales[at] = self._read_scale(self.animals[at])
+        return self._scales[at]
 
     def weigh(self, text: str) -> Written | Asks:
-        """Write the typed weight and go on, or ask for it again; it is never changed.
+        """Write the typed weight less the bag and go on, or ask again; it is never changed.
+
+        A weight of the same day is corrected: the old one stays in the book, struck through.
 
         Raises:
             ValueError: not a weight at all, in one sentence; the cursor stays.
@@ -93,7 +119,7 @@ class WeighIn:
         row = self.current
         if row is None:
             raise ValueError("The walk is at its end; − steps back.")
-        grams = typed_grams(text)
+        grams = self.net_g(text)
         verdict = self._judged(grams)
         if not verdict.accepted:
             self._asked = (self.cursor, grams)
@@ -104,12 +130,44 @@ class WeighIn:
             weight_g=grams,
             resolution_g=self.resolution_g,
             typed_twice=verdict.typed_twice,
+            note=f"bag of {self.bag_g:g} g taken off" if self.bag_g else None,
         )
         where = f"{row.place or ''} {row.name or row.code}".strip()
-        written = note(self._keeping, VERB, weighing, where=where, what=f"{grams:g} g")
+        twice = ", typed twice" if verdict.typed_twice else ""
+        what = f"{grams:g}{GAP}g{twice}"
+        old = [self._entries[self.cursor]] if self.cursor in self._entries else []
+        written = write(self._keeping, VERB, [weighing], old, where=where, what=what)
         self.written[self.cursor] = grams
+        self._entries[self.cursor] = EntryKey(written.batch, 0)
+        self._scales.pop(self.cursor, None)
         self.step(+1)
         return written
+
+    def net_g(self, text: str) -> float:
+        """The typed weight without the bag.
+
+        Raises:
+            ValueError: not a weight, or no more than the bag, in one sentence.
+        """
+        grams = typed_grams(text)
+        if grams <= self.bag_g:
+            raise ValueError(
+                f"{grams:g} g is no more than the bag of {self.bag_g:g} g;"
+                " 0 and + if no bag is on the scale"
+            )
+        return round(grams - self.bag_g, 3)
+
+    def take_off_bag(self, text: str) -> float:
+        """The typed weight is the empty bag's from now on; 0 takes nothing off. Returns grams.
+
+        Raises:
+            ValueError: not a weight, in one sentence.
+        """
+        grams = 0.0 if _ZERO.fullmatch(text.strip()) else typed_grams(text)
+        self._last_bag_g = self.bag_g or self._last_bag_g
+        self.bag_g = grams
+        self._asked = None
+        return grams
 
     def step(self, by: int) -> None:
         """On or back by *by* animals; nothing is written or taken back."""
@@ -124,17 +182,47 @@ class WeighIn:
         self.cursor = codes.index(animal.animal)
         self._asked = None
 
+    def mark(self, digit: str) -> Written:
+        """Write something seen on the scale; the cursor stays.
+
+        Raises:
+            LookupError: the walk is at its end, or no mark has that digit.
+        """
+        row = self.current
+        if row is None or digit not in MARKS:
+            raise LookupError("The walk is at its end; − steps back.")
+        found = MARKS[digit]
+        event = found.made(row.animal, at_instant(self._keeping.now()))
+        where = f"{row.place or ''} {row.name or row.code}".strip()
+        written = note(self._keeping, "mark", event, where=where, what=found.words)
+        self.read_again()
+        return written
+
     def take_back(self) -> tuple[Batch, Written]:
         """Undo the last weight of this walk; the cursor goes back to that animal."""
         target, written = undoing.take_back(self._keeping, since=self._since)
         touched = {
             entry.event.animal for entry in reading.entries_of(self._keeping.book, target.id)
         }
+        self.read_again()
         for index, row in enumerate(self.animals):
             if row.animal in touched:
-                self.written.pop(index, None)
                 self.cursor = index
         return target, written
+
+    def _first_left(self) -> int:
+        """The animal after the last that was weighed today."""
+        return max(self.written, default=-1) + 1
+
+    def _read_scale(self, row: AnimalNow) -> OnScale:
+        life = life_of(self._keeping, row.animal, self._on)
+        last = empties(life.weighings, life.meals, self._keeping.profile(row))
+        return OnScale(
+            animal=row,
+            range=self._range(row, life),
+            last=tuple(last[-5:]),
+            scale_g=tuple(w.weight_g for w in life.weighings[-5:]),
+        )
 
     def _judged(self, grams: float) -> Verdict:
         before = self._asked[1] if self._asked and self._asked[0] == self.cursor else None
@@ -143,6 +231,7 @@ class WeighIn:
             self.on_scale().range,
             self.resolution_g,
             self._neighbours(),
+            tare_g=self._last_bag_g if not self.bag_g else None,
             typed_before_g=before,
         )
 
@@ -154,7 +243,10 @@ class WeighIn:
     def _range(self, row: AnimalNow, life: Life) -> Range | None:
         profile = self._keeping.profile(row)
         expected = expected_on(row, profile, self._on)
-        return expected_range(row, life.weighings, life.meals, profile, expected, self._on)
+        before = [w for w in life.weighings if w.happened.day < self._on]
+        if len(before) < len(life.weighings):  # a weight of today may be the slip
+            row = replace(row, weight_g=None, weighed_on=None)
+        return expected_range(row, before, life.meals, profile, expected, self._on)
 
 
 def _newest_batch(keeping: Keeping) -> int:
