@@ -37,8 +37,8 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
 )
 """Every reason of this module with the figures it carries."""
 
-FALSE_A_NIGHT = 0.01
-"""Chance that a quiet room of any size raises any cause on a feed night: a promise, tested."""
+FALSE_A_NIGHT = 0.008
+"""Most false causes a feed night in a quiet room of any size; the promise is one in a hundred."""
 
 SUSPECT_CHANCE = 0.05
 """For a group whose heat was read out of limits: two unlikely things that agree."""
