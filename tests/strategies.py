@@ -29,7 +29,12 @@ TELLING = (Offer, Weighing, ShedSign, Regurgitation)
 """Kinds whose order among themselves changes what the state row says."""
 DAYS = (date(2026, 3, 28), date(2026, 3, 29))
 OFFSETS = (timedelta(0), timedelta(hours=1))
-WRITTEN = tuple(datetime(2026, 4, 1, 20, tzinfo=UTC) + timedelta(seconds=n) for n in (0, 1, -60))
+WRITTEN = (
+    datetime(2026, 4, 1, 20, tzinfo=UTC),
+    datetime(2026, 4, 1, 21, tzinfo=timezone(timedelta(hours=1))),
+    datetime(2026, 4, 1, 19, 59, tzinfo=UTC),
+)
+"""The first two are one instant in two places, the third is a clock set back."""
 
 _POSITIVE = st.sampled_from((1, 41_200, 300_500)) | st.integers(1, 10**9)
 _NUMBERS: dict[str, st.SearchStrategy[Any]] = {

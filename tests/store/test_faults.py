@@ -12,11 +12,12 @@ from pathlib import Path
 import pytest
 
 from keeper.store.checking import check
-from keeper.store.database import create_book, open_book
+from keeper.store.database import create_book, open_book, writing
 from keeper.store.errors import BookError
 from keeper.store.exchange import batch_keys
+from keeper.store.journal import batch
 from keeper.store.reading import entries_of
-from tests.store.books import an_animal, write
+from tests.store.books import WRITTEN, an_animal, write
 
 WORKER = Path(__file__).with_name("worker.py")
 
@@ -90,6 +91,19 @@ def test_two_processes_that_write_at_once_lose_nothing(begun):
     assert [worker.returncode for worker in workers] == [0, 0]
     assert len({*said[0], *said[1]}) == 200
     assert whole_batches(begun.path) == {int(key) for keys in said for key in keys}
+
+
+def test_a_second_writer_waits_before_it_reads_what_it_builds_on(begun):
+    first, second = (open_book(begun.path, station=name) for name in ("rack room", "kitchen"))
+    second.connection.execute("PRAGMA busy_timeout = 50")
+    entered = []
+    note = batch(first, verb="note", keeper="Ro", written=WRITTEN)
+    with note, pytest.raises(BookError, match="locked"), writing(second):
+        entered.append("too early")
+
+    assert entered == []
+    first.close()
+    second.close()
 
 
 def test_a_full_disk_is_told_each_time_and_costs_nothing_that_was_written(begun):

@@ -23,6 +23,6 @@ def test_a_book_says_what_its_history_says_in_long_campaigns() -> None:
     run_state_machine_as_test(
         TwoStations,
         settings=settings(
-            max_examples=1500, stateful_step_count=60, deadline=None, suppress_health_check=PATIENT
+            max_examples=500, stateful_step_count=50, deadline=None, suppress_health_check=PATIENT
         ),
     )

@@ -11,6 +11,7 @@ from keeper.husbandry.events import Remark, RemarkKind
 from keeper.husbandry.when import on_day
 from keeper.store.database import create_book, open_book
 from keeper.store.errors import BookError, CannotWithdraw
+from keeper.store.exchange import batch_keys, read_in, write_out
 from keeper.store.journal import EntryKey, batch, withdraw_batch
 from keeper.store.reading import animal_now, batch_row, board, entries_of, history, latest_batches
 from keeper.store.rows import TABLES, from_row, insert_sql, select_columns, to_row
@@ -64,6 +65,13 @@ def test_text_that_would_not_come_back_the_same_is_refused(book, animal, text):
 def test_a_weight_beyond_what_a_row_holds_is_refused(book, animal, grams):
     with pytest.raises(ValueError, match=r"too small|64 bits"):
         write(book, a_weight(animal, grams))
+
+
+@pytest.mark.parametrize("grams", [1.001, 4.35, 16.1, 1.009])
+def test_a_weight_is_kept_to_the_milligram_however_it_lies_in_binary(book, animal, grams):
+    write(book, a_weight(animal, grams))
+
+    assert animal_now(book, animal).weight_g == grams
 
 
 def test_a_batch_that_fails_writes_nothing(book, animal):
@@ -201,14 +209,16 @@ def test_batches_keep_their_order_when_the_clock_is_set_back_ten_years(book, ani
     assert latest_batches(book, 1)[0].id == second
 
 
-def test_two_copies_with_a_clock_set_back_do_not_choose_the_same_keys(folder):
+def test_two_copies_with_a_clock_set_back_do_not_choose_the_same_keys(book, animal, folder):
     early = datetime(1999, 1, 1, tzinfo=UTC)
-    keys = []
-    for name in ("a", "b"):
-        copy = create_book(folder / name, station=name)
-        keys += [write(copy, written=early) for _ in range(20)]
-        copy.close()
+    copies = [create_book(folder / name, station=name) for name in ("a", "b")]
+    for copy in copies:
+        read_in(copy, [write_out(book, key) for key in batch_keys(book)])
 
+    keys = [write(copy, written=early) for copy in copies for _ in range(20)]
+
+    for copy in copies:
+        copy.close()
     assert len(set(keys)) == 40
 
 
