@@ -2,6 +2,7 @@
 
 import os
 import random
+import shutil
 import signal
 import sqlite3
 import subprocess
@@ -11,13 +12,14 @@ from pathlib import Path
 
 import pytest
 
+from keeper.store.backups import back_up, restore
 from keeper.store.checking import check
 from keeper.store.database import create_book, open_book, writing
 from keeper.store.errors import BookError
 from keeper.store.exchange import batch_keys
 from keeper.store.journal import batch
 from keeper.store.reading import entries_of
-from tests.store.books import WRITTEN, an_animal, write
+from tests.store.books import WRITTEN, a_weight, an_animal, tables_of, write
 
 WORKER = Path(__file__).with_name("worker.py")
 
@@ -130,3 +132,50 @@ def test_a_book_that_another_program_holds_is_told_and_works_again_after(begun):
 
     assert write(book) in batch_keys(book)
     book.close()
+
+
+@pytest.fixture
+def crashed(book, animal, folder):
+    """Book and journal as a power cut leaves them when half a batch is in the file already."""
+    write(book, a_weight(animal))
+    before = tables_of(book)
+    book.connection.execute("PRAGMA cache_size = 1")
+    with pytest.raises(KeyError), writing(book) as connection:
+        connection.executemany(
+            "INSERT INTO round (id, batch) SELECT ?, max(id) FROM batch",
+            [(2**61 + n,) for n in range(5000)],
+        )
+        for name in ("", "-journal"):
+            shutil.copyfile(f"{book.path}{name}", folder / f"crashed.book{name}")
+        raise KeyError
+    return folder / "crashed.book", before
+
+
+def test_a_half_written_batch_is_rolled_back_when_the_book_is_opened(crashed):
+    path, before = crashed
+    assert path.with_name("crashed.book-journal").stat().st_size > 4096
+
+    reopened = open_book(path, station="shed")
+
+    assert tables_of(reopened) == before
+    assert check(reopened) == ()
+    reopened.close()
+
+
+def test_a_half_written_batch_is_never_shown_to_one_who_can_only_read(crashed):
+    path, _ = crashed
+
+    with pytest.raises(BookError, match="cannot be opened"):
+        open_book(path, station="shed", read_only=True)
+
+
+def test_restoring_over_a_half_written_book_does_not_play_its_journal(crashed, book, folder):
+    path, before = crashed
+    copy = back_up(book, "close")
+
+    aside = restore(copy, path)
+
+    restored, recovered = (open_book(name, station="shed") for name in (path, aside))
+    assert tables_of(restored) == tables_of(recovered) == before
+    restored.close()
+    recovered.close()
