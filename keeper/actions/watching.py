@@ -22,14 +22,19 @@ from keeper.husbandry.events import (
     ShedSign,
     Snooze,
     Weighing,
-    Zone,
 )
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import place_of
 from keeper.husbandry.profile import SpeciesProfile
 from keeper.husbandry.when import at_instant
 from keeper.rules.alerts import watch
-from keeper.rules.causes import BadShed, HeatReading, RefusalInRow, causes, humidity_causes
+from keeper.rules.causes import (
+    BadShed,
+    RefusalInRow,
+    causes,
+    heat_at_groups,
+    humidity_causes,
+)
 from keeper.rules.heat import ColdAfterFeeding, HeatVerdict, cold_after_feeding, heat_verdicts
 from keeper.rules.holds import excused, holds_of, holds_on
 from keeper.rules.refusals import counted_refusals
@@ -174,12 +179,9 @@ def _house(keeping: Keeping, rows: Sequence[AnimalNow], pages: _Pages, on: date)
     now_at = min(keeping.now(), _end_of(on, keeping))
     verdicts = _by_place(keeping, rows, readings, lambda r, p: heat_verdicts(r, p, now_at))
     heat = [verdict for found in verdicts.values() for verdict in found]
-    hot: dict[str, HeatReading] = {
-        v.place: v.state for v in heat if v.zone is Zone.HOT and v.state != "cannot tell"
-    }
     return HouseFacts(
         causes=(
-            *causes(_counted_offers(keeping, rows, pages, on), hot),
+            *causes(_counted_offers(keeping, rows, pages, on), heat_at_groups(heat)),
             *humidity_causes(_bad_sheds(rows, pages), on),
         ),
         heat=heat,
