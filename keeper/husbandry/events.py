@@ -76,6 +76,14 @@ class Zone(StrEnum):
     INCUBATOR = "incubator"
 
 
+class NightTold(StrEnum):
+    """What the keeper says of a feed night that nothing was written on."""
+
+    NO_ROUND = "no round"
+    FORGOT = "forgot to record"  # it is still to be typed
+    UNWRITTEN = "done, not recorded"  # fed, and nobody knows any more who ate
+
+
 class RemarkKind(StrEnum):
     NOTE = "note"
     CAUTION = "caution"  # the one word a feeder must see: BITES, SHY
@@ -236,6 +244,24 @@ class Snooze(AnimalEvent):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class OfferedThrough(AnimalEvent):
+    """The keeper's word on whether this animal is offered while that hold lies on it."""
+
+    kind: HoldKind
+    yes: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StartStep(AnimalEvent):
+    """One change in how prey is offered to a hatchling that has not started.
+
+    step: the ladder's word for it. Whether it ate is told by the offers that follow.
+    """
+
+    step: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Heat:
     """A temperature read at a place: a tub as on its label, a row as ``B3``, a rack as ``B``."""
 
@@ -282,6 +308,14 @@ class RoundClosed:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class NightAnswer:
+    """What became of the feed night *happened.day*, on which nothing was written."""
+
+    happened: Happened
+    told: NightTold
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class PlanLine:
     """One tub of a night's plan, frozen when the round began.
 
@@ -317,6 +351,8 @@ AboutAnimal = (
     | Clutch
     | Remark
     | Snooze
+    | OfferedThrough
+    | StartStep
 )
-AboutHouse = Heat | Setting | Override | RoundOpened | RoundClosed | PlanLine
+AboutHouse = Heat | Setting | Override | RoundOpened | RoundClosed | NightAnswer | PlanLine
 Event = AboutAnimal | AboutHouse

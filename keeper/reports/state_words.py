@@ -79,6 +79,18 @@ WORDS: Mapping[str, Mapping[str, str]] = {
         "room": "Room",
         "incubator": "Incubator",
     },
+    "NightTold": {
+        "no round": "no round",
+        "forgot to record": "forgot to record",
+        "done, not recorded": "done, not recorded",
+    },
+    "Correction": {
+        "found uneaten": "found uneaten",
+        "wrong tub": "wrong tub",
+        "wrong prey": "wrong prey",
+        "typed late": "typed late",
+        "other": "other",
+    },
     "RemarkKind": {
         "note": "note",
         "caution": "caution",

@@ -36,11 +36,14 @@ TABLES: dict[type[Any], str] = {
     events.Clutch: "clutch",
     events.Remark: "remark",
     events.Snooze: "snooze",
+    events.OfferedThrough: "offered_through",
+    events.StartStep: "start_step",
     events.Heat: "heat",
     events.Setting: "setting",
     events.Override: "override",
     events.RoundOpened: "round_opened",
     events.RoundClosed: "round_closed",
+    events.NightAnswer: "night_answer",
     events.PlanLine: "plan_line",
 }
 KINDS = {table: kind for kind, table in TABLES.items()}

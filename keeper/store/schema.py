@@ -41,6 +41,8 @@ ANIMAL_COLUMNS = {
     "clutch": "good INTEGER NOT NULL, slugs INTEGER NOT NULL, mass_mg INTEGER, code TEXT",
     "remark": "kind TEXT NOT NULL, text TEXT NOT NULL",
     "snooze": "watch_kind TEXT NOT NULL, until INTEGER NOT NULL, reason TEXT NOT NULL",
+    "offered_through": "kind TEXT NOT NULL, yes INTEGER NOT NULL CHECK (yes IN (0, 1))",
+    "start_step": "step TEXT NOT NULL",
 }
 
 HOUSE_COLUMNS = {
@@ -51,6 +53,7 @@ HOUSE_COLUMNS = {
         species TEXT NOT NULL, key TEXT NOT NULL, value REAL NOT NULL, reason TEXT NOT NULL""",
     "round_opened": "round INTEGER NOT NULL REFERENCES round (id), keeper TEXT NOT NULL",
     "round_closed": "round INTEGER NOT NULL REFERENCES round (id)",
+    "night_answer": "told TEXT NOT NULL",
     "plan_line": """
         round INTEGER NOT NULL REFERENCES round (id), line INTEGER NOT NULL,
         animal INTEGER NOT NULL REFERENCES animal (id), place TEXT, state TEXT NOT NULL,

@@ -7,8 +7,10 @@ CREATE INDEX hold_set_batch ON hold_set (batch);
 CREATE INDEX hold_set_until ON hold_set (until);
 CREATE INDEX measured_batch ON measured (batch);
 CREATE INDEX moved_batch ON moved (batch);
+CREATE INDEX night_answer_batch ON night_answer (batch);
 CREATE INDEX offer_batch ON offer (batch);
 CREATE INDEX offer_round ON offer (round, line) WHERE round IS NOT NULL;
+CREATE INDEX offered_through_batch ON offered_through (batch);
 CREATE INDEX override_batch ON override (batch);
 CREATE INDEX plan_line_batch ON plan_line (batch);
 CREATE INDEX plan_line_round ON plan_line (round, line);
@@ -21,6 +23,7 @@ CREATE INDEX setting_key ON setting (key);
 CREATE INDEX sexed_batch ON sexed (batch);
 CREATE INDEX shed_sign_batch ON shed_sign (batch);
 CREATE INDEX snooze_batch ON snooze (batch);
+CREATE INDEX start_step_batch ON start_step (batch);
 CREATE INDEX stock_batch ON stock (batch);
 CREATE INDEX weighing_batch ON weighing (batch);
 CREATE INDEX withdrawal_target ON withdrawal (target_batch);
@@ -133,6 +136,16 @@ CREATE TABLE moved (
     note TEXT,place TEXT,
     PRIMARY KEY (animal, at, batch, seq)
 ) STRICT, WITHOUT ROWID;
+CREATE TABLE night_answer (
+    at INTEGER NOT NULL,
+    span INTEGER NOT NULL CHECK (span >= 0),
+    utc_offset INTEGER NOT NULL,
+    day INTEGER NOT NULL,
+    batch INTEGER NOT NULL REFERENCES batch (id),
+    seq INTEGER NOT NULL,
+    told TEXT NOT NULL,
+    PRIMARY KEY (at, batch, seq)
+) STRICT, WITHOUT ROWID;
 CREATE TABLE offer (
     animal INTEGER NOT NULL REFERENCES animal (id),
     at INTEGER NOT NULL,
@@ -147,6 +160,17 @@ CREATE TABLE offer (
         evidence TEXT NOT NULL CHECK (evidence IN ('seen', 'gone at check', 'assumed', 'reported')),
         prey TEXT, count INTEGER CHECK (count > 0), mass_mg INTEGER CHECK (mass_mg > 0),
         withheld TEXT, round INTEGER REFERENCES round (id), line INTEGER,
+    PRIMARY KEY (animal, at, batch, seq)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE offered_through (
+    animal INTEGER NOT NULL REFERENCES animal (id),
+    at INTEGER NOT NULL,
+    span INTEGER NOT NULL CHECK (span >= 0),
+    utc_offset INTEGER NOT NULL,
+    day INTEGER NOT NULL,
+    batch INTEGER NOT NULL REFERENCES batch (id),
+    seq INTEGER NOT NULL,
+    note TEXT,kind TEXT NOT NULL, yes INTEGER NOT NULL CHECK (yes IN (0, 1)),
     PRIMARY KEY (animal, at, batch, seq)
 ) STRICT, WITHOUT ROWID;
 CREATE TABLE override (
@@ -263,6 +287,17 @@ CREATE TABLE snooze (
     note TEXT,watch_kind TEXT NOT NULL, until INTEGER NOT NULL, reason TEXT NOT NULL,
     PRIMARY KEY (animal, at, batch, seq)
 ) STRICT, WITHOUT ROWID;
+CREATE TABLE start_step (
+    animal INTEGER NOT NULL REFERENCES animal (id),
+    at INTEGER NOT NULL,
+    span INTEGER NOT NULL CHECK (span >= 0),
+    utc_offset INTEGER NOT NULL,
+    day INTEGER NOT NULL,
+    batch INTEGER NOT NULL REFERENCES batch (id),
+    seq INTEGER NOT NULL,
+    note TEXT,step TEXT NOT NULL,
+    PRIMARY KEY (animal, at, batch, seq)
+) STRICT, WITHOUT ROWID;
 CREATE TABLE stock (
     animal INTEGER NOT NULL REFERENCES animal (id),
     at INTEGER NOT NULL,
@@ -336,10 +371,18 @@ CREATE TRIGGER moved_no_delete BEFORE DELETE ON moved
 BEGIN SELECT RAISE(ABORT, 'moved is insert-only'); END;
 CREATE TRIGGER moved_no_update BEFORE UPDATE ON moved
 BEGIN SELECT RAISE(ABORT, 'moved is insert-only'); END;
+CREATE TRIGGER night_answer_no_delete BEFORE DELETE ON night_answer
+BEGIN SELECT RAISE(ABORT, 'night_answer is insert-only'); END;
+CREATE TRIGGER night_answer_no_update BEFORE UPDATE ON night_answer
+BEGIN SELECT RAISE(ABORT, 'night_answer is insert-only'); END;
 CREATE TRIGGER offer_no_delete BEFORE DELETE ON offer
 BEGIN SELECT RAISE(ABORT, 'offer is insert-only'); END;
 CREATE TRIGGER offer_no_update BEFORE UPDATE ON offer
 BEGIN SELECT RAISE(ABORT, 'offer is insert-only'); END;
+CREATE TRIGGER offered_through_no_delete BEFORE DELETE ON offered_through
+BEGIN SELECT RAISE(ABORT, 'offered_through is insert-only'); END;
+CREATE TRIGGER offered_through_no_update BEFORE UPDATE ON offered_through
+BEGIN SELECT RAISE(ABORT, 'offered_through is insert-only'); END;
 CREATE TRIGGER override_no_delete BEFORE DELETE ON override
 BEGIN SELECT RAISE(ABORT, 'override is insert-only'); END;
 CREATE TRIGGER override_no_update BEFORE UPDATE ON override
@@ -384,6 +427,10 @@ CREATE TRIGGER snooze_no_delete BEFORE DELETE ON snooze
 BEGIN SELECT RAISE(ABORT, 'snooze is insert-only'); END;
 CREATE TRIGGER snooze_no_update BEFORE UPDATE ON snooze
 BEGIN SELECT RAISE(ABORT, 'snooze is insert-only'); END;
+CREATE TRIGGER start_step_no_delete BEFORE DELETE ON start_step
+BEGIN SELECT RAISE(ABORT, 'start_step is insert-only'); END;
+CREATE TRIGGER start_step_no_update BEFORE UPDATE ON start_step
+BEGIN SELECT RAISE(ABORT, 'start_step is insert-only'); END;
 CREATE TRIGGER stock_no_delete BEFORE DELETE ON stock
 BEGIN SELECT RAISE(ABORT, 'stock is insert-only'); END;
 CREATE TRIGGER stock_no_update BEFORE UPDATE ON stock
