@@ -70,7 +70,7 @@ class WeighIn:
         self, keeping: Keeping, on: date | None = None, resolution_g: float | None = None
     ) -> None:
         self._keeping = keeping
-        self._on = on or keeping.today
+        self.on = on or keeping.today
         self._asked: tuple[int, float] | None = None
         self._since = _newest_batch(keeping)
         self._scales: dict[int, OnScale] = {}
@@ -92,9 +92,9 @@ class WeighIn:
         """Read the room and what was weighed today afresh; the cursor stays with its animal."""
         here = self.current
         self._scales.clear()
-        self.animals = [row for row in animals_on(self._keeping, self._on) if row.in_the_room]
+        self.animals = [row for row in animals_on(self._keeping, self.on) if row.in_the_room]
         by_animal = {row.animal: index for index, row in enumerate(self.animals)}
-        weighed = reading.all_of(self._keeping.book, Weighing, "e.day = ?", day_number(self._on))
+        weighed = reading.all_of(self._keeping.book, Weighing, "e.day = ?", day_number(self.on))
         known = [entry for entry in weighed if entry.event.animal in by_animal]
         self.written = {by_animal[e.event.animal]: e.event.weight_g for e in known}
         self._entries = {by_animal[e.event.animal]: e.key for e in known}
@@ -215,7 +215,7 @@ class WeighIn:
         return max(self.written, default=-1) + 1
 
     def _read_scale(self, row: AnimalNow) -> OnScale:
-        life = life_of(self._keeping, row.animal, self._on)
+        life = life_of(self._keeping, row.animal, self.on)
         last = empties(life.weighings, life.meals, self._keeping.profile(row))
         return OnScale(
             animal=row,
@@ -242,11 +242,11 @@ class WeighIn:
 
     def _range(self, row: AnimalNow, life: Life) -> Range | None:
         profile = self._keeping.profile(row)
-        expected = expected_on(row, profile, self._on)
-        before = [w for w in life.weighings if w.happened.day < self._on]
+        expected = expected_on(row, profile, self.on)
+        before = [w for w in life.weighings if w.happened.day < self.on]
         if len(before) < len(life.weighings):  # a weight of today may be the slip
             row = replace(row, weight_g=None, weighed_on=None)
-        return expected_range(row, before, life.meals, profile, expected, self._on)
+        return expected_range(row, before, life.meals, profile, expected, self.on)
 
 
 def _newest_batch(keeping: Keeping) -> int:

@@ -8,6 +8,7 @@ from datetime import date, timedelta
 
 from keeper.actions.round_entries import OtherResult
 from keeper.actions.tubs import Prey, Tub
+from keeper.desktop.screens.rack_row import row_words, shown_from, tub_numbers, with_gaps
 from keeper.desktop.widgets.drawer_shape import MOST_TUBS
 from keeper.desktop.widgets.offer_panel import OfferWords
 from keeper.desktop.widgets.offers_strip import PastOffer
@@ -30,7 +31,6 @@ OF_RESULT = {
     Result.NOT_OFFERED: S.NOT_OFFERED,
 }
 OF_PLAN = {"hold": S.HOLD, "not due": S.NOT_OFFERED}
-_GAPS_MOST = 12  # more numbers than that between two tubs are another numbering, not empty tubs
 _HALF_PERCENT = (40, 60)
 
 ADVICE = {
@@ -69,23 +69,16 @@ def tile_of(tub: Tub) -> TileState:
     return S.ASSUMED if _assumed(event) else OF_RESULT[event.result]
 
 
-def tub_numbers(row: Sequence[Tub]) -> dict[int, int]:
-    """The number on each tub by its line: the label's, or its order where labels cannot say."""
-    places = [place_of(tub.plan.place or "") for tub in row]
-    labels = [place.tub for place in places if place is not None]
-    if len(set(labels)) < len(row):
-        return {tub.line: n for n, tub in enumerate(row, start=1)}
-    return {tub.line: label for tub, label in zip(row, labels, strict=True)}
+def numbers_of(row: Sequence[Tub]) -> dict[int, int]:
+    """The number on each tub of *row* by its line."""
+    numbers = tub_numbers([tub.plan.place for tub in row])
+    return {tub.line: number for tub, number in zip(row, numbers, strict=True)}
 
 
-def with_gaps(row: Sequence[Tub]) -> list[tuple[int, Tub | None]]:
+def gapped(row: Sequence[Tub]) -> list[tuple[int, Tub | None]]:
     """The tubs of *row* by number, with the empty ones between them."""
-    numbers = tub_numbers(row)
-    by_number = {numbers[tub.line]: tub for tub in row}
-    first, last = min(by_number), max(by_number)
-    if last - first + 1 - len(by_number) > _GAPS_MOST:
-        return sorted(by_number.items())
-    return [(number, by_number.get(number)) for number in range(first, last + 1)]
+    every = with_gaps([tub.plan.place for tub in row])
+    return [(number, None if index is None else row[index]) for number, index in every]
 
 
 def row_shown(
@@ -98,9 +91,9 @@ def row_shown(
 
     profiles: by animal. others: exceptions typed for a sweep and not written yet.
     """
-    every = with_gaps(row)
+    every = gapped(row)
     at = next((n for n, (_, tub) in enumerate(every) if tub and tub.line == cursor), None)
-    first = max(0, min((at or 0) - MOST_TUBS // 2, len(every) - MOST_TUBS))
+    first = shown_from(len(every), at)
     shown = every[first : first + MOST_TUBS]
     fronts = [
         _empty_front(number)
@@ -110,12 +103,11 @@ def row_shown(
         )
         for number, tub in shown
     ]
-    rack, number = row[0].row
     return Row(
         fronts=tuple(fronts),
         lines=tuple(tub.line if tub else None for _, tub in shown),
         current=None if at is None else at - first,
-        words=f"rack {rack} row {number}" if number else rack or "no place",
+        words=row_words(row[0].row),
     )
 
 
@@ -125,7 +117,7 @@ def sweep_places(row: Sequence[Tub], cursor: int, settled: Collection[int]) -> d
     settled: lines the sweep covers; the others of the rest can be named too. In a row of more
     than ten the digits count from the first tub that waits.
     """
-    numbers = tub_numbers(row)
+    numbers = numbers_of(row)
     rest = [tub.line for tub in row if tub.line >= cursor]
     if max(numbers.values()) <= 10 and min(numbers.values()) >= 1:
         return {str(numbers[line] % 10): line for line in rest}

@@ -8,7 +8,7 @@ from datetime import datetime, timedelta
 from itertools import groupby
 
 from keeper.actions.tubs import Tub
-from keeper.desktop.screens.round_faces import tile_of, with_gaps
+from keeper.desktop.screens.round_faces import gapped, tile_of
 from keeper.desktop.widgets.night_map import Night, NightRack, Tally
 from keeper.desktop.widgets.tile import TileState
 from keeper.husbandry.place import place_of
@@ -84,7 +84,7 @@ class NightBoard:
             self._letters.append(letter)
             self._rows.append([])
             for _, row in groupby(in_rack, key=lambda tub: tub.row):
-                self._add_row(with_gaps(list(row)))
+                self._add_row(gapped(list(row)))
         self._frozen = [self._freeze(n) for n in range(len(self._rows))]
 
     def _add_row(self, row: Sequence[tuple[int, Tub | None]]) -> None:

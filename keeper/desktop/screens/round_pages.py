@@ -11,10 +11,10 @@ from keeper.actions.tubs import Prey, Tub, offers_before, regurgitated_days
 from keeper.desktop.screens.round_asking import Sweep
 from keeper.desktop.screens.round_deeds import Asking
 from keeper.desktop.screens.round_faces import (
+    numbers_of,
     offer_shown,
     past_offers,
     row_shown,
-    tub_numbers,
 )
 from keeper.desktop.screens.round_input import CHECK_LEGEND, OFFER_LEGEND
 from keeper.desktop.screens.round_night import NightBoard, pace_words
@@ -115,7 +115,7 @@ def _tub_face(keeping: Keeping, here: Standing, tub: Tub, asking: Asking | None)
     rack, number = tub.row
     count = len(shown.fronts)
     where = (("rack", False), (rack, True), ("row", False), (str(number), True), ("tub", False))
-    place = (f"{tub_numbers(row)[tub.line]} of {count}", True)
+    place = (f"{numbers_of(row)[tub.line]} of {count}", True)
     line = (("line", False), (str(tub.line), True))
     return WalkFace(
         head=here.name,

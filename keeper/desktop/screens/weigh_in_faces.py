@@ -1,0 +1,252 @@
+"""The weigh-in as it is shown: fronts with weights, the question, slips, scale, last weights."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+
+from keeper.actions.weighing import Asks, OnScale, WeighIn
+from keeper.desktop.screens.rack_row import row_key, row_words, shown_from, with_gaps
+from keeper.desktop.screens.round_faces import Row
+from keeper.desktop.widgets.last_weights import PastWeight
+from keeper.desktop.widgets.slips_table import SlipLine
+from keeper.desktop.widgets.tile import TileState
+from keeper.desktop.widgets.tub_front import TubFront
+from keeper.desktop.widgets.weigh_panel import WeighWords
+from keeper.desktop.widgets.weight_gauge import GaugeMarks
+from keeper.husbandry.animal import Sex
+from keeper.husbandry.now import AnimalNow
+from keeper.husbandry.place import place_of
+from keeper.husbandry.reasons import Reason
+from keeper.reports.figures import GAP, age, day, days, grams, number, percent, span
+from keeper.reports.words import because_text, word
+
+HER = {Sex.FEMALE: "her", Sex.MALE: "him", Sex.UNKNOWN: "it"}
+HERS = {Sex.FEMALE: "Her", Sex.MALE: "His", Sex.UNKNOWN: "Its"}
+FACTORS = {10.0: "× 10", 0.1: "÷ 10", 100.0: "× 100", 0.01: "÷ 100", 1000.0: "× 1,000"}
+_FAR = 3.0  # from this factor on, how far outside is told as a factor, else in per cent
+
+
+def row_of(walk: WeighIn, index: int) -> list[int]:
+    """The animals of the rack row in which the one at *index* stands."""
+    key, first, last = row_key(walk.animals[index].place), index, index
+    while first > 0 and row_key(walk.animals[first - 1].place) == key:
+        first -= 1
+    while last + 1 < len(walk.animals) and row_key(walk.animals[last + 1].place) == key:
+        last += 1
+    return list(range(first, last + 1))
+
+
+def row_shown(walk: WeighIn, index: int, passed: frozenset[int], *, asks: bool) -> Row:
+    """The fronts of the row round the animal at *index*; passed: those without a weight."""
+    row = row_of(walk, index)
+    every = with_gaps([walk.animals[n].place for n in row])
+    here = walk.cursor if walk.cursor < len(walk.animals) else None
+    placed = [(num, None if i is None else row[i]) for num, i in every]
+    at = next((n for n, (_, i) in enumerate(placed) if i is not None and i == here), None)
+    first = shown_from(len(placed), at)
+    shown = placed[first : first + 14]
+    fronts = tuple(
+        TubFront(number=num, name="", state=TileState.EMPTY)
+        if i is None
+        else _front(walk, num, i, passed, asks=asks)
+        for num, i in shown
+    )
+    return Row(
+        fronts=fronts,
+        lines=tuple(i for _, i in shown),
+        current=None if at is None else at - first,
+        words=row_words(row_key(walk.animals[index].place)),
+    )
+
+
+def words_of(walk: WeighIn, scale: OnScale, typed: str, asks: Asks | None, kind: str) -> WeighWords:
+    """The panel; *kind* is the species in words."""
+    row = scale.animal
+    expected = _range_words(scale)
+    return WeighWords(
+        place=_place(row),
+        name=row.name or row.code,
+        who=_who(walk, row, kind),
+        typed=f"{typed}{GAP}g" if typed else "",
+        state=_state(walk, typed, asks),
+        expected=f"expected {expected} for {HER[row.sex]}" if expected else "nothing expected yet",
+        outside=_outside(scale, asks),
+        question=_question(asks),
+        answer="Type the weight again" if asks else "",
+        gauge=_gauge(scale, asks, expected),
+    )
+
+
+def slips_of(asks: Asks | None) -> list[SlipLine]:
+    """The best of each kind of slip tried, those that fit first."""
+    if asks is None:
+        return []
+    kept: dict[str, SlipLine] = {}
+    for slip in asks.verdict.slips:
+        name = f"neighbour, {slip.whose}" if slip.whose else slip.name
+        line = SlipLine(name=name, grams=grams(slip.grams), inside=slip.inside)
+        if name not in kept or (slip.inside and not kept[name].inside):
+            kept[name] = line
+    return sorted(kept.values(), key=lambda line: not line.inside)
+
+
+def because_of(scale: OnScale, asks: Asks | None) -> str:
+    """Where the range comes from, and what the typed weight is to it."""
+    told_already = ("outside expected", "within expected")
+    verdict = asks.verdict.because if asks is not None else ()
+    own = scale.range.because if scale.range else ()
+    reasons = [r for r in (*verdict, *own) if r.why not in told_already and not _idle(r)]
+    told = because_text(reasons, scale.animal.sex)
+    return told or "Nothing to compare this weight with; it is written as typed."
+
+
+def last_weights(scale: OnScale, on: date) -> list[PastWeight]:
+    """Empty weights; one with a meal inside is reckoned and says so."""
+    return [
+        PastWeight(
+            grams=grams(empty_g),
+            day=day(when, on) if not within else f"{day(when, on)}, reckoned",
+            empty=not within,
+        )
+        for when, empty_g, within in scale.last
+    ]
+
+
+def hint_of(walk: WeighIn, asks: Asks | None) -> str:
+    """What Enter does now."""
+    if asks is None:
+        return "Enter writes what was typed. A weight outside the range is asked for again."
+    twice = f"{asks.typed_g:g} Enter a second time writes {grams_typed(asks.typed_g)}"
+    guess = asks.verdict.guess_g
+    first = f"{guess:g} Enter writes {grams_typed(guess)}.   " if guess else ""
+    return f"{first}{twice}, marked typed twice.   Nothing is changed for you."
+
+
+def head_of(walk: WeighIn) -> tuple[tuple[tuple[str, bool], ...], tuple[str, ...]]:
+    """Where one is, and how much is done."""
+    right = [f"{len(walk.written)} of {len(walk.animals)} weighed"]
+    if walk.bag_g:
+        right.append(f"bag {grams_typed(walk.bag_g)} taken off")
+    if walk.resolution_g:
+        right.append(f"scale reads to {grams_typed(walk.resolution_g)}")
+    row = walk.current
+    if row is None:
+        return (("at its end", False),), tuple(right)
+    rack, line = row_key(row.place)
+    if not line:
+        return (("place", False), (rack or "none", True)), tuple(right)
+    found = place_of(row.place or "")
+    count = len(with_gaps([walk.animals[n].place for n in row_of(walk, walk.cursor)]))
+    where = (("rack", False), (rack, True), ("row", False), (str(line), True), ("tub", False))
+    return (*where, (f"{found.tub if found else 1} of {count}", True)), tuple(right)
+
+
+def grams_typed(value: float) -> str:
+    """Grams as a keeper types them, no digit lost.
+
+    >>> grams_typed(41.25).replace(GAP, " "), grams_typed(1240.0).replace(GAP, " ")
+    ('41.25 g', '1,240 g')
+    """
+    return f"{number(value, 3)}{GAP}g"
+
+
+def _front(walk: WeighIn, num: int, index: int, passed: frozenset[int], *, asks: bool) -> TubFront:
+    row, here = walk.animals[index], index == walk.cursor
+    weight = walk.written.get(index)
+    now = "asks again" if asks else "now"
+    if here and weight is not None and not asks:
+        now = grams_typed(weight)
+    left_out = weight is None and index in passed
+    return TubFront(
+        number=num,
+        name=row.name or row.code,
+        state=TileState.CURRENT if here else TileState.NOT_REACHED,
+        value=grams_typed(weight) if weight is not None and not here else "",
+        note="written" if weight is not None else "no weight" if left_out else "",
+        now=now,
+    )
+
+
+def _idle(reason: Reason) -> bool:
+    """Growth by a factor of one, or meals of nothing."""
+    figures = reason.figures
+    grown = reason.why == "growth since" and figures.get("factor") == 1.0
+    return grown or (reason.why == "meals inside" and not figures.get("gut_g"))
+
+
+def _place(row: AnimalNow) -> str:
+    place = place_of(row.place or "")
+    return str(place) if place else row.place or "no place"
+
+
+def _who(walk: WeighIn, row: AnimalNow, kind: str) -> tuple[str, ...]:
+    sex = "sex not known" if row.sex is Sex.UNKNOWN else word(row.sex)
+    days_old = row.age_days(walk.on)
+    first = ", ".join([sex, kind, *([age(days_old)] if days_old is not None else [])])
+    if row.eaten_on is None:
+        return first, "no meal in the book"
+    ago = (walk.on - row.eaten_on).days
+    return first, f"last meal {days(ago)} ago" if ago > 0 else "last meal today"
+
+
+def _state(walk: WeighIn, typed: str, asks: Asks | None) -> str:
+    if not typed:
+        weight = walk.written.get(walk.cursor)
+        return "type the weight" if weight is None else f"written {grams_typed(weight)}"
+    if not walk.bag_g:
+        return "typed, not written"
+    try:
+        net = grams_typed(walk.net_g(typed))
+    except ValueError:
+        net = "not yet a weight"
+    return f"not written; less the bag {net}"
+
+
+def _range_words(scale: OnScale) -> str:
+    if scale.range is None:
+        return ""
+    return span(grams(scale.range.low_g), grams(scale.range.high_g))
+
+
+def _outside(scale: OnScale, asks: Asks | None) -> str:
+    if asks is None or scale.range is None:
+        return ""
+    below = asks.typed_g < scale.range.low_g
+    nearest = scale.range.low_g if below else scale.range.high_g
+    factor = nearest / asks.typed_g if below else asks.typed_g / nearest
+    if factor >= _FAR:
+        return f"outside by a factor of {number(factor)}"
+    side = "under" if below else "over"
+    return f"{percent(100 * abs(1 - asks.typed_g / nearest))} {side} the range"
+
+
+def _question(asks: Asks | None) -> str:
+    if asks is None:
+        return ""
+    guess = asks.verdict.guess_g
+    return f"Did you mean {guess:,g}?" if guess else "Is that right?"
+
+
+def _gauge(scale: OnScale, asks: Asks | None, expected: str) -> GaugeMarks:
+    low, high = (scale.range.low_g, scale.range.high_g) if scale.range else (None, None)
+    if asks is None:
+        return GaugeMarks(low_g=low, high_g=high, range_words=expected)
+    guess = asks.verdict.guess_g
+    return GaugeMarks(
+        low_g=low,
+        high_g=high,
+        typed_g=asks.typed_g,
+        guess_g=guess,
+        how=_how(asks, guess),
+        range_words=expected,
+    )
+
+
+def _how(asks: Asks, guess: float | None) -> str:
+    slip = next((s for s in asks.verdict.slips if s.inside and s.grams == guess), None)
+    if slip is None or guess is None:
+        return ""
+    factor = round(guess / asks.typed_g, 3)
+    times: Sequence[str] = [FACTORS[factor]] if factor in FACTORS else []
+    return ", ".join([slip.name, *times])
