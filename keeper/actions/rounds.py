@@ -23,6 +23,7 @@ from keeper.actions.tubs import (
     plan_line,
     read_tub,
     read_tubs,
+    refuse_impossible,
     row_around,
     tub_name,
 )
@@ -158,13 +159,7 @@ class Walk:
             LookupError: nothing can have been offered there, in one sentence.
         """
         tub = self._standing_at()
-        if tub.missing:
-            raise LookupError(f"{tub_name(tub)} is not in its tub; . takes the mark back.")
-        offered = prey is not None or tub.plan.prey is not None or tub.walked
-        if result is not Result.NOT_OFFERED and not offered:
-            raise LookupError(
-                f"Nothing is planned for {tub_name(tub)} tonight; / chooses the prey."
-            )
+        refuse_impossible(tub, result, prey)
         offer = offer_in(tub, self._now(), result, evidence, withheld=withheld, prey=prey)
         return self._settled("offer", tub, [tub], [offer], offer_words(offer))
 

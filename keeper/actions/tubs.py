@@ -163,10 +163,11 @@ def last_written(tubs: Sequence[Tub]) -> int:
 
 def refuse_impossible(tub: Tub, result: Result, prey: Prey | None) -> None:
     """Raise LookupError, with one sentence, where *result* cannot have come of this tub."""
+    if result is Result.NOT_OFFERED:
+        return
     if tub.missing:
-        raise LookupError(f"{tub_name(tub)} is not in its tub; . takes the mark back.")
-    offered = prey is not None or tub.plan.prey is not None or tub.walked
-    if result is not Result.NOT_OFFERED and not offered:
+        raise LookupError(f"{tub_name(tub)} is not in its tub; 7 and a reason goes on.")
+    if prey is None and tub.plan.prey is None and not tub.walked:
         raise LookupError(f"Nothing is planned for {tub_name(tub)}; / chooses the prey.")
 
 

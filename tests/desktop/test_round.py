@@ -1,0 +1,464 @@
+"""The round on a real book: what each key writes, where the cursor goes, what is said."""
+
+from contextlib import closing
+from dataclasses import replace
+from datetime import UTC, datetime, timedelta
+
+import pytest
+
+from keeper.actions import undoing
+from keeper.actions.noting import note
+from keeper.actions.rounds import last_night, night_of, open_night
+from keeper.desktop.screens.round import RoundScreen
+from keeper.husbandry.events import (
+    Evidence,
+    HoldKind,
+    Moved,
+    Offer,
+    Regurgitation,
+    Remark,
+    RemarkKind,
+    Result,
+    ShedQuality,
+    ShedSign,
+    ShedStage,
+)
+from keeper.husbandry.when import at_instant
+from keeper.store import reading
+from tests.feeding_room import Clock, Tub, bites, held_by_vet, make_book, opaque, quarantined, row
+from tests.pad_desk import Desk, said_on
+
+ROW = [
+    Tub(place="A1·1", name="Tansy"),
+    Tub(place="A1·2", name="Bracken", more=bites),
+    Tub(place="A1·3", name="Orrin", more=quarantined),
+    Tub(place="A1·4", name="Quill", more=opaque),
+    Tub(place="A1·5", name="Merrow", fed_days=2),
+    Tub(place="A1·7", name="Sorrel", more=held_by_vet),
+    Tub(place="A1·8", name="Hob", fed_days=None, weight_g=None),
+    Tub(place="B1·1", name="Linnet"),
+    Tub(place="B1·2", name="Wick"),
+]
+DUE = (1, 2, 3, 7, 8, 9)
+FUZZIES = ("mouse fuzzy", 2, 10.0)
+
+
+@pytest.fixture
+def keeping(tmp_path):
+    with closing(make_book(tmp_path / "night.book", ROW, Clock(timedelta(seconds=5)))) as book:
+        yield book
+
+
+@pytest.fixture
+def desk(qtbot, keeping):
+    """A round just begun."""
+    made = Desk(RoundScreen, keeping)
+    made.press("Enter")
+    yield made
+    made.close()
+
+
+def walk(keeping):
+    found = open_night(keeping)
+    assert found is not None
+    return found
+
+
+def offers(keeping):
+    return {tub.line: tub.offer.event for tub in walk(keeping).tubs if tub.offer is not None}
+
+
+def stands_at(desk, name):
+    return f"{name}, now" in said_on(desk.page)
+
+
+# --- before a round --------------------------------------------------------------------------
+
+
+def test_the_quiet_page_counts_tonight_by_rack(qtbot, keeping):
+    desk = Desk(RoundScreen, keeping)
+    said = said_on(desk.page)
+
+    assert "all: 5 due, 2 hold, 1 not due, 1 cannot tell" in said
+    assert "B: 2 due, 0 hold, 0 not due, 0 cannot tell" in said
+    assert "Enter begins the round of Wed 25\u202fNov" in said
+    desk.close()
+
+
+@pytest.mark.parametrize(("hour", "day"), [(9, 24), (10, 25), (23, 25), (0, 24)])
+def test_a_round_begun_before_ten_in_the_morning_counts_for_the_night_before(hour, day):
+    assert night_of(datetime(2026, 11, 25, hour, 30, tzinfo=UTC)).day == day
+
+
+def test_enter_begins_the_round_at_the_first_tub_that_is_due(desk, keeping):
+    assert walk(keeping).night.isoformat() == "2026-11-25"
+    assert stands_at(desk, "Tansy")
+    assert "0 of 6 walked" in said_on(desk.page)
+
+
+# --- the offer pass --------------------------------------------------------------------------
+
+
+def test_each_result_is_written_and_the_walk_goes_on_past_what_is_not_due(desk, keeping):
+    desk.press("Enter 0 5 7 6 2")
+
+    told = {line: (o.result, o.withheld) for line, o in offers(keeping).items()}
+    assert told == {
+        1: (Result.TAKEN, None),
+        2: (Result.REFUSED, None),
+        3: (Result.LEFT_IN, None),
+        7: (Result.NOT_OFFERED, HoldKind.VET),
+        8: (Result.PART, None),
+    }
+    assert all(offer.evidence is Evidence.SEEN for offer in offers(keeping).values())
+    assert stands_at(desk, "Wick")
+
+
+def test_dead_keys_write_nothing_and_leave_the_cursor(desk, keeping):
+    desk.press("1 4 6")
+
+    assert offers(keeping) == {}
+    assert stands_at(desk, "Tansy")
+    assert desk.refused == []
+
+
+def test_the_foot_is_told_the_tub_the_result_and_the_prey(desk):
+    desk.press("5")
+
+    told = desk.written[-1]
+    assert (told.where, told.what) == ("A1·1 Tansy", "left in, 2 mouse fuzzy, 10\u202fg")
+
+
+def test_the_keepers_caution_stands_on_the_front_and_on_the_panel(desk):
+    assert "tub 2, Bracken, not reached, BITES" in said_on(desk.page)
+
+    desk.press("Enter")
+
+    assert "BITES, tongs at full length" in said_on(desk.page)
+
+
+def test_a_regurgitation_is_written_the_tub_stays_and_its_caution_shows(desk, keeping):
+    desk.press("8")
+
+    found = reading.all_of(keeping.book, Regurgitation)
+    assert [entry.event.happened.day for entry in found] == [walk(keeping).night]
+    assert offers(keeping) == {}
+    assert "Tansy, regurgitation found" in said_on(desk.page)
+    assert "REGURGITATED, hold to 9\u202fDec; water, heat, no handling" in said_on(desk.page)
+
+
+def test_other_prey_is_shown_and_written_with_the_grams_of_its_grade(desk, keeping):
+    desk.press("/ 4 1")
+    assert "1 × hopper mouse, 8\u202fg" in said_on(desk.page)
+    desk.press("0 Enter")
+
+    first, second = offers(keeping)[1], offers(keeping)[2]
+    assert (first.result, first.prey, first.count, first.mass_g) == (
+        Result.REFUSED,
+        "mouse hopper",
+        1,
+        8.0,
+    )
+    assert (second.prey, second.count, second.mass_g) == FUZZIES
+
+
+def test_a_sign_of_shed_is_written_at_once_and_the_tub_stays(desk, keeping):
+    desk.press("* 5")
+
+    (sign,) = reading.history(keeping.book, ShedSign, walk(keeping).tub(1).plan.animal)
+    assert (sign.event.stage, sign.event.quality) == (ShedStage.SHED, ShedQuality.PIECES)
+    assert stands_at(desk, "Tansy")
+    assert desk.written[-1].what == "shed in pieces"
+
+
+def test_an_empty_tub_is_passed_by_and_no_result_can_be_written_for_it(desk, keeping):
+    desk.press("* 0 Enter")
+
+    assert desk.refused == ["A1·1 Tansy is not in its tub; 7 and a reason goes on."]
+    assert offers(keeping) == {}
+    desk.press("7 9")
+    assert stands_at(desk, "Bracken")
+
+
+def test_a_line_is_gone_to_and_a_held_animal_can_be_fed_with_a_prey_of_choice(desk, keeping):
+    desk.press("9 4 Enter Enter")
+    assert desk.refused == ["Nothing is planned for A1·4 Quill; / chooses the prey."]
+
+    desk.press("/ 3 1 Enter")
+
+    assert offers(keeping)[4].prey == "mouse fuzzy"
+
+
+def test_a_line_that_is_not_there_is_one_sentence_and_the_cursor_stays(desk):
+    desk.press("9 9 9 Enter")
+
+    assert desk.refused == ["There is no line 99 tonight; lines run 1 to 9."]
+    assert stands_at(desk, "Tansy")
+
+
+def test_after_a_refusal_the_next_good_key_clears_the_foot(desk):
+    desk.press("9 9 9 Enter -")
+
+    assert desk.noted[-1] == ""
+
+
+def test_stepping_back_shows_what_was_written_and_a_new_key_strikes_it_through(desk, keeping):
+    desk.press("Enter -")
+    assert "Tansy, taken" in said_on(desk.page)
+    desk.press("0")
+
+    animal = walk(keeping).tub(1).plan.animal
+    tonight = [
+        (entry.event.result, entry.stands)
+        for entry in reading.history(keeping.book, Offer, animal, withdrawn_too=True)
+        if entry.event.round is not None
+    ]
+    assert tonight == [(Result.TAKEN, False), (Result.REFUSED, True)]
+    assert stands_at(desk, "Bracken")
+
+
+def test_the_point_takes_back_the_whole_round_and_says_what(desk, keeping):
+    desk.press("Enter * 2 0 . . .")
+
+    assert [w.what for w in desk.written[-3:]] == [
+        "taken back: refused, 2 mouse fuzzy, 10\u202fg",
+        "taken back: mark",
+        "taken back: taken, 2 mouse fuzzy, 10\u202fg",
+    ]
+    assert offers(keeping) == {}
+    desk.press(".")
+    assert desk.refused == ["Nothing of this round is left to take back."]
+
+
+# --- an item passed on -----------------------------------------------------------------------
+
+
+def test_an_item_passed_on_is_a_refusal_here_and_a_taken_there_in_one_batch(desk, keeping):
+    desk.press("3 8 Enter")
+
+    giver, taker = (walk(keeping).tub(line).offer for line in (1, 8))
+    assert (giver.event.result, taker.event.result) == (Result.REFUSED, Result.TAKEN)
+    assert (taker.event.prey, taker.event.count, taker.event.mass_g) == FUZZIES
+    assert giver.key.batch == taker.key.batch
+    assert stands_at(desk, "Bracken")
+    desk.press(".")
+    assert offers(keeping) == {}
+    assert stands_at(desk, "Tansy")
+
+
+@pytest.mark.parametrize(
+    ("keys", "sentence"),
+    [
+        (
+            "3 3 Enter",
+            "A1·3 Orrin is kept apart (quarantine): bin the item, it goes to no other tub.",
+        ),
+        ("3 6 Enter", "A1·7 Sorrel is kept apart (vet): bin the item, it goes to no other tub."),
+        ("3 1 Enter", "Line 1 is this tub; give the line that took the item."),
+        ("3 9 9 Enter", "There is no line 99 tonight; lines run 1 to 9."),
+        (
+            "9 8 Enter Enter 9 1 Enter 3 8 Enter",
+            "B1·1 Linnet has had an item tonight (taken); a second one is a double feed.",
+        ),
+        (
+            "9 8 Enter * 7 9 1 Enter 3 8 Enter",
+            "B1·1 Linnet is kept apart (mites): bin the item, it goes to no other tub.",
+        ),
+        (
+            "Enter Enter 3 8 Enter",
+            "A1·3 Orrin is kept apart (quarantine): bin the item, it goes to no other tub.",
+        ),
+    ],
+)
+def test_an_item_goes_to_no_tub_that_must_not_have_it(desk, keeping, keys, sentence):
+    desk.press(keys)
+
+    assert desk.refused == [sentence]
+    assert all(offer.result is Result.TAKEN for offer in offers(keeping).values())
+
+
+# --- a row swept -----------------------------------------------------------------------------
+
+
+def test_a_swept_row_is_assumed_but_for_its_exceptions_and_what_nobody_planned(desk, keeping):
+    desk.press("+ 2 0 3 7 1 Enter")
+
+    told = {line: (o.result, o.evidence) for line, o in offers(keeping).items()}
+    assert told == {
+        1: (Result.TAKEN, Evidence.ASSUMED),
+        2: (Result.REFUSED, Evidence.SEEN),
+        3: (Result.NOT_OFFERED, Evidence.SEEN),
+    }
+    assert desk.written[-1].what == "1 as planned, 2 not"
+    assert stands_at(desk, "Hob")
+    assert [tub.line for tub in walk(keeping).tubs if tub.open] == [7, 8, 9]
+
+
+def test_a_held_animal_of_the_row_can_be_named_as_an_exception(desk, keeping):
+    desk.press("+ 4 7 9 Enter")
+
+    assert offers(keeping)[4].withheld is HoldKind.OTHER
+
+
+def test_a_sweep_given_up_writes_nothing(desk, keeping):
+    desk.press("+ 2 0 +")
+
+    assert offers(keeping) == {}
+    assert stands_at(desk, "Tansy")
+
+
+def test_in_a_row_of_more_than_ten_the_digits_begin_at_the_first_tub_that_waits(qtbot, tmp_path):
+    with closing(make_book(tmp_path / "long.book", row("A", 1, 14))) as keeping:
+        desk = Desk(RoundScreen, keeping)
+        desk.press("Enter Enter Enter + 1 0 0 5 Enter")
+
+        results = {line: offer.result for line, offer in offers(keeping).items()}
+        assert results[3] is Result.REFUSED
+        assert results[12] is Result.LEFT_IN
+        assert len(results) == 14
+        desk.close()
+
+
+# --- the check pass and the end --------------------------------------------------------------
+
+
+def test_the_check_pass_looks_only_where_prey_was_left_in_or_assumed(desk, keeping):
+    desk.press("Enter 5 0 7 9 + Enter Enter")
+    assert "0 of 3 looked at" in said_on(desk.page)
+    desk.press("Enter 0 Enter")
+
+    told = {line: (o.result, o.evidence) for line, o in offers(keeping).items()}
+    assert told[1] == (Result.TAKEN, Evidence.SEEN)
+    assert told[2] == (Result.TAKEN, Evidence.GONE)
+    assert told[8] == (Result.REFUSED, Evidence.SEEN)
+    assert told[9] == (Result.TAKEN, Evidence.GONE)
+
+
+def test_nothing_can_be_gone_where_nothing_was_offered(desk, keeping):
+    desk.press("7 1 5 9 0 Enter Enter 9 1 Enter Enter")
+
+    assert desk.refused == ["Nothing was offered in this tub tonight."]
+    assert offers(keeping)[1].result is Result.NOT_OFFERED
+
+
+def test_a_check_swept_row_is_gone_but_for_what_is_still_there(desk, keeping):
+    desk.press("+ Enter 9 0 Enter Enter + 2 0 Enter")
+
+    told = {line: (o.result, o.evidence) for line, o in offers(keeping).items()}
+    assert told == {
+        1: (Result.TAKEN, Evidence.GONE),
+        2: (Result.REFUSED, Evidence.SEEN),
+        3: (Result.TAKEN, Evidence.GONE),
+    }
+
+
+def test_a_round_with_tubs_not_reached_is_closed_by_a_second_enter_and_they_stay_due(desk, keeping):
+    desk.press("Enter 9 0 Enter Enter")
+
+    assert desk.noted[-1] == (
+        "5 not reached stay due, 0 not looked at. Enter again closes the round of Wed 25\u202fNov."
+    )
+    assert open_night(keeping) is not None
+    desk.press("Enter")
+    assert open_night(keeping) is None
+    assert desk.written[-1].what == "round closed, 5 not reached"
+    assert "all: 4 due, 2 hold, 2 not due, 1 cannot tell" in said_on(desk.page)
+
+
+def test_any_other_key_does_not_close(desk, keeping):
+    desk.press("Enter 9 0 Enter Enter .")
+
+    assert open_night(keeping) is not None
+
+
+def test_the_morning_look_goes_through_the_tubs_left_in_of_the_closed_round(desk, keeping):
+    desk.press("5 5 9 0 Enter 0 Enter")
+    assert "2\u202ftubs left in, result open: A1·1 Tansy, A1·2 Bracken" in said_on(desk.page)
+
+    desk.press("5 Enter 0 Enter")
+
+    over = last_night(keeping)
+    told = [(t.offer.event.result, t.offer.event.evidence) for t in over.tubs if t.offer]
+    assert told == [(Result.TAKEN, Evidence.GONE), (Result.REFUSED, Evidence.SEEN)]
+    assert "none open" in said_on(desk.page)
+
+
+# --- what happens elsewhere ------------------------------------------------------------------
+
+
+def test_what_is_taken_back_elsewhere_brings_the_cursor_back(desk, keeping):
+    desk.press("Enter Enter")
+
+    undoing.take_back(keeping)
+    desk.notices.changed.emit()
+
+    assert stands_at(desk, "Bracken")
+    assert set(offers(keeping)) == {1}
+
+
+def test_a_change_elsewhere_leaves_the_keeper_where_he_stands(desk, keeping):
+    desk.press("9 8 Enter")
+    animal = walk(keeping).tub(8).plan.animal
+    shy = Remark(
+        animal=animal,
+        happened=at_instant(keeping.now()),
+        kind=RemarkKind.CAUTION,
+        text="SHY, leave it on the card",
+    )
+
+    note(keeping, "note", shy)
+    desk.notices.changed.emit()
+
+    assert stands_at(desk, "Linnet")
+    assert "SHY, leave it on the card" in said_on(desk.page)
+
+
+def test_an_animal_moved_in_mid_round_is_visited_once_at_its_old_line(desk, keeping):
+    animal = walk(keeping).tub(8).plan.animal
+    moved = Moved(animal=animal, happened=at_instant(keeping.now()), place="A1·6")
+    note(keeping, "move", moved)
+    desk.notices.changed.emit()
+    desk.press("Enter Enter Enter 7 9")
+
+    assert stands_at(desk, "Linnet")
+    assert "female, now in A1·6" in said_on(desk.page)
+    desk.press("Enter Enter")
+    fed = [tub for tub in walk(keeping).tubs if tub.plan.animal == animal]
+    assert [tub.offer.event.result for tub in fed] == [Result.TAKEN]
+
+
+@pytest.mark.parametrize("code", ["HS-008", "hs-008", "B1·1", "b-1-1"])
+def test_a_scan_goes_to_the_tub_at_any_moment(desk, code):
+    desk.press("Enter 9 4")
+    desk.page.scanned(code)
+
+    assert stands_at(desk, "Linnet")
+
+
+def test_an_unknown_code_is_one_sentence_and_the_cursor_stays(desk):
+    desk.page.scanned("HS-999")
+
+    assert desk.refused == ["No tub of tonight’s round bears 'HS-999'."]
+    assert stands_at(desk, "Tansy")
+
+
+def test_a_book_that_will_not_be_written_says_so_and_the_cursor_stays(desk, keeping):
+    keeping.book.connection.execute("PRAGMA query_only = ON")
+
+    desk.press("Enter")
+
+    assert stands_at(desk, "Tansy")
+    assert len(desk.refused) == 1
+    keeping.book.connection.execute("PRAGMA query_only = OFF")
+    assert offers(keeping) == {}
+
+
+def test_two_in_one_tub_are_two_lines_with_numbers_of_their_own(qtbot, tmp_path):
+    pair = [replace(ROW[0], name="Tansy"), replace(ROW[0], name="Bracken")]
+    with closing(make_book(tmp_path / "pair.book", pair)) as keeping:
+        desk = Desk(RoundScreen, keeping)
+        desk.press("Enter + 2 0 Enter")
+
+        results = [offers(keeping)[line].result for line in (1, 2)]
+        assert results == [Result.TAKEN, Result.REFUSED]
+        desk.close()
