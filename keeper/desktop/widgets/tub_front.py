@@ -48,7 +48,7 @@ def front_words(front: TubFront, *, pulled: bool) -> str:
     >>> front_words(TubFront(number=3, name="Orrin", state=TileState.REFUSED), pulled=False)
     'tub 3, Orrin, refused'
     """
-    state = front.now if pulled else front.note if front.value else FACES[front.state].words
+    state = front.now if pulled else front.note or FACES[front.state].words
     name = "" if front.state is TileState.EMPTY else front.name
     parts = (f"tub {front.number}", name, front.value, state, front.corner, front.caution)
     return ", ".join(part for part in parts if part)
