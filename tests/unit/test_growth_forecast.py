@@ -1,6 +1,5 @@
 """The forecast with few, bad and late data."""
 
-import time
 
 import numpy as np
 import pytest
@@ -154,20 +153,8 @@ def test_three_reference_animals_are_too_few():
         population(stand_ins(CURVE, 3), basis="own")
 
 
-def test_a_forecast_takes_at_most_20_ms(by_profile):
-    best = min(_seconds(lambda: forecast(STEADY, 150.0, by_profile)) for _ in range(10))
-
-    assert best <= 0.020
-
-
 def test_two_weighings_of_one_day_become_their_median():
     found = history([(20.0, 12.0), (10.0, 8.0), (20.0, 10.0), (20.0, 100.0)])
 
     assert found.age_days.tolist() == [10.0, 20.0]
     assert np.exp(found.log_g) == pytest.approx([8.0, 12.0])
-
-
-def _seconds(work):
-    start = time.process_time()
-    work()
-    return time.process_time() - start
