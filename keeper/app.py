@@ -23,10 +23,15 @@ from keeper.desktop.places import Place
 from keeper.desktop.remembered import last_book, remember_book, remember_light, was_red_lamp
 from keeper.desktop.screens.records import RecordsScreen
 from keeper.desktop.screens.round import RoundScreen
+from keeper.desktop.screens.weigh_in import WeighInScreen
 from keeper.desktop.screens.welcome import WelcomeScreen
 from keeper.rehearsal.collection import demo_book
 
-PLACES: dict[str, Maker] = {"Round": RoundScreen, "Records": RecordsScreen}
+PLACES: dict[str, Maker] = {
+    "Round": RoundScreen,
+    "Weigh-in": WeighInScreen,
+    "Records": RecordsScreen,
+}
 """The places by name, in the order of the strip."""
 
 WELCOME_KEY = "F2"
