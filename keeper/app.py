@@ -125,7 +125,8 @@ class Front(QObject):
 
     def _show(self, window: MainWindow) -> None:
         before, self.window = self.window, window
-        window.show()
+        window.resize(window.screen().availableSize())
+        window.showMaximized()
         if before is not None:
             before.close()
 
