@@ -25,7 +25,17 @@ from keeper.husbandry.events import (
 )
 from keeper.husbandry.when import at_instant
 from keeper.store import reading
-from tests.feeding_room import Clock, Tub, bites, held_by_vet, make_book, opaque, quarantined, row
+from tests.feeding_room import (
+    Clock,
+    Tub,
+    bites,
+    held_by_vet,
+    make_book,
+    opaque,
+    quarantined,
+    reopened,
+    row,
+)
 from tests.pad_desk import Desk, said_on
 
 ROW = [
@@ -88,6 +98,22 @@ def test_the_quiet_page_counts_tonight_by_rack(qtbot, keeping):
 @pytest.mark.parametrize(("hour", "day"), [(9, 24), (10, 25), (23, 25), (0, 24)])
 def test_a_round_begun_before_ten_in_the_morning_counts_for_the_night_before(hour, day):
     assert night_of(datetime(2026, 11, 25, hour, 30, tzinfo=UTC)).day == day
+
+
+def test_a_round_begun_after_midnight_is_the_night_before_and_everything_counts_for_it(
+    qtbot, tmp_path
+):
+    late = Clock()
+    late.at = datetime(2026, 11, 26, 0, 40, tzinfo=UTC)
+    with closing(make_book(tmp_path / "late.book", ROW, late)) as keeping:
+        desk = Desk(RoundScreen, keeping)
+        desk.press("Enter Enter * 2")
+
+        assert walk(keeping).night.isoformat() == "2026-11-25"
+        assert offers(keeping)[1].happened.day.isoformat() == "2026-11-25"
+        (sign,) = reading.history(keeping.book, ShedSign, walk(keeping).tub(2).plan.animal)
+        assert sign.event.happened.day.isoformat() == "2026-11-25"
+        desk.close()
 
 
 def test_enter_begins_the_round_at_the_first_tub_that_is_due(desk, keeping):
@@ -300,6 +326,14 @@ def test_a_held_animal_of_the_row_can_be_named_as_an_exception(desk, keeping):
     assert offers(keeping)[4].withheld is HoldKind.OTHER
 
 
+def test_a_tub_before_the_cursor_cannot_be_named_in_a_sweep(desk, keeping):
+    desk.press("Enter + 1 0 Enter")
+
+    assert desk.refused == []
+    assert offers(keeping)[1].result is Result.TAKEN
+    assert offers(keeping)[2].evidence is Evidence.ASSUMED
+
+
 def test_a_sweep_given_up_writes_nothing(desk, keeping):
     desk.press("+ 2 0 +")
 
@@ -363,6 +397,17 @@ def test_a_round_with_tubs_not_reached_is_closed_by_a_second_enter_and_they_stay
     assert open_night(keeping) is None
     assert desk.written[-1].what == "round closed, 5 not reached"
     assert "all: 4 due, 2 hold, 2 not due, 1 cannot tell" in said_on(desk.page)
+
+
+def test_the_command_of_the_menu_asks_to_close_from_any_tub(desk, keeping):
+    (close,) = [action for action in desk.page.actions() if action.text() == "Close the round"]
+    close.trigger()
+    assert desk.noted[-1].startswith("6 not reached stay due")
+    assert open_night(keeping) is not None
+
+    desk.press("Enter")
+
+    assert open_night(keeping) is None
 
 
 def test_any_other_key_does_not_close(desk, keeping):
@@ -433,6 +478,29 @@ def test_a_scan_goes_to_the_tub_at_any_moment(desk, code):
     desk.page.scanned(code)
 
     assert stands_at(desk, "Linnet")
+
+
+@pytest.mark.parametrize(
+    ("keys", "name"), [("9 8 Enter Enter", "Wick"), ("3 8 Enter", "Bracken"), ("+ Enter", "Hob")]
+)
+def test_after_a_restart_the_walk_goes_on_behind_the_tub_written_last(
+    qtbot, desk, keeping, keys, name
+):
+    desk.press(keys)
+    again = reopened(keeping)
+    later = Desk(RoundScreen, again)
+
+    assert stands_at(later, name)
+    later.close()
+    again.close()
+
+
+def test_a_scan_with_no_round_open_is_one_sentence(qtbot, keeping):
+    desk = Desk(RoundScreen, keeping)
+    desk.page.scanned("HS-008")
+
+    assert desk.refused == ["No round is open, so 'HS-008' has no tub to go to; Enter begins one."]
+    desk.close()
 
 
 def test_an_unknown_code_is_one_sentence_and_the_cursor_stays(desk):

@@ -24,6 +24,7 @@ from keeper.desktop.screens.round_input import Ground, check_key, end_key, offer
 from keeper.desktop.screens.round_pages import Standing, standing, walk_face
 from keeper.desktop.screens.round_quiet import QuietView, left_in, night_words, quiet_counts
 from keeper.desktop.screens.round_view import WalkView
+from keeper.desktop.widgets.night_counts import NightCounts
 
 
 class RoundScreen(QWidget):
@@ -34,6 +35,7 @@ class RoundScreen(QWidget):
         self.look, self._keeping, self._notices = look, keeping, notices
         self._here: Standing | None = None
         self._last: Walk | None = None
+        self._tonight: NightCounts | None = None
         self._asking: Asking | None = None
         self._stale, self._telling, self._refused = True, False, False
         self._walk_view, self._quiet_view = WalkView(look), QuietView(look)
@@ -42,15 +44,14 @@ class RoundScreen(QWidget):
             self._pages.addWidget(view)
             view.pad.key_asked.connect(self._press)
         self._walk_view.row.tub_asked.connect(self._go_to_front)
-        close = QAction("Close the round", self)
-        close.setShortcut(QKeySequence("Ctrl+Return"))
-        close.triggered.connect(lambda: self._handle(Deed(verb=Verb.ASK_CLOSE)))
-        self.addAction(close)
+        self.addAction(_closing(self, lambda: self._handle(Deed(verb=Verb.ASK_CLOSE))))
         notices.changed.connect(self._hear)
         look.changed.connect(self._show)
 
     def scanned(self, code: str) -> None:
         """Go to the tub whose animal or place bears *code*."""
+        if self._stale:
+            self._read()
         if self._here is None:
             self._refuse(f"No round is open, so {code!r} has no tub to go to; Enter begins one.")
             return
@@ -67,8 +68,11 @@ class RoundScreen(QWidget):
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
+        self._tonight = None  # the night may have changed
         if self._stale:
             self._read()
+        else:
+            self._show()
 
     def _hear(self) -> None:
         """Something was written elsewhere."""
@@ -80,7 +84,7 @@ class RoundScreen(QWidget):
 
     def _read(self) -> None:
         """Read the night from the book, keeping the place where the keeper stands."""
-        self._stale, self._asking = False, None
+        self._stale, self._asking, self._tonight = False, None, None
         walk = rounds.open_night(self._keeping)
         before = self._here
         if before is not None and (before.again or (walk and walk.round == before.walk.round)):
@@ -121,6 +125,7 @@ class RoundScreen(QWidget):
 
     def _do(self, deed: Deed) -> None:
         """Do what was asked; what cannot be done is said, and the cursor stays."""
+        self._tonight = None
         try:
             if deed.verb in _SCREEN:
                 _SCREEN[deed.verb](self)
@@ -212,14 +217,23 @@ class RoundScreen(QWidget):
         self._pages.setCurrentWidget(self._walk_view)
 
     def _show_quiet(self) -> None:
-        night = night_of(self._keeping.now())
-        self._last = rounds.last_night(self._keeping)
-        counts = quiet_counts(due_rows(self._keeping, night), night, self._last)
+        if self._tonight is None:
+            night = night_of(self._keeping.now())
+            self._last = rounds.last_night(self._keeping)
+            self._tonight = quiet_counts(due_rows(self._keeping, night), night, self._last)
+        counts = self._tonight
         legend = {"Enter": "begin the round"} if counts.rows else {}
         if self._last is not None and left_in(self._last):
             legend["5"] = "look again"
         self._quiet_view.show_counts(counts, legend)
         self._pages.setCurrentWidget(self._quiet_view)
+
+
+def _closing(page: QWidget, close: Callable[[], None]) -> QAction:
+    action = QAction("Close the round", page)
+    action.setShortcut(QKeySequence("Ctrl+Return"))
+    action.triggered.connect(lambda _=False: close())
+    return action
 
 
 _SCREEN: Mapping[Verb, Callable[[RoundScreen], None]] = {
