@@ -1,9 +1,10 @@
 """The invented house lived through three years, looked at evening by evening as its keeper does."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, fields
 from datetime import date, timedelta
 from pathlib import Path
+from typing import Any
 
 import pytest
 
@@ -13,6 +14,7 @@ from keeper.actions.females import female_rows
 from keeper.actions.keeping import animals_on
 from keeper.actions.watching import watch_lines
 from keeper.husbandry.events import Offer, RoundClosed, RoundOpened
+from keeper.husbandry.now import AnimalNow
 from keeper.rehearsal.collection import Rehearsal, rehearsal
 from keeper.rehearsal.planted import FAR, NEAR, READY, UNTOLD
 from keeper.rehearsal.seen import Planted
@@ -89,6 +91,21 @@ def test_eighty_animals_stand_in_three_racks_and_a_quarantine_tub(lived: Lived) 
 
 def test_the_lived_book_passes_the_check(lived: Lived) -> None:
     assert flaws_of(lived.made.keeping.book.path) == ()
+
+
+def differing(one: AnimalNow, other: AnimalNow) -> list[tuple[str, Any, Any]]:
+    """Fields that differ; grams agree to the milligram, which is what a book keeps."""
+    pairs = [(f.name, getattr(one, f.name), getattr(other, f.name)) for f in fields(one)]
+    return [pair for pair in pairs if pair[1] != pytest.approx(pair[2], abs=5e-4)]
+
+
+def test_the_state_of_every_animal_is_what_a_second_reckoning_says(lived: Lived) -> None:
+    mirrored = lived.made.household.room.by_animal
+    board = reading.board(lived.made.keeping.book)
+    wrong = {now.code: differing(now, mirrored[now.animal].mirror.now) for now in board}
+
+    assert len(board) > 80
+    assert {code: pairs for code, pairs in wrong.items() if pairs} == {}
 
 
 def test_a_third_to_a_half_of_the_room_is_due_on_the_next_feed_night(lived: Lived) -> None:

@@ -2,11 +2,9 @@
 
 from collections.abc import Iterator
 from contextlib import closing
-from dataclasses import fields
 from datetime import UTC, date, datetime, timedelta
 from itertools import combinations
 from pathlib import Path
-from typing import Any
 
 import pytest
 
@@ -15,7 +13,6 @@ from keeper.actions.keeping import new_keeping
 from keeper.actions.recording import Newcomer, receive, write_up
 from keeper.husbandry.animal import Sex
 from keeper.husbandry.events import Setting
-from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.when import on_day
 from keeper.rehearsal import collection, planted
 from keeper.rehearsal.character import Character
@@ -106,20 +103,6 @@ def test_the_demo_feeds_tonight_whatever_the_day_and_twice_a_week(weekday: int) 
 def test_the_usual_nights_are_wednesday_and_saturday() -> None:
     assert collection._nights_with(date(2026, 11, 25)) == collection.WEDNESDAY_SATURDAY
     assert collection._nights_with(date(2026, 11, 28)) == collection.WEDNESDAY_SATURDAY
-
-
-def test_the_state_kept_in_memory_is_the_state_of_the_book(small: Rehearsal) -> None:
-    mirrored = small.household.room.by_animal
-    board = reading.board(small.keeping.book)
-
-    assert len(board) == 20
-    assert [differing(now, mirrored[now.animal].mirror.now) for now in board] == [[]] * 20
-
-
-def differing(one: AnimalNow, other: AnimalNow) -> list[tuple[str, Any, Any]]:
-    """Fields that differ; grams agree to the milligram, which is what a book keeps."""
-    pairs = [(f.name, getattr(one, f.name), getattr(other, f.name)) for f in fields(one)]
-    return [pair for pair in pairs if pair[1] != pytest.approx(pair[2], abs=5e-4)]
 
 
 def test_a_rehearsed_book_passes_the_check(small: Rehearsal) -> None:
