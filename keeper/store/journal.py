@@ -8,8 +8,8 @@ copies of one book from choosing the same key).
 """
 
 import sqlite3
-from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from collections.abc import Callable, Iterable, Iterator
+from contextlib import contextmanager, suppress
 from dataclasses import dataclass, field
 from datetime import UTC, datetime, timedelta
 
@@ -83,23 +83,33 @@ def batch(
 
     verb: the keeper's word for what was done. written: aware instant of writing.
     """
-    offset = written.utcoffset()
-    if offset is None:
-        raise ValueError(f"a time of writing needs its offset, got {written.isoformat()}")
     for text in (book.station, keeper, verb, reason or ""):
         checked_text(text)
-    with writing(book) as connection:
-        key = _next_key(connection, written, book.tail)
-        written_ms = (written - _UNIX) // _MILLISECOND
-        connection.execute(
-            """INSERT INTO batch (id, station, keeper, verb, written, utc_offset, reason)
-               VALUES (?, ?, ?, ?, ?, ?, ?)""",
-            (key, book.station, keeper, verb, written_ms, offset // _MINUTE, reason),
-        )
-        writer = BatchWriter(key, connection)
+    with writing(book) as connection, _begun(book, connection, written) as writer:
+        _write_head(connection, book, writer.id, (keeper, verb, reason), written)
         yield writer
-        _write_events(connection, writer)
-        _write_withdrawals(connection, writer)
+
+
+@contextmanager
+def supposed(
+    book: Book, old: Iterable[EntryKey], events: Iterable[Event], written: datetime
+) -> Iterator[None]:
+    """The book as it would read with *events* in place of the entries *old*.
+
+    Nothing of it stays: the transaction is rolled back when the block ends. Write nothing in it.
+
+    Raises:
+        CannotWithdraw: one of *old* does not stand.
+        BookError: the book cannot be written just now, so nothing can be supposed either.
+    """
+    with suppress(_OnlySupposed), writing(book) as connection:
+        with _begun(book, connection, written) as writer:
+            _write_head(connection, book, writer.id, ("", "suppose", None), written)
+            for key in old:
+                writer.withdraw(key)
+            writer.add(*events)
+        yield
+        raise _OnlySupposed
 
 
 def withdraw_batch(
@@ -125,6 +135,46 @@ def touched_animals(connection: sqlite3.Connection, batches: set[BatchId]) -> se
             f"SELECT DISTINCT animal FROM {table} WHERE batch = ?", (batch_id,)
         )
     }
+
+
+class _OnlySupposed(Exception):
+    """Ends a supposition, so that its transaction is rolled back."""
+
+
+@contextmanager
+def _begun(book: Book, connection: sqlite3.Connection, written: datetime) -> Iterator[BatchWriter]:
+    """A batch with its key; what it collected is in the tables when the block ends."""
+    if written.utcoffset() is None:
+        raise ValueError(f"a time of writing needs its offset, got {written.isoformat()}")
+    writer = BatchWriter(_next_key(connection, written, book.tail), connection)
+    yield writer
+    _write_events(connection, writer)
+    _write_withdrawals(connection, writer)
+
+
+def _write_head(
+    connection: sqlite3.Connection,
+    book: Book,
+    key: BatchId,
+    said: tuple[str, str, str | None],
+    written: datetime,
+) -> None:
+    """The batch's own row: station, keeper, verb and reason."""
+    keeper, verb, reason = said
+    offset = written.utcoffset() or timedelta(0)
+    connection.execute(
+        """INSERT INTO batch (id, station, keeper, verb, written, utc_offset, reason)
+           VALUES (?, ?, ?, ?, ?, ?, ?)""",
+        (
+            key,
+            book.station,
+            keeper,
+            verb,
+            (written - _UNIX) // _MILLISECOND,
+            offset // _MINUTE,
+            reason,
+        ),
+    )
 
 
 def _next_key(connection: sqlite3.Connection, written: datetime, tail: Callable[[], int]) -> int:
