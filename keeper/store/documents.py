@@ -8,6 +8,7 @@ import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, fields
 from datetime import datetime
+from functools import cache
 from typing import Any, get_args, get_origin, get_type_hints
 
 import msgspec
@@ -190,19 +191,28 @@ def _read(given: Mapping[str, Any], hints: Mapping[str, Any], where: str) -> dic
 
 
 def _value(where: str, name: str, hint: Any, given: Any) -> Any:
+    item_hint = _item_hint(hint)
     try:
-        if get_origin(hint) is list and isinstance(given, list):
-            (item_hint,) = get_args(hint)
+        if item_hint is not None and isinstance(given, list):
             return [msgspec.convert(_from_digits(item_hint, item), item_hint) for item in given]
         return msgspec.convert(_from_digits(hint, given), hint)
     except msgspec.ValidationError as error:
         raise NotADocument(f"{where}: {name} cannot be {_short(given)}: {error}.") from error
 
 
+@cache
+def _item_hint(hint: Any) -> Any:
+    return get_args(hint)[0] if get_origin(hint) is list else None
+
+
+@cache
+def _takes_numbers(hint: Any) -> bool:
+    return int in (get_args(hint) or (hint,))
+
+
 def _from_digits(hint: Any, given: Any) -> Any:
-    takes_numbers = int in (get_args(hint) or (hint,))
-    is_digits = isinstance(given, str) and _DIGITS.fullmatch(given) is not None
-    return int(given) if takes_numbers and is_digits else given
+    is_digits = isinstance(given, str) and _takes_numbers(hint) and _DIGITS.fullmatch(given)
+    return int(given) if is_digits else given
 
 
 def _refuse_unless(holds: bool, where: str, name: str, value: object, right: str) -> None:

@@ -82,7 +82,9 @@ def _sorted_out(
         if batch_row(book, key) is not None:
             same = to_json(_document(book, key)) == to_json(document)
             (known if same else conflicts).add(key)
-        elif to_json(new.setdefault(key, document)) != to_json(document):
+        elif key not in new:
+            new[key] = document
+        elif to_json(new[key]) != to_json(document):
             conflicts.add(key)
     return new, known, conflicts
 
@@ -152,24 +154,31 @@ def _write_batch(connection: sqlite3.Connection, document: Document) -> None:
 
 
 def _refuse_unknown_things(connection: sqlite3.Connection, document: Document) -> None:
+    found: set[tuple[str, int]] = set()
     for seq, event in enumerate(document.entries):
         for table, key in _references(event):
+            if (table, key) in found:
+                continue
             if not connection.execute(f"SELECT 1 FROM {table} WHERE id = ?", (key,)).fetchone():
                 raise NotADocument(
                     f"Batch {document.batch}, entry {seq}: {table} {key} is neither in the book"
                     " nor in these documents; the batch that brought it must come along."
                 )
+            found.add((table, key))
 
 
 def _references(event: Event) -> list[tuple[str, int]]:
-    named = {"animal": "animal", "dam": "animal", "sire": "animal", "round": "round"}
-    keys = ((table, getattr(event, field, None)) for field, table in named.items())
+    named = (("animal", "animal"), ("animal", "dam"), ("animal", "sire"), ("round", "round"))
+    keys = ((table, getattr(event, field, None)) for table, field in named)
     return [(table, key) for table, key in keys if key is not None]
 
 
 def _write_entries(connection: sqlite3.Connection, document: Document) -> None:
+    rows: dict[type[Event], list[tuple[object, ...]]] = {}
     for seq, event in enumerate(document.entries):
-        connection.execute(insert_sql(type(event)), to_row(event, document.batch, seq))
+        rows.setdefault(type(event), []).append(to_row(event, document.batch, seq))
+    for kind, cells in rows.items():
+        connection.executemany(insert_sql(kind), cells)
 
 
 def _write_withdrawals(connection: sqlite3.Connection, document: Document) -> None:
