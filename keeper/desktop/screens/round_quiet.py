@@ -29,9 +29,9 @@ _tubs = counted("tub", "tubs")
 
 
 def night_words(night: date) -> str:
-    """The night as the keeper calls it.
+    r"""The night as the keeper calls it.
 
-    >>> night_words(date(2026, 11, 25)).replace(GAP, " ")
+    >>> night_words(date(2026, 11, 25)).replace("\u202f", " ")
     'Wed 25 Nov'
     """
     return f"{_DAYS[night.weekday()]} {day(night, night)}"
