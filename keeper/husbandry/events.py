@@ -273,6 +273,23 @@ class Heat:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class ProbePlaced:
+    """From then on the probe of that name reads one zone of one place.
+
+    place: as for ``Heat``; None when the probe was taken out of use.
+    """
+
+    happened: Happened
+    probe: str
+    zone: Zone
+    place: str | None
+
+    def __post_init__(self) -> None:
+        if not self.probe:
+            raise ValueError("a probe needs a name, got nothing")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Setting:
     """A choice of the keeper that belongs to the book, such as the feed nights."""
 
@@ -354,5 +371,14 @@ AboutAnimal = (
     | OfferedThrough
     | StartStep
 )
-AboutHouse = Heat | Setting | Override | RoundOpened | RoundClosed | NightAnswer | PlanLine
+AboutHouse = (
+    Heat
+    | ProbePlaced
+    | Setting
+    | Override
+    | RoundOpened
+    | RoundClosed
+    | NightAnswer
+    | PlanLine
+)
 Event = AboutAnimal | AboutHouse

@@ -17,7 +17,7 @@ from keeper.store.database import Book, open_book
 from keeper.store.durable import copy_durably, make_private_folder, sha256_of, sync
 from keeper.store.errors import BookError
 from keeper.store.locks import claim
-from keeper.store.schema import CACHES, EVENT_TABLES, SPINE_TABLES
+from keeper.store.schema import CACHES, EVENT_TABLES, READING_TABLES, SPINE_TABLES
 from keeper.store.state import differing, rebuild
 
 KEPT = 10
@@ -223,7 +223,7 @@ def _writer(path: Path) -> sqlite3.Connection:
 def _row_counts(connection: sqlite3.Connection) -> dict[str, int]:
     return {
         table: connection.execute(f"SELECT count(*) FROM {table}").fetchone()[0]
-        for table in (*SPINE_TABLES, *EVENT_TABLES, *CACHES)
+        for table in (*SPINE_TABLES, *EVENT_TABLES, *READING_TABLES, *CACHES)
     }
 
 

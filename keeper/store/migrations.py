@@ -5,7 +5,13 @@ import sqlite3
 from sqlite_utils import Database
 
 from keeper.store.database import APPLICATION_ID, SCHEMA_VERSION
-from keeper.store.schema import CACHES, EVENT_TABLES, SPINE_TABLES, fresh_schema
+from keeper.store.schema import (
+    CACHES,
+    EVENT_TABLES,
+    READING_TABLES,
+    SPINE_TABLES,
+    fresh_schema,
+)
 
 
 def migrate(connection: sqlite3.Connection) -> None:
@@ -28,4 +34,5 @@ def missing_parts(connection: sqlite3.Connection) -> set[str]:
     guarded = {*SPINE_TABLES, *EVENT_TABLES}
     triggers = {f"{table}_no_{verb}" for table in guarded for verb in ("update", "delete")}
     present = {trigger.name for trigger in database.triggers}
-    return (guarded | set(CACHES)) - set(database.table_names()) | (triggers - present)
+    wanted = guarded | {*READING_TABLES, *CACHES}
+    return wanted - set(database.table_names()) | (triggers - present)

@@ -39,6 +39,7 @@ TABLES: dict[type[Any], str] = {
     events.OfferedThrough: "offered_through",
     events.StartStep: "start_step",
     events.Heat: "heat",
+    events.ProbePlaced: "probe_placed",
     events.Setting: "setting",
     events.Override: "override",
     events.RoundOpened: "round_opened",

@@ -2,7 +2,8 @@
 
 Every event table is insert-only: triggers refuse UPDATE and DELETE. Instants are
 seconds of UTC, utc_offset is minutes east at the place, days count from 1970-01-01,
-masses are milligrams, lengths millimetres, temperatures thousandths of a degree.
+masses are milligrams, lengths millimetres, temperatures thousandths of a degree; packed
+readings are hundredths (store/readings.py).
 """
 
 _WHEN = """
@@ -48,6 +49,7 @@ ANIMAL_COLUMNS = {
 HOUSE_COLUMNS = {
     "heat": """
         place TEXT NOT NULL, zone TEXT NOT NULL, temp_mc INTEGER NOT NULL, read_with TEXT""",
+    "probe_placed": "probe TEXT NOT NULL CHECK (probe <> ''), zone TEXT NOT NULL, place TEXT",
     "setting": "key TEXT NOT NULL, value TEXT NOT NULL",
     "override": """
         species TEXT NOT NULL, key TEXT NOT NULL, value REAL NOT NULL, reason TEXT NOT NULL""",
@@ -118,6 +120,28 @@ CREATE TABLE animal_now (
 CREATE INDEX animal_now_code ON animal_now (code);
 """
 
+READING_TABLES = ("reading_day", "reading_file")
+"""Readings of probes lie outside the batches: packed by the day, merged, never taken back."""
+
+_READINGS = """
+CREATE TABLE reading_day (
+    probe TEXT NOT NULL CHECK (probe <> ''),
+    day INTEGER NOT NULL,
+    slots BLOB NOT NULL CHECK (length(slots) = 576),
+    hours BLOB NOT NULL CHECK (length(hours) = 144),
+    PRIMARY KEY (probe, day)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE reading_file (
+    sha256 TEXT NOT NULL,
+    read_as TEXT NOT NULL,
+    name TEXT NOT NULL,
+    taken INTEGER NOT NULL,
+    readings INTEGER NOT NULL,
+    aside INTEGER NOT NULL,
+    PRIMARY KEY (sha256, read_as)
+) STRICT, WITHOUT ROWID;
+"""
+
 CACHES = ("withdrawn", "animal_now")
 """Derived tables: thrown away and rebuilt at will, everything else is insert-only."""
 
@@ -166,6 +190,7 @@ def fresh_schema() -> str:
             "CREATE INDEX offer_round ON offer (round, line) WHERE round IS NOT NULL;\n",
             "CREATE INDEX hold_set_until ON hold_set (until);\n",
             "CREATE INDEX setting_key ON setting (key);\n",
+            _READINGS,
             _ANIMAL_NOW,
             *(_insert_only(table) for table in guarded),
         )

@@ -14,6 +14,7 @@ CREATE INDEX offered_through_batch ON offered_through (batch);
 CREATE INDEX override_batch ON override (batch);
 CREATE INDEX plan_line_batch ON plan_line (batch);
 CREATE INDEX plan_line_round ON plan_line (round, line);
+CREATE INDEX probe_placed_batch ON probe_placed (batch);
 CREATE INDEX regurgitation_batch ON regurgitation (batch);
 CREATE INDEX remark_batch ON remark (batch);
 CREATE INDEX round_closed_batch ON round_closed (batch);
@@ -194,6 +195,32 @@ CREATE TABLE plan_line (
         animal INTEGER NOT NULL REFERENCES animal (id), place TEXT, state TEXT NOT NULL,
         prey TEXT, count INTEGER, mass_mg INTEGER, caution TEXT, because TEXT NOT NULL,
     PRIMARY KEY (at, batch, seq)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE probe_placed (
+    at INTEGER NOT NULL,
+    span INTEGER NOT NULL CHECK (span >= 0),
+    utc_offset INTEGER NOT NULL,
+    day INTEGER NOT NULL,
+    batch INTEGER NOT NULL REFERENCES batch (id),
+    seq INTEGER NOT NULL,
+    probe TEXT NOT NULL CHECK (probe <> ''), zone TEXT NOT NULL, place TEXT,
+    PRIMARY KEY (at, batch, seq)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE reading_day (
+    probe TEXT NOT NULL CHECK (probe <> ''),
+    day INTEGER NOT NULL,
+    slots BLOB NOT NULL CHECK (length(slots) = 576),
+    hours BLOB NOT NULL CHECK (length(hours) = 144),
+    PRIMARY KEY (probe, day)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE reading_file (
+    sha256 TEXT NOT NULL,
+    read_as TEXT NOT NULL,
+    name TEXT NOT NULL,
+    taken INTEGER NOT NULL,
+    readings INTEGER NOT NULL,
+    aside INTEGER NOT NULL,
+    PRIMARY KEY (sha256, read_as)
 ) STRICT, WITHOUT ROWID;
 CREATE TABLE regurgitation (
     animal INTEGER NOT NULL REFERENCES animal (id),
@@ -391,6 +418,10 @@ CREATE TRIGGER plan_line_no_delete BEFORE DELETE ON plan_line
 BEGIN SELECT RAISE(ABORT, 'plan_line is insert-only'); END;
 CREATE TRIGGER plan_line_no_update BEFORE UPDATE ON plan_line
 BEGIN SELECT RAISE(ABORT, 'plan_line is insert-only'); END;
+CREATE TRIGGER probe_placed_no_delete BEFORE DELETE ON probe_placed
+BEGIN SELECT RAISE(ABORT, 'probe_placed is insert-only'); END;
+CREATE TRIGGER probe_placed_no_update BEFORE UPDATE ON probe_placed
+BEGIN SELECT RAISE(ABORT, 'probe_placed is insert-only'); END;
 CREATE TRIGGER regurgitation_no_delete BEFORE DELETE ON regurgitation
 BEGIN SELECT RAISE(ABORT, 'regurgitation is insert-only'); END;
 CREATE TRIGGER regurgitation_no_update BEFORE UPDATE ON regurgitation

@@ -1,0 +1,214 @@
+"""Readings of probes, packed: one row for a probe and a day of UTC, merged slot by slot.
+
+A day has 288 slots of five minutes. A slot holds hundredths of a degree Celsius as a signed
+16-bit number, lowest byte first; EMPTY is none. Beside the slots lies their roll-up: the
+lowest, the highest and the mean of each hour, 24 numbers each. Readings are no entries: they
+belong to no batch and are not taken back; reading a file again puts its slots in place of
+what was there.
+"""
+
+import sqlite3
+import struct
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from datetime import UTC, datetime, timedelta
+
+from keeper.husbandry.events import ProbePlaced
+from keeper.store.database import Book, writing
+from keeper.store.reading import all_of
+
+SLOTS = 288
+SLOT_SECONDS = 300
+HOURS = 24
+EMPTY = -32768
+DAY_SECONDS = 86_400
+
+_SLOTS = struct.Struct(f"<{SLOTS}h")
+_HOURS = struct.Struct(f"<{3 * HOURS}h")
+_AN_HOUR = SLOTS // HOURS
+_UNIX = datetime(1970, 1, 1, tzinfo=UTC)
+_MERGE = """
+    INSERT INTO reading_day (probe, day, slots, hours) VALUES (?, ?, ?, ?)
+    ON CONFLICT (probe, day) DO UPDATE SET slots = excluded.slots, hours = excluded.hours"""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PackedDay:
+    """One probe's day. day: days of UTC since 1970; slots: 576 bytes; hours: 144 bytes."""
+
+    probe: str
+    day: int
+    slots: bytes
+    hours: bytes
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ReadFile:
+    """A logger file that was read. read_as: how, so that another way of reading is another."""
+
+    sha256: str
+    read_as: str
+    name: str
+    taken: datetime
+    readings: int
+    aside: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HourRange:
+    """One hour of a probe in degrees Celsius."""
+
+    at: datetime
+    low_c: float
+    high_c: float
+    mean_c: float
+
+
+def merge_days(book: Book, days: Iterable[PackedDay], file: ReadFile | None = None) -> None:
+    """Put *days* in, all or none: a filled slot takes the place of what was there.
+
+    Raises:
+        BookError: the book cannot be written.
+    """
+    with writing(book) as connection:
+        fetch = "SELECT slots FROM reading_day WHERE probe = ? AND day = ?"
+
+        def merged(day: PackedDay) -> tuple[str, int, bytes, bytes]:
+            before = connection.execute(fetch, (day.probe, day.day)).fetchone()
+            if before is None:
+                return day.probe, day.day, day.slots, day.hours
+            slots = merged_slots(before[0], day.slots)
+            return day.probe, day.day, slots, rolled_up(slots)
+
+        connection.executemany(_MERGE, map(merged, days))
+        if file is not None:
+            _keep_file(connection, file)
+
+
+def read_file(book: Book, sha256: str) -> ReadFile | None:
+    """The last reading of the file with that *sha256*, however it was read."""
+    row = book.connection.execute(
+        """SELECT sha256, read_as, name, taken, readings, aside FROM reading_file
+           WHERE sha256 = ? ORDER BY taken DESC LIMIT 1""",
+        (sha256,),
+    ).fetchone()
+    if row is None:
+        return None
+    taken = _UNIX + timedelta(milliseconds=row[3])
+    return ReadFile(
+        sha256=row[0], read_as=row[1], name=row[2], taken=taken, readings=row[4], aside=row[5]
+    )
+
+
+def values_of(
+    book: Book, probe: str, first_at: datetime, last_at: datetime
+) -> Iterator[tuple[int, int]]:
+    """Filled slots of *probe* from *first_at* to *last_at*, oldest first.
+
+    Each as the second of UTC since 1970 at which its five minutes begin, and hundredths of
+    a degree.
+    """
+    first, last = _second(first_at), _second(last_at)
+    for day, slots in _rows(book, "slots", probe, first, last):
+        begins = day * DAY_SECONDS
+        for slot, value in enumerate(_SLOTS.unpack(slots)):
+            at = begins + slot * SLOT_SECONDS
+            if value != EMPTY and first <= at <= last:
+                yield at, value
+
+
+def hours_of(book: Book, probe: str, first_at: datetime, last_at: datetime) -> list[HourRange]:
+    """Hours of *probe* with any reading, from *first_at* to *last_at*, oldest first."""
+    first, last = _second(first_at), _second(last_at)
+    found = []
+    for day, hours in _rows(book, "hours", probe, first, last):
+        values = _HOURS.unpack(hours)
+        for hour in range(HOURS):
+            at = day * DAY_SECONDS + 3600 * hour
+            low, high, mean = values[hour::HOURS]
+            if low != EMPTY and first <= at <= last:
+                when = datetime.fromtimestamp(at, UTC)
+                found.append(
+                    HourRange(at=when, low_c=low / 100, high_c=high / 100, mean_c=mean / 100)
+                )
+    return found
+
+
+def last_at(book: Book, probe: str) -> datetime | None:
+    """When *probe* was last read; None when never."""
+    row = book.connection.execute(
+        "SELECT day, slots FROM reading_day WHERE probe = ? ORDER BY day DESC LIMIT 1", (probe,)
+    ).fetchone()
+    if row is None:
+        return None
+    values = _SLOTS.unpack(row[1])
+    slot = max((n for n, value in enumerate(values) if value != EMPTY), default=0)
+    return datetime.fromtimestamp(row[0] * DAY_SECONDS + slot * SLOT_SECONDS, UTC)
+
+
+def placings(book: Book) -> dict[str, list[ProbePlaced]]:
+    """Where each probe was placed, oldest first."""
+    found: dict[str, list[ProbePlaced]] = {}
+    events = (entry.event for entry in all_of(book, ProbePlaced))
+    for event in sorted(events, key=lambda event: event.happened.at):
+        found.setdefault(event.probe, []).append(event)
+    return found
+
+
+def merged_slots(before: bytes, after: bytes) -> bytes:
+    """*before* with every filled slot of *after* in its place.
+
+    >>> old = packed({0: 2150, 1: 2160})
+    >>> filled(merged_slots(old, packed({1: 2200, 287: 2300})))
+    {0: 2150, 1: 2200, 287: 2300}
+    """
+    pairs = zip(_SLOTS.unpack(before), _SLOTS.unpack(after), strict=True)
+    return _SLOTS.pack(*(old if new == EMPTY else new for old, new in pairs))
+
+
+def rolled_up(slots: bytes) -> bytes:
+    """Lowest, highest and mean of each hour: 3 times 24 numbers, an hour without any EMPTY."""
+    values = _SLOTS.unpack(slots)
+    lows, highs, means = [], [], []
+    for hour in range(HOURS):
+        inside = values[hour * _AN_HOUR : (hour + 1) * _AN_HOUR]
+        read = [value for value in inside if value != EMPTY]
+        lows.append(min(read, default=EMPTY))
+        highs.append(max(read, default=EMPTY))
+        means.append(round(sum(read) / len(read)) if read else EMPTY)
+    return _HOURS.pack(*lows, *highs, *means)
+
+
+def packed(values: dict[int, int]) -> bytes:
+    """The slots of a day from slot number to hundredths of a degree."""
+    return _SLOTS.pack(*(values.get(slot, EMPTY) for slot in range(SLOTS)))
+
+
+def filled(slots: bytes) -> dict[int, int]:
+    """Slot number to hundredths of a degree, the filled ones."""
+    return {n: value for n, value in enumerate(_SLOTS.unpack(slots)) if value != EMPTY}
+
+
+def _rows(
+    book: Book, column: str, probe: str, first: int, last: int
+) -> Sequence[tuple[int, bytes]]:
+    return book.connection.execute(
+        f"""SELECT day, {column} FROM reading_day
+            WHERE probe = ? AND day BETWEEN ? AND ? ORDER BY day""",
+        (probe, first // DAY_SECONDS, last // DAY_SECONDS),
+    ).fetchall()
+
+
+def _second(at: datetime) -> int:
+    return (at - _UNIX) // timedelta(seconds=1)
+
+
+def _keep_file(connection: sqlite3.Connection, file: ReadFile) -> None:
+    taken_ms = (file.taken - _UNIX) // timedelta(milliseconds=1)
+    connection.execute(
+        """INSERT INTO reading_file (sha256, read_as, name, taken, readings, aside)
+           VALUES (?, ?, ?, ?, ?, ?) ON CONFLICT (sha256, read_as) DO UPDATE SET
+           name = excluded.name, taken = excluded.taken,
+           readings = excluded.readings, aside = excluded.aside""",
+        (file.sha256, file.read_as, file.name, taken_ms, file.readings, file.aside),
+    )
