@@ -15,7 +15,6 @@ ROW = [
     Tub(place="B1·1", name="Linnet"),
     Tub(place="B1·2", name="Wick"),
 ]
-DUE = (1, 2, 3, 7, 8, 9)
 FUZZIES = ("mouse fuzzy", 2, 10.0)
 
 
