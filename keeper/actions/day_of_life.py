@@ -1,8 +1,10 @@
 """One day of one animal's life: every lane's figures on that day, as far as they are known."""
 
+from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
+from math import inf
 
 from keeper.actions.animal_page import AnimalPage, Weighed
 from keeper.actions.life import EATEN, E
@@ -172,17 +174,28 @@ def _last_shed(cycles: Sequence[ShedCycle], day: date) -> ShedCycle | None:
 
 
 def _heat(days: Sequence[HeatDay], day: date) -> HeatDay | None:
+    """The newest hot end and night low that still speak for *day*."""
     reach = timedelta(days=HEAT_SPEAKS_DAYS.value)
-    return next((h for h in reversed(days) if day - reach <= h.day <= day), None)
+    end = bisect_right(days, day, key=lambda heat: heat.day)
+    near = [
+        h for h in days[max(0, end - 1 - int(HEAT_SPEAKS_DAYS.value)) : end] if h.day >= day - reach
+    ]
+    hot = next((h.hot_c for h in reversed(near) if h.hot_c is not None), None)
+    night = next((h.night_c for h in reversed(near) if h.night_c is not None), None)
+    return HeatDay(day=near[-1].day, hot_c=hot, night_c=night) if near else None
 
 
 def _coldest(page: AnimalPage, day: date) -> HeatDay | None:
     """The coldest hot end of the last weeks, where it was below what is wanted."""
-    since = day - timedelta(days=COLD_SHOWN_DAYS.value)
+    days = page.beside.heat
+    first = bisect_left(days, day - timedelta(days=COLD_SHOWN_DAYS.value), key=lambda h: h.day)
     wanted_c = page.profile.heat.hot_low_c.value
-    cold = [
-        (h.hot_c, h)
-        for h in page.beside.heat
-        if since <= h.day <= day and h.hot_c is not None and h.hot_c < wanted_c
-    ]
-    return min(cold, key=lambda pair: pair[0])[1] if cold else None
+    cold: HeatDay | None = None
+    for heat in days[first : bisect_right(days, day, key=lambda h: h.day)]:
+        if heat.hot_c is not None and heat.hot_c < min(wanted_c, _hot(cold)):
+            cold = heat
+    return cold
+
+
+def _hot(heat: HeatDay | None) -> float:
+    return inf if heat is None or heat.hot_c is None else heat.hot_c

@@ -3,6 +3,7 @@
 A cause here is what stands close in time and is known to do it, never a diagnosis.
 """
 
+from bisect import bisect_left
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
@@ -23,6 +24,9 @@ AFTER_COLD_DAYS = Sourced(value=7, source=COMMON_PRACTICE)
 
 SAME_SPELL_DAYS = Sourced(value=3, source=COMMON_PRACTICE)
 """Cold readings no further apart are one spell."""
+
+LONGEST_SPELL = timedelta(days=92)
+"""A longer one is told from its last months."""
 
 SLOWED, HELD, REFUSED, TONIGHT = "slowed", "held", "refused", "tonight"
 
@@ -73,8 +77,9 @@ def _cold(page: AnimalPage, day: date) -> Cause | None:
     """A row that fell cold, and offers missed in it or right after."""
     limit_c = page.profile.heat.digest_hot_low_c.value
     since = day - timedelta(days=LOOK_BACK_DAYS.value)
-    spells = [s for s in cold_spells(page.beside.heat, limit_c) if since <= s.last]
-    for spell in reversed([s for s in spells if s.first <= day]):
+    lately = bisect_left(page.beside.heat, since - LONGEST_SPELL, key=lambda heat: heat.day)
+    spells = cold_spells(page.beside.heat[lately:], limit_c)
+    for spell in reversed([s for s in spells if s.first <= day and since <= s.last]):
         missed = _missed(page, spell, day)
         if missed:
             place = next((s.place for s in page.beside.stays if s.covers(spell.first)), "")
@@ -135,9 +140,14 @@ def _refused(page: AnimalPage, day: date) -> Cause | None:
         return Cause(kind=REFUSED, because=(because("refused excused", nights=len(run)),))
     if day == page.today:
         return None
-    warm = any(run[0].day <= heat.day <= day for heat in page.beside.heat)
-    why = "refused in the warm" if warm else "refused, heat not read"
-    return Cause(kind=REFUSED, because=(because(why, counted=len(counted), since=counted[0].day),))
+    limit_c = page.profile.heat.digest_hot_low_c.value
+    first = bisect_left(page.beside.heat, run[0].day, key=lambda heat: heat.day)
+    hot = [h.hot_c for h in page.beside.heat[first:] if h.day <= day and h.hot_c is not None]
+    if hot and min(hot) < limit_c:
+        return None
+    why = "refused in the warm" if hot else "refused, heat not read"
+    told = because(why, counted=len(counted), since=counted[0].day)
+    return Cause(kind=REFUSED, because=(told,))
 
 
 def _row(place: str) -> str:

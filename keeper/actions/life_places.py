@@ -9,9 +9,10 @@ from statistics import median
 
 from keeper.actions.keeping import Keeping
 from keeper.husbandry.animal import IN_THE_ROOM, AnimalId
-from keeper.husbandry.events import Heat, Moved, Stock, Zone
+from keeper.husbandry.events import Moved, Stock, Zone
 from keeper.husbandry.place import place_of
 from keeper.store import reading
+from keeper.store.heat_days import Reading, readings_at
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -83,9 +84,9 @@ def heat_of(keeping: Keeping, stays: Sequence[Stay], on: date) -> list[HeatDay]:
     near = {name for stay in stays for name in _names(stay.place)}
     if not near:
         return []
-    marks = ", ".join("?" * len(near))
-    found = reading.all_of(keeping.book, Heat, f"e.place IN ({marks})", *sorted(near))
-    by_day = _nearest([entry.event for entry in found if entry.event.happened.day <= on], stays)
+    zones = (Zone.HOT, Zone.NIGHT)
+    readings = readings_at(keeping.book, near, zones, stays[0].since, on)
+    by_day = _nearest(readings, stays)
     hot, night = by_day.get(Zone.HOT, {}), by_day.get(Zone.NIGHT, {})
     return [
         HeatDay(
@@ -136,22 +137,34 @@ def _names(place: str) -> tuple[str, ...]:
 
 
 def _nearest(
-    readings: Sequence[Heat], stays: Sequence[Stay]
+    readings: Iterable[Reading], stays: Sequence[Stay]
 ) -> Mapping[Zone, dict[date, list[float]]]:
     """Values of each zone and day, from the nearest place that was read on that day."""
-    starts = [stay.since for stay in stays]
+    near = _Near(stays)
     ranks: dict[tuple[Zone, date], int] = {}
     values: Mapping[Zone, dict[date, list[float]]] = defaultdict(lambda: defaultdict(list))
-    for heat in readings:
-        day = heat.happened.day
-        index = bisect_right(starts, day) - 1
-        names = _names(stays[index].place) if index >= 0 and stays[index].covers(day) else ()
-        if heat.place not in names:
+    for place, zone, day, temp_c in readings:
+        rank = near.rank(place, day)
+        if rank is None or rank > ranks.get((zone, day), rank):
             continue
-        rank, key = names.index(heat.place), (heat.zone, day)
-        if rank < ranks.get(key, len(names)):
-            ranks[key] = rank
-            values[heat.zone][day] = []
-        if rank == ranks[key]:
-            values[heat.zone][day].append(heat.temp_c)
+        if rank < ranks.get((zone, day), rank + 1):
+            ranks[zone, day] = rank
+            values[zone][day] = []
+        values[zone][day].append(temp_c)
     return values
+
+
+class _Near:
+    """How near a place that was read is to the tub she stood in."""
+
+    def __init__(self, stays: Sequence[Stay]) -> None:
+        self._stays = stays
+        self._starts = [stay.since for stay in stays]
+        self._names = [_names(stay.place) for stay in stays]
+
+    def rank(self, place: str, day: date) -> int | None:
+        """0 her tub, 1 its row, 2 its rack; None: elsewhere."""
+        index = bisect_right(self._starts, day) - 1
+        if index < 0 or not self._stays[index].covers(day) or place not in self._names[index]:
+            return None
+        return self._names[index].index(place)

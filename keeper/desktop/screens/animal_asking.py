@@ -1,0 +1,221 @@
+"""What can be asked for in one line on an animal's page: find, note, hold, move, sex, correct."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, field
+from datetime import date
+from functools import partial
+from typing import Protocol
+
+from keeper.actions.correcting import correct
+from keeper.actions.finding import found
+from keeper.actions.keeping import Keeping, Written
+from keeper.actions.noting import note
+from keeper.actions.own_entries import OwnEntry, correctable_on
+from keeper.actions.typed_entries import (
+    HOLDS,
+    REMARKS,
+    SIGNS,
+    Reader,
+    entry_words,
+    happened_on,
+    hold_typed,
+    move_typed,
+    offer_corrected,
+    remark_typed,
+    sex_typed,
+    sign_typed,
+    weighing_corrected,
+)
+from keeper.husbandry.events import Offer, Weighing
+from keeper.husbandry.now import AnimalNow
+from keeper.reports.figures import day as day_words
+
+LEAVES = "Enter writes, Esc leaves"
+
+
+class Asking(Protocol):
+    """One line being typed."""
+
+    @property
+    def prompt(self) -> str: ...
+
+    @property
+    def hint(self) -> str: ...
+
+    def echo(self, text: str) -> str:
+        """What Enter would do with *text*, or what is missing."""
+
+    def step(self, by: int) -> None:
+        """Choose another of several, with Up and Down."""
+
+    def take(self, text: str) -> Written | None:
+        """Do it; raises one of the refusals, with one sentence."""
+
+
+@dataclass(slots=True)
+class Noting:
+    """Something seen on the day of the cursor, read by one of the readers."""
+
+    keeping: Keeping
+    row: AnimalNow
+    day: date
+    prompt: str
+    hint: str
+    reader: Reader
+
+    def echo(self, text: str) -> str:
+        if not text.strip():
+            return self.hint
+        try:
+            happened = happened_on(self.keeping, self.row, self.day)
+            return f"writes: {self.reader(self.row.animal, happened, text).what}"
+        except ValueError as error:
+            return str(error)
+
+    def step(self, by: int) -> None:
+        return None
+
+    def take(self, text: str) -> Written:
+        happened = happened_on(self.keeping, self.row, self.day)
+        typed = self.reader(self.row.animal, happened, text)
+        where = where_of(self.row)
+        return note(self.keeping, typed.verb, typed.event, where=where, what=typed.what)
+
+
+@dataclass(slots=True)
+class Finding:
+    """An animal by code, name or place; *go* opens its page."""
+
+    rows: Sequence[AnimalNow]
+    go: Callable[[int], object]
+    prompt: str = "find"
+    hint: str = "code, name or place; Enter opens, ↑ ↓ choose, Esc leaves"
+    _text: str = ""
+    _chosen: int = 0
+
+    def echo(self, text: str) -> str:
+        if text != self._text:
+            self._text, self._chosen = text, 0
+        fits = found(self.rows, text)
+        if not text.strip():
+            return self.hint
+        if not fits:
+            return f"no animal bears {text.strip()}"
+        first = self._chosen % len(fits)
+        names = [where_of(row, code=True) for row in (*fits[first:], *fits[:first])]
+        return f"Enter opens {names[0]}" + (f"; then {', '.join(names[1:4])}" if names[1:] else "")
+
+    def step(self, by: int) -> None:
+        self._chosen += by
+
+    def take(self, text: str) -> None:
+        fits = found(self.rows, text)
+        if not fits:
+            raise LookupError(
+                f"No animal in this book has {text.strip()!r} in code, name or place."
+            )
+        self.go(fits[self._chosen % len(fits)].animal)
+
+
+@dataclass(slots=True)
+class Correcting:
+    """One of the weighings and offers of a day put right, with a reason."""
+
+    keeping: Keeping
+    row: AnimalNow
+    day: date
+    entries: Sequence[OwnEntry]
+    _chosen: int = field(default=0)
+
+    @property
+    def entry(self) -> OwnEntry:
+        return self.entries[self._chosen % len(self.entries)]
+
+    @property
+    def prompt(self) -> str:
+        return f"correct {entry_words(self.entry.event)} of {day_words(self.day)}"
+
+    @property
+    def hint(self) -> str:
+        weighed = isinstance(self.entry.event, Weighing)
+        how = (
+            "weight, reason: 41.2, read the wrong tub"
+            if weighed
+            else "result, reason: refused, found later"
+        )
+        more = "; ↑ ↓ another entry of the day" if len(self.entries) > 1 else ""
+        return f"{how}{more}; {LEAVES}"
+
+    def echo(self, text: str) -> str:
+        if not text.strip():
+            return self.hint
+        try:
+            event, reason = self._put_right(text)
+            return f"writes: {entry_words(event)}, because: {reason}"
+        except ValueError as error:
+            return str(error)
+
+    def step(self, by: int) -> None:
+        self._chosen += by
+
+    def take(self, text: str) -> Written:
+        event, reason = self._put_right(text)
+        written = correct(self.keeping, self.entry.key, [event], reason)
+        what = f"{entry_words(self.entry.event)} is now {entry_words(event)}, {reason}"
+        return Written(
+            batch=written.batch,
+            at=written.at,
+            verb=written.verb,
+            where=where_of(self.row),
+            what=what,
+        )
+
+    def _put_right(self, text: str) -> tuple[Weighing | Offer, str]:
+        entry = self.entry.event
+        if isinstance(entry, Weighing):
+            return weighing_corrected(entry, text)
+        return offer_corrected(entry, text)
+
+
+def sign_asked(keeping: Keeping, row: AnimalNow, day: date) -> Noting:
+    hint = f"{', '.join(SIGNS)}; {LEAVES}"
+    return Noting(keeping, row, day, f"shed sign, {day_words(day)}", hint, sign_typed)
+
+
+def remark_asked(keeping: Keeping, row: AnimalNow, day: date) -> Noting:
+    kinds = ", ".join(kind for kind in REMARKS if kind != "note")
+    hint = f"words, or one of {kinds} with a colon; {LEAVES}"
+    return Noting(keeping, row, day, f"note, {day_words(day)}", hint, remark_typed)
+
+
+def hold_asked(keeping: Keeping, row: AnimalNow, day: date) -> Noting:
+    kinds = ", ".join(HOLDS)
+    hint = f"kind, end or open, reason: vet, 12 Dec, swelling. end vet ends it. Kinds: {kinds}"
+    return Noting(keeping, row, day, f"hold from {day_words(day)}", hint, hold_typed)
+
+
+def move_asked(keeping: Keeping, row: AnimalNow, day: date, known: Mapping[str, str]) -> Noting:
+    reader = partial(move_typed, known=known)
+    hint = f"a place, such as B4·2; {LEAVES}"
+    return Noting(keeping, row, day, f"move on {day_words(day)} to", hint, reader)
+
+
+def sex_asked(keeping: Keeping, row: AnimalNow, day: date) -> Noting:
+    hint = f"female or male, then popped, probed, tail, sired or laid, then a note; {LEAVES}"
+    return Noting(keeping, row, day, f"sex, {day_words(day)}", hint, sex_typed)
+
+
+def correction_asked(keeping: Keeping, row: AnimalNow, day: date) -> Correcting:
+    """Raises LookupError where the day has nothing that can be put right."""
+    entries = correctable_on(keeping, row.animal, day)
+    if not entries:
+        raise LookupError(f"No weight and no offer is written of {day_words(day)}.")
+    return Correcting(keeping, row, day, entries)
+
+
+def where_of(row: AnimalNow, *, code: bool = False) -> str:
+    """Place and name, with the code where asked, as the foot and every list call an animal."""
+    parts = (row.place, row.name, row.code if code or not row.name else None)
+    return " ".join(part for part in parts if part)

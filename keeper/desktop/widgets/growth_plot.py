@@ -1,0 +1,221 @@
+"""The growth curve: weights on a ratio scale, the band of her sex behind them."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QPainterPath, QPolygonF
+
+from keeper.actions.animal_page import BandPoint, Weighed
+from keeper.desktop.type import Use
+from keeper.desktop.widgets.lettering import RIGHT, cap_height
+from keeper.desktop.widgets.life_canvas import LABEL_LEFT_UNITS, Canvas
+from keeper.husbandry.animal import Sex
+from keeper.reports.figures import number
+from keeper.reports.words import word_of
+
+_STEPS = ((1, 2, 5), (1, 1.5, 2, 3, 4, 5, 6, 8), tuple(1 + n / 10 for n in range(90)))
+_AIR = 0.06  # of the range left free above and below, in logarithms
+_SEXES = {Sex.FEMALE: "females", Sex.MALE: "males"}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WeightScale:
+    """Grams to a height: equal ratios are equal distances."""
+
+    low_g: float
+    high_g: float
+    top: float
+    bottom: float
+
+    def y(self, grams: float) -> float:
+        share = math.log(grams / self.low_g) / math.log(self.high_g / self.low_g)
+        return self.bottom - share * (self.bottom - self.top)
+
+    def ticks(self, least: int = 3) -> list[float]:
+        """Round weights in range, *least* of them where any steps give so many."""
+        found: list[float] = []
+        for steps in _STEPS:
+            low, high = math.floor(math.log10(self.low_g)), math.ceil(math.log10(self.high_g))
+            every = [step * 10.0**power for power in range(low, high + 1) for step in steps]
+            found = [grams for grams in every if self.low_g <= grams <= self.high_g]
+            if len(found) >= least:
+                break
+        return found
+
+
+def weight_scale(weights_g: Sequence[float], rect: QRectF) -> WeightScale:
+    """A scale that holds all of *weights_g*, with some air; 1 to 10 g where there are none."""
+    low, high = min(weights_g, default=1.0), max(weights_g, default=10.0)
+    air = (high / low) ** _AIR if high > low * 1.02 else 1.1
+    return WeightScale(low_g=low / air, high_g=high * air, top=rect.top(), bottom=rect.bottom())
+
+
+def paint_weight_grid(canvas: Canvas, scale: WeightScale) -> None:
+    """Lines and figures of the scale, the lane's name, the base line."""
+    look, plot = canvas.look, canvas.layout.plot
+    left = look.u(*LABEL_LEFT_UNITS)
+    half = cap_height(look.font(Use.TABLE)) / 2
+    base = plot.top() + look.u(2.6, 1.6)
+    floor = plot.top() if plot.height() > look.u(60) else 0.0
+    before = math.inf
+    for grams in scale.ticks():
+        y = scale.y(grams)
+        if before - y < 4 * half or y < floor:
+            continue
+        before = y
+        canvas.line("hair", 1.0, plot.left(), y, plot.right(), y)
+        canvas.line("line", 1.1, plot.left() - look.u(1.2), y, plot.left(), y)
+        canvas.words(plot.left() - look.u(2, 1.7), y + half, number(grams, 1), align=RIGHT)
+    canvas.line("line", 1.1, plot.left(), plot.top(), plot.left(), plot.bottom())
+    canvas.line("line", 1.3, plot.left(), plot.bottom(), plot.right(), plot.bottom())
+    canvas.words(left, base, "weight", use=Use.TABLE_STRONG, ink="ink")
+    for n, words in enumerate(("g, ratio", "scale"), start=1):
+        canvas.words(left, base + n * look.u(4.4, 3.9), words, ink="ink3")
+
+
+def paint_band(canvas: Canvas, sex: Sex, points: Sequence[BandPoint], scale: WeightScale) -> None:
+    """What is expected of one sex: p3-p97 and p10-p90 filled and edged, p50 drawn through."""
+    painter, look = canvas.painter, canvas.look
+    outer = _between(canvas, points, scale, lambda e: e.p3_g, lambda e: e.p97_g)
+    inner = _between(canvas, points, scale, lambda e: e.p10_g, lambda e: e.p90_g)
+    painter.fillPath(outer, look.colour("band1"))
+    painter.fillPath(inner, look.colour("band2"))
+    lines: tuple[tuple[Callable[..., float], str, bool], ...] = (
+        (lambda e: e.p3_g, "line", False),
+        (lambda e: e.p97_g, "line", False),
+        (lambda e: e.p10_g, "ink3", True),
+        (lambda e: e.p90_g, "ink3", True),
+    )
+    for of, ink, dashed in lines:
+        style = Qt.PenStyle.CustomDashLine if dashed else Qt.PenStyle.SolidLine
+        painter.strokePath(_line(canvas, points, scale, of), canvas.pen(ink, 1.0, style))
+    painter.strokePath(_line(canvas, points, scale, lambda e: e.p50_g), canvas.pen("ink3", 1.6))
+    _name_ends(canvas, points[-1], scale)
+
+
+def paint_outlines(
+    canvas: Canvas, sex: Sex, points: Sequence[BandPoint], scale: WeightScale
+) -> None:
+    """One sex among two, where hers is not known: its p3, p50 and p97 as lines with its name."""
+    dashed = sex is Sex.MALE
+    style = Qt.PenStyle.CustomDashLine if dashed else Qt.PenStyle.SolidLine
+    edges: tuple[Callable[..., float], ...] = (lambda e: e.p3_g, lambda e: e.p97_g)
+    for of in edges:
+        canvas.painter.strokePath(_line(canvas, points, scale, of), canvas.pen("line", 1.1, style))
+    middle = _line(canvas, points, scale, lambda e: e.p50_g)
+    canvas.painter.strokePath(middle, canvas.pen("ink3", 1.8, style))
+    plot, half = canvas.layout.plot, cap_height(canvas.look.font(Use.TABLE)) / 2
+    y = scale.y(points[-1].expected.p50_g) + half
+    canvas.words(plot.right() + canvas.look.u(1), y, sex.value, use=Use.TABLE_STRONG, ink="ink")
+
+
+def paint_weights(canvas: Canvas, weighed: Sequence[Weighed], scale: WeightScale) -> None:
+    """Solid dots fasted and joined, hollow ones within digestion, as they stood on the scale."""
+    painter, look, axis = canvas.painter, canvas.look, canvas.axis
+    solid = [w for w in weighed if w.fasted]
+    painter.strokePath(_joined(canvas, solid, scale), canvas.pen("ink", 1.6))
+    radius = _dot_radius(canvas, weighed)
+    painter.setPen(canvas.pen("ink", min(1.7, 0.5 * radius)))
+    for one in weighed:
+        if not axis.shows(one.day):
+            continue
+        painter.setBrush(look.colour("ink" if one.fasted else "sheet"))
+        painter.drawEllipse(dot_at(canvas, one, scale), radius, radius)
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+
+
+def dot_at(canvas: Canvas, weighed: Weighed, scale: WeightScale) -> QPointF:
+    """Where a weighing stands: fasted by its empty weight, else by the scale's."""
+    grams = weighed.empty_g if weighed.fasted and weighed.empty_g else weighed.scale_g
+    return QPointF(canvas.axis.x(weighed.day), scale.y(grams))
+
+
+def paint_plot_key(canvas: Canvas, basis: str, beyond: str = "") -> None:
+    """What the dots mean and whose band it is, on the plot."""
+    look, plot = canvas.look, canvas.layout.plot
+    painter, radius = canvas.painter, look.u(1.15, 0.95)
+    base, x = plot.top() + look.u(4.6, 3.6), plot.left() + look.u(4, 3)
+    middle = base - cap_height(look.font(Use.TABLE)) / 2
+    for words, fill in (("empty", "ink"), ("within digestion", "sheet")):
+        wide = canvas.wide(words)
+        canvas.clear(x, base, f"mm {words}", Use.TABLE, Qt.AlignmentFlag.AlignLeft, "ground")
+        painter.setPen(canvas.pen("ink", 1.5))
+        painter.setBrush(look.colour(fill))
+        painter.drawEllipse(QPointF(x + radius, middle), radius, radius)
+        canvas.words(x + look.u(4, 3.2), base, words)
+        x += look.u(4, 3.2) + wide + look.u(4, 3)
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    for n, line in enumerate((basis, beyond), start=1):
+        if line:
+            y = base + n * look.u(4.9, 4.1)
+            canvas.words(plot.left() + look.u(4, 3), y, line, ink="ink2", paper="ground")
+
+
+def basis_words(sex: Sex, basis: str) -> str:
+    """Whose band is drawn and how it is known."""
+    if sex is Sex.UNKNOWN:
+        return f"both sexes, {word_of('basis', basis)}"
+    return f"band: {_SEXES[sex]} of this kind, {word_of('basis', basis)}"
+
+
+def _dot_radius(canvas: Canvas, weighed: Sequence[Weighed]) -> float:
+    """Smaller where the dots of a long life would run into one another."""
+    shown = sum(canvas.axis.shows(one.day) for one in weighed)
+    apart = (canvas.axis.right - canvas.axis.left) / max(1, shown)
+    return min(canvas.look.u(1.3, 1.0), max(1.5, 0.42 * apart))
+
+
+def _joined(canvas: Canvas, weighed: Sequence[Weighed], scale: WeightScale) -> QPainterPath:
+    path = QPainterPath()
+    path.addPolygon(QPolygonF([dot_at(canvas, one, scale) for one in weighed]))
+    return path
+
+
+def _line(
+    canvas: Canvas, points: Sequence[BandPoint], scale: WeightScale, of: Callable[..., float]
+) -> QPainterPath:
+    path = QPainterPath()
+    places = [QPointF(canvas.axis.x(p.day), scale.y(of(p.expected))) for p in points]
+    path.addPolygon(QPolygonF(places))
+    return path
+
+
+def _between(
+    canvas: Canvas,
+    points: Sequence[BandPoint],
+    scale: WeightScale,
+    low: Callable[..., float],
+    high: Callable[..., float],
+) -> QPainterPath:
+    path = _line(canvas, points, scale, low)
+    path.connectPath(_line(canvas, points, scale, high).toReversed())
+    path.closeSubpath()
+    return path
+
+
+def _name_ends(canvas: Canvas, last: BandPoint, scale: WeightScale) -> None:
+    """Each centile named where its line ends; where they crowd the inner four stand aside."""
+    look, right = canvas.look, canvas.layout.plot.right()
+    expected = last.expected
+    half = cap_height(look.font(Use.TABLE)) / 2
+    ends = [
+        ("p97", expected.p97_g),
+        ("p90", expected.p90_g),
+        ("p50", expected.p50_g),
+        ("p10", expected.p10_g),
+        ("p3", expected.p3_g),
+    ]
+    crowded = scale.y(expected.p90_g) - scale.y(expected.p97_g) < 3.2 * half
+    for name, grams in ends:
+        aside = crowded and name in ("p90", "p10")
+        x, y = right + look.u(1, 0.8), scale.y(grams)
+        if aside:
+            end = right + look.u(6.6, 5.4)
+            canvas.line("line", 1.0, right + look.u(0.5), y, end, y)
+            x = end + look.u(0.6, 0.4)
+        use = Use.TABLE_STRONG if name == "p50" else Use.TABLE
+        canvas.words(x, y + half, name, use=use, ink="ink" if name == "p50" else "ink2")

@@ -1,0 +1,183 @@
+"""The lanes of skin and breeding: shed cycles with the window of the next, gates and clutches."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+
+from PySide6.QtCore import QRectF, Qt
+
+from keeper.actions.life_lanes import ShedCycle
+from keeper.desktop.type import Use
+from keeper.desktop.widgets.lettering import RIGHT
+from keeper.desktop.widgets.life_canvas import Canvas, Free
+from keeper.desktop.widgets.patterns import FINE, Pattern, falling_lines, paint_pattern
+from keeper.husbandry.events import Clutch, ShedStage
+from keeper.reports.figures import age, counted, day
+
+_FILLS = {
+    ShedStage.DULL: Pattern.DOTS,
+    ShedStage.OPAQUE: Pattern.SOLID,
+    ShedStage.CLEARED: Pattern.PLAIN,
+}
+_SLUGS = counted("slug", "slugs")
+
+
+def paint_shed(canvas: Canvas) -> None:
+    """Bars from dull to shed, a tall tick where she shed, dashes where the next is expected."""
+    lane = canvas.layout.shed
+    canvas.lane(lane, "shed")
+    free = Free(lane.left(), lane.right())
+    for cycle in canvas.page.lanes.sheds:
+        last = cycle.shed or canvas.page.today
+        if canvas.axis.shows(cycle.first, last):
+            _paint_cycle(canvas, lane, cycle, free)
+    if not canvas.page.lanes.sheds:
+        canvas.words(
+            lane.left() + canvas.look.u(3, 2),
+            canvas.middle(lane),
+            "no sign in the book",
+            ink="ink3",
+        )
+    _paint_expected(canvas, lane, free)
+    _paint_key(canvas, lane, free)
+
+
+def paint_breeding(canvas: Canvas, weight_on: date | None) -> None:
+    """The age gate as a bracket with what comes before it hatched at rest; clutches as ticks.
+
+    weight_on: the day a forecast has her at breeding weight.
+    """
+    lane, opens = canvas.layout.breeding, canvas.page.gate_age_on
+    canvas.lane(lane, "breeding")
+    if opens is None:
+        words = "no gate without a sex" if canvas.page.gate is None else "no gate without an age"
+        canvas.words(lane.left() + canvas.look.u(3, 2), canvas.middle(lane), words, ink="ink3")
+    else:
+        _paint_gate(canvas, lane, opens, weight_on)
+    free = Free(lane.left(), lane.right())
+    for clutch in reversed(canvas.page.life.clutches):
+        if canvas.axis.shows(clutch.happened.day):
+            _paint_clutch(canvas, lane, clutch, free)
+
+
+def clutch_words(clutch: Clutch) -> str:
+    """Eggs and slugs in words."""
+    slugs = f", {_SLUGS(clutch.slugs)}" if clutch.slugs else ""
+    return f"{counted('egg', 'eggs')(clutch.good)}{slugs}"
+
+
+def _paint_cycle(canvas: Canvas, lane: QRectF, cycle: ShedCycle, free: Free) -> None:
+    axis, high = canvas.axis, 0.46 * lane.height()
+    stages = [(s, at) for s in _FILLS if (at := getattr(cycle, s.value)) is not None]
+    ends = [at for _, at in stages[1:]] + [cycle.shed or canvas.page.today]
+    for (stage, since), until in zip(stages, ends, strict=True):
+        left, right = max(axis.left, axis.x(since)), min(axis.right, axis.x(until))
+        if right - left >= 0.8:
+            _paint_bar(canvas, QRectF(left, lane.bottom() - high, right - left, high), stage)
+            free.take(left, right)
+    if cycle.shed is not None and axis.shows(cycle.shed):
+        x = axis.x(cycle.shed)
+        canvas.line("ink", 2.0, x, lane.bottom(), x, lane.top() + 0.16 * lane.height())
+        free.take(x - 2, x + 2)
+
+
+def _paint_bar(canvas: Canvas, rect: QRectF, stage: ShedStage) -> None:
+    """Dots dull, solid opaque, outline cleared."""
+    painter, look = canvas.painter, canvas.look
+    painter.fillRect(rect, look.colour("sheet"))
+    ink = "fill3" if stage is ShedStage.OPAQUE else "ink2"
+    paint_pattern(painter, rect, _FILLS[stage], look.colour(ink), FINE)
+    painter.setPen(canvas.pen("ink2", 1.0))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.drawRect(rect)
+
+
+def _paint_expected(canvas: Canvas, lane: QRectF, free: Free) -> None:
+    """The window of the next shed, or how late it is."""
+    clock, axis, look = canvas.page.clock, canvas.axis, canvas.look
+    left = canvas.today_x + look.u(2, 1.5)
+    words = ""
+    if clock.next_low is not None and clock.next_high is not None and clock.next_mid is not None:
+        if not axis.shows(clock.next_low, clock.next_high):
+            return
+        high = 0.46 * lane.height()
+        x1, x2 = max(axis.left, axis.x(clock.next_low)), min(axis.right, axis.x(clock.next_high))
+        canvas.painter.setPen(canvas.pen("ink2", 1.1, Qt.PenStyle.CustomDashLine))
+        canvas.painter.drawRect(QRectF(x1, lane.bottom() - high, max(4.0, x2 - x1), high))
+        free.take(x1, x2)
+        left = x2 + look.u(2, 1.5)
+        middle = clock.next_mid
+        told = day(middle, on=canvas.page.today)
+        words = f"next about {told}" if not clock.overdue_days else ""
+    if clock.overdue_days:
+        words = f"{clock.verdict}, {clock.overdue_days}\u202fd past"
+    if words and free.claim(left, left + canvas.wide(words)):
+        canvas.words(left, canvas.middle(lane), words)
+
+
+def _paint_key(canvas: Canvas, lane: QRectF, free: Free) -> None:
+    names, look = ("dull", "opaque", "cleared", "shed"), canvas.look
+    mark, gap = look.u(4.6, 3.6), look.u(4, 2.6)
+    wide = sum(mark + canvas.wide(name) + gap for name in names) - gap
+    x = lane.right() - wide
+    if x < canvas.today_x or not free.claim(x - gap, lane.right()):
+        return
+    high, base = 0.4 * lane.height(), canvas.middle(lane)
+    for name in names:
+        stage = ShedStage(name)
+        if stage in _FILLS:
+            rect = QRectF(x, lane.center().y() - high / 2, look.u(3.2, 2.6), high)
+            _paint_bar(canvas, rect, stage)
+        else:
+            middle = x + look.u(1.6, 1.3)
+            canvas.line("ink", 2.0, middle, lane.bottom(), middle, lane.top() + look.u(1))
+        canvas.words(x + mark, base, name)
+        x += mark + canvas.wide(name) + gap
+
+
+def _paint_gate(canvas: Canvas, lane: QRectF, opens: date, weight_on: date | None) -> None:
+    axis, look = canvas.axis, canvas.look
+    right = min(axis.right, axis.x(opens))
+    if right > axis.left:
+        before = QRectF(lane.left(), lane.top() + 2, right - lane.left(), lane.height() - 3)
+        canvas.painter.save()
+        canvas.painter.setClipRect(before)
+        canvas.painter.setPen(canvas.pen("hair", 1.1))
+        canvas.painter.drawLines(list(falling_lines(before, look.u(2))))
+        canvas.painter.restore()
+    if axis.shows(opens):
+        x, arm = axis.x(opens), look.u(1.4, 1.1)
+        top, bottom = lane.top() + look.u(0.8, 0.4), lane.bottom() - 1
+        canvas.line("ink", 2.0, x, top, x, bottom)
+        canvas.line("ink", 2.0, x - arm, top, x, top)
+    words = _gate_words(canvas, opens, weight_on)
+    wide = canvas.wide(words)
+    if right - look.u(2) - wide >= axis.left:
+        x = right - look.u(2.4, 1.8)
+        canvas.words(x, canvas.middle(lane), words, align=RIGHT, paper="ground")
+    elif right + look.u(2) + wide <= axis.right:
+        canvas.words(right + look.u(2), canvas.middle(lane), words, paper="ground")
+
+
+def _gate_words(canvas: Canvas, opens: date, weight_on: date | None) -> str:
+    """The age gate, and whether the weight comes before it."""
+    gate = canvas.page.gate
+    told = age(gate.age_days.value) if gate else ""
+    words = f"{told} on {day(opens)}"
+    if weight_on is None or opens <= canvas.page.today:
+        return words
+    if abs(weight_on - opens) <= timedelta(days=3):
+        return f"{words}: age gate and weight together"
+    before = "before" if opens < weight_on else "after"
+    return f"{words}: the age gate comes {before} the weight"
+
+
+def _paint_clutch(canvas: Canvas, lane: QRectF, clutch: Clutch, free: Free) -> None:
+    look, x = canvas.look, canvas.axis.x(clutch.happened.day)
+    canvas.line("ink", 2.6, x, lane.top() + look.u(0.6, 0.4), x, lane.bottom())
+    words = clutch_words(clutch)
+    left = x + look.u(1.2, 1)
+    if free.claim(x, left + canvas.wide(words) + look.u(1)):
+        canvas.words(left, canvas.middle(lane), words, use=Use.TABLE, ink="ink", paper="ground")
+    else:
+        free.take(x - 1, x + 1)
