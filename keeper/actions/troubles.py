@@ -1,10 +1,11 @@
-"""What the world may refuse: a file, a disk, a lock. Each carries one sentence for the keeper."""
+"""What the world may refuse, by name, for those who may not know the store."""
 
 from keeper.store.errors import BookError as BookError
-from keeper.store.errors import CannotWithdraw as CannotWithdraw
-from keeper.store.errors import NewerBook as NewerBook
-from keeper.store.errors import NotABook as NotABook
-from keeper.store.errors import ReadOnlyBook as ReadOnlyBook
 
 REFUSALS = (BookError, LookupError, ValueError)
-"""What a verb raises when it writes nothing and says why in one sentence."""
+"""What a verb raises with one sentence for the keeper; anything else is a fault of the program."""
+
+
+def said(error: Exception) -> str:
+    """The sentence of *error*; a LookupError of a dictionary puts its own in quotes."""
+    return str(error.args[0]) if error.args else type(error).__name__

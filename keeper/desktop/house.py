@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QWidget
 
 from keeper.actions import undoing
 from keeper.actions.keeping import Keeping, Written
-from keeper.actions.troubles import REFUSALS
+from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.look import Look
 from keeper.desktop.main_window import MainWindow
 from keeper.desktop.notices import Notices
@@ -22,6 +22,7 @@ Maker = Callable[[Look, Keeping, Notices], QWidget]
 CLOCK_MS = 15_000
 ANIMAL_PLACE = "Animal"
 TAKES_BACK = "Ctrl+Z takes it back"
+"""Said at the foot, unless the page has words of its own in ``takes_back``."""
 
 
 class House(QObject):
@@ -68,11 +69,12 @@ class House(QObject):
         self.window.strip.show_clock(f"{now:%a} {day(now.date())}", f"{now:%H:%M}")
 
     def _show_written(self, written: Written) -> None:
+        here = self.window.page(self.window.place.name)
         shown = foot.Written(
             clock=f"{written.at:%H:%M:%S}",
             place=written.where or written.verb,
             what=written.what,
-            take_back=TAKES_BACK,
+            take_back=getattr(here, "takes_back", TAKES_BACK),
         )
         self.window.foot.show_written(shown)
 
@@ -80,7 +82,7 @@ class House(QObject):
         try:
             target, _ = undoing.take_back(self.keeping)
         except REFUSALS as refusal:
-            self.window.foot.show_refusal(str(refusal))
+            self.window.foot.show_refusal(said(refusal))
             return
         self.notices.changed.emit()
         when = f"{target.written:%H:%M:%S}"
@@ -92,7 +94,7 @@ class House(QObject):
         try:
             undoing.put_back(self.keeping)
         except REFUSALS as refusal:
-            self.window.foot.show_refusal(str(refusal))
+            self.window.foot.show_refusal(said(refusal))
             return
         self.notices.changed.emit()
         self.window.foot.show_note("Written again. Ctrl+Z takes it back.")

@@ -15,7 +15,7 @@ from keeper.actions.keeping import Keeping
 from keeper.actions.records import RecordRow, record_rows
 from keeper.actions.safe_keeping import back_up_now
 from keeper.actions.settings import set_feed_nights
-from keeper.actions.troubles import REFUSALS
+from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.look import Look
 from keeper.desktop.models.record_rows import COLUMNS, ROW_ROLE, RecordRowsModel
 from keeper.desktop.notices import Notices
@@ -149,7 +149,7 @@ class RecordsScreen(QWidget):
         try:
             made = back_up_now(self._keeping)
         except REFUSALS as refusal:
-            self._notices.refused.emit(str(refusal))
+            self._notices.refused.emit(said(refusal))
             return
         self._notices.noted.emit(f"Backed up and proved: {made.path.name}.")
 
@@ -166,7 +166,7 @@ class RecordsScreen(QWidget):
         try:
             written = write()
         except REFUSALS as refusal:
-            self._notices.refused.emit(str(refusal))
+            self._notices.refused.emit(said(refusal))
             return False
         self._notices.tell_written(written)  # type: ignore[arg-type]
         return True

@@ -11,9 +11,9 @@ from PySide6.QtWidgets import QStackedLayout, QWidget
 
 from keeper.actions import rounds
 from keeper.actions.due_board import due_rows
-from keeper.actions.errors import TROUBLE, said
 from keeper.actions.keeping import Keeping, Written
 from keeper.actions.rounds import Walk, night_of, sweep_covers
+from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
 from keeper.desktop.screens.round_asking import Closing
@@ -29,6 +29,8 @@ from keeper.desktop.widgets.night_counts import NightCounts
 
 class RoundScreen(QWidget):
     """The place *Round*. It keeps no truth: after every key it shows what the book says."""
+
+    takes_back = ".  takes it back"
 
     def __init__(self, look: Look, keeping: Keeping, notices: Notices) -> None:
         super().__init__()
@@ -133,7 +135,7 @@ class RoundScreen(QWidget):
                 written = do(self._keeping, self._here, deed)
                 if written is not None:
                     self._tell(written)
-        except TROUBLE as error:
+        except REFUSALS as error:
             self._refuse(said(error))
 
     def _begin(self) -> None:

@@ -7,8 +7,8 @@ from collections.abc import Mapping
 from PySide6.QtGui import QKeyEvent, QShowEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
-from keeper.actions.errors import TROUBLE, said
 from keeper.actions.keeping import Keeping, Written, animal_coded
+from keeper.actions.troubles import REFUSALS, said
 from keeper.actions.weighing import Asks, WeighIn
 from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
@@ -61,7 +61,7 @@ class WeighInScreen(QWidget):
             place = place_of(code)
             there = [row for row in walk.animals if place and place_of(row.place or "") == place]
             walk.go_to(there[0] if there else animal_coded(self._keeping, code))
-        except TROUBLE as error:
+        except REFUSALS as error:
             self._refuse(said(error))
             return
         self._typed, self._asks = "", None
@@ -106,7 +106,7 @@ class WeighInScreen(QWidget):
             self._notices.noted.emit("")
         try:
             self._do(self._walk, key)
-        except TROUBLE as error:
+        except REFUSALS as error:
             self._refuse(said(error))
         self._show()
 

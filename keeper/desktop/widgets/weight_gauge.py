@@ -42,7 +42,10 @@ def ends_of(marks: GaugeMarks) -> tuple[float, float] | None:
     """
     shown = [marks.low_g, marks.high_g, marks.typed_g, marks.guess_g]
     known = [grams for grams in shown if grams]
-    return (min(known) / _ROOM, max(known) * _ROOM) if known else None
+    if not known:
+        return None
+    words_at_right = marks.typed_g is not None and marks.typed_g < (marks.low_g or 0)
+    return min(known) / _ROOM, max(known) * (_ROOM**2 if words_at_right else _ROOM)
 
 
 def ticks(low: float, high: float) -> Iterator[tuple[float, bool]]:
