@@ -21,6 +21,7 @@ from keeper.desktop.look import Look
 from keeper.desktop.main_window import MainWindow
 from keeper.desktop.places import Place
 from keeper.desktop.remembered import last_book, remember_book, remember_light, was_red_lamp
+from keeper.desktop.screens.animal import AnimalScreen
 from keeper.desktop.screens.records import RecordsScreen
 from keeper.desktop.screens.round import RoundScreen
 from keeper.desktop.screens.weigh_in import WeighInScreen
@@ -30,6 +31,7 @@ from keeper.rehearsal.collection import demo_book
 PLACES: dict[str, Maker] = {
     "Round": RoundScreen,
     "Weigh-in": WeighInScreen,
+    "Animal": AnimalScreen,
     "Records": RecordsScreen,
 }
 """The places by name, in the order of the strip."""
