@@ -1,7 +1,8 @@
 """A short evening in the invented house: first in words, then in the window.
 
-Run by demo/run.py. Where no window can be shown the same window is worked off screen and
-pictures of it are saved. KEEPER_DEMO_SECONDS=n closes the shown window by itself.
+Run by demo/run.py; what it makes lies in demo/out, or in a folder given. Where no window can
+be shown the same window is worked off screen and pictures of it are saved.
+KEEPER_DEMO_SECONDS=n closes the shown window by itself.
 """
 
 import io
@@ -19,10 +20,11 @@ sys.path.insert(0, str(ROOT))
 
 from keeper import cli, clock  # noqa: E402 - found by the line above
 from keeper.actions.females import female_rows  # noqa: E402
-from keeper.actions.keeping import Keeping, open_keeping  # noqa: E402
+from keeper.actions.keeping import Keeping, animal_coded, open_keeping  # noqa: E402
 from keeper.actions.station import HOME_VARIABLE  # noqa: E402
 from keeper.actions.weighing import WeighIn  # noqa: E402
 from keeper.rehearsal.collection import STATION, demo_book  # noqa: E402
+from keeper.rehearsal.planted import READY  # noqa: E402
 
 OUT = ROOT / "demo" / "out"
 SHOWN = {"due": 12, "watch": 12}
@@ -55,16 +57,17 @@ EVENING = (
     Stop("Animal", "", "animal"),
     Stop("Records", "", "records"),
 )
+AFTER_A_RESTART = (Stop("Round", "Ctrl+Z", "taken-back-after-a-restart"),)
 
 
-def main() -> int:
-    """Make the book, tell it, show it. Returns the exit code."""
-    os.environ.setdefault(HOME_VARIABLE, str(OUT / "home"))
-    book = fresh_book(OUT)
+def main(out: Path = OUT) -> int:
+    """Make the book in *out*, tell it, show it. Returns the exit code."""
+    os.environ.setdefault(HOME_VARIABLE, str(out / "home"))
+    book = fresh_book(out)
     today = clock.today()
     code = tell(book, today)
     if os.environ.get("QT_QPA_PLATFORM", "").startswith("offscreen"):
-        pictures = walk_off_screen(book, Path(os.environ.get("KEEPER_PICTURES", OUT)))
+        pictures = walk_off_screen(book, Path(os.environ.get("KEEPER_PICTURES", out)))
         print(f"No window was shown: a short evening was worked off screen, {pictures} pictures.")
         return code
     return show(book, os.environ.get("KEEPER_DEMO_SECONDS")) or code
@@ -115,7 +118,17 @@ def females_to_come(book: Path, today: date) -> list[tuple[str, float]]:
 
 
 def walk_off_screen(book: Path, pictures: Path) -> int:
-    """A short evening by real keys in the window nobody sees; returns how many pictures."""
+    """A short evening by real keys in the window nobody sees; returns how many pictures.
+
+    The window is closed and opened again before its end: what was written can still be taken
+    back.
+    """
+    taken = walk(book, pictures, EVENING, first=1)
+    return taken + walk(book, pictures, AFTER_A_RESTART, first=taken + 1)
+
+
+def walk(book: Path, pictures: Path, stops: Sequence[Stop], *, first: int) -> int:
+    """One sitting: open the window, make the stops whose places there are, close it again."""
     from driving import Hand
 
     from keeper import app
@@ -123,13 +136,16 @@ def walk_off_screen(book: Path, pictures: Path) -> int:
 
     application = app.application()
     keeping = open_keeping(book, station=STATION, now=clock.now)
-    weights = weights_to_type(keeping)
+    typed = weights_to_type(keeping)
+    shown = animal_coded(keeping, READY).animal
     house = app.build_house(keeping, Look())
     hand = Hand(house.window, pictures)
     names = list(app.PLACES)
-    for number, stop in enumerate((stop for stop in EVENING if stop.place in names), start=1):
+    for number, stop in enumerate((s for s in stops if s.place in names), start=first):
         house.window.go_to(names.index(stop.place))
-        hand.press(stop.keys.format(**weights))
+        if stop.place == "Animal":
+            house.notices.animal_asked.emit(shown)
+        hand.press(stop.keys.format(**typed))
         hand.picture(f"{number:02}-{stop.picture}")
     house.window.close()
     application.processEvents()
@@ -156,4 +172,4 @@ def show(book: Path, seconds: str | None) -> int:
 
 
 if __name__ == "__main__":
-    sys.exit(main())
+    sys.exit(main(*(Path(argument).absolute() for argument in sys.argv[1:2])))

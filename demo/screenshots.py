@@ -18,11 +18,12 @@ os.environ["QT_QPA_PLATFORM"] = "offscreen"
 from driving import Hand  # noqa: E402 - after the platform is chosen
 
 from keeper import app  # noqa: E402
-from keeper.actions.keeping import Keeping  # noqa: E402
+from keeper.actions.keeping import Keeping, animal_coded  # noqa: E402
 from keeper.actions.station import HOME_VARIABLE  # noqa: E402
 from keeper.desktop.look import Look  # noqa: E402
 from keeper.rehearsal.collection import make_collection  # noqa: E402
 from keeper.rehearsal.diary import Clock  # noqa: E402
+from keeper.rehearsal.planted import READY  # noqa: E402
 
 SCREENSHOTS = ROOT / "demo" / "screenshots"
 EVENING = datetime(2026, 11, 25, 20, 15, tzinfo=UTC)
@@ -53,6 +54,8 @@ def take_all(keeping: Keeping, hands: Clock, folder: Path) -> list[Path]:
         hand.press(key)
     for number, name in enumerate(app.PLACES):
         house.window.go_to(number)
+        if name == "Animal":
+            house.notices.animal_asked.emit(animal_coded(keeping, READY).animal)
         for light in ("day", "red-lamp"):
             hand.picture(f"{name.lower()}-{light}")
             look.switch_light()

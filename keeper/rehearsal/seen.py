@@ -106,13 +106,13 @@ _DAYS: tuple[tuple[str, str, _Seen], ...] = (
 
 def _by_weights(keeping: Keeping, last: date) -> Iterator[Planted]:
     """What weights make plain, on the day of the weighing that does."""
-    for code, what, seen in _WEIGHTS:
+    for code, what, or_as, seen in _WEIGHTS:
         animal = animal_coded(keeping, code)
         life = life_of(keeping, animal.animal, last)
         freed = empties(life.weighings, life.meals, keeping.profile(animal))
         on = seen(keeping, animal, [(day, grams) for day, grams, inside in freed if not inside])
         if on is not None:
-            yield Planted(code=code, what=what, on=on)
+            yield Planted(code=code, what=what, or_as=or_as, on=on)
 
 
 def _far_below(keeping: Keeping, animal: AnimalNow, weights: Sequence[Weighed]) -> date | None:
@@ -157,10 +157,11 @@ def _lost_percent(before: Sequence[Weighed], now: Weighed, stage: Stage) -> floa
 
 
 _WEIGHTS = (
-    (planted.SLIGHT, "under expectation", _far_below),
-    (planted.LOSING, "losing while eating", _adult_loses),
-    (planted.HEAVIER, "losing while eating", _grower_loses),
+    (planted.SLIGHT, "under expectation", None, _far_below),
+    (planted.LOSING, "losing while eating", "weight loss", _adult_loses),
+    (planted.HEAVIER, "losing while eating", "weight loss", _grower_loses),
 )
+"""A loss is a plain one until two meals lie between the weights that show it."""
 
 
 def _on_the_board(plot: Plot) -> Iterator[Planted]:

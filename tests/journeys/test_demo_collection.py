@@ -1,5 +1,8 @@
 """The invented house lived through three years, looked at evening by evening as its keeper does."""
 
+import os
+import subprocess
+import sys
 from collections.abc import Iterator
 from dataclasses import dataclass, field, fields
 from datetime import date, timedelta
@@ -23,6 +26,7 @@ from keeper.rules.watch_facts import Severity, WatchLine
 from keeper.store import reading
 from keeper.store.rows import day_number
 
+ROOT = Path(__file__).resolve().parents[2]
 LAST = date(2026, 11, 24)
 PRESSING = (Severity.NOW, Severity.TODAY)
 TODAY_MOST = 5
@@ -176,6 +180,26 @@ def test_the_last_nights_were_walked_and_closed(lived: Lived) -> None:
 
     assert sorted(opened) == sorted(lived.made.plot.walked)
     assert len(closed) == len(opened)
+
+
+def test_the_demo_tells_the_evening_and_takes_its_pictures_without_a_display(
+    tmp_path: Path,
+) -> None:
+    off_screen = {"QT_QPA_PLATFORM": "offscreen", "KEEPER_HOME": str(tmp_path / "home")}
+    kept = {name: value for name, value in os.environ.items() if name != "KEEPER_PICTURES"}
+
+    done = subprocess.run(
+        [sys.executable, ROOT / "demo" / "journey.py", tmp_path],
+        env={**kept, **off_screen},
+        capture_output=True,
+        encoding="utf-8",
+    )
+
+    assert (done.returncode, done.stderr) == (0, "")
+    assert "structure, foreign keys and state hold" in done.stdout
+    assert "Losing while eating" in done.stdout
+    assert done.stdout.endswith(f"{len(list(tmp_path.glob('*.png')))} pictures.\n")
+    assert [*tmp_path.glob("*-taken-back-after-a-restart.png")] != []
 
 
 @pytest.mark.long
