@@ -45,6 +45,8 @@ TRIED = {
 }
 """What was tried of a cause, by its reason, and how far it fits."""
 
+_CAUTION_WORDS = ("vet", "never pick", "by hand", "no handling", "isolate", "experienced hands")
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Tried:
@@ -161,6 +163,11 @@ def tub_state(plan: Plan) -> str:
     if plan.lateness > BEHIND_SHARE.value:
         return "behind"
     return "due" if plan.lateness >= DUE_SHARE.value else "in step"
+
+
+def is_caution(why: Reason) -> bool:
+    """Whether *why* warns of harm to animal or keeper, or sends to a reptile vet."""
+    return any(words in why.why for words in _CAUTION_WORDS)
 
 
 def note_found(keeping: Keeping, item: WatchItem, text: str) -> Written:

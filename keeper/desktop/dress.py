@@ -40,6 +40,10 @@ QMenu::item { padding: 0.25em 1.6em 0.25em 1.2em; }
 QMenu::item:selected { background: $ink; color: $ground; }
 QMenu::item:disabled { color: $ink3; }
 QMenu::separator { height: 1px; background: $hair; margin: 0.3em 0.6em; }
+QScrollBar:vertical { background: $ground; width: 8px; margin: 0; }
+QScrollBar::handle:vertical { background: $line; min-height: 2em; }
+QScrollBar::add-line:vertical, QScrollBar::sub-line:vertical { height: 0; }
+QScrollBar::add-page:vertical, QScrollBar::sub-page:vertical { background: $ground; }
 QToolTip { background: $sheet; color: $ink; border: 1px solid $line; }
 """)
 

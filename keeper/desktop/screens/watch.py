@@ -1,0 +1,261 @@
+"""Watch: what needs a look, worst first, each with its reason and its end."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import QItemSelectionModel, Qt
+from PySide6.QtGui import QAction, QKeySequence, QResizeEvent, QShowEvent
+from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
+
+from keeper.actions.aside import read_aside
+from keeper.actions.keeping import Keeping, Written
+from keeper.actions.troubles import REFUSALS
+from keeper.actions.typed_entries import day_typed
+from keeper.actions.watch_board import Aside, WatchBoard, WatchItem, note_found, watch_board
+from keeper.actions.watching import put_aside
+from keeper.desktop.background import Background, Worker
+from keeper.desktop.look import Look
+from keeper.desktop.models.watch_rows import ROW_ROLE, WatchRow, WatchRowsModel
+from keeper.desktop.notices import Notices
+from keeper.desktop.screens.watch_words import (
+    counts_of,
+    detail_face,
+    looked_at,
+    nothing_words,
+    rows_of,
+    whose,
+)
+from keeper.desktop.type import Use
+from keeper.desktop.widgets.asking_line import AskingLine
+from keeper.desktop.widgets.severity_counts import SeverityCounts
+from keeper.desktop.widgets.severity_list import SeverityList
+from keeper.desktop.widgets.watch_detail import WatchDetail
+from keeper.desktop.widgets.words_line import Words
+
+_USUAL_END = "7 days"
+_READING = "Looking through the book."
+
+
+class WatchScreen(QWidget):
+    """The place *Watch*. The book is read off the main thread, and again when it changed."""
+
+    def __init__(
+        self, look: Look, keeping: Keeping, notices: Notices, *, worker: Worker | None = None
+    ) -> None:
+        super().__init__()
+        self._look, self._keeping, self._notices = look, keeping, notices
+        self._worker = worker or Background()
+        self._board: WatchBoard | None = None
+        self._stale, self._reading = True, False
+        self.head = SeverityCounts(look)
+        self.model = WatchRowsModel(self)
+        self.list = SeverityList(look, self.model)
+        self.detail = WatchDetail(look)
+        self.nothing = Words(look, Use.PAGE_ASIDE, "ink")
+        self.asking = AskingLine(look, self)
+        self._lay_out()
+        self._listen()
+        self.setFocusProxy(self.list)
+        self._show()
+
+    def scanned(self, code: str) -> None:
+        """Go to the line of the animal whose label was scanned."""
+        for number, row in enumerate(self.model.rows):
+            animal = row.about.animal
+            if animal is not None and code in (animal.code, animal.place):
+                self._choose(number)
+                return
+        self._notices.refused.emit(f"No line here is about {code!r}: nothing of it needs a look.")
+
+    def close_down(self) -> None:
+        """Wait for a reading that runs; nothing is read any more."""
+        self._worker.stop()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        if self._stale or (self._board and self._board.on != self._keeping.today):
+            self._read()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit()
+
+    # --- reading -----------------------------------------------------------------------------
+
+    def _hear(self) -> None:
+        self._stale = True
+        if self.isVisible():
+            self._read()
+
+    def _read(self) -> None:
+        """Read the watch aside; what changes meanwhile is read once more after it."""
+        if self._reading:
+            return
+        self._stale, self._reading = False, True
+        keeping, on = self._keeping, self._keeping.today
+
+        def job() -> WatchBoard:
+            with read_aside(keeping) as aside:
+                return watch_board(aside, on)
+
+        self._worker.run(job, self._take, self._fail)
+
+    def _take(self, board: WatchBoard) -> None:
+        self._reading = False
+        before = self._row()
+        self._board = board
+        self.model.show_rows(rows_of(board))
+        keys = [row.key for row in self.model.rows]
+        self._choose(keys.index(before.key) if before and before.key in keys else 0)
+        self._show()
+        if self._stale and self.isVisible():
+            self._read()
+
+    def _fail(self, error: Exception) -> None:
+        self._reading = False
+        if not isinstance(error, REFUSALS):
+            raise error
+        self.nothing.setText(f"The watch could not be read. {error}")
+        self._pages.setCurrentWidget(self._nothing_page)
+
+    # --- showing -----------------------------------------------------------------------------
+
+    def _lay_out(self) -> None:
+        self._body = QWidget()
+        self._frame = QHBoxLayout(self._body)
+        self._frame.addWidget(self.list, 1)
+        self._frame.addWidget(self.detail)
+        self._nothing_page = QWidget()
+        self._quiet = QVBoxLayout(self._nothing_page)
+        self._quiet.addWidget(self.nothing)
+        self._quiet.addStretch(1)
+        self._pages = QStackedWidget()
+        self._pages.addWidget(self._nothing_page)
+        self._pages.addWidget(self._body)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.head)
+        column.addWidget(self._pages, 1)
+        column.addWidget(self.asking)
+
+    def _listen(self) -> None:
+        self.list.activated.connect(lambda _: self._open())
+        self.list.selectionModel().currentChanged.connect(lambda *_: self._show_detail())
+        for key, words, slot in (
+            ("Z", "put this line aside", self._ask_reason),
+            ("D", "done: what was found", self._ask_found),
+        ):
+            self._add_action(key, words, slot)
+        self._notices.changed.connect(self._hear)
+        self._look.changed.connect(self._fit)
+
+    def _add_action(self, key: str, words: str, slot: Callable[[], None]) -> None:
+        action = QAction(words, self)
+        action.setShortcut(QKeySequence(key))
+        action.setShortcutContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+        action.triggered.connect(lambda _=False: slot())
+        self.addAction(action)
+
+    def _fit(self) -> None:
+        look = self._look
+        margin = round(look.u(7, 3.5))
+        self._frame.setContentsMargins(margin, round(look.u(2, 1)), 0, 0)
+        self._frame.setSpacing(0)
+        self._quiet.setContentsMargins(margin, round(look.u(6, 4)), margin, 0)
+        self.detail.setFixedWidth(round(0.295 * self.width()))
+
+    def _show(self) -> None:
+        board = self._board
+        if board is None:
+            self.head.show_counts("Watch", _READING, {})
+            self.nothing.setText("")
+            return
+        self.head.show_counts("Watch", looked_at(board), counts_of(board))
+        self.nothing.setText(nothing_words(board))
+        some = bool(board.items or board.aside)
+        self._pages.setCurrentWidget(self._body if some else self._nothing_page)
+        self._show_detail()
+
+    def _show_detail(self) -> None:
+        row = self._row()
+        if row is not None and self._board is not None:
+            self.detail.show_face(detail_face(row, self._board.on))
+
+    def _row(self) -> WatchRow | None:
+        found = self.list.currentIndex().data(ROW_ROLE)
+        return found if isinstance(found, WatchRow) else None
+
+    def _choose(self, number: int) -> None:
+        index = self.model.index(number)
+        flag = QItemSelectionModel.SelectionFlag.ClearAndSelect
+        self.list.selectionModel().setCurrentIndex(index, flag)
+        self.list.scrollTo(index)
+
+    # --- doing -------------------------------------------------------------------------------
+
+    def _open(self) -> None:
+        row = self._row()
+        if row is None:
+            return
+        animal = row.about.animal
+        if animal is None and isinstance(row.about, WatchItem):
+            animal = next(iter(row.about.members), None)
+        if animal is None:
+            self._notices.refused.emit("This line is of a place; no one animal stands behind it.")
+        else:
+            self._notices.animal_asked.emit(animal.animal)
+
+    def _ask_reason(self) -> None:
+        row = self._row()
+        if row is None:
+            return
+        if isinstance(row.about, Aside):
+            self._notices.refused.emit("This line is put aside already; Records takes it back.")
+        elif row.about.animal is None:
+            self._notices.refused.emit(
+                "What concerns a whole row is not put aside: it ends when the row is right."
+            )
+        else:
+            self.asking.ask(f"{whose(row)}. Put aside, because", self._take_reason)
+
+    def _take_reason(self, reason: str) -> bool:
+        if not reason:
+            self._notices.refused.emit("A line put aside needs a reason in your own words.")
+            return False
+        self.asking.ask("Until (12 Dec, 14 days)", lambda text: self._put(reason, text), _USUAL_END)
+        return False
+
+    def _put(self, reason: str, until: str) -> bool:
+        row = self._row()
+        if row is None or row.about.animal is None or isinstance(row.about, Aside):
+            return True
+        animal, kind = row.about.animal.animal, row.about.kind
+        return self._try(
+            lambda: put_aside(
+                self._keeping, animal, kind, day_typed(until, self._keeping.today), reason
+            )
+        )
+
+    def _ask_found(self) -> None:
+        row = self._row()
+        if row is None or isinstance(row.about, Aside):
+            return
+        self.asking.ask(f"{whose(row)}. Found", self._take_found)
+
+    def _take_found(self, text: str) -> bool:
+        row = self._row()
+        if row is None or isinstance(row.about, Aside):
+            return True
+        item = row.about
+        return self._try(lambda: note_found(self._keeping, item, text))
+
+    def _try(self, write: Callable[[], Written]) -> bool:
+        try:
+            written = write()
+        except REFUSALS as refusal:
+            self._notices.refused.emit(str(refusal))
+            return False
+        self._notices.tell_written(written)
+        return True

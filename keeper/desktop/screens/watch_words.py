@@ -1,0 +1,301 @@
+"""The watch put into faces: titles, sentences, what was tried. Nothing is decided here."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from datetime import date
+
+from keeper.actions.watch_board import Aside, Tried, WatchBoard, WatchItem, is_caution
+from keeper.desktop.models.watch_rows import WatchRow
+from keeper.desktop.widgets.heat_dots import HeatDots
+from keeper.desktop.widgets.severity_list import AsideFace, LineFace, MemberFace
+from keeper.desktop.widgets.tile import FACES, LAYER, TileState
+from keeper.desktop.widgets.watch_detail import DetailFace, TriedFace, TubFace
+from keeper.husbandry.animal import Sex
+from keeper.husbandry.now import AnimalNow
+from keeper.husbandry.reasons import Reason
+from keeper.reports.figures import GAP, celsius, day, days, number, span
+from keeper.reports.words import sentence, word_of
+
+S = TileState
+
+OF_SEVERITY = {
+    "now": S.NOW,
+    "today": S.TODAY,
+    "this week": S.THIS_WEEK,
+    "noted": S.NOTED,
+}
+OF_TUB = {
+    "in step": S.IN_STEP,
+    "due": S.DUE,
+    "behind": S.BEHIND,
+    "far behind": S.FAR_BEHIND,
+    "held": S.HELD,
+    "cannot tell": S.CANNOT_TELL,
+    "empty": S.EMPTY,
+}
+KEYS = (
+    ("Enter", "opens the animal’s page"),
+    ("Z", "put aside: a reason and an end"),
+    ("D", "done: what was found"),
+)
+_MEMBERS_SHOWN = 6
+_STRONG = ("fits", "look first", "not read")
+
+
+def rows_of(board: WatchBoard) -> list[WatchRow]:
+    """Every line of *board*, then what was put aside."""
+    rows = [WatchRow(about=item, face=line_face(item, board.on)) for item in board.items]
+    count = len(board.aside)
+    for number_, aside in enumerate(board.aside):
+        heading = f"Put aside {count}" if number_ == 0 else ""
+        rows.append(WatchRow(about=aside, face=_aside_face(aside, board.on, heading)))
+    return rows
+
+
+def counts_of(board: WatchBoard) -> dict[TileState, int]:
+    """Lines of each severity."""
+    found = dict.fromkeys(OF_SEVERITY.values(), 0)
+    for item in board.items:
+        found[OF_SEVERITY[item.severity]] += 1
+    return found
+
+
+def looked_at(board: WatchBoard) -> str:
+    """What the list rests on, in a few words."""
+    heat = f"heat read lately in {board.rows_read} of {board.rows} rows"
+    return f"{board.animals} animals looked at; {heat}"
+
+
+def nothing_words(board: WatchBoard) -> str:
+    """Said where nothing needs a look: what was looked at, and what it cannot tell."""
+    unread = board.rows - board.rows_read
+    lines = [
+        "Nothing needs a look.",
+        f"Looked at: {board.animals} animals, by their weights, meals, refusals, sheds, holds and"
+        " remarks.",
+        f"Hot ends read in the last two days: {board.rows_read} of {board.rows} rows of tubs.",
+    ]
+    if unread:
+        lines.append(f"Of the heat in the other {unread} it cannot tell.")
+    lines.append("What was not written down it cannot see; look at the animals all the same.")
+    return "\n".join(lines)
+
+
+def line_face(item: WatchItem, on: date) -> LineFace:
+    """A line as it stands in the list."""
+    told = [why for why in item.because if not _is_unfit(item, why)]
+    count, of = _count_words(item)
+    return LineFace(
+        severity=OF_SEVERITY[item.severity],
+        title=_title(item),
+        reasons=tuple(dict.fromkeys(_said(item, why) for why in told)),
+        cautions=tuple(_said(item, why) for why in item.because if is_caution(why)),
+        since=f"since {day(item.since, on=on)}" if item.since else "",
+        ends=_ends(item),
+        mark=_mark(item, on),
+        count=count,
+        of=of,
+        members=_members(item, on),
+    )
+
+
+def detail_face(row: WatchRow, on: date) -> DetailFace:
+    """The chosen line in full."""
+    if isinstance(row.about, Aside):
+        return _aside_detail(row.about, on)
+    item = row.about
+    tried = [each.because for each in item.tried if each.what != "humidity"]
+    plain = [why for why in item.because if why not in tried]
+    paragraphs = [(" ".join(dict.fromkeys(_said(item, why) for why in plain)), "ink")]
+    paragraphs += [(_ends(item, whole=True), "ink2")] if item.ends else []
+    paragraphs += [
+        (f"Noted {_noted(item, n, on)}", "ink2") for n in range(min(2, len(item.remarks)))
+    ]
+    if item.stays:
+        until = day(item.stays, on=on)
+        paragraphs.append((f"Put aside until {until}; too grave to leave the list.", "ink"))
+    row_shown = item.row
+    return DetailFace(
+        head=_title(item),
+        paragraphs=tuple(paragraphs),
+        tried=tuple(_tried(each, item) for each in item.tried),
+        row_words=f"row {row_shown.name}" if row_shown else "",
+        tubs=_tubs(item),
+        legend=_legend(item),
+        heat=_heat(item, on),
+        keys=KEYS,
+    )
+
+
+def whose(row: WatchRow) -> str:
+    """The line in a few words, for a question at the foot."""
+    if isinstance(row.about, Aside):
+        return f"{row.about.animal.place or ''} {_name(row.about.animal)}".strip()
+    return _title(row.about)
+
+
+def _title(item: WatchItem) -> str:
+    kind = word_of("watch kind", item.kind)
+    if item.animal is None:
+        return f"{item.place}: {kind[0].lower()}{kind[1:]}" if item.place else kind
+    who = "  ".join(part for part in (item.animal.place, _name(item.animal)) if part)
+    return f"{who}: {kind[0].lower()}{kind[1:]}"
+
+
+def _name(row: AnimalNow) -> str:
+    return row.name or row.code
+
+
+def _said(item: WatchItem, why: Reason) -> str:
+    return sentence(why, item.animal.sex if item.animal else Sex.UNKNOWN)
+
+
+def _ends(item: WatchItem, *, whole: bool = False) -> str:
+    if item.ends is None:
+        return ""
+    told = _said(item, item.ends)
+    return told if whole else f"{told[0].lower()}{told[1:]}".rstrip(".")
+
+
+def _is_unfit(item: WatchItem, why: Reason) -> bool:
+    return any(each.because == why and each.fits not in _STRONG for each in item.tried)
+
+
+def _mark(item: WatchItem, on: date) -> str:
+    return f"Noted {_noted(item, 0, on)}" if item.remarks else ""
+
+
+def _noted(item: WatchItem, number_: int, on: date) -> str:
+    remark = item.remarks[number_]
+    when = "today" if remark.happened.day == on else day(remark.happened.day, on=on)
+    return f"{when}: “{remark.text}”."
+
+
+def _count_words(item: WatchItem) -> tuple[str, str]:
+    """How many of a cause's animals, from the reason that raised it."""
+    figures = next((w.figures for w in item.because if w.why == "refused together"), None)
+    if figures is not None:
+        return f"{figures['refused']} of {figures['offered']}", "refused"
+    return (str(len(item.members)), "animals") if item.members else ("", "")
+
+
+def _members(item: WatchItem, on: date) -> tuple[MemberFace, ...]:
+    shown = (
+        item.members if len(item.members) <= _MEMBERS_SHOWN else item.members[: _MEMBERS_SHOWN - 1]
+    )
+    faces = [
+        MemberFace(place=row.place or "", name=_name(row), words=_eaten(row, on)) for row in shown
+    ]
+    rest = item.members[len(shown) :]
+    if rest:
+        places = "  ".join(row.place or _name(row) for row in rest)
+        faces.append(MemberFace(place="", name="", words=f"{len(rest)} more: {places}"))
+    return tuple(faces)
+
+
+def _eaten(row: AnimalNow, on: date) -> str:
+    if row.eaten_on is None:
+        told = "no meal in the book"
+    else:
+        ago = days((on - row.eaten_on).days)
+        told = f"eaten {day(row.eaten_on, on=on)}, {ago} ago"
+    if not row.refused_since:
+        return told
+    times = "once" if row.refused_since == 1 else f"{row.refused_since} times"
+    return f"{told}; refused {times} since"
+
+
+def _aside_face(aside: Aside, on: date, heading: str) -> AsideFace:
+    snooze = aside.snooze
+    kind = word_of("watch kind", snooze.watch_kind)
+    by = f", {aside.keeper}" if aside.keeper else ""
+    return AsideFace(
+        heading=heading,
+        place=aside.animal.place or "",
+        name=_name(aside.animal),
+        words=f"{kind[0].lower()}{kind[1:]}; “{snooze.reason}”{by}",
+        till=f"till {day(snooze.until, on=on)}",
+    )
+
+
+def _aside_detail(aside: Aside, on: date) -> DetailFace:
+    snooze = aside.snooze
+    since = day(snooze.happened.day, on=on)
+    by = f" by {aside.keeper}" if aside.keeper else ""
+    told = (
+        f"Put aside on {since}{by}: “{snooze.reason}”.",
+        f"It comes back on {day(snooze.until, on=on)}. Put aside twice and back again, it goes one"
+        " step up. Records takes it back at once.",
+    )
+    kind = word_of("watch kind", snooze.watch_kind)
+    head = f"{aside.animal.place or ''}  {_name(aside.animal)}: {kind[0].lower()}{kind[1:]}"
+    return DetailFace(
+        head=head.strip(), paragraphs=tuple((text, "ink") for text in told), keys=KEYS[:1]
+    )
+
+
+def _tubs(item: WatchItem) -> tuple[TubFace, ...]:
+    if item.row is None:
+        return ()
+    meant = {row.animal for row in item.members}
+    meant |= {item.animal.animal} if item.animal else set()
+    return tuple(
+        TubFace(number=tub.number, state=OF_TUB[tub.state], here=tub.animal in meant)
+        for tub in item.row.tubs
+    )
+
+
+def _legend(item: WatchItem) -> str:
+    """Letters of the row, in their order; a tub without a letter is in step."""
+    states = {OF_TUB[tub.state] for tub in item.row.tubs} if item.row else set()
+    lettered = [s for s in LAYER if s in states and FACES[s].letter]
+    told = [f"{FACES[s].letter}{GAP}{FACES[s].words.replace(' ', GAP)}" for s in lettered]
+    return "  ".join(told)
+
+
+def _heat(item: WatchItem, on: date) -> HeatDots | None:
+    heat = item.row.heat if item.row else None
+    if heat is None:
+        return None
+    return HeatDots(
+        words=f"hot end of {heat.place}, °C, since {day(heat.first, on=on)}",
+        first=heat.first,
+        last=heat.last,
+        readings=heat.readings,
+        low_c=heat.low_c,
+        high_c=heat.high_c,
+    )
+
+
+def _tried(each: Tried, item: WatchItem) -> TriedFace:
+    words = _WHY.get(each.because.why)
+    why = words(each.because, item) if words else ""
+    return TriedFace(what=each.what, fits=each.fits, why=why, strong=each.fits in _STRONG)
+
+
+def _against(why: Reason, item: WatchItem) -> str:
+    heat = item.row.heat if item.row else None
+    if heat is None:
+        return str(why.figures.get("reading", ""))
+    wanted = span(number(heat.low_c, 1), number(heat.high_c, 1))
+    return f"{celsius(heat.readings[-1][1])} against {wanted}"
+
+
+def _elsewhere(why: Reason, item: WatchItem) -> str:
+    return f"{why.figures['refused']} of {why.figures['offered']} elsewhere refused"
+
+
+_WHY: Mapping[str, Callable[[Reason, WatchItem], str]] = {
+    "heat is out of limits there": _against,
+    "heat is within limits there": _against,
+    "heat was not read there": lambda why, item: "read it first",
+    "others refused from the same bag": _elsewhere,
+    "others ate from the same bag": _elsewhere,
+    "all from one bag": lambda why, item: f"bag {why.figures['bag']}, all of them",
+    "others refused from the same hands": _elsewhere,
+    "others ate from the same hands": _elsewhere,
+    "all from the same hands": lambda why, item: f"{why.figures['keeper']}, all of them",
+    "recent move, cleaning or season": lambda why, item: "the season too",
+    "humidity before snakes": lambda why, item: "of the row",
+}
