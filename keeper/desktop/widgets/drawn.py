@@ -6,6 +6,9 @@ content as text for a screen reader: no picture without its figures in words.
 
 from __future__ import annotations
 
+import sys
+from collections.abc import Callable
+
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import (
     QAccessible,
@@ -61,9 +64,7 @@ class Drawn(QLabel):
         painter = QPainter(self)
         if self._paper is not None:
             painter.fillRect(self.rect(), self.look.colour(self._paper))
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        self.paint(painter)
-        painter.end()
+        paint_safely(self.paint, painter)
 
     def _redraw(self) -> None:
         self.updateGeometry()
@@ -87,9 +88,21 @@ class DrawnKey(QAbstractButton):
         raise NotImplementedError
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        painter = QPainter(self)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        self.paint(painter)
+        paint_safely(self.paint, QPainter(self))
+
+
+def paint_safely(paint: Callable[[QPainter], None], painter: QPainter) -> None:
+    """Paint, and end *painter* whatever happens.
+
+    A fault that left a paint event would end the process; told to the excepthook it is logged
+    and the picture stays unfinished.
+    """
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    try:
+        paint(painter)
+    except Exception:
+        sys.excepthook(*sys.exc_info())
+    finally:
         painter.end()
 
 

@@ -7,7 +7,6 @@ from datetime import date, timedelta
 from PySide6.QtCore import QRectF, Qt
 
 from keeper.actions.life_lanes import ShedCycle
-from keeper.desktop.type import Use
 from keeper.desktop.widgets.lettering import RIGHT
 from keeper.desktop.widgets.life_canvas import Canvas, Free
 from keeper.desktop.widgets.patterns import FINE, Pattern, falling_lines, paint_pattern
@@ -19,7 +18,7 @@ _FILLS = {
     ShedStage.OPAQUE: Pattern.SOLID,
     ShedStage.CLEARED: Pattern.PLAIN,
 }
-_SLUGS = counted("slug", "slugs")
+_EGGS, _SLUGS = counted("egg", "eggs"), counted("slug", "slugs")
 
 
 def paint_shed(canvas: Canvas) -> None:
@@ -52,25 +51,29 @@ def paint_breeding(canvas: Canvas, weight_on: date | None) -> None:
     if opens is None:
         words = "no gate without a sex" if canvas.page.gate is None else "no gate without an age"
         canvas.words(lane.left() + canvas.look.u(3, 2), canvas.middle(lane), words, ink="ink3")
-    else:
-        _paint_gate(canvas, lane, opens, weight_on)
+        return
+    laid = [c for c in canvas.page.life.clutches if canvas.axis.shows(c.happened.day)]
     free = Free(lane.left(), lane.right())
-    for clutch in reversed(canvas.page.life.clutches):
-        if canvas.axis.shows(clutch.happened.day):
-            _paint_clutch(canvas, lane, clutch, free)
+    for clutch in laid:
+        x = canvas.axis.x(clutch.happened.day)
+        free.take(x - canvas.look.u(1), x + canvas.look.u(0.6))
+    _paint_gate(canvas, lane, opens)
+    _name_gate(canvas, lane, _gate_words(canvas, opens, weight_on), canvas.axis.x(opens), free)
+    for clutch in reversed(laid):
+        _paint_clutch(canvas, lane, clutch, free)
 
 
 def clutch_words(clutch: Clutch) -> str:
     """Eggs and slugs in words."""
     slugs = f", {_SLUGS(clutch.slugs)}" if clutch.slugs else ""
-    return f"{counted('egg', 'eggs')(clutch.good)}{slugs}"
+    return f"{_EGGS(clutch.good)}{slugs}"
 
 
 def _paint_cycle(canvas: Canvas, lane: QRectF, cycle: ShedCycle, free: Free) -> None:
     axis, high = canvas.axis, 0.46 * lane.height()
     stages = [(s, at) for s in _FILLS if (at := getattr(cycle, s.value)) is not None]
     ends = [at for _, at in stages[1:]] + [cycle.shed or canvas.page.today]
-    for (stage, since), until in zip(stages, ends, strict=True):
+    for (stage, since), until in zip(stages, ends, strict=False):  # a shed alone has no stage
         left, right = max(axis.left, axis.x(since)), min(axis.right, axis.x(until))
         if right - left >= 0.8:
             _paint_bar(canvas, QRectF(left, lane.bottom() - high, right - left, high), stage)
@@ -135,7 +138,7 @@ def _paint_key(canvas: Canvas, lane: QRectF, free: Free) -> None:
         x += mark + canvas.wide(name) + gap
 
 
-def _paint_gate(canvas: Canvas, lane: QRectF, opens: date, weight_on: date | None) -> None:
+def _paint_gate(canvas: Canvas, lane: QRectF, opens: date) -> None:
     axis, look = canvas.axis, canvas.look
     right = min(axis.right, axis.x(opens))
     if right > axis.left:
@@ -150,34 +153,45 @@ def _paint_gate(canvas: Canvas, lane: QRectF, opens: date, weight_on: date | Non
         top, bottom = lane.top() + look.u(0.8, 0.4), lane.bottom() - 1
         canvas.line("ink", 2.0, x, top, x, bottom)
         canvas.line("ink", 2.0, x - arm, top, x, top)
-    words = _gate_words(canvas, opens, weight_on)
-    wide = canvas.wide(words)
-    if right - look.u(2) - wide >= axis.left:
-        x = right - look.u(2.4, 1.8)
-        canvas.words(x, canvas.middle(lane), words, align=RIGHT, paper="ground")
-    elif right + look.u(2) + wide <= axis.right:
-        canvas.words(right + look.u(2), canvas.middle(lane), words, paper="ground")
 
 
-def _gate_words(canvas: Canvas, opens: date, weight_on: date | None) -> str:
-    """The age gate, and whether the weight comes before it."""
+def _name_gate(
+    canvas: Canvas, lane: QRectF, words: tuple[str, ...], opens_x: float, free: Free
+) -> None:
+    """The longest of *words* that has room before the bracket, or else after it."""
+    gap, base = canvas.look.u(2.2, 1.7), canvas.middle(lane)
+    right = min(opens_x, canvas.axis.right) - gap
+    left = max(opens_x, canvas.axis.left) + gap
+    for told in words:
+        wide = canvas.wide(told)
+        if free.claim(right - wide, right):
+            canvas.words(right, base, told, align=RIGHT, paper="ground")
+            return
+        if free.claim(left, left + wide):
+            canvas.words(left, base, told, paper="ground")
+            return
+
+
+def _gate_words(canvas: Canvas, opens: date, weight_on: date | None) -> tuple[str, ...]:
+    """The age gate, and first whether the weight comes before it."""
     gate = canvas.page.gate
     told = age(gate.age_days.value) if gate else ""
     words = f"{told} on {day(opens)}"
     if weight_on is None or opens <= canvas.page.today:
-        return words
-    if abs(weight_on - opens) <= timedelta(days=3):
-        return f"{words}: age gate and weight together"
+        return (words, day(opens))
     before = "before" if opens < weight_on else "after"
-    return f"{words}: the age gate comes {before} the weight"
+    longer = f"{words}: the age gate comes {before} the weight"
+    if abs(weight_on - opens) <= timedelta(days=3):
+        longer = f"{words}: age gate and weight together"
+    return (longer, words, day(opens))
 
 
 def _paint_clutch(canvas: Canvas, lane: QRectF, clutch: Clutch, free: Free) -> None:
+    """A tick where she laid, with as much beside it as has room."""
     look, x = canvas.look, canvas.axis.x(clutch.happened.day)
     canvas.line("ink", 2.6, x, lane.top() + look.u(0.6, 0.4), x, lane.bottom())
-    words = clutch_words(clutch)
     left = x + look.u(1.2, 1)
-    if free.claim(x, left + canvas.wide(words) + look.u(1)):
-        canvas.words(left, canvas.middle(lane), words, use=Use.TABLE, ink="ink", paper="ground")
-    else:
-        free.take(x - 1, x + 1)
+    for words in (clutch_words(clutch), _EGGS(clutch.good)):
+        if free.claim(left, left + canvas.wide(words)):
+            canvas.words(left, canvas.middle(lane), words, ink="ink", paper="ground")
+            return
