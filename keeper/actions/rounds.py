@@ -6,7 +6,7 @@ so a walk taken up again after a power cut is the same walk.
 
 from collections.abc import Sequence
 from dataclasses import replace
-from datetime import date, datetime, timedelta
+from datetime import date, datetime, time, timedelta
 
 from keeper.actions import undoing
 from keeper.actions.due_board import due_rows
@@ -58,15 +58,26 @@ def night_of(instant: datetime) -> date:
     return instant.date() - timedelta(days=1) if early else instant.date()
 
 
+def time_in(opened: RoundOpened, now: datetime) -> Happened:
+    """When an offer of a night happened that is written at *now*: then, or some time that night."""
+    night = opened.happened.day
+    if night_of(now) == night:
+        return at_instant(now, night)
+    began = opened.happened.at
+    morning = datetime.combine(night + timedelta(days=1), time(int(NIGHT_ENDS_HOUR.value)))
+    span = morning.replace(tzinfo=began.tzinfo) - began
+    return Happened(at=began, span=max(span, timedelta(0)), day=night)
+
+
 def open_night(keeping: Keeping) -> "Walk | None":
     """The round that was begun and not closed, if there is one."""
-    running = [entry for entry, closed in _rounds(keeping) if not closed]
+    running = [entry for entry, closed in all_rounds(keeping) if not closed]
     return Walk(keeping, running[-1]) if running else None
 
 
 def last_night(keeping: Keeping) -> "Walk | None":
     """The round that was closed last: what was left in can still be looked at."""
-    over = [entry for entry, closed in _rounds(keeping) if closed]
+    over = [entry for entry, closed in all_rounds(keeping) if closed]
     return Walk(keeping, max(over, key=lambda entry: entry.event.happened.day)) if over else None
 
 
@@ -118,6 +129,7 @@ class Walk:
     def __init__(self, keeping: Keeping, opened: Entry[RoundOpened]) -> None:
         self._keeping = keeping
         self._stops: frozenset[int] = frozenset()
+        self._since = opened.key.batch
         self.opened = opened
         self.round = opened.event.round
         self.night = opened.event.happened.day
@@ -240,7 +252,7 @@ class Walk:
         Raises:
             LookupError: nothing of this round is left to take back.
         """
-        target = last_of_round(self._keeping, self.opened.key.batch)
+        target = last_of_round(self._keeping, self._since)
         if target is None:
             raise LookupError("Nothing of this round is left to take back.")
         events = [entry.event for entry in reading.entries_of(self._keeping.book, target.id)]
@@ -304,7 +316,7 @@ class Walk:
         return written
 
 
-def _rounds(keeping: Keeping) -> list[tuple[Entry[RoundOpened], bool]]:
+def all_rounds(keeping: Keeping) -> list[tuple[Entry[RoundOpened], bool]]:
     """Every round in the order of beginning, and whether it was closed."""
     closed = {entry.event.round for entry in reading.all_of(keeping.book, RoundClosed)}
     opened = reading.all_of(keeping.book, RoundOpened)

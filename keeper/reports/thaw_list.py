@@ -1,0 +1,170 @@
+"""The thaw list: how much of each grade, when to begin, and what must not be done."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from datetime import date, datetime, time, timedelta
+from math import ceil, floor
+
+from keeper.husbandry.events import HoldKind
+from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
+from keeper.reports.figures import moment, number, plain
+from keeper.reports.round_sheet import night_words
+from keeper.reports.words import word
+
+SPARE_PERCENT = Sourced(value=5, source=COMMON_PRACTICE)
+"""Spare for all but hatchlings; 3-5 per cent is usual."""
+
+SPARE_HATCHLING_PERCENT = Sourced(value=10, source=COMMON_PRACTICE)
+
+FRIDGE_HOURS = (24, 8)
+WATER_MINUTES = 30
+"""Common practice: into the fridge so long before the round, into warm water so long before."""
+
+_MORNING = time(10)  # a round that begins sooner is still of the night before
+
+CAUTIONS = (
+    "Thaw in the fridge, in bags by grade; never on the bench, never in a microwave.",
+    "Then water of 38–42 °C, dried on a towel; 38–40 °C at the nose when it is offered.",
+    "One bowl for each grade. What was refused goes to another tub within 2 hours, or is binned.",
+    "Bin what has been warm for more than 2 hours or was kept apart. Never freeze it again.",
+    "Wash hands, tongs and bench afterwards: rodents and snakes carry Salmonella.",
+)
+"""Common practice."""
+
+HEADS = ("grade", "planned", "spare", "likely left", "thaw", "of these apart", "bag, opened first")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Thawed:
+    """Prey planned for one animal, and how likely it is not eaten or not even offered."""
+
+    prey: str
+    count: int
+    hatchling: bool
+    apart: bool
+    refusal_chance: float
+    opaque_chance: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ThawLine:
+    """One grade, in items. left: expected number not eaten, of animals whose items may go on.
+
+    apart: planned for animals kept apart, whose items go to nobody else.
+    """
+
+    prey: str
+    planned: int
+    spare: int
+    left: float
+    apart: int
+
+    @property
+    def thaw(self) -> int:
+        """Planned and spare, less what is likely left."""
+        return max(self.planned + self.spare - floor(self.left), self.apart)
+
+    @property
+    def cells(self) -> tuple[str, ...]:
+        return (
+            self.prey,
+            str(self.planned),
+            f"+ {self.spare}",
+            f"− {number(self.left, 1)}",
+            str(self.thaw),
+            str(self.apart) if self.apart else "",
+            "",
+        )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ThawList:
+    title: str
+    printed: str
+    lines: tuple[ThawLine, ...]
+    times: tuple[str, ...]
+    notes: tuple[str, ...]
+    cautions: tuple[str, ...] = CAUTIONS
+
+    def foot(self, page: int, pages: int) -> str:
+        """What stands at the foot of *page*, counted from 1."""
+        return f"Printed {self.printed} · page {page} of {pages}"
+
+
+def thaw_list(
+    items: Sequence[Thawed],
+    *,
+    night: date,
+    start: time | None,
+    printed: datetime,
+    held: Mapping[HoldKind, int],
+    cannot_tell: int,
+) -> ThawList:
+    """What to thaw for *night*; start: when the round usually begins, if that is known."""
+    by_prey: dict[str, list[Thawed]] = {}
+    for item in items:
+        by_prey.setdefault(item.prey, []).append(item)
+    return ThawList(
+        title=f"Thaw list, night of {night_words(night)}",
+        printed=plain(moment(printed)),
+        lines=tuple(thaw_line(prey, by_prey[prey]) for prey in sorted(by_prey)),
+        times=tuple(_times(night, start)),
+        notes=tuple(_notes(items, held, cannot_tell)),
+    )
+
+
+def thaw_line(prey: str, items: Sequence[Thawed]) -> ThawLine:
+    """One grade added up; *items* is not empty."""
+    young = sum(item.count for item in items if item.hatchling)
+    others = sum(item.count for item in items if not item.hatchling)
+    spare = young * SPARE_HATCHLING_PERCENT.value + others * SPARE_PERCENT.value
+    return ThawLine(
+        prey=prey,
+        planned=young + others,
+        spare=ceil(round(spare / 100, 9)),
+        left=sum(item.count * _not_eaten(item) for item in items if not item.apart),
+        apart=sum(item.count for item in items if item.apart),
+    )
+
+
+def _not_eaten(item: Thawed) -> float:
+    """Not offered because opaque by then, or offered and refused."""
+    return item.opaque_chance + (1 - item.opaque_chance) * item.refusal_chance
+
+
+def _times(night: date, start: time | None) -> list[str]:
+    early, late = FRIDGE_HOURS
+    if start is None:
+        return [
+            f"Freezer to fridge {early} to {late} hours before the round.",
+            f"Into warm water {WATER_MINUTES} minutes before the round.",
+        ]
+    after_midnight = start < _MORNING
+    begins = datetime.combine(night + timedelta(days=after_midnight), start)
+    first, last = (_clock(begins - timedelta(hours=h)) for h in (early, late))
+    water = _clock(begins - timedelta(minutes=WATER_MINUTES))
+    return [
+        f"Freezer to fridge from {first} to {last}.",
+        f"Into warm water at {water}.",
+        f"The round begins about {_clock(begins)}, as it usually does.",
+    ]
+
+
+def _clock(when: datetime) -> str:
+    return f"{night_words(when.date())[:3]} {when:%H:%M}"
+
+
+def _notes(items: Sequence[Thawed], held: Mapping[HoldKind, int], cannot_tell: int) -> list[str]:
+    open_to_all = [item for item in items if not item.apart]
+    refused = sum((1 - i.opaque_chance) * i.refusal_chance for i in open_to_all)
+    opaque = sum(i.opaque_chance for i in open_to_all)
+    told = [
+        f"Likely left, of {len(open_to_all)} animals: {number(refused, 1)} refuse,"
+        f" {number(opaque, 1)} turn opaque before the night."
+    ]
+    if held:
+        kinds = ", ".join(f"{word(kind)} {count}" for kind, count in sorted(held.items()))
+        told.append(f"Held and not counted: {kinds}.")
+    if cannot_tell:
+        told.append(f"Nothing is counted for {cannot_tell} animals that cannot be told.")
+    return told
