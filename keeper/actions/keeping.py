@@ -42,6 +42,10 @@ class Keeping:
             for slug, profile in self.shipped.items()
         }
 
+    def forget_figures(self) -> None:
+        """Read the keeper's own figures again when next asked for: the book's may have changed."""
+        vars(self).pop("profiles", None)
+
     @property
     def is_empty(self) -> bool:
         """No animal stands in the book."""

@@ -32,4 +32,6 @@ def set_own_figure(keeping: Keeping, species: str, key: str, value: float, reaso
         happened=at_instant(keeping.now()), species=species, key=key, value=value, reason=reason
     )
     with_overrides(keeping.shipped[species], [own])
-    return note(keeping, "set own figure", own, where=species, what=f"{key} {value:g}")
+    written = note(keeping, "set own figure", own, where=species, what=f"{key} {value:g}")
+    keeping.forget_figures()
+    return written

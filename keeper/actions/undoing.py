@@ -46,6 +46,7 @@ def take_back_batch(keeping: Keeping, target: int) -> Written:
     """Take back the batch *target*, whatever was written since."""
     at = keeping.now()
     batch = withdraw_batch(keeping.book, target, verb=UNDO_VERB, keeper=keeping.keeper, written=at)
+    keeping.forget_figures()
     return Written(batch=batch, at=at, verb=UNDO_VERB)
 
 
@@ -62,4 +63,5 @@ def put_back(keeping: Keeping) -> Written:
     batch = withdraw_batch(
         keeping.book, target.id, verb=REDO_VERB, keeper=keeping.keeper, written=at
     )
+    keeping.forget_figures()
     return Written(batch=batch, at=at, verb=REDO_VERB)
