@@ -1,0 +1,1 @@
+"""Paper: what is printed, black on white, for a wet bench."""

@@ -1,0 +1,197 @@
+"""A printed page: millimetres, black ink and grey, type of 12 points or more."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from enum import Enum
+from math import floor
+from pathlib import Path
+
+from PySide6.QtCore import QMarginsF, QRectF, QSizeF, Qt
+from PySide6.QtGui import (
+    QColor,
+    QFont,
+    QFontMetricsF,
+    QPagedPaintDevice,
+    QPageLayout,
+    QPageSize,
+    QPainter,
+    QPdfWriter,
+    QPen,
+)
+
+from keeper.desktop.type import house_face
+
+LEAST_PT = 12.0
+NARROW_PERCENT = 78
+MARGIN_MM = 9.0
+FOOT_MM = 8.0
+RESOLUTION_DPI = 600
+INK = QColor(0, 0, 0)
+GREY = QColor(214, 214, 214)
+RULE = QColor(120, 120, 120)
+
+_MM_AN_INCH = 25.4
+_LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
+
+
+class Paper(Enum):
+    """Sizes of paper that are printed on."""
+
+    A4 = QPageSize.PageSizeId.A4
+    LETTER = QPageSize.PageSizeId.Letter
+
+
+@dataclass(frozen=True, slots=True)
+class Box:
+    """A rectangle on the page, in millimetres from its top left corner."""
+
+    left: float
+    top: float
+    width: float
+    height: float
+
+
+class Page:
+    """The page that is being drawn on. All measures are millimetres, all type is black."""
+
+    def __init__(self, painter: QPainter, device: QPagedPaintDevice) -> None:
+        self._painter, self._device = painter, device
+        self._dots = device.logicalDpiX() / _MM_AN_INCH
+        size = device.pageLayout().fullRect(QPageLayout.Unit.Millimeter).size()
+        self.size: QSizeF = size
+        self.inside = Box(
+            MARGIN_MM,
+            MARGIN_MM,
+            size.width() - 2 * MARGIN_MM,
+            size.height() - 2 * MARGIN_MM - FOOT_MM,
+        )
+
+    def text(
+        self,
+        box: Box,
+        words: str,
+        *,
+        pt: float = LEAST_PT,
+        bold: bool = False,
+        align: Qt.AlignmentFlag = _LEFT,
+        wrap: bool = False,
+    ) -> float:
+        """Write *words* in *box*: narrowed where they do not fit, then cut with dots.
+
+        Returns their width.
+        """
+        width = box.width * self._dots
+        font = self._font(pt, bold) if wrap else self._fitted(words, width, pt, bold)
+        self._painter.setFont(font)
+        self._painter.setPen(INK)
+        metrics = QFontMetricsF(font, self._device)
+        said = words if wrap else metrics.elidedText(words, Qt.TextElideMode.ElideRight, width)
+        flags = int(align) | (int(Qt.TextFlag.TextWordWrap) if wrap else 0)
+        self._painter.drawText(self._rect(box), flags, said)
+        return metrics.horizontalAdvance(said) / self._dots
+
+    def height_of(self, words: str, width: float, *, pt: float = LEAST_PT) -> float:
+        """How high *words* stand when they are wrapped to *width*."""
+        metrics = QFontMetricsF(self._font(pt, False), self._device)
+        room = QRectF(0, 0, width * self._dots, 1e6)
+        flags = int(_LEFT) | int(Qt.TextFlag.TextWordWrap)
+        return metrics.boundingRect(room, flags, words).height() / self._dots
+
+    def width_of(self, words: str, *, pt: float = LEAST_PT, bold: bool = False) -> float:
+        metrics = QFontMetricsF(self._font(pt, bold), self._device)
+        return metrics.horizontalAdvance(words) / self._dots
+
+    def fill(self, box: Box) -> None:
+        """Grey, for what is not to be marked."""
+        self._painter.fillRect(self._rect(box), GREY)
+
+    def frame(self, box: Box, *, thick: float = 0.35) -> None:
+        """A box to be marked."""
+        self._painter.setPen(QPen(INK, thick * self._dots))
+        self._painter.drawRect(self._rect(box))
+
+    def rule(self, box: Box, *, thick: float = 0.15) -> None:
+        """A line along the foot of *box*."""
+        self._painter.setPen(QPen(INK if thick > 0.3 else RULE, thick * self._dots))
+        foot = self._rect(box)
+        self._painter.drawLine(foot.bottomLeft(), foot.bottomRight())
+
+    def foot(self, words: str) -> None:
+        """The line at the foot of the page."""
+        top = self.size.height() - MARGIN_MM - FOOT_MM + 2
+        self.text(Box(MARGIN_MM, top, self.inside.width, FOOT_MM - 2), words)
+
+    def _font(self, pt: float, bold: bool) -> QFont:
+        face = house_face()
+        font = QFont(face.family)
+        font.setPointSizeF(max(pt, LEAST_PT) * max(face.factor, 1.0))
+        font.setWeight(QFont.Weight.Bold if bold else QFont.Weight.Normal)
+        if face.stretch != 100:
+            font.setStretch(face.stretch)
+        font.setFeature(QFont.Tag("liga"), 0)  # a ligature has no letters when a PDF is read back
+        return font
+
+    def _fitted(self, words: str, width: float, pt: float, bold: bool) -> QFont:
+        """As high as ever, and narrower down to *NARROW_PERCENT*."""
+        font = self._font(pt, bold)
+        needed = QFontMetricsF(font, self._device).horizontalAdvance(words)
+        if needed > width > 0:
+            share = max(NARROW_PERCENT, floor(100 * width / needed) - 1)
+            font.setStretch(round(house_face().stretch * share / 100))
+        return font
+
+    def _rect(self, box: Box) -> QRectF:
+        edges = (box.left, box.top, box.width, box.height)
+        return QRectF(*(edge * self._dots for edge in edges))
+
+
+Drawing = Callable[[Page], None]
+
+
+def print_to(device: QPagedPaintDevice, drawings: list[Drawing]) -> None:
+    """Draw one page for each of *drawings* on *device*, a PDF or a printer.
+
+    Raises:
+        OSError: the device cannot be drawn on.
+    """
+    painter = QPainter()
+    if not painter.begin(device):
+        raise OSError("The paper could not be written to; look at the place and the printer.")
+    try:
+        for number, draw in enumerate(drawings):
+            if number:
+                device.newPage()
+            draw(Page(painter, device))
+    finally:
+        painter.end()
+
+
+def write_pdf(path: Path, title: str, drawings: list[Drawing], paper: Paper = Paper.A4) -> None:
+    """Write *drawings* as a PDF at *path*, whole or not at all.
+
+    Raises:
+        OSError: it cannot be written there; what stood there is unharmed.
+    """
+    unfinished = path.with_name(f".{path.name}.part")
+    try:
+        unfinished.touch()
+    except OSError as error:
+        raise OSError(f"{path} cannot be written: {error.strerror}.") from error
+    writer = QPdfWriter(str(unfinished))
+    writer.setResolution(RESOLUTION_DPI)
+    writer.setTitle(title)
+    writer.setCreator("keeper")
+    writer.setColorModel(QPdfWriter.ColorModel.Grayscale)
+    size = QPageSize(paper.value)
+    layout = QPageLayout(size, QPageLayout.Orientation.Portrait, QMarginsF(0, 0, 0, 0))
+    layout.setMode(QPageLayout.Mode.FullPageMode)
+    writer.setPageLayout(layout)
+    try:
+        print_to(writer, drawings)
+        del writer
+        unfinished.replace(path)
+    except OSError as error:
+        unfinished.unlink(missing_ok=True)
+        raise OSError(f"{path} was not written: {error}") from error
