@@ -1,0 +1,157 @@
+"""Females put into faces: weights, gates, days and what is missing. Nothing is decided here."""
+
+from __future__ import annotations
+
+from datetime import date
+from typing import TYPE_CHECKING
+
+from keeper.actions.female_desk import target_g, wants_forecast
+from keeper.actions.females import FemaleRow
+from keeper.desktop.widgets.calendar_strip import Marks, Window, months_round
+from keeper.desktop.widgets.gate_row import FemaleFace, GateFace
+from keeper.desktop.widgets.tile import FACES, TileState
+from keeper.reports.figures import centimetres, day, days, grams, number, span
+from keeper.reports.words import because_text, word_of
+
+if TYPE_CHECKING:
+    from keeper.actions.forecasting import WeightForecast
+    from keeper.rules.breeding import Gate
+
+S = TileState
+OF_GATE = {"met": S.GATE_MET, "not yet": S.GATE_NOT_YET, "cannot tell": S.GATE_CANNOT_TELL}
+RECKONING = "reckoning a day"
+
+
+def female_face(row: FemaleRow, forecast: WeightForecast | None, on: date) -> FemaleFace:
+    """Her row; without a forecast that she wants, it says that one is being reckoned."""
+    marks = _marks(row, forecast, on)
+    weight = grams(row.empty_g) if row.empty_g is not None else "? g"
+    beside = _beside(row, on)
+    gates = tuple(GateFace(name=gate.name, state=OF_GATE[gate.state]) for gate in row.gates)
+    said = ", ".join(f"{word_of('gate', g.name)} {FACES[g.state].words}" for g in gates)
+    name = row.animal.name or row.animal.code
+    return FemaleFace(
+        place=row.animal.place or "",
+        name=name,
+        kind=_kind(row),
+        weight=weight,
+        beside=beside,
+        share=None if row.empty_g is None else row.empty_g / target_g(row),
+        gates=gates,
+        marks=marks,
+        said=f"{row.animal.place or ''} {name}, {_kind(row)}: {weight}, {beside}; {said};"
+        f" {marks.told}; {marks.beneath}",
+    )
+
+
+def _kind(row: FemaleRow) -> str:
+    return f"{row.species}, {row.animal.line}" if row.animal.line else row.species
+
+
+def _beside(row: FemaleRow, on: date) -> str:
+    if row.empty_g is not None:
+        return f"gate {grams(target_g(row))}"
+    if row.animal.weighed_on is None:
+        return "never weighed"
+    return f"last {days((on - row.animal.weighed_on).days)} ago"
+
+
+def _marks(row: FemaleRow, forecast: WeightForecast | None, on: date) -> Marks:
+    missing = f"missing: {_missing(row, on) or 'nothing'}"
+    if row.ready == "met":
+        return Marks(at=on, told="every gate is met", beneath=missing)
+    age_on = next((g.on for g in row.gates if g.name == "age" and g.state == "not yet"), None)
+    if wants_forecast(row):
+        return _by_weight(forecast, age_on, missing, on)
+    return _by_others(row, age_on, missing, on)
+
+
+def _by_weight(
+    forecast: WeightForecast | None, age_on: date | None, missing: str, on: date
+) -> Marks:
+    if forecast is None:
+        return Marks(from_on=age_on, told=RECKONING, beneath=missing)
+    if forecast.on is None:
+        told = f"cannot tell: {because_text(forecast.because)}"
+        return Marks(from_on=age_on, unknown=True, told=told, beneath=missing)
+    if forecast.reached:
+        told = f"weight reached on {day(forecast.on, on=on)}, and lost since"
+        return Marks(from_on=age_on, told=told, beneath=missing)
+    return Marks(
+        window=_window(forecast), from_on=age_on, told=_dates(forecast, on), beneath=missing
+    )
+
+
+def _window(forecast: WeightForecast) -> Window | None:
+    if forecast.on is None or forecast.low is None:
+        return None
+    return Window(
+        on=forecast.on,
+        low=forecast.low,
+        high=forecast.high,
+        half_low=forecast.half_low or forecast.low,
+        half_high=forecast.half_high,
+    )
+
+
+def _dates(forecast: WeightForecast, on: date) -> str:
+    """The middle day, then the 8 in 10 between which it lies."""
+    if forecast.on is None or forecast.low is None:
+        return ""
+    middle, low = day(forecast.on, on=on), day(forecast.low, on=on)
+    if forecast.high is None:
+        return f"{middle}   from {low}, no latest day"
+    return f"{middle}   {span(low, day(forecast.high, on=on))}"
+
+
+def _by_others(row: FemaleRow, age_on: date | None, missing: str, on: date) -> Marks:
+    """Her weight is no matter; the latest day that can be told, or that none can."""
+    open_gates = [gate for gate in row.gates if gate.state == "not yet"]
+    dated = [gate for gate in open_gates if gate.on is not None]
+    if not open_gates or len(dated) < len(open_gates):
+        return Marks(from_on=age_on, unknown=True, told="cannot tell a day", beneath=missing)
+    last = max(dated, key=lambda gate: gate.on or on)
+    when = day(last.on or on, on=on)
+    told = f"old enough on {when}" if last.name == "age" else f"sheds about {when}"
+    at = next((gate.on for gate in dated if gate.name != "age"), None)
+    return Marks(from_on=age_on, at=at, told=told, beneath=missing)
+
+
+def _missing(row: FemaleRow, on: date) -> str:
+    """What stands in the way, gate by gate; what cannot be told stands last."""
+    lacking = [_lacks(gate, on) for gate in row.gates if gate.state == "not yet"]
+    unknown = [_unknown(gate) for gate in row.gates if gate.state == "cannot tell"]
+    return ", ".join((*lacking, *unknown))
+
+
+def _lacks(gate: Gate, on: date) -> str:
+    figures = gate.missing.figures
+    match gate.name:
+        case "weight":
+            short = float(str(figures["need_g"])) - float(str(figures["weight_g"]))
+            return grams(short)
+        case "length":
+            return centimetres(float(str(figures["need_cm"])) - float(str(figures["svl_cm"])))
+        case "score":
+            wanted = span(
+                number(float(str(figures["low"])), 1), number(float(str(figures["high"])), 1)
+            )
+            return f"score {wanted}, is {number(float(str(figures['score'])), 1)}"
+        case "meals":
+            return f"{int(str(figures['need'])) - int(str(figures['have']))} kept meals"
+        case "age":
+            in_view = gate.on is None or months_round(on, 0.0, 1.0).shows(gate.on)
+            return "age" if gate.on is None or in_view else f"age ({day(gate.on, on=on)})"
+        case "shed":
+            return "a clear shed"
+
+
+def _unknown(gate: Gate) -> str:
+    return {
+        "age": "a hatching day",
+        "weight": "a weight",
+        "length": "a length",
+        "score": "a body score",
+        "shed": "a shed noted",
+        "meals": "meals noted",
+    }[gate.name]

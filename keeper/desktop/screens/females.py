@@ -1,0 +1,226 @@
+"""Females: when each may be bred, by her gates, and the day her weight is expected."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import date
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QItemSelectionModel, Qt
+from PySide6.QtGui import QAction, QKeySequence, QResizeEvent, QShowEvent
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from keeper.actions.female_desk import CAUTION, FemaleDesk, Females, set_gate, wants_forecast
+from keeper.actions.females import FemaleRow
+from keeper.actions.keeping import Keeping
+from keeper.actions.troubles import REFUSALS
+from keeper.desktop.background import Background, Worker
+from keeper.desktop.look import Look
+from keeper.desktop.models.female_rows import ROW_ROLE, FemaleRowsModel
+from keeper.desktop.notices import Notices
+from keeper.desktop.screens.female_words import female_face
+from keeper.desktop.type import Use
+from keeper.desktop.widgets.asking_line import AskingLine
+from keeper.desktop.widgets.female_list import FemaleHead, FemaleList, GateLegend
+from keeper.desktop.widgets.words_line import HeadLine, Words
+from keeper.reports.words import sentence
+
+if TYPE_CHECKING:
+    from keeper.actions.forecasting import WeightForecast
+
+_NONE = "No female stands in this book. A sex is written on the animal’s page."
+_PERMISSION = (
+    "Every gate met is leave to consider a pairing, no advice to make one."
+    " Enter opens her page, G changes the weight of the gate."
+)
+
+
+class FemalesScreen(QWidget):
+    """The place *Females*. Rows come first, forecasts one by one after them."""
+
+    def __init__(
+        self, look: Look, keeping: Keeping, notices: Notices, *, worker: Worker | None = None
+    ) -> None:
+        super().__init__()
+        self._look, self._keeping, self._notices = look, keeping, notices
+        self._worker = worker or Background()
+        self._desk = FemaleDesk(keeping)
+        self._forecasts: dict[int, WeightForecast] = {}
+        self._on: date | None = None
+        self._turn = 0  # counts readings; what belongs to an older one is dropped
+        self._stale = True
+        self.head = HeadLine(look)
+        self.heads = FemaleHead(look)
+        self.model = FemaleRowsModel(self)
+        self.list = FemaleList(look, self.model)
+        self.legend = GateLegend(look)
+        self.none = Words(look, Use.PAGE_ASIDE, "ink")
+        self.asking = AskingLine(look, self)
+        self._lay_out()
+        self._listen()
+        self.setFocusProxy(self.list)
+
+    def scanned(self, code: str) -> None:
+        """Go to the female whose label was scanned."""
+        for number, row in enumerate(self.model.rows):
+            if code in (row.animal.code, row.animal.place):
+                self._choose(number)
+                return
+        self._notices.refused.emit(f"No female here bears {code!r}.")
+
+    def close_down(self) -> None:
+        """Let go of the book; waits for the forecast that is being reckoned."""
+        self._turn += 1
+        self._worker.stop(self._desk.close)
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        if self._stale or self._on != self._keeping.today:
+            self._read()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit()
+
+    # --- reading -----------------------------------------------------------------------------
+
+    def _hear(self) -> None:
+        self._stale = True
+        if self.isVisible():
+            self._read()
+
+    def _read(self) -> None:
+        self._stale = False
+        self._turn += 1
+        turn, on, desk = self._turn, self._keeping.today, self._desk
+        self._worker.run(
+            lambda: desk.females(on), lambda found: self._take(turn, found), self._fail
+        )
+
+    def _take(self, turn: int, found: Females) -> None:
+        if turn != self._turn:
+            return
+        chosen = self._row()
+        self._on = self.list.painter.today = found.on
+        pairs = [(row, female_face(row, self._kept(row), found.on)) for row in found.rows]
+        self.model.show_rows(pairs)
+        animals = [row.animal.animal for row in found.rows]
+        known = chosen is not None and chosen.animal.animal in animals
+        self._choose(animals.index(chosen.animal.animal) if chosen and known else 0)
+        self._show(found)
+        self._reckon(turn, [n for n, row in enumerate(found.rows) if wants_forecast(row)])
+
+    def _kept(self, row: FemaleRow) -> WeightForecast | None:
+        """The forecast of the reading before, shown until the new one comes."""
+        return self._forecasts.get(row.animal.animal)
+
+    def _reckon(self, turn: int, left: list[int]) -> None:
+        """One forecast after another, so that a new reading need not wait for all of them."""
+        if not left or turn != self._turn or self._on is None:
+            return
+        number, rest = left[0], left[1:]
+        row, on, desk = self.model.rows[number], self._on, self._desk
+
+        def take(found: tuple[int, WeightForecast]) -> None:
+            if turn == self._turn:
+                self._forecasts[found[0]] = found[1]
+                self.model.show_face(number, female_face(row, found[1], on))
+                self._reckon(turn, rest)
+
+        self._worker.run(lambda: desk.forecast(row, on), take, self._fail)
+
+    def _fail(self, error: Exception) -> None:
+        if not isinstance(error, REFUSALS):
+            raise error
+        self.none.setText(f"The females could not be read. {error}")
+        self.none.show()
+
+    # --- showing -----------------------------------------------------------------------------
+
+    def _lay_out(self) -> None:
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.head)
+        self._frame = QVBoxLayout()
+        self._frame.setSpacing(0)
+        self._frame.addWidget(self.heads)
+        self._frame.addWidget(self.none)
+        self._frame.addWidget(self.list, 1)
+        column.addLayout(self._frame, 1)
+        column.addWidget(self.legend)
+        column.addWidget(self.asking)
+        self.none.hide()
+        self.legend.show_caution(f"{_PERMISSION} {sentence(CAUTION)}")
+        self.head.show_words("Females", [("looking through the book", False)])
+
+    def _listen(self) -> None:
+        self.list.activated.connect(lambda _: self._open())
+        self._add_action("G", "change the weight of the gate", self._ask_gate)
+        self._notices.changed.connect(self._hear)
+        self._look.changed.connect(self._fit)
+
+    def _add_action(self, key: str, words: str, slot: Callable[[], None]) -> None:
+        action = QAction(words, self)
+        action.setShortcut(QKeySequence(key))
+        action.setShortcutContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+        action.triggered.connect(lambda _=False: slot())
+        self.addAction(action)
+
+    def _fit(self) -> None:
+        margin = round(self._look.u(4.8, 2.3))
+        self._frame.setContentsMargins(margin, 0, margin, 0)
+        if self._on is not None:
+            self.heads.show_day(self._on, self.list.verticalScrollBar().sizeHint().width())
+
+    def _show(self, found: Females) -> None:
+        ready = sum(row.ready == "met" for row in found.rows)
+        met = f"{ready} of {len(found.rows)}"
+        parts = [(met, True), ("have every gate met; nearest first", False)]
+        self.head.show_words("Females", parts)
+        self.none.setText(_NONE)
+        self.none.setVisible(not found.rows)
+        self._fit()
+
+    def _row(self) -> FemaleRow | None:
+        found = self.list.currentIndex().data(ROW_ROLE)
+        return found if isinstance(found, FemaleRow) else None
+
+    def _choose(self, number: int) -> None:
+        index = self.model.index(number)
+        flag = QItemSelectionModel.SelectionFlag.ClearAndSelect
+        self.list.selectionModel().setCurrentIndex(index, flag)
+        self.list.scrollTo(index)
+
+    # --- doing -------------------------------------------------------------------------------
+
+    def _open(self) -> None:
+        row = self._row()
+        if row is not None:
+            self._notices.animal_asked.emit(row.animal.animal)
+
+    def _ask_gate(self) -> None:
+        row = self._row()
+        if row is not None:
+            question = f"Every female {row.species} from how many grams"
+            self.asking.ask(question, self._take_grams, f"{row.gate_g:g}")
+
+    def _take_grams(self, text: str) -> bool:
+        row = self._row()
+        try:
+            weight_g = float(text.removesuffix("g").strip())
+        except ValueError:
+            self._notices.refused.emit(f"{text!r} is no weight; digits such as 220 are right.")
+            return False
+        if row is not None:
+            self.asking.ask("Because", lambda reason: self._set_gate(row, weight_g, reason))
+        return row is None
+
+    def _set_gate(self, row: FemaleRow, weight_g: float, reason: str) -> bool:
+        try:
+            written = set_gate(self._keeping, row, weight_g, reason)
+        except REFUSALS as refusal:
+            self._notices.refused.emit(str(refusal))
+            return False
+        self._notices.tell_written(written)
+        return True

@@ -1,0 +1,188 @@
+"""Females in a list with a head and a legend; arrows walk, Enter activates."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from PySide6.QtCore import (
+    QAbstractItemModel,
+    QLineF,
+    QModelIndex,
+    QPersistentModelIndex,
+    QPointF,
+    QRectF,
+    QSize,
+    Qt,
+)
+from PySide6.QtGui import QPainter, QPen, QResizeEvent
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QListView,
+    QStyle,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QWidget,
+)
+
+from keeper.desktop.look import Look
+from keeper.desktop.type import Use
+from keeper.desktop.widgets.calendar_strip import Window, paint_bracket, paint_head, paint_window
+from keeper.desktop.widgets.drawn import Drawn
+from keeper.desktop.widgets.gate_row import GATE_LETTERS, Columns, paint_female, row_height
+from keeper.desktop.widgets.lettering import advance, middle_baseline, set_line, wrapped
+from keeper.desktop.widgets.life_axis import TimeAxis
+from keeper.desktop.widgets.tile import FACES, GATES, TileState, paint_tile
+from keeper.reports.words import word_of
+
+FACE_ROLE = Qt.ItemDataRole.UserRole
+_HEADS = ("tub, name, kind", "empty weight of gate", "gates")
+
+Index = QModelIndex | QPersistentModelIndex
+
+
+class FemaleList(QListView):
+    """Shows a model whose ``FACE_ROLE`` gives a ``FemaleFace``."""
+
+    def __init__(
+        self, look: Look, model: QAbstractItemModel, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent)
+        self.painter = RowPainter(look, self)
+        self.setModel(model)
+        self.setItemDelegate(self.painter)
+        self.setObjectName("females")
+        self.setAccessibleName("females, nearest to their gates first")
+        self.setUniformItemSizes(True)
+        self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerItem)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOn)
+        self.setResizeMode(QListView.ResizeMode.Adjust)
+        self.setFrameShape(QListView.Shape.NoFrame)
+        self._look = look
+        look.changed.connect(self._fit)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        """Show whole rows alone."""
+        self.setViewportMargins(0, 0, 0, self.height() % round(row_height(self._look)))
+        self.scheduleDelayedItemsLayout()
+
+
+class RowPainter(QStyledItemDelegate):
+    """Paints a ``FemaleFace`` as of ``today``."""
+
+    def __init__(self, look: Look, view: QListView) -> None:
+        super().__init__(view)
+        self._look, self._view = look, view
+        self.today: date | None = None
+
+    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
+        return QSize(self._view.viewport().width(), round(row_height(self._look)))
+
+    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
+        if self.today is None:
+            return
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        here = bool(option.state & QStyle.StateFlag.State_Selected)
+        face = index.data(FACE_ROLE)
+        paint_female(painter, QRectF(option.rect), face, self.today, self._look, here=here)
+
+
+class FemaleHead(Drawn):
+    """The heads of the columns and the months, over a list of the same width."""
+
+    def __init__(self, look: Look, parent: QWidget | None = None) -> None:
+        super().__init__(look, parent)
+        self._today: date | None = None
+        self._spare = 0.0
+
+    def show_day(self, today: date, spare: float) -> None:
+        """Head the columns as of *today*; *spare* px at the right stay free."""
+        self._today, self._spare = today, spare
+        self.tell(", ".join((*_HEADS, "calendar of months")))
+
+    def natural_size(self) -> tuple[float, float]:
+        return self.look.u(200, 150), self.look.u(15.6, 12.6)
+
+    def paint(self, painter: QPainter) -> None:
+        if self._today is None:
+            return
+        look, rect = self.look, QRectF(self.rect()).adjusted(0, 0, -self._spare, 0)
+        columns = Columns.of(look, rect.width(), self._today)
+        base, plain = rect.bottom() - look.u(1.8, 1.2), look.font(Use.TABLE)
+        lefts = (columns.place, columns.weight, columns.gates)
+        ends = (columns.weight, columns.gates, columns.calendar.left)
+        for text, left, end in zip(_HEADS, lefts, ends, strict=True):
+            place = QPointF(left, base)
+            set_line(painter, place, text, plain, look.colour("ink2"), room=end - left - 3)
+        paint_head(painter, rect, columns.calendar, self._today, look)
+        painter.setPen(QPen(look.colour("line"), 1.2))
+        y = rect.bottom() - 0.6
+        painter.drawLine(QLineF(columns.place, y, rect.right(), y))
+
+
+class GateLegend(Drawn):
+    """What tiles, letters and marks of the list mean, and a caution beneath."""
+
+    def __init__(self, look: Look, parent: QWidget | None = None) -> None:
+        super().__init__(look, parent)
+        self._caution = ""
+
+    def show_caution(self, caution: str) -> None:
+        """Stand *caution* beneath the legend."""
+        self._caution = caution
+        letters = ", ".join(f"{letter} {words}" for letter, words in _letters())
+        self.tell(f"legend: {letters}. {caution}")
+
+    def natural_size(self) -> tuple[float, float]:
+        return self.look.u(200, 150), self.look.u(19, 17)
+
+    def paint(self, painter: QPainter) -> None:
+        look = self.look
+        self._left = look.u(7, 3.5)
+        row = QRectF(0, 0, self.width(), look.u(10, 8))
+        for state in GATES:
+            self._tile(painter, row, state)
+        for letter, words in _letters():
+            self._words(painter, row, letter, Use.TABLE_STRONG, look.u(1, 0.7))
+            self._words(painter, row, words, Use.TABLE, look.u(2.4, 1.5))
+        self._marks(painter, row)
+        font = look.font(Use.TABLE)
+        room = self.width() - 2 * look.u(7, 3.5)
+        for n, line in enumerate(list(wrapped(self._caution, font, room))[:2]):
+            place = QPointF(look.u(7, 3.5), row.bottom() + look.u(3, 2.6) + n * look.u(4.8, 4.2))
+            set_line(painter, place, line, font, look.colour("ink2"), room=room)
+
+    def _tile(self, painter: QPainter, row: QRectF, state: TileState) -> None:
+        look, side = self.look, self.look.u(6.4, 5.2)
+        rect = QRectF(self._left, row.center().y() - side / 2, side, side)
+        paint_tile(painter, rect, state, look.palette, FACES[state].letter or "W")
+        self._left += side + look.u(1.6, 1)
+        self._words(painter, row, FACES[state].words, Use.TABLE, look.u(4, 2))
+
+    def _words(self, painter: QPainter, row: QRectF, text: str, use: Use, gap: float) -> None:
+        font = self.look.font(use)
+        place = QPointF(self._left, middle_baseline(row, font))
+        set_line(painter, place, text, font, self.look.colour("ink2"))
+        self._left += advance(font, text) + gap
+
+    def _marks(self, painter: QPainter, row: QRectF) -> None:
+        look = self.look
+        wide, high = look.u(11, 8), look.u(4, 3.2)
+        bar = QRectF(self._left + look.u(1), row.center().y() - high / 2, wide, high)
+        days = [date(2026, 1, n) for n in (1, 3, 6, 9, 11)]
+        axis = TimeAxis(first=days[0], last=days[-1], left=bar.left(), right=bar.right())
+        window = Window(low=days[0], half_low=days[1], on=days[2], half_high=days[3], high=days[4])
+        paint_window(painter, bar, axis, window, look)
+        self._left = bar.right() + look.u(1.6, 1)
+        self._words(painter, row, "8 and 5 in 10", Use.TABLE, look.u(4, 2))
+        paint_bracket(painter, QPointF(self._left + 2, row.center().y()), look)
+        self._left += look.u(3, 2.4)
+        self._words(painter, row, "age gate", Use.TABLE, look.u(3))
+
+
+def _letters() -> list[tuple[str, str]]:
+    return [(letter, word_of("gate", name)) for name, letter in GATE_LETTERS.items()]
