@@ -10,7 +10,15 @@ from keeper.husbandry.events import HoldSet, Override, Snooze
 from keeper.husbandry.now import AnimalNow
 from keeper.store.database import Book
 from keeper.store.journal import BatchId, EntryKey
-from keeper.store.rows import TABLES, columns_of, day_number, day_of, from_row, select_columns
+from keeper.store.rows import (
+    TABLES,
+    columns_of,
+    day_number,
+    day_of,
+    decoded,
+    from_row,
+    select_columns,
+)
 from keeper.store.schema import ANIMAL_COLUMNS
 from keeper.store.standing import WHOLE, stands
 from keeper.store.state import as_of
@@ -45,35 +53,39 @@ _NOW = columns_of(AnimalNow, skip=())
 _NOW_SQL = ", ".join(column.name for column in _NOW)
 
 
-def _now_from(row: Sequence[Any]) -> AnimalNow:
-    given: dict[str, Any] = {
-        column.field: None if cell is None else column.decode(cell)
-        for column, cell in zip(_NOW, row, strict=True)
-    }
-    return AnimalNow(**given)
+_NOW_FIELDS = tuple(column.field for column in _NOW)
+
+
+def _nows_from(rows: Sequence[Sequence[Any]]) -> list[AnimalNow]:
+    """State rows decoded column by column: few days and words stand in many rows."""
+    if not rows:
+        return []
+    columns = zip(_NOW, zip(*rows, strict=True), strict=True)
+    told = zip(*(decoded(column, cells) for column, cells in columns), strict=True)
+    return [AnimalNow(**dict(zip(_NOW_FIELDS, values, strict=True))) for values in told]
 
 
 def board(book: Book) -> list[AnimalNow]:
     """Every animal of the book as it stands now, in no particular order."""
-    return [_now_from(row) for row in book.connection.execute(f"SELECT {_NOW_SQL} FROM animal_now")]
+    return _nows_from(book.connection.execute(f"SELECT {_NOW_SQL} FROM animal_now").fetchall())
 
 
 def board_on(book: Book, day: date) -> list[AnimalNow]:
     """Every animal as it stood at the end of *day*, by all that is known now."""
-    return [_now_from(row) for row in as_of(book.connection, day)]
+    return _nows_from(as_of(book.connection, day))
 
 
 def animal_now(book: Book, animal: AnimalId) -> AnimalNow | None:
-    row = book.connection.execute(
+    rows = book.connection.execute(
         f"SELECT {_NOW_SQL} FROM animal_now WHERE animal = ?", (animal,)
-    ).fetchone()
-    return None if row is None else _now_from(row)
+    ).fetchall()
+    return _nows_from(rows)[0] if rows else None
 
 
 def animals_coded(book: Book, code: str) -> list[AnimalNow]:
     """Animals that bear *code*; more than one only after two books were joined."""
     rows = book.connection.execute(f"SELECT {_NOW_SQL} FROM animal_now WHERE code = ?", (code,))
-    return [_now_from(row) for row in rows]
+    return _nows_from(rows.fetchall())
 
 
 def history(

@@ -141,6 +141,14 @@ def columns_of(kind: type[Any], skip: Sequence[str] = ("happened",)) -> tuple[Co
     return tuple(_column(f.name, hints[f.name]) for f in fields(kind) if f.name not in skip)
 
 
+def decoded(column: Column, cells: Sequence[Cell]) -> Sequence[Any]:
+    """The values that *cells* of one column tell, each different cell decoded once."""
+    if column.decode is _same:
+        return cells
+    values = {cell: column.decode(cell) for cell in set(cells) if cell is not None}
+    return [None if cell is None else values[cell] for cell in cells]
+
+
 _COLUMNS = {kind: columns_of(kind) for kind in TABLES}
 _WHEN = ("at", "span", "utc_offset", "day", "batch", "seq")
 

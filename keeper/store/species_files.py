@@ -78,6 +78,8 @@ def profile_for(profiles: Mapping[str, SpeciesProfile], written_name: str) -> Sp
     Raises:
         ValueError: no profile goes by that name; the sentence says which names would do.
     """
+    if written_name in profiles:  # as the book has it: asked of every animal on every board
+        return profiles[written_name]
     slug = _slugs_by_name(profiles.values()).get(plain_name(written_name))
     if slug is None:
         right = ", ".join(f"{p.english} ({p.scientific})" for p in profiles.values())
