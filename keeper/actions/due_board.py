@@ -1,11 +1,13 @@
 """Tonight's board: what each animal is due, and why."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Container
 from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import TypeVar
 
 from keeper.actions.keeping import Keeping, animals_on
+from keeper.actions.learned import eaten_through
+from keeper.actions.unwritten import doubted, unwritten_nights
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import AnimalEvent, Offer, ShedSign
 from keeper.husbandry.now import AnimalNow
@@ -41,16 +43,20 @@ def feed_nights_around(keeping: Keeping, on: date) -> tuple[date, ...]:
     return feed_nights(rules, on - _NIGHTS_BACK, on + _NIGHTS_AHEAD) if rules else ()
 
 
-def due_rows(keeping: Keeping, on: date) -> list[DueRow]:
+def due_rows(keeping: Keeping, on: date, only: Container[AnimalId] | None = None) -> list[DueRow]:
     """Every animal in the room in walking order, with what it is due on the night *on*.
 
     Two steps keep a large room quick: all are judged by their state row, and only those
-    that may be fed tonight have their recent offers read and prey chosen.
+    that may be fed tonight have their recent offers read and prey chosen. only: these alone.
     """
     nights = feed_nights_around(keeping, on)
     holds = reading.open_holds(keeping.book, on)
     animals = [row for row in animals_on(keeping, on) if row.in_the_room]
     last_record = max((row.offered_on for row in animals if row.offered_on), default=None)
+    learned = eaten_through(keeping, on)
+    unwritten = unwritten_nights(keeping, on)
+    if only is not None:
+        animals = [row for row in animals if row.animal in only]
     first = {
         row.animal: due(
             row,
@@ -59,12 +65,13 @@ def due_rows(keeping: Keeping, on: date) -> list[DueRow]:
             on,
             holds.get(row.animal, ()),
             last_record_on=last_record,
+            learned=learned.get(row.animal, frozenset()),
         )
         for row in animals
     }
     closer = [row.animal for row in animals if _needs_a_closer_look(row, first[row.animal])]
-    offers = _until(on, reading.recent(keeping.book, Offer, closer, _LAST_OFFERS))
-    signs = _until(on, reading.recent(keeping.book, ShedSign, closer, _LAST_SIGNS))
+    offers = reading.recent(keeping.book, Offer, closer, _LAST_OFFERS, until=on)
+    signs = reading.recent(keeping.book, ShedSign, closer, _LAST_SIGNS, until=on)
     rows = []
     for row in animals:
         if row.animal in offers:
@@ -79,7 +86,9 @@ def due_rows(keeping: Keeping, on: date) -> list[DueRow]:
                 signs[row.animal],
                 empty_now_g(row, profile),
                 last_record_on=last_record,
+                learned=learned.get(row.animal, frozenset()),
             )
+            planned = doubted(planned, row, profile, unwritten, on)
             rows.append(DueRow(animal=row, plan=planned, recent=tuple(offers[row.animal])))
         else:
             rows.append(DueRow(animal=row, plan=first[row.animal]))
@@ -101,10 +110,3 @@ def empty_now_g(row: AnimalNow, profile: SpeciesProfile) -> float | None:
 
 def _needs_a_closer_look(row: AnimalNow, first: Plan) -> bool:
     return first.state is not DueState.NOT_DUE or row.refused_since > 0
-
-
-def _until(on: date, found: Mapping[AnimalId, Sequence[E]]) -> dict[AnimalId, list[E]]:
-    return {
-        animal: [event for event in events if event.happened.day <= on]
-        for animal, events in found.items()
-    }

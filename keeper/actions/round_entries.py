@@ -11,7 +11,9 @@ from keeper.store import reading
 from keeper.store.journal import EntryKey, batch
 from keeper.store.reading import Batch
 
-ROUND_VERBS = frozenset({"offer", "sweep", "check", "regurgitation", "mark", "pass on"})
+ROUND_VERBS = frozenset(
+    {"offer", "sweep", "check", "regurgitation", "mark", "pass on", "all but", "sheet"}
+)
 """What can be taken back one by one inside a round."""
 
 _LOOK_BACK = (40, 4000)  # batches read to find the last of the round: a few, then all of a night
@@ -34,10 +36,11 @@ def write(
     *,
     where: str = "",
     what: str = "",
+    reason: str | None = None,
 ) -> Written:
-    """Write *events* in place of the entries *old*, in one batch."""
+    """Write *events* in place of the entries *old*, in one batch; *reason*: why, if put right."""
     at = keeping.now()
-    with batch(keeping.book, verb=verb, keeper=keeping.keeper, written=at) as writer:
+    with batch(keeping.book, verb=verb, keeper=keeping.keeper, written=at, reason=reason) as writer:
         for entry in old:
             writer.withdraw(entry)
         writer.add(*events)

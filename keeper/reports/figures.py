@@ -12,6 +12,7 @@ MINUS = "\u2212"
 UNKNOWN = "?"
 
 _MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
+_WEEKDAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
 _DAYS_A_MONTH = 365.25 / 12
 _AGE_IN_DAYS = 100  # an age is told in days below this, then in months, then in years
 _AGE_IN_MONTHS = 24
@@ -148,6 +149,16 @@ def day(value: date | str, on: date | None = None) -> str:
     return short if on is not None and on.year == told.year else f"{short}{GAP}{told.year}"
 
 
+def night(value: date | str) -> str:
+    """A day with its weekday.
+
+    >>> plain(night(date(2026, 11, 25)))
+    'Wed 25 Nov 2026'
+    """
+    told = date.fromisoformat(value[:10]) if isinstance(value, str) else value
+    return f"{_WEEKDAYS[told.weekday()]}{GAP}{day(told)}"
+
+
 def moment(value: datetime | date | str) -> str:
     """A day and, where it is known, the time of day.
 
@@ -210,6 +221,7 @@ KINDS: Mapping[str, Callable[..., str]] = {
     "lines": counted("line", "lines"),
     "letters": counted("character", "characters"),
     "day": day,
+    "night": night,
     "moment": moment,
     "quoted": quoted,
     "n": number,

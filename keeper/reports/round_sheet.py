@@ -5,7 +5,8 @@ from dataclasses import dataclass
 from datetime import date, datetime
 
 from keeper.husbandry.animal import Sex
-from keeper.reports.figures import day, moment, plain
+from keeper.reports import figures
+from keeper.reports.figures import moment, plain
 
 LINES_MOST = 30
 UNITS_MOST = 38
@@ -15,7 +16,6 @@ BOXES = ("taken", "0", "5", "2", "7")
 LEGEND = "0 refused · 5 left in · 2 part taken · 7 not offered"
 HEADS = ("line", "tub", "name", "sex", "eaten", "plan and caution", *BOXES, "grams", "note")
 
-_DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
 _SEX = {Sex.FEMALE: "f", Sex.MALE: "m", Sex.UNKNOWN: "?"}
 
 
@@ -96,12 +96,12 @@ def round_sheet(
 
 
 def night_words(night: date) -> str:
-    """The night with its weekday.
+    """The night with its weekday, for paper.
 
     >>> night_words(date(2026, 11, 25))
     'Wed 25 Nov 2026'
     """
-    return f"{_DAYS[night.weekday()]} {plain(day(night))}"
+    return plain(figures.night(night))
 
 
 def _pages(lines: Sequence[SheetLine]) -> Iterator[tuple[SheetLine | RowEnd, ...]]:

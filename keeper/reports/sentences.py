@@ -7,7 +7,12 @@ whose figures are all known is used. her, she and a_sex follow the animal's sex.
 
 from collections.abc import Mapping
 
-from keeper.reports import body_sentences, food_sentences, house_sentences
+from keeper.reports import (
+    body_sentences,
+    food_sentences,
+    house_sentences,
+    night_sentences,
+)
 from keeper.reports.fault_sentences import FAULTS
 from keeper.reports.line_sentences import LINES
 
@@ -17,6 +22,7 @@ SENTENCES: Mapping[str, Telling] = {
     **food_sentences.SENTENCES,
     **body_sentences.SENTENCES,
     **house_sentences.SENTENCES,
+    **night_sentences.SENTENCES,
     **FAULTS,
     **LINES,
 }
