@@ -3,6 +3,7 @@
 from collections.abc import Container
 from dataclasses import dataclass
 from datetime import date, timedelta
+from functools import lru_cache
 from typing import TypeVar
 
 from keeper.actions.keeping import Keeping, animals_on
@@ -39,8 +40,14 @@ class DueRow:
 
 def feed_nights_around(keeping: Keeping, on: date) -> tuple[date, ...]:
     """The keeper's feed nights around *on*; none where every day is one."""
-    rules = reading.settings(keeping.book).get(FEED_NIGHTS, "").split()
-    return feed_nights(rules, on - _NIGHTS_BACK, on + _NIGHTS_AHEAD) if rules else ()
+    return _nights(reading.settings(keeping.book).get(FEED_NIGHTS, ""), on)
+
+
+@lru_cache(maxsize=32)
+def _nights(rules: str, on: date) -> tuple[date, ...]:
+    """Reckoned once a day: a rule counts its nights from years back."""
+    written = rules.split()
+    return feed_nights(written, on - _NIGHTS_BACK, on + _NIGHTS_AHEAD) if written else ()
 
 
 def due_rows(keeping: Keeping, on: date, only: Container[AnimalId] | None = None) -> list[DueRow]:

@@ -9,7 +9,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, fields
 from datetime import UTC, date, datetime, timedelta, timezone
 from enum import StrEnum
-from functools import partial
+from functools import cache, partial
 from typing import Any, get_args, get_type_hints
 
 from keeper.husbandry import events
@@ -20,6 +20,7 @@ Cell = int | float | str | None
 
 EPOCH_DAY = date(1970, 1, 1).toordinal()
 _EPOCH = datetime(1970, 1, 1, tzinfo=UTC)
+_MOMENT = timedelta(0)
 
 TABLES: dict[type[Any], str] = {
     events.Described: "described",
@@ -150,6 +151,11 @@ def decoded(column: Column, cells: Sequence[Cell]) -> Sequence[Any]:
 
 
 _COLUMNS = {kind: columns_of(kind) for kind in TABLES}
+_FIELDS = {kind: tuple(c.field for c in columns) for kind, columns in _COLUMNS.items()}
+_DECODERS = {
+    kind: tuple((c.field, c.decode) for c in columns if c.decode is not _same)
+    for kind, columns in _COLUMNS.items()
+}
 _WHEN = ("at", "span", "utc_offset", "day", "batch", "seq")
 
 
@@ -165,10 +171,16 @@ def when_cells(happened: Happened) -> tuple[int, int, int, int]:
 
 
 def when_of(at: int, span: int, utc_offset: int, day: int) -> Happened:
-    zone = timezone(timedelta(minutes=utc_offset)) if utc_offset else UTC
     return Happened(
-        at=datetime.fromtimestamp(at, zone), span=timedelta(seconds=span), day=day_of(day)
+        at=datetime.fromtimestamp(at, _zone(utc_offset)),
+        span=timedelta(seconds=span) if span else _MOMENT,
+        day=day_of(day),
     )
+
+
+@cache
+def _zone(utc_offset: int) -> timezone:
+    return timezone(timedelta(minutes=utc_offset)) if utc_offset else UTC
 
 
 def insert_sql(kind: type[Any]) -> str:
@@ -194,8 +206,8 @@ def to_row(event: Event, batch: int, seq: int) -> tuple[Cell, ...]:
 
 def from_row(kind: type[Any], row: Sequence[Any]) -> Any:
     """The event of *kind* from cells in the order of ``select_columns``."""
-    given = {
-        column.field: None if cell is None else column.decode(cell)
-        for column, cell in zip(_COLUMNS[kind], row[len(_WHEN) :], strict=True)
-    }
+    given = dict(zip(_FIELDS[kind], row[len(_WHEN) :], strict=True))
+    for field, decode in _DECODERS[kind]:
+        if given[field] is not None:
+            given[field] = decode(given[field])
     return kind(happened=when_of(*row[:4]), **given)
