@@ -7,6 +7,7 @@ from datetime import date, datetime, time, timedelta
 from statistics import median
 
 from keeper.actions.due_board import E, empty_now_g
+from keeper.actions.holds_ever import holds_ever
 from keeper.actions.keeping import Keeping, Written, animals_on
 from keeper.actions.life import EATEN, empties, expected_on
 from keeper.actions.noting import note
@@ -101,11 +102,7 @@ def put_aside(keeping: Keeping, animal: AnimalId, kind: str, until: date, reason
 
 def _pages(keeping: Keeping, animals: Sequence[AnimalId], on: date) -> _Pages:
     def newest(kind: type[E], most: int) -> dict[AnimalId, list[E]]:
-        found = reading.recent(keeping.book, kind, animals, most)
-        return {
-            animal: [event for event in events if event.happened.day <= on]
-            for animal, events in found.items()
-        }
+        return reading.recent(keeping.book, kind, animals, most, until=on)
 
     return _Pages(
         offers=newest(Offer, _OFFERS),
@@ -113,7 +110,7 @@ def _pages(keeping: Keeping, animals: Sequence[AnimalId], on: date) -> _Pages:
         weighings=newest(Weighing, _WEIGHINGS),
         remarks=newest(Remark, _FEW),
         snoozes=newest(Snooze, _FEW),
-        holds_ever=newest(HoldSet, _FEW),
+        holds_ever=holds_ever(keeping, animals, on),
         holds=reading.open_holds(keeping.book, on),
     )
 
@@ -171,11 +168,7 @@ def _clutch_medians(
 
 
 def _house(keeping: Keeping, rows: Sequence[AnimalNow], pages: _Pages, on: date) -> HouseFacts:
-    readings = [
-        entry.event
-        for entry in reading.all_of(keeping.book, Heat)
-        if on - _HEAT_OF <= entry.event.happened.day <= on
-    ]
+    readings = reading.on_days(keeping.book, Heat, on - _HEAT_OF, on)
     now_at = min(keeping.now(), _end_of(on, keeping))
     verdicts = _by_place(keeping, rows, readings, lambda r, p: heat_verdicts(r, p, now_at))
     heat = [verdict for found in verdicts.values() for verdict in found]

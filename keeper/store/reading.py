@@ -102,14 +102,22 @@ def history(
 
 
 def recent(
-    book: Book, kind: type[E], animals: Iterable[AnimalId], most: int
+    book: Book,
+    kind: type[E],
+    animals: Iterable[AnimalId],
+    most: int,
+    *,
+    until: date = date.max,
 ) -> dict[AnimalId, list[E]]:
-    """The newest *most* standing events of *kind* of each animal, oldest first."""
+    """The newest *most* standing events of *kind* of each animal up to a day, oldest first."""
     sql = f"""SELECT {select_columns(kind, "e")} FROM {TABLES[kind]} e
-        WHERE e.animal = ? AND {stands("e")} ORDER BY e.at DESC, e.batch DESC, e.seq DESC LIMIT ?"""
-    execute = book.connection.execute
+        WHERE e.animal = ? AND e.day <= ? AND {stands("e")}
+        ORDER BY e.at DESC, e.batch DESC, e.seq DESC LIMIT ?"""
+    execute, last = book.connection.execute, day_number(until)
     return {
-        animal: [from_row(kind, row) for row in reversed(execute(sql, (animal, most)).fetchall())]
+        animal: [
+            from_row(kind, row) for row in reversed(execute(sql, (animal, last, most)).fetchall())
+        ]
         for animal in animals
     }
 
@@ -141,6 +149,12 @@ def all_of(book: Book, kind: type[E], condition: str = "1", *values: Any) -> lis
         values,
     )
     return [_entry(kind, row) for row in rows]
+
+
+def on_days(book: Book, kind: type[E], first: date, last: date) -> list[E]:
+    """Standing events of *kind* from *first* to *last*, in the order of writing."""
+    days = (day_number(first), day_number(last))
+    return [entry.event for entry in all_of(book, kind, "e.day BETWEEN ? AND ?", *days)]
 
 
 def open_holds(book: Book, on: date) -> dict[AnimalId, list[HoldSet]]:
