@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 from keeper.actions.animal_page import AnimalPage, page_of
 from keeper.actions.aside import read_aside
 from keeper.actions.keeping import Keeping, animals_on
+from keeper.actions.own_growth import OwnGrowth
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.now import AnimalNow
 
@@ -34,6 +35,7 @@ class AnimalDesk:
         self._aside: Keeping | None = None
         self._open = ExitStack()
         self._everyone: tuple[date, tuple[AnimalNow, ...]] | None = None
+        self._growth: OwnGrowth | None = None
         self._forecaster: tuple[date, Forecaster] | None = None
 
     def open(self, animal: AnimalId | None, on: date, *, again: bool = False) -> Opened:
@@ -48,12 +50,13 @@ class AnimalDesk:
         keeping = self._keeping()
         if again or self._everyone is None or self._everyone[0] != on:
             self._everyone = (on, tuple(animals_on(keeping, on)))
+            self._growth = OwnGrowth(keeping, self._everyone[1], on)
         everyone = self._everyone[1]
         here = [row for row in everyone if row.in_the_room]
         fed_on = max((row.offered_on for row in here if row.offered_on), default=None)
         first = next(iter((*here, *everyone)), None)
         key = first.animal if animal is None and first is not None else animal
-        page = None if key is None else page_of(keeping, key, on, fed_on)
+        page = None if key is None else page_of(keeping, key, on, fed_on, self._growth)
         return Opened(page=page, everyone=everyone)
 
     def forecast(self, page: AnimalPage) -> "WeightForecast | None":
@@ -72,7 +75,7 @@ class AnimalDesk:
     def close(self) -> None:
         """Let go of the book; in the thread that used it."""
         self._open.close()
-        self._aside = self._forecaster = self._everyone = None
+        self._aside = self._forecaster = self._everyone = self._growth = None
 
     def _keeping(self) -> Keeping:
         if self._aside is None:

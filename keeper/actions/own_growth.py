@@ -33,16 +33,20 @@ class OwnGrowth:
     on: date
 
     def profile(self, row: AnimalNow) -> SpeciesProfile:
-        """The profile of *row* with the growth curves of its kind and line as they are here."""
+        """The profile of *row* with the growth curves of its kind and line as they are here.
+
+        Both sexes' where its own is not known, else its own alone is drawn over.
+        """
         profile = self.keeping.profile(row)
-        here = {sex: self.curve(profile, sex, row.line).curve for sex in profile.growth}
-        return replace(profile, growth=here)
+        sexes = profile.growth if row.sex is Sex.UNKNOWN else {row.sex} & set(profile.growth)
+        here = {sex: self.curve(profile, sex, row.line).curve for sex in sexes}
+        return replace(profile, growth={**profile.growth, **here})
 
     def curve(self, profile: SpeciesProfile, sex: Sex, line: str | None) -> OwnStockCurve:
         """The blended curve, with how much of it is own stock."""
         key = (profile.slug, sex, line)
         if key not in self._blended:
-            own = self._weighings.get((profile.slug, sex), [])
+            own = self._weighings(profile.slug, sex)
             self._blended[key] = blended(profile.growth[sex], own, line=line)
         return self._blended[key]
 
@@ -51,14 +55,27 @@ class OwnGrowth:
         return {}
 
     @cached_property
-    def _weighings(self) -> dict[tuple[str, Sex], list[OwnWeighing]]:
+    def _kinds(self) -> dict[tuple[str, Sex], list[AnimalNow]]:
         kinds: dict[tuple[str, Sex], list[AnimalNow]] = defaultdict(list)
         for row in self.rows:
             if row.sex is not Sex.UNKNOWN and row.hatched_first is not None:
                 kinds[self.keeping.profile(row).slug, row.sex].append(row)
-        return {kind: self._of(_evenly(rows, MOST_ANIMALS)) for kind, rows in kinds.items()}
+        return kinds
+
+    @cached_property
+    def _read(self) -> dict[tuple[str, Sex], list[OwnWeighing]]:
+        return {}
+
+    def _weighings(self, slug: str, sex: Sex) -> list[OwnWeighing]:
+        """Read when first asked for: a page wants one kind only."""
+        kind = (slug, sex)
+        if kind not in self._read:
+            self._read[kind] = self._of(_evenly(self._kinds.get(kind, []), MOST_ANIMALS))
+        return self._read[kind]
 
     def _of(self, rows: Sequence[AnimalNow]) -> list[OwnWeighing]:
+        if not rows:
+            return []
         fasted_days = int(self.keeping.profile(rows[0]).weights.digestion_days.value)
         by_animal = reading.fasted_weights(
             self.keeping.book, [row.animal for row in rows], fasted_days

@@ -10,12 +10,14 @@ from keeper.actions.keeping import Keeping, Written, animals_on
 from keeper.actions.life import Life, empties, expected_on, life_of
 from keeper.actions.marks import MARKS
 from keeper.actions.noting import note
+from keeper.actions.own_growth import OwnGrowth
 from keeper.actions.round_entries import write
+from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import Weighing
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.when import at_instant
 from keeper.reports.figures import GAP
-from keeper.rules.slips import Range, Verdict, expected_range, judge
+from keeper.rules.slips import Range, Verdict, expected_range, judge, row_shift
 from keeper.rules.weights import Empty
 from keeper.store import reading
 from keeper.store.journal import EntryKey
@@ -23,6 +25,7 @@ from keeper.store.reading import Batch
 from keeper.store.rows import day_number
 
 VERB = "weigh"
+_RUN = 3  # weights in a row that must fit the tub beside before the row is said to be shifted
 _ZERO = re.compile(r"0+(?:[.,]0+)?")
 _DIGITS = re.compile(r"\d{1,6}(?:[.,]\d{1,3})?|[.,]\d{1,3}")
 
@@ -74,6 +77,9 @@ class WeighIn:
         self._asked: tuple[int, float] | None = None
         self._since = _newest_batch(keeping)
         self._scales: dict[int, OnScale] = {}
+        self._typed: dict[AnimalId, float] = {}  # written or asked about, in this walk
+        everyone = animals_on(keeping, self.on)
+        self._growth = OwnGrowth(keeping, everyone, self.on)  # no slip moves its own measure
         self._entries: dict[int, EntryKey] = {}
         self._last_bag_g: float | None = None
         self.resolution_g = resolution_g
@@ -120,6 +126,7 @@ class WeighIn:
         if row is None:
             raise ValueError("The walk is at its end; − steps back.")
         grams = self.net_g(text)
+        self._typed[row.animal] = grams
         verdict = self._judged(grams)
         if not verdict.accepted:
             self._asked = (self.cursor, grams)
@@ -208,6 +215,7 @@ class WeighIn:
         for index, row in enumerate(self.animals):
             if row.animal in touched:
                 self.cursor = index
+                self._typed.pop(row.animal, None)
         return target, written
 
     def _first_left(self) -> int:
@@ -231,6 +239,7 @@ class WeighIn:
             self.on_scale().range,
             self.resolution_g,
             self._neighbours(),
+            shift=self._shift(),
             tare_g=self._last_bag_g if not self.bag_g else None,
             typed_before_g=before,
         )
@@ -240,8 +249,19 @@ class WeighIn:
         scales = [self.on_scale(i) for i in beside if 0 <= i < len(self.animals)]
         return [(s.animal.name or s.animal.code, s.range) for s in scales if s.range is not None]
 
+    def _shift(self) -> int:
+        """Where the run of typed weights that ends here seems to belong, in tubs from here."""
+        first, beyond = max(0, self.cursor - _RUN), min(self.cursor + 2, len(self.animals))
+        typed = [self._typed.get(row.animal) for row in self.animals[first : self.cursor + 1]]
+        run = [grams for grams in typed[-_RUN:] if grams is not None]
+        if len(run) < _RUN:
+            return 0
+        before = [0.0] * (len(typed) - _RUN)
+        ranges = [self.on_scale(at).range for at in range(first, beyond)]
+        return row_shift([*before, *run], ranges, _RUN)
+
     def _range(self, row: AnimalNow, life: Life) -> Range | None:
-        profile = self._keeping.profile(row)
+        profile = self._growth.profile(row)
         expected = expected_on(row, profile, self.on)
         before = [w for w in life.weighings if w.happened.day < self.on]
         if len(before) < len(life.weighings):  # a weight of today may be the slip

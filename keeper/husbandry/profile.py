@@ -35,6 +35,18 @@ class LmsCurve:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class OwnCurve(LmsCurve):
+    """A profile's curve drawn over towards the keeper's own stock; never read from a file.
+
+    own_share: how much of it is own at each of age_days, 0 to 1. own_animals: how many
+    animals were heard; basis and source stay those of the profile's part.
+    """
+
+    own_share: tuple[float, ...]
+    own_animals: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class StageLimits:
     """Where a stage of life ends: at an age, or by weight where the age is not known."""
 

@@ -32,7 +32,10 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
     "no hatching day and no weights": "Neither a hatching day nor two weights are in the book.",
     "below expectation": (
         "z {z:z} for {a_sex} of {her} age: {weight_g:g} against a median of {median_g:g}"
-        " ({centile:centile}, {basis:basis}; look at z {limit_z:z})."
+        " ({centile:centile}; own {own_percent:percent}, {own_animals:animals}, else"
+        " {basis:basis}; look at z {limit_z:z}).",
+        "z {z:z} for {a_sex} of {her} age: {weight_g:g} against a median of {median_g:g}"
+        " ({centile:centile}, {basis:basis}; look at z {limit_z:z}).",
     ),
     "below clutch mates": (
         "At {percent:percent} of {her} clutch: {weight_g:g} against {clutch_median_g:g}"
@@ -111,7 +114,11 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
     "growth since": "Growth in the {days:days} since may have made it {factor:hundredth} times.",
     "meals inside": "Meals inside weigh {gut_g:g}.",
     "laid since": "Laid since, on {clutch_on:day}; {percent:percent} less is usual.",
-    "expected for age": "At {age_days:age} the median is {median_g:g} ({basis:basis}).",
+    "expected for age": (
+        "At {age_days:age} the median is {median_g:g} (own {own_percent:percent},"
+        " {own_animals:animals}, else {basis:basis}).",
+        "At {age_days:age} the median is {median_g:g} ({basis:basis}).",
+    ),
     "age not known, any age of the species": (
         "Age not known: anything between hatchling and adult of the species passes."
     ),

@@ -9,7 +9,7 @@ from typing import Literal
 from keeper.husbandry.animal import Stage
 from keeper.husbandry.profile import COMMON_PRACTICE, Sourced, SpeciesProfile
 from keeper.husbandry.reasons import Reason, because
-from keeper.rules.growth.expectation import Expectation, standing
+from keeper.rules.growth.expectation import Expectation, basis_figures, standing
 from keeper.rules.weights import (
     GROWING,
     CannotTell,
@@ -24,7 +24,10 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("no weight", ()),
     ("age or expectation not known", ()),
     ("no hatching day and no weights", ()),
-    ("below expectation", ("z", "limit_z", "centile", "weight_g", "median_g", "basis")),
+    (
+        "below expectation",
+        ("z", "limit_z", "centile", "weight_g", "median_g", "basis", "own_percent", "own_animals"),
+    ),
     ("below clutch mates", ("percent", "limit_percent", "weight_g", "clutch_median_g")),
     ("below hatch weight", ("weight_g", "hatch_g", "age_days", "limit_days")),
     ("hardly gained", ("percent", "limit_percent", "meals", "days")),
@@ -144,7 +147,7 @@ def _under_expectation(
         centile=round(stands.centile, 1),
         weight_g=round(weight_g, 1),
         median_g=round(expected.m_g, 1),
-        basis=expected.basis,
+        **basis_figures(expected),
     )
     return Under(by="expectation", z=stands.z, because=(why,))
 

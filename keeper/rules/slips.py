@@ -14,7 +14,7 @@ from keeper.husbandry.events import Weighing
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import COMMON_PRACTICE, LmsCurve, Sourced, SpeciesProfile
 from keeper.husbandry.reasons import Reason, because
-from keeper.rules.growth.expectation import Expectation, expectation
+from keeper.rules.growth.expectation import Expectation, basis_figures, expectation
 from keeper.rules.growth.lms import weight_at_z
 from keeper.rules.weights import CannotTell, Meal, empty_weight, left_in_gut
 
@@ -23,7 +23,7 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("growth since", ("days", "factor")),
     ("meals inside", ("gut_g",)),
     ("laid since", ("clutch_on", "percent")),
-    ("expected for age", ("median_g", "age_days", "basis")),
+    ("expected for age", ("median_g", "age_days", "basis", "own_percent", "own_animals")),
     ("age not known, any age of the species", ()),
     ("nothing to compare with", ()),
     ("within expected", ("weight_g", "low_g", "high_g")),
@@ -242,7 +242,7 @@ def _from_expectation(expected: Expectation, gut_g: float) -> Range:
         "expected for age",
         median_g=_tidy(expected.m_g),
         age_days=round(expected.age_days),
-        basis=expected.basis,
+        **basis_figures(expected),
     )
     return Range(
         low_g=weight_at_z(-UNKNOWN_Z, expected.l, expected.m_g, expected.s),

@@ -7,7 +7,7 @@ from bisect import bisect_right
 from dataclasses import dataclass
 from math import exp, isfinite, log, log1p, sqrt
 
-from keeper.husbandry.profile import LmsCurve
+from keeper.husbandry.profile import LmsCurve, OwnCurve
 from keeper.rules.growth.lms import centile, z_score
 
 SOFT_AGE_DAYS = 30.0
@@ -37,6 +37,8 @@ class Expectation:
     basis: str  # "published" or "provisional"
     source: str
     beyond_curve: bool  # older than the curve: its last knot is held
+    own_share: float = 0.0  # how much of it is the keeper's own stock, 0 to 1
+    own_animals: int = 0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -94,6 +96,16 @@ def standing(expected: Expectation, weight_g: float) -> Standing:
     return Standing(z=z, centile=centile(z))
 
 
+def basis_figures(expected: Expectation) -> dict[str, str | float | None]:
+    """How an expectation is known, for a reason: basis, and the own stock where it is heard."""
+    percent = round(100 * expected.own_share)
+    return {
+        "basis": expected.basis,
+        "own_percent": percent or None,
+        "own_animals": expected.own_animals if percent else None,
+    }
+
+
 def _at(curve: LmsCurve, age_days: float) -> tuple[float, float, float, bool]:
     """L, M, S at an age, and whether the age lies past the last knot."""
     if not (age_days >= 0.0 and isfinite(age_days)):
@@ -145,4 +157,17 @@ def _spread(
         basis=curve.basis,
         source=curve.source,
         beyond_curve=beyond,
+        own_share=_own_share(curve, age_days) if isinstance(curve, OwnCurve) else 0.0,
+        own_animals=curve.own_animals if isinstance(curve, OwnCurve) else 0,
     )
+
+
+def _own_share(curve: OwnCurve, age_days: float) -> float:
+    """Straight between the knots on the scale of age that the weights run on."""
+    ages, shares = curve.age_days, curve.own_share
+    right = bisect_right(ages, age_days)
+    if right == len(ages):
+        return shares[-1]
+    start = log(ages[right - 1] + SOFT_AGE_DAYS)
+    part = (log(age_days + SOFT_AGE_DAYS) - start) / (log(ages[right] + SOFT_AGE_DAYS) - start)
+    return shares[right - 1] + part * (shares[right] - shares[right - 1])

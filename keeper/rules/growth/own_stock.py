@@ -13,11 +13,11 @@ Using Regression and Multilevel/Hierarchical Models (2007), chapter 12.
 
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from itertools import accumulate
 from math import exp, log, sqrt
 
-from keeper.husbandry.profile import LmsCurve
+from keeper.husbandry.profile import LmsCurve, OwnCurve
 from keeper.rules.growth.expectation import SOFT_AGE_DAYS, expectation
 
 PROFILE_WORTH_ANIMALS = {"published": 10.0, "provisional": 5.0}
@@ -41,7 +41,10 @@ class OwnWeighing:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class OwnStockCurve:
-    """A blended curve, and how much of it is the keeper's own stock."""
+    """A blended curve, and how much of it is the keeper's own stock.
+
+    curve: an ``OwnCurve`` as soon as one animal speaks, else the profile's own.
+    """
 
     curve: LmsCurve
     own_share: float  # 0 to 1 where the own animals are; 0 is all profile
@@ -75,14 +78,25 @@ def blended(
     evidence = sum(weight for *_, weight in knots)
     share = sum(share * weight for _, _, share, weight in knots) / evidence if evidence else 0.0
     return OwnStockCurve(
-        curve=replace(
-            curve,
-            m_g=tuple(accumulate((m_g for m_g, *_ in knots), max)),
-            s=tuple(s for _, s, *_ in knots),
-        ),
+        curve=_drawn_over(curve, knots, len(departures)) if departures else curve,
         own_share=share,
         own_share_at_knots=shares,
         animals=len(departures),
+    )
+
+
+def _drawn_over(
+    curve: LmsCurve, knots: Sequence[tuple[float, float, float, float]], animals: int
+) -> OwnCurve:
+    return OwnCurve(
+        age_days=curve.age_days,
+        l=curve.l,
+        m_g=tuple(accumulate((m_g for m_g, *_ in knots), max)),
+        s=tuple(s for _, s, *_ in knots),
+        basis=curve.basis,
+        source=curve.source,
+        own_share=tuple(share for _, _, share, _ in knots),
+        own_animals=animals,
     )
 
 
