@@ -1,0 +1,118 @@
+"""Local time of a logger to UTC, with the hour that a clock change skips or brings twice."""
+
+import re
+from bisect import bisect_left
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import UTC, datetime, timedelta, timezone, tzinfo
+from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
+
+import numpy as np
+from numpy.typing import NDArray
+
+from keeper.actions.logger_shape import LOCAL
+
+Ints = NDArray[np.int64]
+Flags = NDArray[np.bool_]
+
+_OFFSET = re.compile(r"([+-])(\d{2}):?(\d{2})")
+_EPOCH = datetime(1970, 1, 1)
+_DAY = 86_400
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class InUtc:
+    """Seconds of UTC; skipped: no such local time; twice: which of two hours cannot be told."""
+
+    seconds: Ints
+    skipped: Flags
+    twice: Flags
+
+
+def zone_of(name: str) -> tzinfo | None:
+    """The zone of that name; None for the machine's own.
+
+    Raises:
+        ValueError: there is no such zone, with what would be right.
+    """
+    if name == LOCAL:
+        return None
+    if name.upper() in ("UTC", "Z"):
+        return UTC
+    if found := _OFFSET.fullmatch(name):
+        minutes = int(found[2]) * 60 + int(found[3])
+        return timezone(timedelta(minutes=-minutes if found[1] == "-" else minutes))
+    try:
+        return ZoneInfo(name)
+    except (ZoneInfoNotFoundError, ValueError, OSError):
+        raise ValueError(
+            f"{name!r} is no zone; local, UTC, +01:00 or a name such as Africa/Harare are right."
+        ) from None
+
+
+def to_utc(local: Ints, zone: tzinfo | None) -> InUtc:
+    """Local seconds since 1970 of one probe, in the order of its file."""
+    none = np.zeros(len(local), np.bool_)
+    if not len(local):
+        return InUtc(seconds=local, skipped=none, twice=none)
+    days = local // _DAY
+    first, last = int(days.min()), int(days.max())
+    offsets = np.array([_offset_at(day * _DAY, zone) for day in range(first, last + 2)], np.int64)
+    seconds = local - offsets[days - first]
+    skipped, twice = none.copy(), none.copy()
+    for index in np.flatnonzero(offsets[1:] != offsets[:-1]):
+        rows = np.flatnonzero(days == first + index)
+        if rows.size:
+            change = _change((first + int(index)) * _DAY, zone)
+            _around(local, seconds, skipped, twice, rows, change)
+    return InUtc(seconds=seconds, skipped=skipped, twice=twice)
+
+
+@dataclass(frozen=True, slots=True)
+class _Change:
+    """A clock change: the second of UTC, and the offsets before and after."""
+
+    at: int
+    before: int
+    after: int
+
+
+def _around(
+    local: Ints, seconds: Ints, skipped: Flags, twice: Flags, rows: Ints, change: _Change
+) -> None:
+    """The day of a clock change; the hour that comes twice is told by the step back in it."""
+    here = local[rows]
+    low = change.at + min(change.before, change.after)
+    high = change.at + max(change.before, change.after)
+    inside = (here >= low) & (here < high)
+    seconds[rows] = np.where(here < low, here - change.before, here - change.after)
+    if change.after > change.before:
+        skipped[rows[inside]] = True
+        return
+    repeated = rows[inside]
+    back = np.flatnonzero(np.diff(local[repeated]) < 0)
+    if len(back) == 1:
+        seconds[repeated[: back[0] + 1]] = local[repeated[: back[0] + 1]] - change.before
+    else:
+        twice[repeated] = True
+
+
+def _change(begins: int, zone: tzinfo | None) -> _Change:
+    """The clock change in the local day that *begins* at a local second."""
+    before, after = _offset_at(begins, zone), _offset_at(begins + _DAY, zone)
+    first, last = begins - before, begins + _DAY - after
+    ask: Callable[[int], bool] = lambda at: _offset_of(at, zone) != before  # noqa: E731
+    return _Change(first + bisect_left(range(first, last), True, key=ask), before, after)
+
+
+def _offset_at(local: int, zone: tzinfo | None) -> int:
+    """Seconds east at a local second."""
+    naive = _EPOCH + timedelta(seconds=local)
+    told = naive.astimezone() if zone is None else naive.replace(tzinfo=zone)
+    return (told.utcoffset() or timedelta(0)) // timedelta(seconds=1)
+
+
+def _offset_of(at: int, zone: tzinfo | None) -> int:
+    """Seconds east at a second of UTC."""
+    told = datetime.fromtimestamp(at, UTC).astimezone(zone)
+    return (told.utcoffset() or timedelta(0)) // timedelta(seconds=1)
