@@ -2,11 +2,12 @@
 
 import logging
 import sys
+from collections.abc import Callable
 from logging.handlers import RotatingFileHandler
 from pathlib import Path
 from types import TracebackType
 
-from PySide6.QtCore import QObject
+from PySide6.QtCore import QObject, QStandardPaths
 from PySide6.QtWidgets import QApplication
 
 from keeper import clock
@@ -15,28 +16,35 @@ from keeper.actions.keeping import Keeping, open_keeping
 from keeper.actions.safe_keeping import close
 from keeper.actions.station import home_dir, station_name
 from keeper.actions.taking_in import take_in
-from keeper.actions.troubles import BookError
+from keeper.actions.troubles import REFUSALS, BookError, said
+from keeper.desktop.background import Background, Worker
 from keeper.desktop.house import House, Maker
 from keeper.desktop.look import Look
 from keeper.desktop.main_window import MainWindow
 from keeper.desktop.places import Place
 from keeper.desktop.remembered import last_book, remember_book, remember_light, was_red_lamp
 from keeper.desktop.screens.animal import AnimalScreen
+from keeper.desktop.screens.females import FemalesScreen
+from keeper.desktop.screens.files_asking import told
 from keeper.desktop.screens.records import RecordsScreen
 from keeper.desktop.screens.round import RoundScreen
+from keeper.desktop.screens.watch import WatchScreen
 from keeper.desktop.screens.weigh_in import WeighInScreen
 from keeper.desktop.screens.welcome import WelcomeScreen
-from keeper.rehearsal.collection import demo_book
 
 PLACES: dict[str, Maker] = {
     "Round": RoundScreen,
     "Weigh-in": WeighInScreen,
+    "Watch": WatchScreen,
+    "Females": FemalesScreen,
     "Animal": AnimalScreen,
     "Records": RecordsScreen,
 }
 """The places by name, in the order of the strip."""
 
 WELCOME_KEY = "F2"
+LOG = "keeper.log"
+FAULT = "The program failed at this; what was written before stands. More is in {path}."
 _LOG_BYTES = 1_000_000
 
 
@@ -46,8 +54,8 @@ def run(path: Path | None) -> int:
     Returns the exit code of the window.
     """
     app = application()
-    _log_faults()
     front = Front(Look(red_lamp=was_red_lamp()))
+    log_faults(front.tell)
     front.open(path or last_book())
     return app.exec()
 
@@ -70,13 +78,18 @@ def build_house(keeping: Keeping, look: Look) -> House:
 
 
 class Front(QObject):
-    """What is in front of the keeper: the first page, or the window over a book."""
+    """What is in front of the keeper: the first page, or the window over a book.
 
-    def __init__(self, look: Look) -> None:
+    worker: where the demo collection is made, which takes seconds.
+    """
+
+    def __init__(self, look: Look, *, worker: Worker | None = None) -> None:
         super().__init__()
         self._look = look
+        self._worker = worker or Background()
         self.window: MainWindow | None = None
         self.house: House | None = None
+        self.page: WelcomeScreen | None = None
 
     def open(self, path: Path | None) -> None:
         """Show the book at *path*; the first page when there is none, or no animal in it."""
@@ -86,42 +99,87 @@ class Front(QObject):
         try:
             keeping = open_keeping(path, station=station_name(), now=clock.now)
         except BookError as error:
-            self._welcome(None, str(error))
+            self._welcome(None, said(error))
             return
         if keeping.is_empty:
             self._welcome(keeping)
         else:
             self._enter(keeping)
 
-    def _welcome(self, keeping: Keeping | None, told: str = "") -> None:
-        page = WelcomeScreen(self._look, clock.now, told)
-        page.demo_asked.connect(self._show_demo)
-        page.files_chosen.connect(lambda animals, diary: self._take(keeping, animals, diary))
+    def tell(self, sentence: str) -> None:
+        """Say *sentence* at the foot of the window, if there is one."""
+        if self.window is not None:
+            self.window.foot.show_note(sentence)
+
+    def _welcome(self, empty: Keeping | None, told: str = "") -> None:
+        """The first page, over the *empty* book or over none."""
+        home = None if empty is not None else _free(_documents() / "snakes.book")
+        page = WelcomeScreen(self._look, clock.now, told, home)
+        page.demo_asked.connect(lambda: self._make_demo(empty))
+        page.files_chosen.connect(lambda *chosen: self._try_take(empty, *chosen))
         place = Place(
             key=WELCOME_KEY, name="Begin", title="The first page", make=lambda _look: page
         )
-        self._show(MainWindow(self._look, [place]))
+        self.page = page
+        window = MainWindow(self._look, [place])
+        self._show(window)
+        if empty is not None:
+            window.closing.connect(lambda: self._leave_empty(empty))
+            self.tell(empty.told or "")
 
-    def _take(self, keeping: Keeping | None, animals: Path | None, diary: Path | None) -> None:
-        if keeping is not None:
-            take_in(keeping, animals=animals, diary=diary)
-            self._enter(keeping)
-            return
-        home = animals or diary
-        if home is None:
-            return
-        path = _free(home.with_name("snakes.book"))
-        made, _ = book_from_files(path, animals, diary, station=station_name(), now=clock.now)
-        self._enter(made)
+    def _try_take(
+        self, empty: Keeping | None, animals: Path | None, diary: Path | None, book: Path | None
+    ) -> None:
+        """Take the files in; where that cannot be done, the page says why and stays."""
+        try:
+            self._enter(self._taken(empty, animals, diary, book))
+        except (OSError, *REFUSALS) as refusal:
+            if self.page is not None:
+                self.page.say(_sentence(refusal))
 
-    def _show_demo(self) -> None:
+    def _taken(
+        self, empty: Keeping | None, animals: Path | None, diary: Path | None, book: Path | None
+    ) -> Keeping:
+        if empty is not None or book is None:
+            assert empty is not None
+            taken = take_in(empty, animals=animals, diary=diary)
+            if taken.written is None:
+                raise ValueError(told(taken))
+            return empty
+        book.parent.mkdir(parents=True, exist_ok=True)
+        made, _ = book_from_files(book, animals, diary, station=station_name(), now=clock.now)
+        return made
+
+    def _make_demo(self, empty: Keeping | None) -> None:
         folder = home_dir() / "demo"
-        folder.mkdir(parents=True, exist_ok=True)
-        path = demo_book(_free(folder / "demo.book"))
+
+        def job() -> Path:
+            from keeper.rehearsal.collection import demo_book  # only when it is asked for
+
+            folder.mkdir(parents=True, exist_ok=True)
+            return demo_book(_free(folder / "demo.book"))
+
+        self._worker.run(job, lambda path: self._show_demo(empty, path), self._refuse_demo)
+
+    def _show_demo(self, empty: Keeping | None, path: Path) -> None:
+        if empty is not None:
+            empty.close()
         self._enter(open_keeping(path, station=station_name(), now=clock.now))
+
+    def _refuse_demo(self, error: Exception) -> None:
+        if not isinstance(error, (OSError, *REFUSALS)):
+            raise error
+        if self.page is not None:
+            self.page.say(f"The demo collection could not be made. {_sentence(error)}")
+
+    def _leave_empty(self, empty: Keeping) -> None:
+        """The first page goes, and no house was entered with its book."""
+        if self.house is None:
+            empty.close()
 
     def _enter(self, keeping: Keeping) -> None:
         remember_book(keeping.book.path)
+        self.page = None
         self.house = build_house(keeping, self._look)
         self._show(self.house.window)
 
@@ -131,6 +189,18 @@ class Front(QObject):
         window.showMaximized()
         if before is not None:
             before.close()
+
+
+def _documents() -> Path:
+    """Where the keeper's own papers lie."""
+    return Path(QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation))
+
+
+def _sentence(error: Exception) -> str:
+    """What the world refused: a disk's own words with the file it is about."""
+    if isinstance(error, OSError):
+        return f"{error.filename}: {error.strerror}."
+    return said(error)
 
 
 def _free(path: Path) -> Path:
@@ -148,14 +218,16 @@ def _leave(keeping: Keeping, look: Look) -> None:
         logging.getLogger(__name__).error("%s", error)
 
 
-def _log_faults() -> None:
-    """Faults of the program go to a log beside the window's memory; the window stays."""
+def log_faults(tell: Callable[[str], None]) -> None:
+    """Faults of the program go to a log and are told in one sentence; the window stays."""
     home_dir().mkdir(parents=True, exist_ok=True)
-    handler = RotatingFileHandler(home_dir() / "keeper.log", maxBytes=_LOG_BYTES, backupCount=2)
+    path = home_dir() / LOG
+    handler = RotatingFileHandler(path, maxBytes=_LOG_BYTES, backupCount=2, encoding="utf-8")
     logging.basicConfig(level=logging.WARNING, handlers=[handler])
 
-    def told(kind: type[BaseException], fault: BaseException, trace: TracebackType | None) -> None:
+    def hook(kind: type[BaseException], fault: BaseException, trace: TracebackType | None) -> None:
         logging.getLogger("keeper").critical("fault", exc_info=(kind, fault, trace))
+        tell(FAULT.format(path=path))
         sys.__excepthook__(kind, fault, trace)
 
-    sys.excepthook = told
+    sys.excepthook = hook

@@ -14,6 +14,7 @@ from keeper.actions.keeping import Keeping, Written
 from keeper.actions.settings import set_own_figure
 from keeper.husbandry.animal import AnimalId
 from keeper.rules.breeding import EGG_BINDING
+from keeper.rules.breeding import Gate as Gate
 
 if TYPE_CHECKING:
     from keeper.actions.forecasting import Forecaster, WeightForecast

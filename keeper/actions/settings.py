@@ -1,5 +1,6 @@
 """The keeper's choices that belong to the book."""
 
+from dataclasses import dataclass
 from datetime import date
 
 from keeper.actions.due_board import FEED_NIGHTS
@@ -8,6 +9,7 @@ from keeper.actions.noting import note
 from keeper.husbandry.events import Override, Setting
 from keeper.husbandry.when import at_instant
 from keeper.rules.nights import feed_nights
+from keeper.store.profile_figures import every_figure
 from keeper.store.species_files import with_overrides
 
 
@@ -20,6 +22,33 @@ def set_feed_nights(keeping: Keeping, rules: str) -> Written:
     feed_nights(rules.split(), date(2026, 1, 1), date(2026, 2, 1))
     setting = Setting(happened=at_instant(keeping.now()), key=FEED_NIGHTS, value=rules)
     return note(keeping, "set feed nights", setting, what=rules or "every day")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OwnFigure:
+    """A figure that the keeper changed, beside the shipped one. why: the keeper's reason."""
+
+    species: str
+    key: str
+    value: float
+    shipped: float
+    why: str
+
+
+def own_figures(keeping: Keeping) -> list[OwnFigure]:
+    """Every figure that is the keeper's own, by species and key."""
+    return [
+        OwnFigure(
+            species=profile.english,
+            key=key,
+            value=figure.value,
+            shipped=figure.shipped,
+            why=figure.source,
+        )
+        for _, profile in sorted(keeping.profiles.items())
+        for key, figure in sorted(every_figure(profile), key=lambda pair: pair[0])
+        if figure.shipped is not None
+    ]
 
 
 def set_own_figure(keeping: Keeping, species: str, key: str, value: float, reason: str) -> Written:

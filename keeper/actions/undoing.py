@@ -59,9 +59,25 @@ def put_back(keeping: Keeping) -> Written:
     target = next_to_put_back(keeping)
     if target is None:
         raise CannotWithdraw("Nothing was taken back since the last entry.")
+    return _redone(keeping, target.id)
+
+
+def put_back_batch(keeping: Keeping, target: int) -> Written:
+    """Write the batch *target* again, whatever was written since it was taken back.
+
+    Raises:
+        CannotWithdraw: it stands, so there is nothing to write again.
+    """
+    withdrawer = reading.withdrawer_of(keeping.book, target)
+    if withdrawer is None:
+        raise CannotWithdraw("This line stands; only what was taken back is written again.")
+    return _redone(keeping, withdrawer)
+
+
+def _redone(keeping: Keeping, taking_back: int) -> Written:
     at = keeping.now()
     batch = withdraw_batch(
-        keeping.book, target.id, verb=REDO_VERB, keeper=keeping.keeper, written=at
+        keeping.book, taking_back, verb=REDO_VERB, keeper=keeping.keeper, written=at
     )
     keeping.forget_figures()
     return Written(batch=batch, at=at, verb=REDO_VERB)

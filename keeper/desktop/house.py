@@ -36,6 +36,7 @@ class House(QObject):
         self.keeping = keeping
         self.notices = Notices(self)
         self._names = tuple(makers)
+        self._pages: list[QWidget] = []
         places = [self._place(name, make) for name, make in makers.items()]
         self.window = MainWindow(look, places)
         self._listen()
@@ -51,8 +52,12 @@ class House(QObject):
             key=PLACE_KEYS[name],
             name=name,
             title=name,
-            make=lambda look: make(look, self.keeping, self.notices),
+            make=lambda look: self._made(make(look, self.keeping, self.notices)),
         )
+
+    def _made(self, page: QWidget) -> QWidget:
+        self._pages.append(page)
+        return page
 
     def _listen(self) -> None:
         window, notices = self.window, self.notices
@@ -63,6 +68,16 @@ class House(QObject):
         window.undo_asked.connect(self._take_back)
         window.redo_asked.connect(self._put_back)
         window.scanned.connect(self._pass_scan_on)
+        window.closing.connect(self._close_pages)
+
+    def _close_pages(self) -> None:
+        """Pages that work in a thread of their own end it; nobody sees the window meanwhile."""
+        self._clock.stop()
+        self.window.hide()
+        for page in self._pages:
+            close_down = getattr(page, "close_down", None)
+            if close_down is not None:
+                close_down()
 
     def _show_clock(self) -> None:
         now = self.keeping.now()

@@ -209,6 +209,17 @@ def batch_row(book: Book, batch: BatchId) -> Batch | None:
     return _batch(rows[0]) if rows else None
 
 
+def withdrawer_of(book: Book, batch: BatchId) -> BatchId | None:
+    """The standing batch that withdraws the whole of *batch*; None while it stands."""
+    row = book.connection.execute(
+        f"""SELECT m.batch FROM withdrawal m WHERE m.target_batch = ? AND m.target_seq = {WHOLE}
+            AND NOT EXISTS (SELECT 1 FROM withdrawn w WHERE w.batch = m.batch AND w.seq = {WHOLE})
+            ORDER BY m.batch DESC LIMIT 1""",
+        (batch,),
+    ).fetchone()
+    return None if row is None else int(row[0])
+
+
 def entries_of(book: Book, batch: BatchId) -> list[Entry[Any]]:
     """Everything *batch* wrote, in its own order, whether it stands or not."""
     found: list[Entry[Any]] = []

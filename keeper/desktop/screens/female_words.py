@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 from typing import TYPE_CHECKING
 
-from keeper.actions.female_desk import target_g, wants_forecast
+from keeper.actions.female_desk import Gate, target_g, wants_forecast
 from keeper.actions.females import FemaleRow
 from keeper.desktop.widgets.calendar_strip import Marks, Window, months_round
 from keeper.desktop.widgets.gate_row import FemaleFace, GateFace
@@ -15,7 +15,6 @@ from keeper.reports.words import because_text, word_of
 
 if TYPE_CHECKING:
     from keeper.actions.forecasting import WeightForecast
-    from keeper.rules.breeding import Gate
 
 S = TileState
 OF_GATE = {"met": S.GATE_MET, "not yet": S.GATE_NOT_YET, "cannot tell": S.GATE_CANNOT_TELL}

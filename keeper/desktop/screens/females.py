@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 from keeper.actions.female_desk import CAUTION, FemaleDesk, Females, set_gate, wants_forecast
 from keeper.actions.females import FemaleRow
 from keeper.actions.keeping import Keeping
-from keeper.actions.troubles import REFUSALS
+from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.background import Background, Worker
 from keeper.desktop.look import Look
 from keeper.desktop.models.female_rows import ROW_ROLE, FemaleRowsModel
@@ -132,7 +132,7 @@ class FemalesScreen(QWidget):
     def _fail(self, error: Exception) -> None:
         if not isinstance(error, REFUSALS):
             raise error
-        self.none.setText(f"The females could not be read. {error}")
+        self.none.setText(f"The females could not be read. {said(error)}")
         self.none.show()
 
     # --- showing -----------------------------------------------------------------------------
@@ -220,7 +220,7 @@ class FemalesScreen(QWidget):
         try:
             written = set_gate(self._keeping, row, weight_g, reason)
         except REFUSALS as refusal:
-            self._notices.refused.emit(str(refusal))
+            self._notices.refused.emit(said(refusal))
             return False
         self._notices.tell_written(written)
         return True

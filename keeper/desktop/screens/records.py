@@ -3,28 +3,36 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from pathlib import Path
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtGui import QAction, QKeySequence, QShowEvent
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QVBoxLayout, QWidget
 
 from keeper.actions import undoing
 from keeper.actions.checking import flaws_of
 from keeper.actions.due_board import feed_nights_around
-from keeper.actions.keeping import Keeping
+from keeper.actions.keeping import Keeping, Written
 from keeper.actions.records import RecordRow, record_rows
 from keeper.actions.safe_keeping import back_up_now
-from keeper.actions.settings import set_feed_nights
+from keeper.actions.settings import own_figures, set_feed_nights
+from keeper.actions.taking_in import TakenIn, take_in
 from keeper.actions.troubles import REFUSALS, said
+from keeper.desktop.aside_reading import AsideReading
+from keeper.desktop.background import Worker
 from keeper.desktop.look import Look
 from keeper.desktop.models.record_rows import COLUMNS, ROW_ROLE, RecordRowsModel
 from keeper.desktop.notices import Notices
+from keeper.desktop.screens.files_asking import FilesAsking, Paths
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.asking_line import AskingLine
 from keeper.desktop.widgets.words_line import HeadLine, Words
 from keeper.reports.figures import day
 
-KEYS = "T  take the chosen line back     N  feed nights     B  back up now     C  check the book"
+KEYS = (
+    "T take the chosen line back    R write it again    I take in files    N feed nights"
+    "    F own figures    B back up now    C check the book"
+)
 _SHARES = (3.2, 2.4, 3, 4.4, 3, 2, 1.8)
 _SHOWN_NIGHTS = 4
 
@@ -32,7 +40,9 @@ _SHOWN_NIGHTS = 4
 class RecordsScreen(QWidget):
     """The list of batches; T takes the chosen one back."""
 
-    def __init__(self, look: Look, keeping: Keeping, notices: Notices) -> None:
+    def __init__(
+        self, look: Look, keeping: Keeping, notices: Notices, *, worker: Worker | None = None
+    ) -> None:
         super().__init__()
         self._look, self._keeping, self._notices = look, keeping, notices
         self._head = HeadLine(look)
@@ -42,19 +52,33 @@ class RecordsScreen(QWidget):
         self._keys = Words(look, Use.BODY, "ink2")
         self._keys.setText(KEYS)
         self._keys.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self.body = Words(look, Use.BODY)
+        self._files = FilesAsking(
+            self._asking, looked=self._looked, say=self._say, agreed=self._agreed
+        )
         self._asked_back: int | None = None
+        self._reading = AsideReading(
+            self,
+            keeping,
+            worker,
+            question=lambda aside, _: record_rows(aside),
+            take=self._take,
+            refused=self._say,
+        )
         self._lay_out()
         for key, words, slot in (
             ("T", "take the chosen line back", self._take_back),
+            ("R", "write it again", self._put_back),
+            ("I", "take in files", self._files.begin),
             ("N", "feed nights", self._ask_feed_nights),
+            ("F", "own figures", self._show_own),
             ("B", "back up now", self._back_up),
             ("C", "check the book", self._check),
         ):
             self._add_action(key, words, slot)
-        notices.changed.connect(self._read)
+        notices.changed.connect(self._reading.hear)
         look.changed.connect(self._dress)
         self._dress()
-        self._read()
         self.setFocusProxy(self._table)
 
     def _made_table(self) -> QTableView:
@@ -79,7 +103,11 @@ class RecordsScreen(QWidget):
         self._frame = QVBoxLayout()
         self._frame.addWidget(self._table)
         column.addLayout(self._frame, 1)
+        self._under = QVBoxLayout()
+        self._under.addWidget(self.body)
+        column.addLayout(self._under)
         column.addWidget(self._keys)
+        self.body.hide()
         column.addWidget(self._asking)
 
     def _add_action(self, key: str, words: str, slot: Callable[[], None]) -> None:
@@ -88,6 +116,15 @@ class RecordsScreen(QWidget):
         action.setShortcutContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
         action.triggered.connect(lambda _=False: slot())
         self.addAction(action)
+
+    def close_down(self) -> None:
+        """Wait for a reading that runs; nothing is read any more."""
+        self._reading.stop()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self._show_head()
+        self._reading.look()
 
     def resizeEvent(self, event: object) -> None:
         self._share_width()
@@ -101,15 +138,22 @@ class RecordsScreen(QWidget):
     def _share_width(self) -> None:
         margin = round(self._look.u(7, 3.5))
         self._frame.setContentsMargins(margin, 0, margin, 0)
+        self._under.setContentsMargins(margin, round(self._look.u(2)), margin, 0)
         unit = (self.width() - 2 * margin) / sum(_SHARES)
         for index in range(len(COLUMNS)):
             self._table.setColumnWidth(index, int(unit * _SHARES[index]))
 
-    def _read(self) -> None:
-        at = max(0, self._table.currentIndex().row())
-        rows = record_rows(self._keeping)
+    def _take(self, rows: list[RecordRow]) -> None:
+        """The chosen line stays chosen when new ones come above it."""
+        chosen = self._chosen()
         self._model.show_rows(rows)
-        self._table.selectRow(min(at, max(0, len(rows) - 1)))
+        keys = [row.batch.id for row in rows]
+        self._table.selectRow(
+            keys.index(chosen.batch.id) if chosen and chosen.batch.id in keys else 0
+        )
+        self._show_head()
+
+    def _show_head(self) -> None:
         where = [(str(self._keeping.book.path), False)]
         self._head.show_words("Records", where, (self._feed_nights(),))
 
@@ -139,6 +183,40 @@ class RecordsScreen(QWidget):
         self._asked_back = None
         self._try(lambda: undoing.take_back_batch(self._keeping, row.batch.id))
 
+    def _put_back(self) -> None:
+        row = self._chosen()
+        if row is not None:
+            self._try(lambda: undoing.put_back_batch(self._keeping, row.batch.id))
+
+    def _say(self, text: str) -> None:
+        """Show *text* under the table; nothing takes it away."""
+        self.body.setText(text)
+        self.body.setVisible(bool(text))
+
+    def _looked(self, animals: Path | None, diary: Path | None) -> TakenIn:
+        return take_in(self._keeping, animals=animals, diary=diary, dry_run=True)
+
+    def _agreed(self, files: Paths, counts: str) -> None:
+        self._asking.ask(f"Take in {counts}", lambda text: self._take_in(files, text), "yes")
+
+    def _take_in(self, files: Paths, text: str) -> bool:
+        self._say("")
+        if text.casefold() in ("y", "yes"):
+            animals, diary = files
+            self._try(lambda: take_in(self._keeping, animals=animals, diary=diary).written)
+        return True
+
+    def _show_own(self) -> None:
+        """The keeper's own figures beside the shipped ones, or away with them."""
+        if self.body.isVisible():
+            self._say("")
+            return
+        own = [
+            f"{each.species}, {each.key}: {each.value:g}, shipped {each.shipped:g}; {each.why}"
+            for each in own_figures(self._keeping)
+        ]
+        self._say("\n".join(own) or "Every figure in use is the one that was shipped.")
+
     def _ask_feed_nights(self) -> None:
         self._asking.ask("Feed on (RRULE, such as FREQ=WEEKLY;BYDAY=WE,SA)", self._set_nights)
 
@@ -154,7 +232,11 @@ class RecordsScreen(QWidget):
         self._notices.noted.emit(f"Backed up and proved: {made.path.name}.")
 
     def _check(self) -> None:
-        flaws = flaws_of(self._keeping.book.path)
+        try:
+            flaws = flaws_of(self._keeping.book.path)
+        except REFUSALS as refusal:
+            self._notices.refused.emit(said(refusal))
+            return
         if flaws:
             self._notices.refused.emit(" ".join(flaws))
         else:
@@ -162,11 +244,12 @@ class RecordsScreen(QWidget):
                 "The book is whole: structure, references, and every state row as rebuilt."
             )
 
-    def _try(self, write: Callable[[], object]) -> bool:
+    def _try(self, write: Callable[[], Written | None]) -> bool:
         try:
             written = write()
         except REFUSALS as refusal:
             self._notices.refused.emit(said(refusal))
             return False
-        self._notices.tell_written(written)  # type: ignore[arg-type]
+        if written is not None:
+            self._notices.tell_written(written)
         return True

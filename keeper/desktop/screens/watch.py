@@ -8,13 +8,13 @@ from PySide6.QtCore import QItemSelectionModel, Qt
 from PySide6.QtGui import QAction, QKeySequence, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
-from keeper.actions.aside import read_aside
 from keeper.actions.keeping import Keeping, Written
-from keeper.actions.troubles import REFUSALS
+from keeper.actions.troubles import REFUSALS, said
 from keeper.actions.typed_entries import day_typed
 from keeper.actions.watch_board import Aside, WatchBoard, WatchItem, note_found, watch_board
 from keeper.actions.watching import put_aside
-from keeper.desktop.background import Background, Worker
+from keeper.desktop.aside_reading import AsideReading
+from keeper.desktop.background import Worker
 from keeper.desktop.look import Look
 from keeper.desktop.models.watch_rows import ROW_ROLE, WatchRow, WatchRowsModel
 from keeper.desktop.notices import Notices
@@ -34,7 +34,7 @@ from keeper.desktop.widgets.watch_detail import WatchDetail
 from keeper.desktop.widgets.words_line import Words
 
 _USUAL_END = "7 days"
-_READING = "Looking through the book."
+_LOOKING = "Looking through the book."
 
 
 class WatchScreen(QWidget):
@@ -45,9 +45,15 @@ class WatchScreen(QWidget):
     ) -> None:
         super().__init__()
         self._look, self._keeping, self._notices = look, keeping, notices
-        self._worker = worker or Background()
         self._board: WatchBoard | None = None
-        self._stale, self._reading = True, False
+        self._reading = AsideReading(
+            self,
+            keeping,
+            worker,
+            question=watch_board,
+            take=self._take,
+            refused=self._say_unread,
+        )
         self.head = SeverityCounts(look)
         self.model = WatchRowsModel(self)
         self.list = SeverityList(look, self.model)
@@ -70,12 +76,11 @@ class WatchScreen(QWidget):
 
     def close_down(self) -> None:
         """Wait for a reading that runs; nothing is read any more."""
-        self._worker.stop()
+        self._reading.stop()
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
-        if self._stale or (self._board and self._board.on != self._keeping.today):
-            self._read()
+        self._reading.look()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
@@ -83,40 +88,18 @@ class WatchScreen(QWidget):
 
     # --- reading -----------------------------------------------------------------------------
 
-    def _hear(self) -> None:
-        self._stale = True
-        if self.isVisible():
-            self._read()
-
-    def _read(self) -> None:
-        """Read the watch aside; what changes meanwhile is read once more after it."""
-        if self._reading:
-            return
-        self._stale, self._reading = False, True
-        keeping, on = self._keeping, self._keeping.today
-
-        def job() -> WatchBoard:
-            with read_aside(keeping) as aside:
-                return watch_board(aside, on)
-
-        self._worker.run(job, self._take, self._fail)
-
     def _take(self, board: WatchBoard) -> None:
-        self._reading = False
-        before = self._row()
+        """The chosen line stays chosen; one that is gone leaves its place to the next."""
+        before, place = self._row(), max(0, self.list.currentIndex().row())
         self._board = board
         self.model.show_rows(rows_of(board))
         keys = [row.key for row in self.model.rows]
-        self._choose(keys.index(before.key) if before and before.key in keys else 0)
+        stays = before is not None and before.key in keys
+        self._choose(keys.index(before.key) if before and stays else min(place, len(keys) - 1))
         self._show()
-        if self._stale and self.isVisible():
-            self._read()
 
-    def _fail(self, error: Exception) -> None:
-        self._reading = False
-        if not isinstance(error, REFUSALS):
-            raise error
-        self.nothing.setText(f"The watch could not be read. {error}")
+    def _say_unread(self, sentence: str) -> None:
+        self.nothing.setText(f"The watch could not be read. {sentence}")
         self._pages.setCurrentWidget(self._nothing_page)
 
     # --- showing -----------------------------------------------------------------------------
@@ -148,7 +131,7 @@ class WatchScreen(QWidget):
             ("D", "done: what was found", self._ask_found),
         ):
             self._add_action(key, words, slot)
-        self._notices.changed.connect(self._hear)
+        self._notices.changed.connect(self._reading.hear)
         self._look.changed.connect(self._fit)
 
     def _add_action(self, key: str, words: str, slot: Callable[[], None]) -> None:
@@ -169,7 +152,7 @@ class WatchScreen(QWidget):
     def _show(self) -> None:
         board = self._board
         if board is None:
-            self.head.show_counts("Watch", _READING, {})
+            self.head.show_counts("Watch", _LOOKING, {})
             self.nothing.setText("")
             return
         self.head.show_counts("Watch", looked_at(board), counts_of(board))
@@ -255,7 +238,7 @@ class WatchScreen(QWidget):
         try:
             written = write()
         except REFUSALS as refusal:
-            self._notices.refused.emit(str(refusal))
+            self._notices.refused.emit(said(refusal))
             return False
         self._notices.tell_written(written)
         return True

@@ -5,82 +5,87 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QDir, Qt, Signal
-from PySide6.QtGui import QAction, QKeyEvent, QKeySequence
-from PySide6.QtWidgets import QCompleter, QFileSystemModel, QVBoxLayout, QWidget
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from keeper.actions.first_book import Now, look_at_files
-from keeper.actions.taking_in import TakenIn
 from keeper.desktop.look import Look
+from keeper.desktop.screens.files_asking import FILES, FilesAsking, Paths
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.asking_line import AskingLine
 from keeper.desktop.widgets.words_line import Words
 
-SHOWN_FAULTS = 12
-FILES = (
-    "Two CSV files. Animals: animal,species,sex,hatched,place. "
-    "Diary: animal,date,what,grams,note, where what is one of fed, refused, regurgitated, "
-    "weighed, dull, opaque, cleared, shed. Nothing is written before you have seen the count."
+NO_ANIMAL = "No animal stands in a book yet"
+NOT_OPENED = "The book could not be opened"
+WHAT_TO_DO = (
+    "Nothing in it was changed. Choose another with  python -m keeper open BOOK,  or put a copy"
+    " from its backups in its place; begin anew with one of these:"
 )
+DEMO = "An invented room of about eighty snakes; yours stays untouched."
+MAKING = "Making the invented room; it takes a few seconds."
 
 
 class WelcomeScreen(QWidget):
     """Asks for two files, shows what they hold, and hands on what the keeper decides.
 
-    Signals: ``files_chosen(animals, diary)`` with two paths or None, after a look without a
-    fault and Enter; ``demo_asked``.
+    told: why a book could not be opened. home: where a new book is proposed; None takes the
+    files into the empty book that is open.
+
+    Signals: ``files_chosen(animals, diary, book)`` with paths or None, after a look without a
+    fault and a last Enter; ``demo_asked``.
     """
 
-    files_chosen = Signal(object, object)
+    files_chosen = Signal(object, object, object)
     demo_asked = Signal()
 
-    def __init__(self, look: Look, now: Now, told: str = "") -> None:
+    def __init__(self, look: Look, now: Now, told: str = "", home: Path | None = None) -> None:
         super().__init__()
-        self._look, self._now = look, now
-        self._files: list[Path | None] = []
-        self._ready = False
+        self._look, self._home = look, home
         self.body = Words(look, Use.BODY)
-        self._asking = AskingLine(look, self)
-        self._complete_paths()
+        self.asking = AskingLine(look, self)
+        self._files = FilesAsking(
+            self.asking,
+            looked=lambda animals, diary: look_at_files(animals, diary, now),
+            say=self.body.setText,
+            agreed=self._agreed,
+        )
         self._lay_out(told)
-        self._add_action("1", "take in your records", self._ask_animals)
-        self._add_action("2", "look round the demo collection", self.demo_asked.emit)
+        self._add_action("1", "take in your records", self._files.begin)
+        self._add_action("2", "look round the demo collection", self._ask_demo)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
 
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        if self._ready and event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
-            self.files_chosen.emit(*self._files)
-            return
-        super().keyPressEvent(event)
+    def say(self, sentence: str) -> None:
+        """Show *sentence* under the two choices."""
+        self.body.setText(sentence)
 
     def _lay_out(self, told: str) -> None:
         look = self._look
-        column = QVBoxLayout(self)
-        margin = round(look.u(14, 7))
-        column.setContentsMargins(margin, margin, margin, round(look.u(2)))
-        column.setSpacing(round(look.u(4)))
+        self._column = QVBoxLayout(self)
+        self._fit()
         lines = (
+            (NOT_OPENED if told else NO_ANIMAL, Use.PAGE_NAME, "ink"),
             (told, Use.BODY_STRONG, "ink"),
-            ("No animal stands in a book yet", Use.PAGE_NAME, "ink"),
+            (WHAT_TO_DO if told else "", Use.BODY, "ink2"),
             ("1   take in your records", Use.PAGE_HEAD, "ink"),
             (FILES, Use.BODY, "ink2"),
             ("2   look round the demo collection", Use.PAGE_HEAD, "ink"),
-            ("An invented room of about eighty snakes; yours stays untouched.", Use.BODY, "ink2"),
+            (DEMO, Use.BODY, "ink2"),
         )
         for text, use, ink in lines:
             if text:
                 line = Words(look, use, ink)
                 line.setText(text)
-                column.addWidget(line)
-        column.addWidget(self.body)
-        column.addStretch(1)
-        column.addWidget(self._asking)
+                self._column.addWidget(line)
+        self._column.addWidget(self.body)
+        self._column.addStretch(1)
+        self._column.addWidget(self.asking)
+        look.changed.connect(self._fit)
 
-    def _complete_paths(self) -> None:
-        model = QFileSystemModel(self)
-        model.setRootPath(QDir.rootPath())
-        completer = QCompleter(model, self)
-        self._asking.field.setCompleter(completer)
+    def _fit(self) -> None:
+        margin = round(self._look.u(14, 6))
+        self._column.setContentsMargins(margin, margin, margin, round(self._look.u(2)))
+        self._column.setSpacing(round(self._look.u(4, 2.5)))
 
     def _add_action(self, key: str, words: str, slot: Callable[[], None]) -> None:
         action = QAction(words, self)
@@ -89,45 +94,24 @@ class WelcomeScreen(QWidget):
         action.triggered.connect(lambda _=False: slot())
         self.addAction(action)
 
-    def _ask_animals(self) -> None:
-        self._ready = False
-        self._files = []
-        self._asking.ask("Animals file", self._take_animals, f"{Path.home()}/")
+    def _ask_demo(self) -> None:
+        self.say(MAKING)
+        self.demo_asked.emit()
 
-    def _take_animals(self, text: str) -> bool:
-        if not self._take_file(text):
-            return False
-        self._asking.ask("Diary file (empty: none)", self._take_diary, f"{Path(text).parent}/")
-        return False
-
-    def _take_diary(self, text: str) -> bool:
-        none = not text or Path(text).is_dir()
-        if not none and not self._take_file(text):
-            return False
-        if none:
-            self._files.append(None)
-        animals, diary = self._files
-        self._show(look_at_files(animals, diary, self._now))
-        return True
-
-    def _take_file(self, text: str) -> bool:
-        path = Path(text).expanduser()
-        if not path.is_file():
-            self.body.setText(f"There is no file {path}; name a CSV file.")
-            return False
-        self._files.append(path)
-        return True
-
-    def _show(self, taken: TakenIn) -> None:
-        self._ready = not taken.faults and bool(taken.animals or taken.entries)
-        if taken.faults:
-            shown = "\n".join(str(fault) for fault in taken.faults[:SHOWN_FAULTS])
-            more = len(taken.faults) - SHOWN_FAULTS
-            rest = f"\nand {more} more" if more > 0 else ""
-            self.body.setText(f"Nothing was taken in. Mend these and try again:\n{shown}{rest}")
-        elif self._ready:
-            self.body.setText(
-                f"{taken.animals} animals and {taken.entries} entries. Enter takes them in."
-            )
+    def _agreed(self, files: Paths, counts: str) -> None:
+        if self._home is None:
+            question, written = f"Take in {counts}", "yes"
         else:
-            self.body.setText("The files hold nothing to take in.")
+            question, written = "Enter makes the book", str(self._home)
+        self.asking.ask(question, lambda text: self._hand_on(files, text), written)
+
+    def _hand_on(self, files: Paths, text: str) -> bool:
+        if self._home is None:
+            if text.casefold() in ("y", "yes"):
+                self.files_chosen.emit(*files, None)
+            return True
+        if not text:
+            self.say("Name a file for the book, such as snakes.book in your documents.")
+            return False
+        self.files_chosen.emit(*files, Path(text).expanduser())
+        return True

@@ -23,17 +23,17 @@ class AskingLine(QWidget):
         self._question = Words(look, Use.BODY_STRONG)
         self._question.setWordWrap(False)
         self.field = QLineEdit(self)
-        self.field.setFont(look.font(Use.BODY))
         self._hint = Words(look, Use.BODY, "ink3")
         self._hint.setText("Enter writes   Esc leaves")
         self._hint.setWordWrap(False)
-        row = QHBoxLayout(self)
-        margin = round(look.u(7, 3.5))
-        row.setContentsMargins(margin, 0, margin, round(look.u(1)))
+        self._look = look
+        self._row = row = QHBoxLayout(self)
         row.addWidget(self._question)
         row.addWidget(self.field, 1)
         row.addWidget(self._hint)
         self.field.returnPressed.connect(self._answer)
+        look.changed.connect(self._fit)
+        self._fit()
         self.hide()
 
     def ask(self, question: str, answered: Callable[[str], bool], written: str = "") -> None:
@@ -56,6 +56,11 @@ class AskingLine(QWidget):
             self.leave()
             return
         super().keyPressEvent(event)
+
+    def _fit(self) -> None:
+        margin = round(self._look.u(7, 3.5))
+        self.field.setFont(self._look.font(Use.BODY))
+        self._row.setContentsMargins(margin, 0, margin, round(self._look.u(1)))
 
     def _answer(self) -> None:
         if self._answered(self.field.text().strip()):
