@@ -7,17 +7,18 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from keeper.actions.keeping import Keeping, animals_on
-from keeper.actions.life import empties, life_of
+from keeper.actions.populations import AgedWeights, aged_weights, population_of
 from keeper.husbandry.animal import Sex
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.reasons import Reason, because
+from keeper.rules.growth.expectation import heaviest_g
 from keeper.rules.growth.forecast import Forecast, forecast
-from keeper.rules.growth.population import Population
-from keeper.rules.growth.stand_ins import population_for
-from keeper.rules.growth.weighings import History, history
+from keeper.rules.growth.weighings import reached_already
 
 LEVEL = 0.8
 HALF = 0.5
+WEIGHED = "weighed"
+"""Basis of a weight that stands in the animal's own record."""
 
 WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("no forecast without a hatch day", ()),
@@ -31,6 +32,7 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("forecast basis provisional", ()),
     ("forecast basis published", ()),
     ("forecast end beyond the curve", ()),
+    ("forecast beyond the kind", ("target_g", "most_g")),
 )
 """Every reason of this module with the figures it carries."""
 
@@ -57,29 +59,35 @@ class WeightForecast:
 
 
 class Forecaster:
-    """Forecasts for one book as of one day; fits each kind once and keeps the fit."""
+    """Forecasts for one book as of one day."""
 
     def __init__(self, keeping: Keeping, on: date) -> None:
         self._keeping = keeping
         self._on = on
-        self._populations: dict[tuple[str, Sex], Population] = {}
 
     def weight(self, row: AnimalNow, target_g: float) -> WeightForecast:
-        """When *row* will weigh *target_g* empty."""
+        """When *row* will weigh *target_g* empty; the first question of a kind takes a fit."""
         missing = self._missing(row)
         if missing is not None:
             return WeightForecast(animal=row, target_g=target_g, on=None, because=(missing,))
-        record = self._record(row)
+        record = aged_weights(self._keeping, row, self._on)
         if not record:
             none = because("no forecast without a weighing")
             return WeightForecast(animal=row, target_g=target_g, on=None, because=(none,))
-        population = self._population(row)
+        reached = reached_already(record, target_g)
+        if reached is not None:
+            return self._reached(row, target_g, reached)
+        most_g = self._most_g(row)
+        if target_g > most_g:
+            beyond = because("forecast beyond the kind", target_g=target_g, most_g=most_g)
+            return WeightForecast(animal=row, target_g=target_g, on=None, because=(beyond,))
+        population = population_of(self._keeping, row, self._on)
         age = float(row.age_days(self._on) or 0)
         wide, narrow = (
             forecast(record, target_g, population, level=level, now_age_days=age)
             for level in (LEVEL, HALF)
         )
-        return self._told(row, target_g, record, wide, narrow)
+        return _told(row, target_g, record, wide, narrow)
 
     def _missing(self, row: AnimalNow) -> Reason | None:
         if row.hatched_first is None:
@@ -90,55 +98,52 @@ class Forecaster:
             return because("no forecast: no growth curve for this sex", sex=row.sex.value)
         return None
 
-    def _record(self, row: AnimalNow) -> list[tuple[float, float]]:
-        """Ages in days and empty weights, oldest first."""
-        life = life_of(self._keeping, row.animal, self._on)
-        freed = empties(life.weighings, life.meals, self._keeping.profile(row))
-        aged = [(row.age_days(day), grams) for day, grams, _ in freed]
-        return [(float(age), grams) for age, grams in aged if age is not None and age >= 0]
-
-    def _population(self, row: AnimalNow) -> Population:
-        profile = self._keeping.profile(row)
-        kind = (profile.slug, row.sex)
-        if kind not in self._populations:
-            own = [
-                self._history(other)
-                for other in animals_on(self._keeping, self._on)
-                if self._missing(other) is None
-                and (self._keeping.profile(other).slug, other.sex) == kind
-            ]
-            curve = profile.growth[row.sex]
-            self._populations[kind] = population_for(curve, [one for one in own if len(one)])
-        return self._populations[kind]
-
-    def _history(self, row: AnimalNow) -> History:
-        return history(self._record(row))
-
-    def _told(
-        self,
-        row: AnimalNow,
-        target_g: float,
-        record: list[tuple[float, float]],
-        wide: Forecast,
-        narrow: Forecast,
-    ) -> WeightForecast:
+    def _reached(self, row: AnimalNow, target_g: float, age_days: float) -> WeightForecast:
+        day = _day(row, age_days)
         return WeightForecast(
             animal=row,
             target_g=target_g,
-            on=_day(row, wide.median_age_days),
-            low=_day(row, wide.low_age_days),
-            high=_day(row, wide.high_age_days),
-            half_low=_day(row, narrow.low_age_days),
-            half_high=_day(row, narrow.high_age_days),
-            reached=wide.reached,
-            basis=wide.basis,
-            because=_why(row, target_g, record, wide),
+            on=day,
+            low=day,
+            high=day,
+            half_low=day,
+            half_high=day,
+            reached=True,
+            basis=WEIGHED,
+            because=(because("forecast reached", target_g=target_g, on=day),),
         )
+
+    def _most_g(self, row: AnimalNow) -> float:
+        """The heaviest that the kind is known to grow, by its curve or by one that did here."""
+        profile = self._keeping.profile(row)
+        kin = [
+            other.weight_g or 0.0
+            for other in animals_on(self._keeping, self._on)
+            if other.sex is row.sex and self._keeping.profile(other).slug == profile.slug
+        ]
+        return max(heaviest_g(profile.growth[row.sex]), *kin)
 
 
 def forecast_weight(keeping: Keeping, row: AnimalNow, target_g: float, on: date) -> WeightForecast:
     """When *row* will weigh *target_g* empty, as of the day *on*."""
     return Forecaster(keeping, on).weight(row, target_g)
+
+
+def _told(
+    row: AnimalNow, target_g: float, record: AgedWeights, wide: Forecast, narrow: Forecast
+) -> WeightForecast:
+    return WeightForecast(
+        animal=row,
+        target_g=target_g,
+        on=_day(row, wide.median_age_days),
+        low=_day(row, wide.low_age_days),
+        high=_day(row, wide.high_age_days),
+        half_low=_day(row, narrow.low_age_days),
+        half_high=_day(row, narrow.high_age_days),
+        reached=wide.reached,
+        basis=wide.basis,
+        because=_why(row, target_g, record, wide),
+    )
 
 
 def _day(row: AnimalNow, age_days: float | None) -> date | None:
@@ -150,7 +155,7 @@ def _day(row: AnimalNow, age_days: float | None) -> date | None:
 
 
 def _why(
-    row: AnimalNow, target_g: float, record: list[tuple[float, float]], told: Forecast
+    row: AnimalNow, target_g: float, record: AgedWeights, told: Forecast
 ) -> tuple[Reason, ...]:
     if told.reached:
         on = _day(row, told.median_age_days)

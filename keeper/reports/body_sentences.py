@@ -177,5 +177,8 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
     ),
     "forecast basis provisional": "By the profile's provisional curve.",
     "forecast basis published": "By the profile's published curve.",
+    "forecast beyond the kind": (
+        "No forecast: {target_g:g} is more than this kind is known to reach, about {most_g:g}."
+    ),
     "forecast end beyond the curve": "The latest day lies beyond what the curve can tell.",
 }

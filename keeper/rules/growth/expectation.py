@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from math import exp, isfinite, log, log1p, sqrt
 
 from keeper.husbandry.profile import LmsCurve, OwnCurve
-from keeper.rules.growth.lms import centile, z_score
+from keeper.rules.growth.lms import TAIL_Z, centile, weight_at_z, z_score
 
 SOFT_AGE_DAYS = 30.0
 """Between knots log weight runs straight against log(age + 30 d).
@@ -94,6 +94,12 @@ def standing(expected: Expectation, weight_g: float) -> Standing:
     """
     z = z_score(weight_g, expected.l, expected.m_g, expected.s)
     return Standing(z=z, centile=centile(z))
+
+
+def heaviest_g(curve: LmsCurve) -> float:
+    """The weight that hardly any animal of the curve outgrows: three deviations up, anywhere."""
+    knots = zip(curve.l, curve.m_g, curve.s, strict=True)
+    return max(weight_at_z(TAIL_Z, l, m_g, s) for l, m_g, s in knots)  # noqa: E741
 
 
 def basis_figures(expected: Expectation) -> dict[str, str | float | None]:

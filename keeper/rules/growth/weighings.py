@@ -68,6 +68,23 @@ def history(weighings: Iterable[tuple[float, float]]) -> History:
     return History(np.array(ages, dtype=float), np.array(logs, dtype=float))
 
 
+def reached_already(weighings: Iterable[tuple[float, float]], target_g: float) -> float | None:
+    """Age at which a weight was surely reached and from which it is held; None: not so sure.
+
+    Two weighings in a row must say so, and the last two, because one may be a slip; a record
+    of one or two weighings has no more to say and is believed.
+    """
+    record = history(weighings)
+    target = float(np.log(target_g))
+    over = record.log_g >= target
+    if len(record) <= 2:
+        return record.reaches(target) if len(record) and over[-1] else None
+    if not over[-2:].all():
+        return None
+    first = int(np.flatnonzero(over[:-1] & over[1:])[0])
+    return record.since(float(record.age_days[max(0, first - 1)])).reaches(target)
+
+
 def span_days(animals: Sequence[History]) -> float:
     """The usual length of an animal's record, the unit in which rates and horizons are thought."""
     return max(1e-6, float(np.median([one.age_days[-1] - one.age_days[0] for one in animals])))
