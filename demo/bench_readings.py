@@ -22,11 +22,11 @@ from keeper.actions.keeping import Keeping, new_keeping  # noqa: E402
 from keeper.actions.logger_files import place_probe, preview, take_in  # noqa: E402
 from keeper.husbandry.events import Zone  # noqa: E402
 
-READINGS, PROBES, ROUNDS = 1_000_000, 10, 5
+READINGS, PROBES, ROUNDS = 1_000_000, 10, 7
 BEGIN = datetime(2025, 6, 1, tzinfo=UTC)
 NOW = datetime(2026, 11, 25, tzinfo=UTC)
 MOST_TIMES_LOADTXT, MOST_BYTES, MOST_DRAW_MS = 1.5, 3.5e6, 5.0
-COLUMNS = [("probe", "S8"), ("at", "S19"), ("temp_c", "f8")]
+COLUMNS = [("probe", "S8"), ("at", "M8[s]"), ("temp_c", "f8")]
 
 
 def main() -> int:

@@ -1,62 +1,55 @@
 """The columns of a logger file by the million: bytes to seconds and hundredths of a degree.
 
-Lines are taken in blocks. Cells that are written alike (same separators, same number of
-figures) share a layout and are read together, one figure's column at a time.
+Lines written alike (the same separators at the same places, figures where figures are) are
+read together: the first of them is taken apart by itself, the others at the same places.
 """
 
 import csv
 import io
-import re
-from collections.abc import Callable, Iterator
-from dataclasses import dataclass
+from collections.abc import Iterator
+from dataclasses import dataclass, field, replace
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
 
+from keeper.actions.logger_lines import Cell, Line, NumberParts, StampParts, taken_apart
 from keeper.actions.logger_shape import LoggerShape
 
-Ints = NDArray[np.int64]
-Flags = NDArray[np.bool_]
+Ints = NDArray[np.integer[Any]]
 Bytes = NDArray[np.uint8]
+Words = NDArray[np.uint64]
 
 NO_TIME = np.iinfo(np.int64).min
-NO_NUMBER = np.nan
-_BLOCK = 1 << 16
-_WIDEST = 40
-_MOST_LAYOUTS = 64
-_SPACE, _NOUGHT, _NINE, _QUOTE, _NEWLINE = 32, 48, 57, 34, 10
+NO_NUMBER = np.iinfo(np.int32).min
+BLANK = NO_NUMBER + 1
 
-_STAMP = re.compile(
-    r"\s*(0{4}|0{1,2})[-./](0{1,2})[-./](0{4}|0{1,2})[ T]+"
-    r"(0{1,2}):(00)(?::(00)(?:[.,]0+)?)?\s*([AaPp][Mm])?\s*(?:(Z)|([+-])(00):?(00))?\s*"
+_BLOCK_BYTES = 1 << 18
+_MOST_ODD = 16
+_NOUGHT, _NINE, _QUOTE, _NEWLINE = 48, 57, 34, 10
+_WORD = 8
+_HIGH_HALF, _ALL = 0xF0, 0xFF
+_LOW_HALVES, _SIXES, _CARRIES = (
+    np.uint64(int.from_bytes(bytes([byte]) * 8, "little")) for byte in (0x0F, 0x06, 0x10)
 )
-_NUMBER = re.compile(r"\s*([+-]?)(0{1,9})(?:[.,](0{1,9}))?\s*(?:(?:\xc2?\xb0)?\s*[CF])?\s*")
-
-
-@dataclass(frozen=True, slots=True)
-class Cells:
-    """A column of a block: cells as figures of one byte, one row for a position in the cell."""
-
-    text: Bytes  # (width, count), padded with spaces
-    too_long: Flags
+_YEARS = (1970, 2200)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Block:
-    """Some lines of a file that have as many cells as they should.
+    """Lines with as many cells as they should have.
 
     lines: their numbers, from 1; stamps: local seconds since 1970 or NO_TIME; shifts: seconds
-    east where the stamp says so, else NO_TIME; values: a column for each in the shape, as
-    written, NO_NUMBER where there is none; blank: where the cell is empty.
+    east where the stamps say so, else NO_TIME; None: none does. values: one array for each
+    column of the shape, hundredths of the unit as written, NO_NUMBER or BLANK. probe_of:
+    index into ``Names.known`` of each line.
     """
 
     lines: Ints
     stamps: Ints
-    shifts: Ints
-    values: list[NDArray[np.float64]]
-    blank: list[Flags]
-    probes: list[bytes]
-    probe_of: Ints  # index into probes, of each line
+    shifts: Ints | None
+    values: list[Ints]
+    probe_of: Ints
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,56 +59,238 @@ class WrongLines:
     lines: Ints
 
 
-def blocks_of(raw: bytes, shape: LoggerShape) -> Iterator[Block | WrongLines]:
+@dataclass(slots=True)
+class Names:
+    """The names that a column has shown so far, in the order of their first line."""
+
+    known: list[bytes] = field(default_factory=list)
+    _words: Words = field(default_factory=lambda: np.empty(0, np.uint64))
+    _codes: Ints = field(default_factory=lambda: np.empty(0, np.int64))
+
+    def codes(self, cells: Bytes) -> Ints:
+        """The index of each row's name; a row holds the bytes of one cell."""
+        if cells.shape[1] > _WORD:
+            return self._long(cells)
+        padded = np.full((len(cells), _WORD), 32, np.uint8)
+        padded[:, : cells.shape[1]] = cells
+        words = padded.view(np.uint64)[:, 0]
+        at = np.searchsorted(self._words, words)
+        at[at == len(self._words)] = 0
+        strange = (
+            np.ones(len(words), np.bool_) if not len(self._words) else self._words[at] != words
+        )
+        if strange.any():
+            for word in np.unique(words[strange]):
+                self._learn(word)
+            at = np.searchsorted(self._words, words)
+        return self._codes[at]
+
+    def code(self, name: bytes) -> int:
+        if name not in self.known:
+            self.known.append(name)
+        return self.known.index(name)
+
+    def _learn(self, word: np.uint64) -> None:
+        code = self.code(word.tobytes().strip())
+        at = int(np.searchsorted(self._words, word))
+        self._words = np.insert(self._words, at, word)
+        self._codes = np.insert(self._codes, at, code)
+
+    def _long(self, cells: Bytes) -> Ints:
+        heads = np.concatenate(([0], np.flatnonzero((cells[1:] != cells[:-1]).any(axis=1)) + 1))
+        codes = [self.code(cells[head].tobytes().strip()) for head in heads]
+        return np.repeat(np.array(codes, np.int64), np.diff(np.append(heads, len(cells))))
+
+
+def blocks_of(raw: bytes, shape: LoggerShape, names: Names) -> Iterator[Block | WrongLines]:
     """The file in blocks of lines, and the lines that fit no block."""
     data, delimiter = _unquoted(raw, shape.delimiter)
-    separators, row_ends = _separators(data, ord(delimiter))
-    cells = np.diff(row_ends, prepend=-1)
-    begins = np.concatenate(([0], separators[row_ends[:-1]] + 1))
-    number = np.arange(len(row_ends), dtype=np.int64)
-    inside = number >= shape.data_from
-    fits = inside & (cells == shape.columns)
-    blank = separators[row_ends] - begins <= 1
-    wrong = number[inside & ~fits & ~blank]
-    if wrong.size:
-        yield WrongLines(wrong + 1)
-    rows = number[fits]
-    for start in range(0, len(rows), _BLOCK):
-        chosen = rows[start : start + _BLOCK]
-        yield _block(data, shape, chosen, separators, row_ends, begins)
+    if delimiter != shape.delimiter:
+        shape = replace(shape, delimiter=delimiter)
+    ends = np.flatnonzero(data == _NEWLINE)
+    starts = np.concatenate(([0], ends[:-1] + 1))
+    lengths = ends - starts
+    padded = np.concatenate([data, np.zeros(int(lengths.max()) + _WORD, np.uint8)])
+    size = max(256, _BLOCK_BYTES // max(1, int(np.median(lengths))))
+    for first in range(shape.data_from, len(starts), size):
+        rows = np.arange(first, min(first + size, len(starts)))
+        lines = (rows + 1).astype(np.int32)
+        yield from _Reader(padded, shape, names, lines).read(starts[rows], lengths[rows])
 
 
-def _block(
-    data: Bytes,
-    shape: LoggerShape,
-    rows: Ints,
-    separators: Ints,
-    row_ends: Ints,
-    begins: Ints,
-) -> Block:
-    first = row_ends[rows] - (shape.columns - 1)
+class _Reader:
+    """Reads one block of lines."""
 
-    def cells(column: int) -> Cells:
-        ends = separators[first + column]
-        starts = begins[rows] if column == 0 else separators[first + column - 1] + 1
-        return _cells(data, starts, ends)
+    def __init__(self, data: Bytes, shape: LoggerShape, names: Names, lines: Ints) -> None:
+        self._data, self._shape, self._names, self._lines = data, shape, names, lines
+        self._stamps = np.full(len(lines), NO_TIME, np.int64)
+        self._shifts: Ints | None = None
+        self._values = [np.full(len(lines), NO_NUMBER, np.int32) for _ in shape.values]
+        self._probe_of = np.zeros(len(lines), np.int64)
+        self._whole = np.ones(len(lines), np.bool_)
+        self._wrong = np.zeros(len(lines), np.bool_)
 
-    stamps, shifts = _stamps([cells(column) for column in shape.when], shape.order)
-    numbers = [_numbers(cells(value.column)) for value in shape.values]
-    names, probe_of = (
-        _names(cells(shape.probe))
-        if shape.probe is not None
-        else ([b""], np.zeros(len(rows), np.int64))
+    def read(self, starts: Ints, lengths: Ints) -> Iterator[Block | WrongLines]:
+        equal = lengths.min() == lengths.max()
+        for length in lengths[:1] if equal else np.unique(lengths):
+            rows = np.flatnonzero(lengths == length)
+            if length:
+                self._read_equal(rows, starts[rows], int(length))
+            else:
+                self._whole[rows] = False
+        if self._wrong.any():
+            yield WrongLines(self._lines[self._wrong])
+        kept = slice(None) if self._whole.all() else np.flatnonzero(self._whole)
+        yield Block(
+            lines=self._lines[kept],
+            stamps=self._stamps[kept],
+            shifts=None if self._shifts is None else self._shifts[kept],
+            values=[values[kept] for values in self._values],
+            probe_of=self._probe_of[kept],
+        )
+
+    def _read_equal(self, rows: Ints, starts: Ints, length: int) -> None:
+        """Lines of one length: as long as any are left, the first with all that are alike."""
+        width = -(-length // _WORD) * _WORD
+        table = np.lib.stride_tricks.sliding_window_view(self._data, width)[starts]
+        words = table.view(np.uint64)
+        left = np.arange(len(rows))
+        odd = 0
+        while left.size:
+            line = table[left[0], :length].tobytes()
+            parts = taken_apart(line, self._shape)
+            sound = parts is not None and parts.stamp is not None and None not in parts.values
+            odd += not sound
+            if sound or odd <= _MOST_ODD:
+                every = len(left) == len(rows)
+                alike = _alike(words if every else words[left], line, parts, self._shape)
+            else:
+                alike = np.arange(len(left)) == 0
+            taken = left[alike]
+            whole = len(taken) == len(rows)
+            self._take(rows[taken], table if whole else table[taken], parts, line)
+            left = left[~alike]
+
+    def _take(self, rows: Ints, table: Bytes, parts: Line | None, line: bytes) -> None:
+        """What the lines *rows*, written alike, say at the places of *parts*."""
+        if parts is None:
+            self._whole[rows] = False
+            self._wrong[rows] = bool(line.strip())
+            return
+        columns = np.ascontiguousarray(table.T)
+        if parts.stamp is not None:
+            self._stamps[rows] = _stamps(columns, parts.stamp)
+            self._take_shifts(rows, columns, parts.stamp)
+        for values, number, blank in zip(self._values, parts.values, parts.blank, strict=True):
+            if number is not None:
+                values[rows] = _hundredths(columns, number)
+            elif blank:
+                values[rows] = BLANK
+        if self._shape.probe is not None:
+            cell = parts.cells[self._shape.probe]
+            self._probe_of[rows] = self._names.codes(table[:, cell.low : cell.high])
+
+    def _take_shifts(self, rows: Ints, columns: Bytes, stamp: StampParts) -> None:
+        if not stamp.utc and stamp.shift is None:
+            return
+        if self._shifts is None:
+            self._shifts = np.full(len(self._lines), NO_TIME, np.int64)
+        self._shifts[rows] = 0
+        if stamp.shift is not None:
+            sign, hours, minutes = stamp.shift
+            east = _figures(columns, hours) * 3600 + _figures(columns, minutes) * 60
+            self._shifts[rows] = sign * east
+
+
+def _alike(words: Words, line: bytes, parts: Line | None, shape: LoggerShape) -> NDArray[np.bool_]:
+    """Which rows are written as *line* is; the name of a probe may be any."""
+    figure = [_NOUGHT <= byte <= _NINE for byte in line]
+    mask = bytearray(_HIGH_HALF if is_figure else _ALL for is_figure in figure)
+    free: range | tuple[()] = ()
+    if parts is not None and shape.probe is not None:
+        cell = parts.cells[shape.probe]
+        free = range(cell.low, cell.high)
+    for place in free:
+        mask[place], figure[place] = 0, False
+    masks, wanted = (
+        _words(bytes(mask)),
+        _words(bytes(m & b for m, b in zip(mask, line, strict=True))),
     )
-    return Block(
-        lines=rows + 1,
-        stamps=stamps,
-        shifts=shifts,
-        values=[each for each, _ in numbers],
-        blank=[each for _, each in numbers],
-        probes=names,
-        probe_of=probe_of,
+    figures = _words(bytes(0x10 * is_figure for is_figure in figure))
+    alike = np.ones(len(words), np.bool_)
+    for n, (keep, like, places) in enumerate(zip(masks, wanted, figures, strict=True)):
+        column = words[:, n]
+        alike &= (column & keep) == like
+        if places:
+            alike &= ((column & _LOW_HALVES) + _SIXES) & places == 0
+    if free:
+        cells = words.view(np.uint8)[:, free.start : free.stop]
+        alike &= ~(cells == ord(shape.delimiter)).any(axis=1)
+    return alike
+
+
+def _words(line: bytes) -> Words:
+    return np.frombuffer(line.ljust(-(-len(line) // _WORD) * _WORD, b"\0"), np.uint64)
+
+
+def _stamps(columns: Bytes, parts: StampParts) -> Ints:
+    """Local seconds of stamps written alike; NO_TIME where there is no such date or time."""
+    year, month, day = (_figures(columns, cell) for cell in (parts.year, parts.month, parts.day))
+    hour, minute = _figures(columns, parts.hour), _figures(columns, parts.minute)
+    second = _figures(columns, parts.second) if parts.second else np.zeros_like(hour)
+    if parts.short_year:
+        year += 2000
+    if parts.half:
+        hour = hour % 12 + (12 if parts.half == "p" else 0)
+    spans = (
+        (year, *_YEARS),
+        (month, 1, 13),
+        (day, 1, 32),
+        (hour, 0, 24),
+        (minute, 0, 60),
+        (second, 0, 60),
     )
+    real: NDArray[np.bool_] = np.ones(len(year), np.bool_)
+    for numbers, low, high in spans:
+        if numbers.min() < low or numbers.max() >= high:
+            real &= (numbers >= low) & (numbers < high)
+    months = np.where(real, (year - _YEARS[0]) * 12 + month - 1, 0)
+    days = _MONTHS[months] + day - 1
+    real = real & (days < _MONTHS[months + 1])
+    clock = (hour * 60 + minute) * 60 + second
+    stamps = days.astype(np.int64) * 86_400 + clock
+    if not real.all():
+        stamps[~real] = NO_TIME
+    return stamps
+
+
+_MONTHS = (
+    np.arange(0, (_YEARS[1] - _YEARS[0]) * 12 + 1).astype("M8[M]").astype("M8[D]").astype(np.int32)
+)
+"""Days since 1970 on which months begin."""
+
+
+def _hundredths(columns: Bytes, parts: NumberParts) -> Ints:
+    """Numbers written alike in hundredths; a third decimal is rounded."""
+    number = _figures(columns, parts.whole) * 100
+    if parts.part is not None:
+        low, high = parts.part.low, min(parts.part.high, parts.part.low + 3)
+        part = _figures(columns, Cell(low, high))
+        scale = {1: 10, 2: 1}.get(high - low)
+        number += (part + 5) // 10 if scale is None else part * scale
+    if parts.negative:
+        number *= -1
+    return number
+
+
+def _figures(columns: Bytes, cell: Cell) -> Ints:
+    """The whole number that stands at *cell* in rows alike, at most nine figures."""
+    number: NDArray[np.int32] = columns[cell.low].astype(np.int32)
+    for place in range(cell.low + 1, cell.high):
+        number *= 10
+        number += columns[place]
+    number -= _NOUGHT * int("1" * (cell.high - cell.low))
+    return number
 
 
 def _unquoted(raw: bytes, delimiter: str) -> tuple[Bytes, str]:
@@ -133,155 +308,3 @@ def _unquoted(raw: bytes, delimiter: str) -> tuple[Bytes, str]:
     rows = csv.reader(text, delimiter=delimiter)
     lines = ("\x1f".join(cell.replace("\n", " ") for cell in row) for row in rows)
     return np.frombuffer(("\n".join(lines) + "\n").encode("latin-1"), np.uint8), "\x1f"
-
-
-def _separators(data: Bytes, delimiter: int) -> tuple[Ints, Ints]:
-    """Where cells end, and which of those ends are ends of lines."""
-    separators = np.flatnonzero((data == delimiter) | (data == _NEWLINE))
-    return separators, np.flatnonzero(data[separators] == _NEWLINE)
-
-
-def _cells(data: Bytes, starts: Ints, ends: Ints) -> Cells:
-    lengths = ends - starts
-    widest = int(min(_WIDEST, lengths.max(initial=0)))
-    text = np.empty((widest, len(starts)), np.uint8)
-    last = len(data) - 1
-    for position in range(widest):
-        text[position] = data[np.minimum(starts + position, last)]
-        short = lengths <= position
-        if short.any():
-            text[position][short] = _SPACE
-    text[text < _SPACE] = _SPACE
-    return Cells(text, lengths > _WIDEST)
-
-
-def _stamps(cells: list[Cells], order: str) -> tuple[Ints, Ints]:
-    """Local seconds and the offset that the stamp itself names, NO_TIME where there is none."""
-    between = np.full((1, cells[0].text.shape[1]), _SPACE, np.uint8)
-    text = cells[0].text if len(cells) == 1 else np.vstack([cells[0].text, between, cells[1].text])
-    stamps = np.full(text.shape[1], NO_TIME, np.int64)
-    shifts = np.full(text.shape[1], NO_TIME, np.int64)
-    usable = ~np.logical_or.reduce([cell.too_long for cell in cells])
-
-    def take(layout: str, rows: Ints) -> None:
-        found = _STAMP.fullmatch(layout)
-        if found is None:
-            return
-        part = text if len(rows) == text.shape[1] else text[:, rows]
-        stamps[rows], shifts[rows] = _stamps_alike(part, found, order)
-
-    _by_layout(text, usable, take)
-    return stamps, shifts
-
-
-def _stamps_alike(text: Bytes, found: re.Match[str], order: str) -> tuple[Ints, Ints]:
-    """Stamps of one layout."""
-
-    def group(number: int) -> Ints:
-        low, high = found.span(number)
-        return _figures(text, low, high)
-
-    count = text.shape[1]
-    first, second, third = group(1), group(2), group(3)
-    is_year_first = len(found[1]) == 4
-    day, month = (first, second) if order == "dmy" else (second, first)
-    year = third
-    if is_year_first:
-        year, month, day = first, second, third
-    if not is_year_first and len(found[3]) <= 2:
-        year = year + 2000
-    hour = group(4)
-    if found[7]:
-        hour = hour % 12 + (12 if found[7][0] in "Pp" else 0)
-    minute, second_ = group(5), group(6) if found[6] else np.zeros(count, np.int64)
-    days, real = _days(year, month, day)
-    real &= (hour < 24) & (minute < 60) & (second_ < 60)
-    stamps = np.where(real, days * 86_400 + hour * 3600 + minute * 60 + second_, NO_TIME)
-    if found[8]:
-        return stamps, np.zeros(count, np.int64)
-    if found[9]:
-        sign = -1 if found[9] == "-" else 1
-        return stamps, sign * (group(10) * 3600 + group(11) * 60)
-    return stamps, np.full(count, NO_TIME, np.int64)
-
-
-def _days(year: Ints, month: Ints, day: Ints) -> tuple[Ints, Flags]:
-    """Days since 1970 of a date of the Gregorian calendar, and whether there is such a date."""
-    real = (month >= 1) & (month <= 12) & (day >= 1) & (day <= 31) & (year >= 1970)
-    months = (np.where(real, year, 1970) - 1970) * 12 + np.where(real, month, 1) - 1
-    begins = months.astype("M8[M]").astype("M8[D]").astype(np.int64)
-    ends = (months + 1).astype("M8[M]").astype("M8[D]").astype(np.int64)
-    days = begins + day - 1
-    return days, real & (days < ends)
-
-
-def _numbers(cells: Cells) -> tuple[NDArray[np.float64], Flags]:
-    """Numbers as written, NO_NUMBER where there is none, and which cells are empty."""
-    text = cells.text
-    values = np.full(text.shape[1], NO_NUMBER)
-    empty = ~cells.too_long & (text == _SPACE).all(axis=0)
-
-    def take(layout: str, rows: Ints) -> None:
-        found = _NUMBER.fullmatch(layout)
-        if found is None:
-            return
-        part = text if len(rows) == text.shape[1] else text[:, rows]
-        whole = _figures(part, *found.span(2)).astype(np.float64)
-        if found[3]:
-            whole += _figures(part, *found.span(3)) / 10.0 ** len(found[3])
-        values[rows] = -whole if found[1] == "-" else whole
-
-    _by_layout(text, ~cells.too_long & ~empty, take)
-    return values, empty
-
-
-def _figures(text: Bytes, low: int, high: int) -> Ints:
-    """The whole number that stands in the columns *low* to *high* of cells alike."""
-    number = np.zeros(text.shape[1], np.int64)
-    for position in range(low, high):
-        number *= 10
-        number += text[position]
-    return number - _NOUGHT * int("1" * (high - low) or "0")
-
-
-def _by_layout(text: Bytes, usable: Flags, take: Callable[[str, Ints], None]) -> None:
-    """Call *take* with each layout (every figure a 0) and the rows that have it."""
-    shapes = np.where((text >= _NOUGHT) & (text <= _NINE), np.uint8(_NOUGHT), text)
-    left = np.flatnonzero(usable)
-    for _ in range(_MOST_LAYOUTS):
-        if not left.size:
-            return
-        layout = shapes[:, left[0]]
-        alike = np.ones(len(left), np.bool_)
-        every = len(left) == text.shape[1]
-        for position, letter in enumerate(layout):
-            row = shapes[position] if every else shapes[position][left]
-            alike &= row == letter
-        take(layout.tobytes().decode("latin-1"), left[alike])
-        left = left[~alike]
-    for row in left:  # a file of odd cells: the sound ones among them one by one
-        take(shapes[:, row].tobytes().decode("latin-1"), np.array([row]))
-
-
-def _names(cells: Cells) -> tuple[list[bytes], Ints]:
-    """The different cells of a column, and which each line has."""
-    width, count = cells.text.shape
-    padded = np.full((-(-max(width, 1) // 8) * 8, count), _SPACE, np.uint8)
-    padded[:width] = cells.text
-    words = np.ascontiguousarray(padded.T).view(np.uint64)
-    changes = np.flatnonzero(np.any(words[1:] != words[:-1], axis=1)) + 1
-    heads = np.concatenate(([0], changes))
-    firsts, codes = _alike(words[heads])
-    names = [words[heads[first]].tobytes().strip() for first in firsts]
-    return names, np.repeat(codes, np.diff(np.append(heads, count)))
-
-
-def _alike(words: NDArray[np.uint64]) -> tuple[Ints, Ints]:
-    """The first row of each kind, and of which kind each row is."""
-    factors = np.array([(0x9E3779B97F4A7C15 * (2 * n + 1)) % 2**64 for n in range(words.shape[1])])
-    mixed = (words * factors.astype(np.uint64)).sum(axis=1, dtype=np.uint64)
-    _, firsts, codes = np.unique(mixed, return_index=True, return_inverse=True)
-    if np.array_equal(words[firsts][codes], words):
-        return firsts, codes
-    _, firsts, codes = np.unique(words, axis=0, return_index=True, return_inverse=True)
-    return firsts, codes.reshape(-1)

@@ -6,6 +6,7 @@ name and sha256 are kept, so that the same file read in the same way adds nothin
 
 import hashlib
 from collections.abc import Mapping
+from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from pathlib import Path
@@ -100,10 +101,10 @@ def preview(keeping: Keeping, path: Path, shape: LoggerShape | None = None) -> P
         ValueError: it is no table of times and temperatures, or too large.
         LookupError: the file cannot be read.
     """
-    from keeper.actions.logger_columns import blocks_of  # numpy: only when it is asked for
-    from keeper.actions.logger_packing import Limits, sorted_out
+    from keeper.actions.logger_packing import Limits, sorted_out  # numpy: only when it is asked for
 
-    raw, sha256 = _bytes(path)
+    original = _bytes(path)
+    raw = _plain(original, path)
     found, remembered = _shape(keeping, raw, path.stem) if shape is None else (shape, False)
     placed = placed_probes(keeping)
     latest = keeping.now() + CLOCK_DRIFT
@@ -113,7 +114,10 @@ def preview(keeping: Keeping, path: Path, shape: LoggerShape | None = None) -> P
         highest=round(100 * HIGHEST_C),
         latest=int(latest.timestamp()),
     )
-    result = sorted_out(blocks_of(raw, found), found, limits, placed)
+    with ThreadPoolExecutor(1) as aside:  # the two do not wait for each other
+        digest = aside.submit(hashlib.sha256, original)
+        result = sorted_out(raw, found, limits, placed)
+        sha256 = digest.result().hexdigest()
     return Preview(
         path=path,
         sha256=sha256,
@@ -216,24 +220,26 @@ def _remember(keeping: Keeping, shape: LoggerShape) -> None:
         note(keeping, "remember logger", setting, what=shape.heading or "a logger without heading")
 
 
-def _bytes(path: Path) -> tuple[bytes, str]:
-    """The bytes with plain line ends, and the sha256 of the file as it lies there."""
+def _bytes(path: Path) -> bytes:
     try:
         if path.stat().st_size > _MOST_BYTES:
             raise ValueError(f"{path.name} is larger than {_MOST_BYTES // 2**20} MB; split it.")
-        raw = path.read_bytes()
+        return path.read_bytes()
     except OSError as error:
         raise LookupError(f"{path} cannot be read: {error.strerror}.") from error
-    if not raw.strip():
+
+
+def _plain(raw: bytes, path: Path) -> bytes:
+    """The text of the file as bytes with plain line ends."""
+    if not raw or raw.isspace():
         raise ValueError(f"{path.name} is empty; a table of times and temperatures is right.")
-    sha256 = hashlib.sha256(raw).hexdigest()
     if raw.startswith(_UTF16):
         raw = raw.decode("utf-16", "replace").encode()
     if b"\x00" in raw[:4096]:
         raise ValueError(f"{path.name} is no text; a CSV file of the logger is right.")
     if b"\r" in raw:
         raw = raw.replace(b"\r\n", b"\n").replace(b"\r", b"\n")
-    return raw.removeprefix(_UTF8_MARK), sha256
+    return raw.removeprefix(_UTF8_MARK)
 
 
 def _text(line: bytes) -> str:

@@ -1,17 +1,26 @@
 """Readings of a logger file sorted out: what goes in, packed by the day, and what is kept aside."""
 
-from collections.abc import Collection, Iterable, Iterator
+from collections.abc import Collection, Iterator
 from dataclasses import dataclass, field
+from typing import Any
 
 import numpy as np
 from numpy.typing import NDArray
 
-from keeper.actions.logger_columns import NO_TIME, Block, WrongLines
+from keeper.actions.logger_columns import (
+    BLANK,
+    NO_NUMBER,
+    NO_TIME,
+    Block,
+    Names,
+    WrongLines,
+    blocks_of,
+)
 from keeper.actions.logger_shape import LoggerShape
 from keeper.actions.logger_zone import to_utc, zone_of
 from keeper.store.readings import EMPTY, HOURS, SLOT_SECONDS, SLOTS, PackedDay
 
-Ints = NDArray[np.int64]
+Ints = NDArray[np.integer[Any]]
 Flags = NDArray[np.bool_]
 
 SHOWN_LINES = 3
@@ -70,40 +79,48 @@ class Sorted:
 
 @dataclass(slots=True)
 class _Gathered:
-    """The parts of one probe as the blocks bring them."""
+    """Sound cells as the blocks bring them, in the order of the file."""
 
     lines: list[Ints] = field(default_factory=list)
     stamps: list[Ints] = field(default_factory=list)
-    shifts: list[Ints] = field(default_factory=list)
+    shifts: list[Ints | None] = field(default_factory=list)
     values: list[Ints] = field(default_factory=list)
+    codes: list[Ints] = field(default_factory=list)
 
 
-def sorted_out(
-    blocks: Iterable[Block | WrongLines],
-    shape: LoggerShape,
-    limits: Limits,
-    placed: Collection[str],
-) -> Sorted:
+@dataclass(frozen=True, slots=True)
+class _Cells:
+    """Cells of one probe or of all, in the order of the file. shifts None: no stamp has one."""
+
+    lines: Ints
+    stamps: Ints
+    shifts: Ints | None
+    values: Ints
+
+    def of(self, rows: Ints | Flags | slice) -> "_Cells":
+        shifts = None if self.shifts is None else self.shifts[rows]
+        return _Cells(self.lines[rows], self.stamps[rows], shifts, self.values[rows])
+
+
+def sorted_out(raw: bytes, shape: LoggerShape, limits: Limits, placed: Collection[str]) -> Sorted:
     """The sound readings of each placed probe, and what is kept aside and why.
 
     Raises:
         ValueError: the shape names no zone that there is.
     """
     zone_of(shape.zone)
-    found = Sorted()
-    gathered: dict[str, _Gathered] = {}
-    for block in blocks:
+    found, gathered, names = Sorted(), _Gathered(), Names()
+    for block in blocks_of(raw, shape, names):
         if isinstance(block, WrongLines):
             found.keep_aside("wrong number of values", block.lines)
         else:
-            _gather(block, shape, limits, found, gathered)
-    for probe, parts in sorted(gathered.items()):
-        count = sum(len(part) for part in parts.lines)
+            _gather(block, shape, limits, names, found, gathered)
+    for probe, cells in sorted(_handed_out(gathered, names), key=lambda each: each[0]):
         if probe in placed:
-            found.series.append(_series(probe, parts, shape, limits, found))
+            found.series.append(_series(probe, cells, shape, limits, found))
         else:
-            found.unplaced[probe] = count
-            found.keep_aside("probe never placed", np.concatenate(parts.lines))
+            found.unplaced[probe] = len(cells.lines)
+            found.keep_aside("probe never placed", cells.lines)
     return found
 
 
@@ -132,77 +149,138 @@ def _gather(
     block: Block,
     shape: LoggerShape,
     limits: Limits,
+    names: Names,
     found: Sorted,
-    gathered: dict[str, _Gathered],
+    gathered: _Gathered,
 ) -> None:
     """Sort out what single cells say: time, number, failure values, span."""
     timed = block.stamps != NO_TIME
-    found.keep_aside("time not readable", block.lines[~timed])
-    for column, numbers, blank in zip(shape.values, block.values, block.blank, strict=True):
-        told = timed & ~np.isnan(numbers)
-        found.keep_aside("no value", block.lines[timed & blank])
-        found.keep_aside("not a number", block.lines[timed & ~told & ~blank])
-        celsius = (numbers - 32) / 1.8 if shape.fahrenheit else numbers
-        hundredths = np.full(len(numbers), EMPTY, np.int64)
-        hundredths[told] = np.clip(np.rint(celsius[told] * 100), -(10**9), 10**9)
-        failed = told & np.isin(hundredths, limits.failures)
-        beyond = told & ~failed & ((hundredths < limits.lowest) | (hundredths > limits.highest))
-        found.keep_aside("failure value", block.lines[failed])
-        found.keep_aside("no temperature of a room", block.lines[beyond])
-        _hand_out(block, column.probe, told & ~failed & ~beyond, hundredths, gathered)
+    if not timed.all():
+        found.keep_aside("time not readable", block.lines[~timed])
+    for column, told in zip(shape.values, block.values, strict=True):
+        values = np.rint((told - 3200.0) / 1.8).astype(np.int64) if shape.fahrenheit else told
+        inside = timed & (values >= limits.lowest) & (values <= limits.highest)
+        sound = inside
+        for failure in limits.failures:
+            sound = sound & (values != failure)
+        if not sound.all():
+            _keep_aside(block, told, values, timed, sound, limits, found)
+        rows = slice(None) if sound.all() else np.flatnonzero(sound)
+        codes = block.probe_of
+        if shape.probe is None:
+            codes = np.full(len(block.lines), names.code(column.probe.encode()), np.int64)
+        gathered.lines.append(block.lines[rows])
+        gathered.stamps.append(block.stamps[rows])
+        gathered.shifts.append(None if block.shifts is None else block.shifts[rows])
+        gathered.values.append(values[rows])
+        gathered.codes.append(codes[rows].astype(np.uint16))
 
 
-def _hand_out(
-    block: Block, named: str, sound: Flags, hundredths: Ints, gathered: dict[str, _Gathered]
+def _keep_aside(
+    block: Block,
+    told: Ints,
+    values: Ints,
+    timed: Flags,
+    sound: Flags,
+    limits: Limits,
+    found: Sorted,
 ) -> None:
-    """The sound rows of a block to their probes, in the order of the file."""
-    rows = np.flatnonzero(sound)
-    codes = block.probe_of[rows]
-    if len(block.probes) > 1:
-        order = np.argsort(codes.astype(np.uint16), kind="stable")
-        rows, codes = rows[order], codes[order]
-    begins = np.searchsorted(codes, np.arange(len(block.probes) + 1))
-    for code, name in enumerate(block.probes):
-        own = rows[begins[code] : begins[code + 1]]
+    """Why cells of a column are not sound; of one cell the first reason counts."""
+    left = timed & ~sound
+    for why, wrong in (
+        ("no value", told == BLANK),
+        ("not a number", told == NO_NUMBER),
+        ("failure value", np.isin(values, limits.failures)),
+        ("no temperature of a room", left),
+    ):
+        found.keep_aside(why, block.lines[left & wrong])
+        left = left & ~wrong
+
+
+def _handed_out(gathered: _Gathered, names: Names) -> Iterator[tuple[str, _Cells]]:
+    """The cells of each probe, in the order of the file."""
+    if not gathered.lines:
+        return
+    codes = np.concatenate(gathered.codes)
+    cells = _Cells(
+        np.concatenate(gathered.lines),
+        np.concatenate(gathered.stamps),
+        _joined(gathered.shifts, [len(part) for part in gathered.lines]),
+        np.concatenate(gathered.values),
+    )
+    if len(names.known) == 1:
+        yield _name(names.known[0]), cells
+        return
+    order = np.argsort(codes, kind="stable")
+    ends = np.cumsum(np.bincount(codes, minlength=len(names.known)))
+    for code, name in enumerate(names.known):
+        own = order[ends[code - 1] if code else 0 : ends[code]]
         if own.size:
-            probe = named or name.decode("utf-8", "replace") or NAMELESS
-            parts = gathered.setdefault(probe, _Gathered())
-            parts.lines.append(block.lines[own])
-            parts.stamps.append(block.stamps[own])
-            parts.shifts.append(block.shifts[own])
-            parts.values.append(hundredths[own])
+            yield _name(name), cells.of(own)
 
 
-def _series(
-    probe: str, parts: _Gathered, shape: LoggerShape, limits: Limits, found: Sorted
-) -> Series:
+def _name(cell: bytes) -> str:
+    return cell.decode("utf-8", "replace") or NAMELESS
+
+
+def _joined(parts: list[Ints | None], counts: list[int]) -> Ints | None:
+    if all(part is None for part in parts):
+        return None
+    return np.concatenate(
+        [
+            np.full(count, NO_TIME, np.int64) if part is None else part
+            for part, count in zip(parts, counts, strict=True)
+        ]
+    )
+
+
+def _series(probe: str, cells: _Cells, shape: LoggerShape, limits: Limits, found: Sorted) -> Series:
     """One probe's readings in UTC and in order, without doubles and without the future."""
-    lines, stamps = np.concatenate(parts.lines), np.concatenate(parts.stamps)
-    shifts, values = np.concatenate(parts.shifts), np.concatenate(parts.values)
-    seconds = stamps - shifts
-    far = stamps > limits.latest + _TWO_DAYS  # kept from the reckoning of zones, day by day
-    found.keep_aside(FUTURE, lines[far])
-    sound = ~far
-    local = sound & (shifts == NO_TIME)
-    if local.any():
-        told = to_utc(stamps[local], zone_of(shape.zone))
-        seconds[local] = told.seconds
-        rows = np.flatnonzero(local)
-        for why, wrong in (("skipped hour", told.skipped), ("hour that came twice", told.twice)):
-            found.keep_aside(why, lines[rows[wrong]])
-            sound[rows[wrong]] = False
+    far = cells.stamps > limits.latest + _TWO_DAYS  # not to reckon zones for, day by day
+    if far.any():
+        found.keep_aside(FUTURE, cells.lines[far])
+        cells = cells.of(~far)
+    seconds, sound = _in_utc(cells, shape, found)
     future = sound & (seconds > limits.latest)
-    found.keep_aside(FUTURE, lines[future])
+    found.keep_aside(FUTURE, cells.lines[future])
     sound &= ~future
-    seconds, values, lines = seconds[sound], values[sound], lines[sound]
-    if np.any(np.diff(seconds) < 0):
+    if not sound.all():
+        seconds, cells = seconds[sound], cells.of(sound)
+    steps = np.diff(seconds)
+    if np.any(steps < 0):
         order = np.argsort(seconds, kind="stable")
-        seconds, values, lines = seconds[order], values[order], lines[order]
-    again = np.append(np.diff(seconds) == 0, False)
-    found.keep_aside("stamp written twice", lines[again])
-    seconds, values = seconds[~again], values[~again]
-    found.thinned += int(np.count_nonzero(np.diff(seconds // SLOT_SECONDS) == 0))
+        seconds, cells = seconds[order], cells.of(order)
+        steps = np.diff(seconds)
+    values = cells.values
+    if np.any(steps == 0):
+        again = np.append(steps == 0, False)
+        found.keep_aside("stamp written twice", cells.lines[again])
+        seconds, values = seconds[~again], values[~again]
+        steps = np.diff(seconds)
+    if np.any(steps < SLOT_SECONDS):
+        found.thinned += int(np.count_nonzero(np.diff(seconds // SLOT_SECONDS) == 0))
     return Series(probe=probe, seconds=seconds, values=values)
+
+
+def _in_utc(cells: _Cells, shape: LoggerShape, found: Sorted) -> tuple[Ints, Flags]:
+    """Seconds of UTC, and which are sound; local time as the zone of the shape has it."""
+    sound = np.ones(len(cells.lines), np.bool_)
+    if cells.shifts is None:
+        local, rows = cells.stamps, None
+    else:
+        rows = np.flatnonzero(cells.shifts == NO_TIME)
+        local = cells.stamps[rows]
+    told = to_utc(local, zone_of(shape.zone))
+    for why, wrong in (("skipped hour", told.skipped), ("hour that came twice", told.twice)):
+        if wrong is not None:
+            at = np.flatnonzero(wrong) if rows is None else rows[wrong]
+            found.keep_aside(why, cells.lines[at])
+            sound[at] = False
+    if rows is None or cells.shifts is None:
+        return told.seconds, sound
+    seconds = cells.stamps - cells.shifts
+    seconds[rows] = told.seconds
+    return seconds, sound
 
 
 def _distinct(ordered: Ints) -> tuple[Ints, Ints]:
@@ -213,12 +291,15 @@ def _distinct(ordered: Ints) -> tuple[Ints, Ints]:
 
 def _rolled_up(table: NDArray[np.int16]) -> NDArray[np.int16]:
     """Lowest, highest and mean of each hour, as ``store.readings.rolled_up`` has them."""
-    hours = table.reshape(len(table), HOURS, -1).astype(np.int32)
+    hours = np.ascontiguousarray(table.reshape(len(table), HOURS, -1).transpose(2, 0, 1))
     there = hours != EMPTY
-    count = there.sum(axis=2)
-    low = np.where(there, hours, 32767).min(axis=2)
-    high = hours.max(axis=2)
-    mean = np.rint(np.where(there, hours, 0).sum(axis=2) / np.maximum(count, 1))
+    full = there.all()
+    high = hours.max(axis=0)
+    low = hours.min(axis=0) if full else np.where(there, hours, np.int16(32767)).min(axis=0)
+    total = (hours if full else np.where(there, hours, np.int16(0))).sum(axis=0, dtype=np.int32)
+    count = there.sum(axis=0, dtype=np.int32)
+    mean = np.rint(total / np.maximum(count, 1)).astype(np.int16)
     rolled = np.stack([low, high, mean], axis=1)
-    rolled[np.broadcast_to(count[:, None, :] == 0, rolled.shape)] = EMPTY
-    return rolled.reshape(len(table), 3 * HOURS).astype(np.int16)
+    if not full:
+        rolled[np.broadcast_to(count[:, None, :] == 0, rolled.shape)] = EMPTY
+    return rolled.reshape(len(table), 3 * HOURS)

@@ -30,8 +30,8 @@ _FAHRENHEIT = re.compile(r"°\s*F\b|\(F\)|\bF\b|fahrenheit", re.I)
 _CELSIUS = re.compile(r"°\s*C\b|\(C\)|\bC\b|celsius", re.I)
 _SERIAL = re.compile(r"^\W*(?:serial|s/n|logger|device|name)\b[^:;,\t=]*[:;,\t=]\s*(.+)$", re.I)
 _FAHRENHEIT_FROM = 60.0
-_SAMPLE = 2000
-_HEAD_BYTES = 1 << 16
+_SAMPLE = 300
+_HEAD_BYTES = 1 << 14
 _KEY_LETTERS = 160
 
 

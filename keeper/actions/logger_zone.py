@@ -5,6 +5,7 @@ from bisect import bisect_left
 from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta, timezone, tzinfo
+from typing import Any
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 import numpy as np
@@ -12,7 +13,7 @@ from numpy.typing import NDArray
 
 from keeper.actions.logger_shape import LOCAL
 
-Ints = NDArray[np.int64]
+Ints = NDArray[np.integer[Any]]
 Flags = NDArray[np.bool_]
 
 _OFFSET = re.compile(r"([+-])(\d{2}):?(\d{2})")
@@ -22,11 +23,14 @@ _DAY = 86_400
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class InUtc:
-    """Seconds of UTC; skipped: no such local time; twice: which of two hours cannot be told."""
+    """Seconds of UTC; skipped: no such local time; twice: which of two hours cannot be told.
+
+    Both None where no clock change lies between.
+    """
 
     seconds: Ints
-    skipped: Flags
-    twice: Flags
+    skipped: Flags | None = None
+    twice: Flags | None = None
 
 
 def zone_of(name: str) -> tzinfo | None:
@@ -52,15 +56,17 @@ def zone_of(name: str) -> tzinfo | None:
 
 def to_utc(local: Ints, zone: tzinfo | None) -> InUtc:
     """Local seconds since 1970 of one probe, in the order of its file."""
-    none = np.zeros(len(local), np.bool_)
     if not len(local):
-        return InUtc(seconds=local, skipped=none, twice=none)
-    days = local // _DAY
-    first, last = int(days.min()), int(days.max())
+        return InUtc(seconds=local)
+    first, last = int(local.min()) // _DAY, int(local.max()) // _DAY
     offsets = np.array([_offset_at(day * _DAY, zone) for day in range(first, last + 2)], np.int64)
+    changes = np.flatnonzero(offsets[1:] != offsets[:-1])
+    if not changes.size:
+        return InUtc(seconds=local - offsets[0])
+    days = local // _DAY
     seconds = local - offsets[days - first]
-    skipped, twice = none.copy(), none.copy()
-    for index in np.flatnonzero(offsets[1:] != offsets[:-1]):
+    skipped, twice = np.zeros(len(local), np.bool_), np.zeros(len(local), np.bool_)
+    for index in changes:
         rows = np.flatnonzero(days == first + index)
         if rows.size:
             change = _change((first + int(index)) * _DAY, zone)

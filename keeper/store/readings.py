@@ -71,16 +71,7 @@ def merge_days(book: Book, days: Iterable[PackedDay], file: ReadFile | None = No
         BookError: the book cannot be written.
     """
     with writing(book) as connection:
-        fetch = "SELECT slots FROM reading_day WHERE probe = ? AND day = ?"
-
-        def merged(day: PackedDay) -> tuple[str, int, bytes, bytes]:
-            before = connection.execute(fetch, (day.probe, day.day)).fetchone()
-            if before is None:
-                return day.probe, day.day, day.slots, day.hours
-            slots = merged_slots(before[0], day.slots)
-            return day.probe, day.day, slots, rolled_up(slots)
-
-        connection.executemany(_MERGE, map(merged, days))
+        connection.executemany(_MERGE, _merged(connection, days))
         if file is not None:
             _keep_file(connection, file)
 
@@ -187,6 +178,25 @@ def packed(values: dict[int, int]) -> bytes:
 def filled(slots: bytes) -> dict[int, int]:
     """Slot number to hundredths of a degree, the filled ones."""
     return {n: value for n, value in enumerate(_SLOTS.unpack(slots)) if value != EMPTY}
+
+
+def _merged(
+    connection: sqlite3.Connection, days: Iterable[PackedDay]
+) -> Iterator[tuple[str, int, bytes, bytes]]:
+    known: dict[str, set[int]] = {}
+    for day in days:
+        if day.probe not in known:
+            rows = connection.execute("SELECT day FROM reading_day WHERE probe = ?", (day.probe,))
+            known[day.probe] = {number for (number,) in rows}
+        if day.day not in known[day.probe]:
+            known[day.probe].add(day.day)
+            yield day.probe, day.day, day.slots, day.hours
+            continue
+        (before,) = connection.execute(
+            "SELECT slots FROM reading_day WHERE probe = ? AND day = ?", (day.probe, day.day)
+        ).fetchone()
+        slots = merged_slots(before, day.slots)
+        yield day.probe, day.day, slots, rolled_up(slots)
 
 
 def _rows(
