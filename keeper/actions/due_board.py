@@ -54,7 +54,8 @@ def due_rows(keeping: Keeping, on: date, only: Container[AnimalId] | None = None
     """Every animal in the room in walking order, with what it is due on the night *on*.
 
     Two steps keep a large room quick: all are judged by their state row, and only those
-    that may be fed tonight have their recent offers read and prey chosen. only: these alone.
+    that may be fed tonight have their recent offers read and prey chosen, their shed signs
+    only where these can tell anything. only: these alone.
     """
     nights = feed_nights_around(keeping, on)
     holds = reading.open_holds(keeping.book, on)
@@ -76,9 +77,14 @@ def due_rows(keeping: Keeping, on: date, only: Container[AnimalId] | None = None
         )
         for row in animals
     }
-    closer = [row.animal for row in animals if _needs_a_closer_look(row, first[row.animal])]
-    offers = reading.recent(keeping.book, Offer, closer, _LAST_OFFERS, until=on)
-    signs = reading.recent(keeping.book, ShedSign, closer, _LAST_SIGNS, until=on)
+    refusing = {row.animal for row in animals if row.refused_since > 0}
+    may_eat = [key for key, told in first.items() if told.state is not DueState.NOT_DUE]
+    laying = reading.before_laying(keeping.book, may_eat, _LAST_SIGNS, until=on)
+    due_now = {key for key in may_eat if first[key].state is DueState.DUE}
+    offers = reading.recent(
+        keeping.book, Offer, refusing | laying | due_now, _LAST_OFFERS, until=on
+    )
+    signs = reading.recent(keeping.book, ShedSign, refusing | laying, _LAST_SIGNS, until=on)
     rows = []
     for row in animals:
         if row.animal in offers:
@@ -90,7 +96,7 @@ def due_rows(keeping: Keeping, on: date, only: Container[AnimalId] | None = None
                 on,
                 holds.get(row.animal, ()),
                 offers[row.animal],
-                signs[row.animal],
+                signs.get(row.animal, ()),
                 empty_now_g(row, profile),
                 last_record_on=last_record,
                 learned=learned.get(row.animal, frozenset()),
@@ -113,7 +119,3 @@ def empty_now_g(row: AnimalNow, profile: SpeciesProfile) -> float | None:
     )
     found = empty_weight(row.weight_g, row.weighed_on, meals, profile)
     return getattr(found, "grams", None)
-
-
-def _needs_a_closer_look(row: AnimalNow, first: Plan) -> bool:
-    return first.state is not DueState.NOT_DUE or row.refused_since > 0

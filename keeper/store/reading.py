@@ -122,6 +122,17 @@ def recent(
     }
 
 
+def before_laying(
+    book: Book, animals: Iterable[AnimalId], most: int, *, until: date = date.max
+) -> set[AnimalId]:
+    """Those of *animals* with a pre-lay shed among their newest *most* shed signs."""
+    sql = f"""SELECT max(pre_lay) FROM (SELECT e.pre_lay FROM shed_sign e
+        WHERE e.animal = ? AND e.day <= ? AND {stands("e")}
+        ORDER BY e.at DESC, e.batch DESC, e.seq DESC LIMIT ?)"""
+    execute, last = book.connection.execute, day_number(until)
+    return {animal for animal in animals if execute(sql, (animal, last, most)).fetchone()[0]}
+
+
 def fasted_weights(
     book: Book, animals: Iterable[AnimalId], fasted_days: int
 ) -> dict[AnimalId, list[tuple[date, float]]]:
