@@ -26,7 +26,7 @@ from keeper.reports.figures import plain
 from keeper.reports.words import because_text
 from keeper.rules.feeding import DueState
 from keeper.store.state import differing
-from tests.feeding_room import NIGHT, Clock, make_book, row
+from tests.feeding_room import NIGHT, Clock, Tub, make_book, row
 
 WEDNESDAYS_AND_SATURDAYS = "FREQ=WEEKLY;BYDAY=WE,SA"
 SATURDAY, MONDAY = date(2026, 11, 28), date(2026, 11, 30)
@@ -113,7 +113,7 @@ def test_a_correction_happened_when_the_offer_did(keeping, over):
     over.go_to(1)
     before = over.tub(1).offer.event.happened
 
-    over.found(gone=False)
+    over.record(Result.REFUSED)
 
     assert over.tub(1).offer.event.happened == before
 
@@ -272,6 +272,18 @@ def test_after_a_night_fed_and_not_recorded_nobody_is_called_unfed_for_it(keepin
     later = state_on(keeping, date(2026, 12, 5))
     assert later.state is DueState.DUE
     assert later.because[-1].why == "may have eaten then"
+
+
+def test_who_was_not_due_on_the_night_that_was_not_recorded_is_not_doubted(tmp_path, clock):
+    tubs = [*row("A", 1, 1), Tub(place="A1·2", name="Fed", fed_days=3)]
+    with closing(make_book(tmp_path / "fed.book", tubs, clock)) as keeping:
+        clock.at += timedelta(days=2)
+        answer_night(keeping, NIGHT, NightTold.UNWRITTEN)
+
+        plans = {r.animal.name: r.plan for r in due_rows(keeping, date(2026, 12, 5))}
+
+    doubted = {n: p.because[-1].why == "may have eaten then" for n, p in plans.items()}
+    assert doubted == {"Tansy": True, "Fed": False}
 
 
 def test_a_night_without_a_round_leaves_everybody_due(keeping, clock):

@@ -96,6 +96,33 @@ def test_typing_the_same_sheet_twice_says_that_it_is_the_same(keeping, walk):
     )
 
 
+@pytest.fixture
+def mixed(tmp_path, clock):
+    """Two that are due, one held, one that nothing is known of."""
+    tubs = [*row("A", 1, 2), Tub(place="A1·3", name="Blue", more=opaque)]
+    tubs.append(Tub(place="A1·4", name="Unknown", fed_days=None, weight_g=None))
+    with closing(make_book(tmp_path / "mixed.book", tubs, clock)) as book:
+        yield book
+
+
+def test_tubs_that_were_held_or_without_a_plan_are_no_difference(mixed):
+    code = round_code(begin_night(mixed, NIGHT).round)
+    accept_sheet(mixed, code, [])
+
+    assert typed_sheet(mixed, code, []).differing == ()
+
+
+def test_a_line_first_typed_the_second_time_is_shown_and_not_added(mixed):
+    walk = begin_night(mixed, NIGHT)
+    accept_sheet(mixed, round_code(walk.round), [])
+
+    again = typed_sheet(mixed, round_code(walk.round), [refused(4)])
+
+    assert again.lines == ("line 4, A1·4 Unknown: typed refused, the book has not reached",)
+    assert (again.planned, again.others) == ((), ())
+    assert counted(mixed, walk) == 2
+
+
 def test_a_left_in_tub_that_was_looked_into_since_is_no_difference(keeping, walk):
     code, left = round_code(walk.round), OtherResult(line=4, result=Result.LEFT_IN)
     accept_sheet(keeping, code, [left])
