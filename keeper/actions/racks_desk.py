@@ -1,0 +1,75 @@
+"""A second reader of the book for another thread: the room, its weights, causes and nights.
+
+Everything here is called in one thread, the one that first asks; the connection is its own.
+"""
+
+from collections.abc import Mapping
+from contextlib import ExitStack
+from dataclasses import dataclass
+from datetime import date
+
+from keeper.actions.aside import read_aside
+from keeper.actions.keeping import Keeping
+from keeper.actions.rack_layers import Layer, LayerShown, Shown, layer_of
+from keeper.actions.rack_weights import trends_of
+from keeper.actions.racks import Room, read_room
+from keeper.actions.refusal_strip import Strip, refusal_strip
+from keeper.actions.watching import watch_lines
+from keeper.husbandry.reasons import Reason
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlaceCause:
+    """A line of the watch that stands for a tub, a row or a rack."""
+
+    kind: str
+    because: tuple[Reason, ...]
+
+
+class RacksDesk:
+    """Reads off to the side; opens the book when first asked."""
+
+    def __init__(self, keeping: Keeping) -> None:
+        self._own = keeping
+        self._aside: Keeping | None = None
+        self._open = ExitStack()
+        self._weighed: Room | None = None
+        self._trends: dict[int, Shown] = {}
+
+    def room(self, on: date) -> Room:
+        """The racks on the day *on*.
+
+        Raises:
+            BookError: the book cannot be opened again.
+        """
+        return read_room(self._keeping(), on)
+
+    def layer(self, room: Room, layer: Layer) -> LayerShown:
+        """What *layer* says of every tub of *room*; weights are read once for each room."""
+        if layer is Layer.WEIGHT and self._weighed is not room:
+            self._trends = trends_of(self._keeping(), list(room.everyone()), room.on)
+            self._weighed = room
+        return layer_of(room, layer, self._trends if layer is Layer.WEIGHT else None)
+
+    def causes(self, on: date) -> Mapping[str, PlaceCause]:
+        """The first line of the watch for each place that has one, by the place's name."""
+        found: dict[str, PlaceCause] = {}
+        for line in watch_lines(self._keeping(), on):
+            if line.animal is None and line.place is not None:
+                cause = PlaceCause(kind=line.kind, because=line.because)
+                found.setdefault(line.place, cause)
+        return found
+
+    def strip(self, on: date) -> Strip:
+        """The last feed nights up to *on*."""
+        return refusal_strip(self._keeping(), on)
+
+    def close(self) -> None:
+        """Let go of the book; in the thread that used it."""
+        self._open.close()
+        self._aside = self._weighed = None
+
+    def _keeping(self) -> Keeping:
+        if self._aside is None:
+            self._aside = self._open.enter_context(read_aside(self._own))
+        return self._aside

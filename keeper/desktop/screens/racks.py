@@ -1,0 +1,272 @@
+"""The Racks place: the room as it stands, one layer at a time, worked with keys alone."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+from functools import partial
+
+from PySide6.QtCore import QEvent, QObject, Qt
+from PySide6.QtGui import QAction, QKeySequence, QShowEvent
+from PySide6.QtWidgets import QApplication, QVBoxLayout, QWidget
+
+from keeper.actions.due_board import DueRow
+from keeper.actions.keeping import Keeping
+from keeper.actions.rack_layers import Layer, LayerShown
+from keeper.actions.racks import RackTub, Room
+from keeper.actions.racks_desk import PlaceCause
+from keeper.actions.refusal_strip import Strip
+from keeper.desktop.background import Background, Worker
+from keeper.desktop.look import Look
+from keeper.desktop.notices import Notices
+from keeper.desktop.screens.racks_asking import RacksAsking
+from keeper.desktop.screens.racks_reading import RacksReading
+from keeper.desktop.screens.racks_view import LAYERS, RacksView
+from keeper.desktop.screens.racks_walk import Counts, along, aside, first_tub, rack_on, to_end
+from keeper.desktop.widgets.asking_line import AskingLine
+from keeper.desktop.widgets.drawn import announce
+from keeper.desktop.widgets.rack_paint import At
+from keeper.desktop.widgets.rack_reader import read_racks_aloud
+
+FIRST_LAYER = Layer.RATIO
+Step = Callable[[Counts, At], At]
+
+
+class RacksScreen(QWidget):
+    """Shows the room. Everything is read off the main thread by *reader*."""
+
+    def __init__(
+        self, look: Look, keeping: Keeping, notices: Notices, *, reader: Worker | None = None
+    ) -> None:
+        super().__init__()
+        read_racks_aloud()
+        self._notices = notices
+        self._reading = RacksReading(keeping, notices, reader or Background())
+        self._layer = FIRST_LAYER
+        self._shown: tuple[Room, LayerShown] | None = None
+        self._causes: Mapping[str, PlaceCause] = {}
+        self._animal: int | None = None  # that is chosen, where the tub is not empty
+        self._stale = True
+        self.view, self.line = RacksView(look, self), AskingLine(look, self)
+        self._asking = RacksAsking(keeping, notices, self.line, self._follow)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.view, 1)
+        column.addWidget(self.line)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self._listen()
+
+    @property
+    def room(self) -> Room | None:
+        """The room that is shown; None until it is read."""
+        return self._shown[0] if self._shown else None
+
+    def scanned(self, code: str) -> None:
+        """Choose the tub of the animal whose label was scanned."""
+        everyone = self.room.everyone() if self.room else iter(())
+        found = next((row.animal.animal for row in everyone if row.animal.code == code), None)
+        if found is None:
+            self._notices.refused.emit(f"No animal in these racks has the code {code}.")
+        else:
+            self._follow(found)
+            self._choose(self._where())
+
+    def close_down(self) -> None:
+        """Let go of the book in the reader's thread."""
+        self._reading.close()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        if self._stale:
+            self._read()
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """While a line is asked no key of the place may take what is typed."""
+        if watched is self.line and event.type() in (QEvent.Type.Show, QEvent.Type.Hide):
+            for action in self.actions():
+                action.setEnabled(event.type() == QEvent.Type.Hide)
+        return super().eventFilter(watched, event)
+
+    # --- reading -----------------------------------------------------------------------------
+
+    def _changed(self) -> None:
+        self._stale = True
+        if self.isVisible():
+            self._read()
+
+    def _read(self) -> None:
+        self._stale = False
+        self._reading.begin()
+        self._reading.room(self._layer, self._show)
+        if self.view.nights_shown:
+            self._reading.strip(self._show_nights)
+        self._reading.causes(self._show_causes)
+
+    def _show(self, shown: tuple[Room, LayerShown]) -> None:
+        """A room that was read; the animal that was chosen stays chosen, wherever it is now."""
+        first = self._shown is None
+        self._shown = shown
+        self.view.show_room(*shown)
+        at = self._where() if self._animal is not None else self.view.front.at
+        self._choose(at or first_tub(self._counts()), told=not first)
+
+    def _show_layer(self, layer: LayerShown) -> None:
+        if self.room is not None and layer.layer is self._layer:
+            self._shown = (self.room, layer)
+            self.view.show_room(*self._shown)
+            self._choose(self.view.front.at)
+
+    def _show_causes(self, causes: Mapping[str, PlaceCause]) -> None:
+        self._causes = causes
+        self._show_tub()
+
+    def _show_nights(self, strip: Strip) -> None:
+        self.view.show_nights(strip, self._living())
+
+    # --- choosing ----------------------------------------------------------------------------
+
+    def _counts(self) -> list[list[int]]:
+        racks = self.room.racks if self.room else ()
+        return [[len(row.tubs) for row in rack.rows] for rack in racks]
+
+    def _tub(self) -> RackTub | None:
+        at = self.view.front.at
+        if self.room is None or at is None:
+            return None
+        return self.room.racks[at.rack].rows[at.row].tubs[at.tub]
+
+    def _living(self) -> DueRow | None:
+        """The animal that is chosen, else the first of the tub."""
+        tub = self._tub()
+        here = tub.living if tub else ()
+        first = here[0] if here else None
+        return next((row for row in here if row.animal.animal == self._animal), first)
+
+    def _where(self) -> At | None:
+        """Where the animal that is chosen stands."""
+        for at in self.view.front.every:
+            living = self.room.racks[at.rack].rows[at.row].tubs[at.tub].living if self.room else ()
+            if any(row.animal.animal == self._animal for row in living):
+                return at
+        return None
+
+    def _follow(self, animal: int) -> None:
+        self._animal = animal
+
+    def _choose(self, at: At | None, *, told: bool = True) -> None:
+        self.view.front.choose(at)
+        living = self._living()
+        self._animal = living.animal.animal if living else None
+        self._show_tub()
+        if told and at is not None:
+            announce(self.view.front, self.view.front.words_at(at))
+
+    def _show_tub(self) -> None:
+        if self._shown is not None:
+            at = self.view.front.at
+            self.view.show_tub(*self._shown, at, self._living(), self._causes)
+
+    def _step(self, step: Step) -> None:
+        at = self.view.front.at
+        if at is not None:
+            self._choose(step(self._counts(), at))
+
+    def _row_or_animal(self, by: int) -> None:
+        """A row up or down; in the strip, which has a line for each, the next animal."""
+        at, every = self.view.front.at, self.view.front.every
+        if not self.view.nights_shown or at is None or self.room is None:
+            self._step(lambda counts, at: along(counts, at, by))
+            return
+        racks = self.room.racks
+        lived = [a for a in every if racks[a.rack].rows[a.row].tubs[a.tub].living]
+        onward = [a for a in lived if a > at] if by > 0 else [a for a in lived[::-1] if a < at]
+        self._choose(onward[0] if onward else at)
+
+    def _next_in_tub(self) -> None:
+        """Those who share a tub, one after another."""
+        tub, living = self._tub(), self._living()
+        if tub is not None and living is not None:
+            next_at = (tub.living.index(living) + 1) % len(tub.living)
+            self._follow(tub.living[next_at].animal.animal)
+            self._show_tub()
+
+    # --- keys --------------------------------------------------------------------------------
+
+    def _show_by(self, layer: Layer) -> None:
+        self._layer = layer
+        if self._shown is None:
+            return
+        if self.view.nights_shown:
+            self.view.show_fronts(*self._shown)
+        self._reading.layer(self._shown[0], layer, self._show_layer)
+
+    def _turn_over(self) -> None:
+        """From the fronts to the nights, and back."""
+        if self._shown is None:
+            return
+        if self.view.nights_shown:
+            self.view.show_fronts(*self._shown)
+        else:
+            self._reading.strip(self._show_nights)
+
+    def _open(self) -> None:
+        living = self._living()
+        if living is None:
+            self._notices.refused.emit("This tub is empty: there is no animal to open.")
+        else:
+            self._notices.animal_asked.emit(living.animal.animal)
+
+    def _declare(self) -> None:
+        at = self.view.front.at
+        self._asking.declare(self.room.racks[at.rack] if self.room and at else None)
+
+    def _ask(self, ask: Callable[[Room, RackTub, DueRow | None], None]) -> None:
+        tub = self._tub()
+        if self.room is not None and tub is not None:
+            ask(self.room, tub, self._living())
+
+    def _listen(self) -> None:
+        self._notices.changed.connect(self._changed)
+        self.view.front.tub_asked.connect(self._choose)
+        self.line.installEventFilter(self)
+        for words, keys, slot in _keys(self):
+            action = QAction(words, self)
+            action.setShortcuts([QKeySequence(key) for key in keys.split()])
+            action.setShortcutContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+            action.triggered.connect(lambda _=False, slot=slot: slot())
+            self.addAction(action)
+        app = QApplication.instance()
+        if app is not None:
+            app.aboutToQuit.connect(self.close_down)
+
+
+def _keys(screen: RacksScreen) -> Sequence[tuple[str, str, Callable[[], object]]]:
+    """Every key of the place with what it does."""
+
+    def stepping(step: Step) -> Callable[[], None]:
+        return lambda: screen._step(step)
+
+    layers = [
+        (f"By {layer.value}", str(number), partial(screen._show_by, layer))
+        for number, layer in enumerate(LAYERS, start=1)
+    ]
+    near = screen.view.front.come_near
+    return (
+        *layers,
+        ("The tub before", "Left", stepping(lambda c, at: aside(c, at, -1))),
+        ("The next tub", "Right", stepping(lambda c, at: aside(c, at, 1))),
+        ("The row above", "Up", lambda: screen._row_or_animal(-1)),
+        ("The row below", "Down", lambda: screen._row_or_animal(1)),
+        ("The rack before", "PgUp", stepping(lambda c, at: rack_on(c, at, -1))),
+        ("The next rack", "PgDown", stepping(lambda c, at: rack_on(c, at, 1))),
+        ("The first tub of the row", "Home", stepping(lambda c, at: to_end(c, at, last=False))),
+        ("The last tub of the row", "End", stepping(lambda c, at: to_end(c, at, last=True))),
+        ("The next animal in the tub", "Space", screen._next_in_tub),
+        ("Open the animal", "Return Enter", screen._open),
+        ("Move the animal to another tub", "M", lambda: screen._ask(screen._asking.move)),
+        ("Exchange two tubs or animals", "X", lambda: screen._ask(screen._asking.exchange)),
+        ("Rows and tubs of the rack", "D", screen._declare),
+        ("Refusals of the last feed nights", "R", screen._turn_over),
+        ("This rack alone", "+ =", lambda: near(True)),
+        ("The whole room", "-", lambda: near(False)),
+    )

@@ -1,0 +1,102 @@
+"""The refusal strip in words and tiles."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from keeper.actions.refusal_strip import Cell, Margin, Strip, StripAnimal, StripRow, margin_of
+from keeper.desktop.widgets.rack_legend import LegendItem
+from keeper.desktop.widgets.refusal_strip import StripBlock, StripLine, StripPicture
+from keeper.desktop.widgets.tile import TileState
+from keeper.reports.figures import day
+
+TILES = {
+    Cell.TAKEN: TileState.TAKEN,
+    Cell.PART: TileState.PART,
+    Cell.REFUSED: TileState.REFUSED,
+    Cell.EXCUSED: TileState.HELD,
+    Cell.LEFT_IN: TileState.LEFT_IN,
+    Cell.NOT_OFFERED: TileState.NOT_OFFERED,
+    Cell.NOT_REACHED: TileState.NOT_REACHED,
+}
+_LOUD = 3
+"""Fewer refusals are individuals, not a row."""
+_LOUD_SHARE = 2.0
+
+
+def picture_of(strip: Strip) -> StripPicture:
+    """Blocks for rows in rack order, and the totals of the house under its nights."""
+    margins = [strip.night_margin(index) for index in range(len(strip.nights))]
+    house = margin_of(c for row in strip.rows for each in row.animals for c in each.cells)
+    return StripPicture(
+        nights=tuple(_short(night) for night in strip.nights),
+        totals=tuple(_of(margin) for margin in margins),
+        blocks=tuple(_block(row, strip, house) for row in strip.rows),
+        words=_told(strip, margins, house),
+    )
+
+
+def strip_legend(strip: Strip) -> list[LegendItem]:
+    """Every kind of night with how often it was."""
+    every = [cell for row in strip.rows for each in row.animals for cell in each.cells]
+    return [
+        LegendItem(
+            look=TILES[cell], letter="", words=cell.value, count=str(every.count(cell)), small=True
+        )
+        for cell in Cell
+    ]
+
+
+def head_words(strip: Strip) -> str:
+    """What the margins count."""
+    return f"last {len(strip.nights)} feed nights, refused of offered; excused ones not counted"
+
+
+def _block(row: StripRow, strip: Strip, house: Margin) -> StripBlock:
+    margin = row.margin
+    return StripBlock(
+        name=row.name,
+        total=_of(margin),
+        lines=tuple(_line(each, strip) for each in row.animals),
+        loud=margin.refused >= _LOUD and _share(margin) > _LOUD_SHARE * _share(house),
+    )
+
+
+def _line(each: StripAnimal, strip: Strip) -> StripLine:
+    animal = each.animal
+    label = f"{animal.place or ''} {animal.name or animal.code}".strip()
+    total = _of(margin_of(each.cells))
+    nights = [
+        f"{_short(night)} {cell.value}"
+        for night, cell in zip(strip.nights, each.cells, strict=True)
+        if cell is not None
+    ]
+    told = ", ".join(nights) or "nothing offered"
+    return StripLine(
+        label=label,
+        states=tuple(None if cell is None else TILES[cell] for cell in each.cells),
+        total=total,
+        words=f"{label}: {told}" + (f"; refused {total}" if total else ""),
+    )
+
+
+def _told(strip: Strip, margins: list[Margin], house: Margin) -> str:
+    nights = ", ".join(
+        f"{_short(night)} {_of(margin)}"
+        for night, margin in zip(strip.nights, margins, strict=True)
+        if margin.offered
+    )
+    rows = ", ".join(f"{row.name} {_of(row.margin)}" for row in strip.rows if row.margin.offered)
+    return f"refused of offered: {_of(house)}; by night: {nights}; by row: {rows}"
+
+
+def _of(margin: Margin) -> str:
+    return f"{margin.refused} of {margin.offered}" if margin.offered else ""
+
+
+def _share(margin: Margin) -> float:
+    return margin.refused / margin.offered if margin.offered else 0.0
+
+
+def _short(night: date) -> str:
+    return day(night, on=night)

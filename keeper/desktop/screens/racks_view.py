@@ -1,0 +1,124 @@
+"""The page of the racks: head line, the fronts or the refusal strip, legend, the chosen tub."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
+
+from keeper.actions.due_board import DueRow
+from keeper.actions.rack_layers import Layer, LayerShown
+from keeper.actions.racks import Room
+from keeper.actions.racks_desk import PlaceCause
+from keeper.actions.refusal_strip import Strip
+from keeper.desktop.look import Look
+from keeper.desktop.screens.racks_strip import head_words, picture_of, strip_legend
+from keeper.desktop.screens.racks_words import fronts_of, how_many, legend_of, lines_of, room_told
+from keeper.desktop.widgets.layer_line import LayerKey, LayerLine
+from keeper.desktop.widgets.rack_faces import FACES, WIDEST
+from keeper.desktop.widgets.rack_front import RackFront
+from keeper.desktop.widgets.rack_legend import RackLegend
+from keeper.desktop.widgets.rack_paint import At
+from keeper.desktop.widgets.refusal_strip import RefusalStrip
+from keeper.desktop.widgets.tub_lines import NOTHING, TubLines, TubWords
+
+LAYERS = tuple(Layer)
+READING = TubWords(place="", name="", who="", verdict="Reading the racks", reason="")
+NO_TUB = TubWords(
+    place="",
+    name="",
+    who="",
+    verdict="No animal stands in a rack yet.",
+    reason="D says how many rows and tubs a rack has; Records takes your records in.",
+)
+
+
+class RacksView(QWidget):
+    """Shows what it is given."""
+
+    def __init__(self, look: Look, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._look = look
+        self._strip_of: Strip | None = None
+        self.head, self.front = LayerLine(look, self), RackFront(look, self)
+        self.strip = RefusalStrip(look, self)
+        self.legend, self.lines = RackLegend(look, self), TubLines(look, self)
+        self._stack = QStackedWidget(self)
+        self._stack.addWidget(self.front)
+        self._stack.addWidget(self.strip)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.head)
+        column.addWidget(self._stack, 1)
+        column.addWidget(self.legend)
+        column.addWidget(self.lines)
+        self.lines.show_words(READING)
+
+    @property
+    def nights_shown(self) -> bool:
+        """Whether the refusal strip lies over the fronts."""
+        return self._stack.currentWidget() is self.strip
+
+    def show_room(self, room: Room, shown: LayerShown) -> None:
+        """The fronts in one layer, its legend, and the head line."""
+        told = room_told(room, shown)
+        self.front.show_racks(fronts_of(room, shown), WIDEST[shown.layer], told)
+        if not self.nights_shown:
+            self._show_layers(room, shown.layer)
+            self.legend.show_items(legend_of(shown))
+        if not self.front.every:
+            self.lines.show_words(NO_TUB)
+
+    def show_tub(
+        self,
+        room: Room,
+        shown: LayerShown,
+        at: At | None,
+        chosen: DueRow | None,
+        causes: Mapping[str, PlaceCause],
+    ) -> None:
+        """The frame round the tub *at*, and its three lines."""
+        self.front.choose(at)
+        if at is None:
+            self.lines.show_words(NO_TUB if not self.front.every else NOTHING)
+            return
+        row = room.racks[at.rack].rows[at.row]
+        tub, told = row.tubs[at.tub], shown.racks[at.rack][at.row][at.tub]
+        face = FACES[shown.layer][told.state]
+        self.lines.show_words(lines_of(room, row, tub, told, face, chosen, causes))
+        self._mark(chosen)
+
+    def show_nights(self, strip: Strip, chosen: DueRow | None) -> None:
+        """The refusal strip in place of the fronts."""
+        self._strip_of = strip
+        self.strip.show_picture(picture_of(strip))
+        self._stack.setCurrentWidget(self.strip)
+        self.head.show_layers("Refusals", (), head_words(strip))
+        self.legend.show_items(strip_legend(strip))
+        self._mark(chosen)
+
+    def show_fronts(self, room: Room, shown: LayerShown) -> None:
+        """Back from the nights to the fronts."""
+        self._stack.setCurrentWidget(self.front)
+        self.show_room(room, shown)
+
+    def _show_layers(self, room: Room, shown: Layer) -> None:
+        keys = [
+            LayerKey(key=str(number), name=layer.value, shown=layer is shown)
+            for number, layer in enumerate(LAYERS, start=1)
+        ]
+        self.head.show_layers("Racks", keys, how_many(room))
+
+    def _mark(self, chosen: DueRow | None) -> None:
+        """The same animal in the strip."""
+        if self._strip_of is None or not self.nights_shown:
+            return
+        wanted = chosen.animal.animal if chosen else None
+        found = (
+            (block, line)
+            for block, row in enumerate(self._strip_of.rows)
+            for line, each in enumerate(row.animals)
+            if each.animal.animal == wanted
+        )
+        self.strip.choose(next(found, None))

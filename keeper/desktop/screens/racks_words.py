@@ -1,0 +1,197 @@
+"""A room in words and fronts: what each tub says, the legend, and the chosen tub in three lines."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+
+from keeper.actions.due_board import DueRow
+from keeper.actions.rack_heat import PlaceHeat
+from keeper.actions.rack_layers import LayerShown, Shown
+from keeper.actions.racks import Rack, RackRow, RackTub, Room, names_of
+from keeper.actions.racks_desk import PlaceCause
+from keeper.desktop.widgets.rack_faces import FACES, RackFace
+from keeper.desktop.widgets.rack_legend import LegendItem
+from keeper.desktop.widgets.rack_paint import FrontRack, FrontRow, FrontTub
+from keeper.desktop.widgets.tub_lines import TubWords
+from keeper.husbandry.animal import Sex
+from keeper.husbandry.now import AnimalNow
+from keeper.reports.figures import age, celsius, day
+from keeper.reports.words import because_text, word
+
+_MANY = {
+    "hatchling": "hatchlings",
+    "juvenile": "juveniles",
+    "subadult": "subadults",
+    "adult": "adults",
+}
+_LEGEND_MOST = 8
+_GENERAL = frozenset({"recent move, cleaning or season"})
+_TOLD_BY_HEAT = _GENERAL | {"heat is out of limits there", "too cold", "too hot", "read once"}
+_HER = {Sex.FEMALE: "her", Sex.MALE: "him", Sex.UNKNOWN: "it"}
+
+
+def fronts_of(room: Room, shown: LayerShown) -> tuple[FrontRack, ...]:
+    """The racks as they are drawn in one layer."""
+    faces = FACES[shown.layer]
+    return tuple(
+        FrontRack(
+            letter=rack.letter,
+            about=about_rack(rack),
+            rows=tuple(_row(row, tubs, faces) for row, tubs in zip(rack.rows, told, strict=True)),
+        )
+        for rack, told in zip(room.racks, shown.racks, strict=True)
+    )
+
+
+def about_rack(rack: Rack) -> str:
+    """Who lives in a rack, in short.
+
+    >>> about_rack(Rack(letter="", rows=()))
+    'elsewhere, in no rack'
+    """
+    if not rack.letter:
+        return "elsewhere, in no rack"
+    return " and ".join(_MANY[stage.value] for stage in rack.stages)
+
+
+def how_many(room: Room) -> str:
+    """Tubs, animals and empty tubs of the whole room."""
+    tubs = list(room.tubs())
+    animals, empty = sum(len(tub.living) for tub in tubs), sum(not tub.living for tub in tubs)
+    return f"{_count(len(tubs), 'tub')}   {_count(animals, 'animal')}   {empty} empty"
+
+
+def room_told(room: Room, shown: LayerShown) -> str:
+    """What the picture shows, for a screen reader; the tubs are read one by one."""
+    racks = ", ".join(f"{r.letter} with {_count(len(r.rows), 'row')}" for r in room.racks)
+    return f"racks by {shown.layer}: {racks}"
+
+
+def legend_of(shown: LayerShown) -> list[LegendItem]:
+    """Each state of the layer with its count; of many states those that are on the page."""
+    counts, faces = shown.counts(), FACES[shown.layer]
+    sample = _samples(shown)
+    crowded = len(faces) > _LEGEND_MOST
+    return [
+        LegendItem(
+            look=face.look,
+            letter=face.letter,
+            words=face.words,
+            count=str(counts[state]),
+            figure=sample.get(state, ""),
+            note=face.note,
+        )
+        for state, face in faces.items()
+        if counts[state] or not crowded
+    ]
+
+
+def tub_words(tub: RackTub, face: RackFace, figure: str) -> str:
+    """A tub as one sentence for a screen reader."""
+    who = " and ".join(name_of(living.animal) for living in tub.living)
+    shares = "share" if len(tub.living) > 1 else ""
+    state = f"{face.words} {figure}".strip()
+    return ", ".join(part for part in (tub.name, who, shares, state) if part)
+
+
+def lines_of(
+    room: Room,
+    row: RackRow,
+    tub: RackTub,
+    shown: Shown,
+    face: RackFace,
+    chosen: DueRow | None,
+    causes: Mapping[str, PlaceCause],
+) -> TubWords:
+    """The chosen tub in three lines."""
+    verdict = " ".join(part for part in (face.letter, shown.figure) if part) or face.words
+    cause = next((causes[name] for name in names_of(tub.name)[1:] if name in causes), None)
+    first = cause_words(cause, row.heat) if cause else ""
+    if chosen is None:
+        return TubWords(
+            place=tub.name,
+            name="",
+            who=face.words if not tub.living else "",
+            verdict=verdict,
+            reason=because_text(shown.because),
+            row=first,
+            keys="arrows walk the racks   X exchanges tubs   R refusals",
+        )
+    animal = chosen.animal
+    her = _HER[animal.sex]
+    return TubWords(
+        place=tub.name,
+        name=name_of(animal),
+        who="   ".join(_who(room, tub, animal)),
+        verdict=verdict,
+        reason=because_text(shown.because, animal.sex) or face.words,
+        row=first,
+        keys=f"Enter opens {her}   M moves {her}   X exchanges   R refusals",
+    )
+
+
+def cause_words(cause: PlaceCause, heat: PlaceHeat | None) -> str:
+    """What the watch says of a row; its hot end in full takes the place of shorter tellings."""
+    out = heat if heat is not None and heat.state != "within" else None
+    left_out = _TOLD_BY_HEAT if out else _GENERAL
+    told = because_text(why for why in cause.because if why.why not in left_out)
+    if out is None:
+        return told
+    wanted = f"{out.low_c:g}–{celsius(out.high_c)}"
+    return f"hot end {celsius(out.temp_c)} on {day(out.on, on=out.on)}, wanted {wanted}. {told}"
+
+
+def name_of(animal: AnimalNow) -> str:
+    return animal.name or animal.code
+
+
+def _row(row: RackRow, told: Sequence[Shown], faces: Mapping[str, RackFace]) -> FrontRow:
+    heat = row.heat
+    return FrontRow(
+        number=str(row.number) if row.number else "",
+        tubs=tuple(_tub(tub, shown, faces) for tub, shown in zip(row.tubs, told, strict=True)),
+        heat=_heat_figure(heat) if heat else "",
+        out=heat is not None and heat.fresh and heat.out_of_range,
+    )
+
+
+def _heat_figure(heat: PlaceHeat) -> str:
+    return f"{heat.temp_c:.1f}" if heat.fresh else f"({heat.temp_c:.1f})"
+
+
+def _tub(tub: RackTub, shown: Shown, faces: Mapping[str, RackFace]) -> FrontTub:
+    face = faces[shown.state]
+    return FrontTub(
+        face=face,
+        figure=shown.figure,
+        words=tub_words(tub, face, shown.figure),
+        shared=len(tub.living) > 1,
+    )
+
+
+def _samples(shown: LayerShown) -> dict[str, str]:
+    """A figure that is on the page for each state that has one."""
+    found: dict[str, str] = {}
+    for rack in shown.racks:
+        for row in rack:
+            for tub in row:
+                if tub.figure:
+                    found.setdefault(tub.state, tub.figure)
+    return found
+
+
+def _who(room: Room, tub: RackTub, animal: AnimalNow) -> Iterator[str]:
+    sex = "sex not known" if animal.sex is Sex.UNKNOWN else word(animal.sex)
+    yield f"{sex}, {word(animal.sexed_by)}" if animal.sexed_by else sex
+    profile = room.profiles[animal.animal]
+    yield ", ".join(part for part in (profile.english, animal.line) if part)
+    days = animal.age_days(room.on)
+    if days is not None and days >= 0:
+        yield age(days)
+    others = [name_of(each.animal) for each in tub.living if each.animal is not animal]
+    if others:
+        yield f"shares with {' and '.join(others)}: Space tells of the next"
+
+
+def _count(number: int, noun: str) -> str:
+    return f"{number:,} {noun}" if number == 1 else f"{number:,} {noun}s"
