@@ -50,14 +50,6 @@ class Spread:
         """Log error not exceeded with probability *level*."""
         return _quantile(self.log_error, self.worth, level)
 
-    def beyond(self, log_error: float) -> "Spread | None":
-        """What is left when the error is known to exceed a value; None if nothing is."""
-        later = self.log_error > log_error
-        left = float(self.worth[later].sum())
-        if not left > 0:
-            return None
-        return Spread(self.log_error[later], self.reached[later], self.worth[later] / left)
-
 
 def spread(errors: Errors, days: float, age: float) -> Spread:
     """Errors to expect of a forecast over so many days, made at an age in record lengths."""

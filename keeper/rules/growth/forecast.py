@@ -45,8 +45,9 @@ def forecast(
 ) -> Forecast:
     """Forecast the age at *target_g* from weighings as (age in days, empty weight in grams).
 
-    *now_age_days* is the age today, if later than the last weighing: no forecast lies before
-    it. A weighing that the animal's others speak strongly against is left out.
+    *now_age_days* is the age today, if later than the last weighing: a day before it becomes
+    today, for nobody has looked since. A weighing that the animal's others speak strongly
+    against is left out.
 
     Raises:
         ValueError: a weight or the target not above 0 g, an age below 0, or a level that is
@@ -72,25 +73,22 @@ def forecast(
 def _ages(
     population: Population, record: History, target: float, level: float, now: float, seed: int
 ) -> tuple[float, float, float | None]:
-    """Median, low and high age; given that the weight is not reached before *now*."""
+    """Median, low and high age, none before *now*.
+
+    That no weighing since shows the weight does not say that it is not reached: days before
+    now become now.
+    """
     skill = population.skill(len(record))
     answer = population.answers(Question(record, target), seed)
     days = expected_days(answer, skill.coefficients)
     last = float(record.age_days[-1])
     likely = spread(skill.errors, days, last / population.span_days)
-    middle = 0.0
-    if now > last:
-        since = float(np.log((now - last) / days))
-        left = likely.beyond(since)
-        if left is None:  # later than any animal ever was: nothing to go by but that
-            return now, now, None
-        likely, middle = left, max(0.0, left.high(0.5))
     low, high = (
         last + days * float(np.exp(error))
         for error in (likely.low((1 - level) / 2), likely.high((1 + level) / 2))
     )
     horizon = now + HORIZON_SPANS * population.span_days
-    point = min(max(last + days * float(np.exp(middle)), now), horizon)
+    point = min(max(last + days, now), horizon)
     return point, min(max(low, now), point), max(high, point) if high < horizon else None
 
 
