@@ -1,12 +1,14 @@
 """The watch: what needs a look on a day, worst first, and the cause before its symptoms."""
 
 from collections import defaultdict
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
-from datetime import date, datetime, time, timedelta
+from datetime import date, datetime, timedelta
 from statistics import median
 
+from keeper.actions.bodies import compared, measures_of
 from keeper.actions.due_board import E, empty_now_g
+from keeper.actions.heat_readings import house_heat
 from keeper.actions.holds_ever import holds_ever
 from keeper.actions.keeping import Keeping, Written, animals_on
 from keeper.actions.life import EATEN, empties, expected_on
@@ -14,8 +16,8 @@ from keeper.actions.noting import note
 from keeper.actions.own_growth import OwnGrowth
 from keeper.husbandry.animal import AnimalId, Sex, Stage
 from keeper.husbandry.events import (
-    Heat,
     HoldSet,
+    Measured,
     Offer,
     Remark,
     Result,
@@ -25,7 +27,6 @@ from keeper.husbandry.events import (
     Weighing,
 )
 from keeper.husbandry.now import AnimalNow
-from keeper.husbandry.place import place_of
 from keeper.husbandry.profile import SpeciesProfile
 from keeper.husbandry.when import at_instant
 from keeper.rules.alerts import watch
@@ -36,7 +37,6 @@ from keeper.rules.causes import (
     heat_at_groups,
     humidity_causes,
 )
-from keeper.rules.heat import ColdAfterFeeding, HeatVerdict, cold_after_feeding, heat_verdicts
 from keeper.rules.holds import excused, holds_of, holds_on
 from keeper.rules.refusals import counted_refusals
 from keeper.rules.sheds import shed_clock
@@ -46,7 +46,6 @@ from keeper.store import reading
 
 _OFFERS, _SIGNS, _WEIGHINGS, _FEW = 30, 24, 16, 6
 _REMARKS_OF = timedelta(days=14)
-_HEAT_OF = timedelta(days=2)
 _NIGHTS_OF = timedelta(days=7)
 _HATCH_WEIGHT_OF = timedelta(days=14)
 _HELD_AGAINST_SIBLINGS = frozenset({Stage.HATCHLING, Stage.JUVENILE})
@@ -68,6 +67,7 @@ class _Pages:
     snoozes: Mapping[AnimalId, Sequence[Snooze]]
     holds_ever: Mapping[AnimalId, Sequence[HoldSet]]
     holds: Mapping[AnimalId, Sequence[HoldSet]]
+    measures: Mapping[AnimalId, Sequence[Measured]]
 
 
 def watch_lines(keeping: Keeping, on: date) -> tuple[WatchLine, ...]:
@@ -80,6 +80,7 @@ def watch_lines(keeping: Keeping, on: date) -> tuple[WatchLine, ...]:
     facts = [
         _facts(row, growth.profile(row), pages, clutches.get(_siblings(row)), on) for row in rows
     ]
+    facts = compared(facts, on)
     return watch(facts, _house(keeping, rows, pages, on), on)
 
 
@@ -112,6 +113,7 @@ def _pages(keeping: Keeping, animals: Sequence[AnimalId], on: date) -> _Pages:
         snoozes=newest(Snooze, _FEW),
         holds_ever=holds_ever(keeping, animals, on),
         holds=reading.open_holds(keeping.book, on),
+        measures=measures_of(keeping, on),
     )
 
 
@@ -139,6 +141,7 @@ def _facts(
         signs=signs,
         remarks=[r for r in pages.remarks[key] if on - r.happened.day <= _REMARKS_OF],
         snoozes=pages.snoozes[key],
+        measures=pages.measures.get(key, ()),
     )
 
 
@@ -168,72 +171,19 @@ def _clutch_medians(
 
 
 def _house(keeping: Keeping, rows: Sequence[AnimalNow], pages: _Pages, on: date) -> HouseFacts:
-    readings = reading.on_days(keeping.book, Heat, on - _HEAT_OF, on)
-    now_at = min(keeping.now(), _end_of(on, keeping))
-    verdicts = _by_place(keeping, rows, readings, lambda r, p: heat_verdicts(r, p, now_at))
-    heat = [verdict for found in verdicts.values() for verdict in found]
+    def fed(row: AnimalNow) -> list[datetime]:
+        return [o.happened.at for o in pages.offers[row.animal][-2:] if o.result in EATEN]
+
+    heat = house_heat(keeping, rows, fed, on)
     return HouseFacts(
         causes=(
-            *causes(_counted_offers(keeping, rows, pages, on), heat_at_groups(heat)),
+            *causes(_counted_offers(keeping, rows, pages, on), heat_at_groups(heat.verdicts)),
             *humidity_causes(_bad_sheds(rows, pages), on),
         ),
-        heat=heat,
-        cold_after_feeding=_cold_after_feeding(keeping, rows, pages, readings, now_at),
+        heat=heat.verdicts,
+        cold_after_feeding=heat.cold,
+        faults=heat.faults,
     )
-
-
-def _by_place(
-    keeping: Keeping,
-    rows: Sequence[AnimalNow],
-    readings: Sequence[Heat],
-    judge: Callable[[Sequence[Heat], SpeciesProfile], Sequence[HeatVerdict]],
-) -> dict[str, Sequence[HeatVerdict]]:
-    """Each place judged by the profile of those who live there."""
-    places: dict[str, list[Heat]] = defaultdict(list)
-    for each in readings:
-        places[each.place].append(each)
-    return {
-        place: judge(found, keeping.profile(_living_at(place, rows)[0]))
-        for place, found in places.items()
-        if _living_at(place, rows)
-    }
-
-
-def _living_at(place: str, rows: Iterable[AnimalNow]) -> list[AnimalNow]:
-    """Animals of the tub, row (``B3``) or rack (``B``) that *place* names."""
-    return [row for row in rows if place in _names_of(row.place)]
-
-
-def _names_of(written: str | None) -> tuple[str, ...]:
-    place = place_of(written or "")
-    if place is None:
-        return (written,) if written else ()
-    return (written or "", str(place), f"{place.rack}{place.row}", place.rack)
-
-
-def _cold_after_feeding(
-    keeping: Keeping,
-    rows: Sequence[AnimalNow],
-    pages: _Pages,
-    readings: Sequence[Heat],
-    now_at: datetime,
-) -> list[ColdAfterFeeding]:
-    found = []
-    for place in sorted({each.place for each in readings}):
-        living = _living_at(place, rows)
-        if not living:
-            continue
-        fed = [
-            (row.animal, offer.happened.at)
-            for row in living
-            for offer in pages.offers[row.animal][-2:]
-            if offer.result in EATEN
-        ]
-        here = [each for each in readings if each.place == place]
-        cold = cold_after_feeding(here, fed, keeping.profile(living[0]), now_at)
-        if cold is not None:
-            found.append(cold)
-    return found
 
 
 def _counted_offers(
@@ -279,7 +229,3 @@ def _bad_sheds(rows: Iterable[AnimalNow], pages: _Pages) -> list[BadShed]:
         for sign in pages.signs[row.animal]
         if sign.quality is not None and sign.quality is not ShedQuality.WHOLE
     ]
-
-
-def _end_of(day: date, keeping: Keeping) -> datetime:
-    return datetime.combine(day, time.max, keeping.now().tzinfo)

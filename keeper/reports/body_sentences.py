@@ -57,6 +57,39 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
         "Reserves last about {reserve_days:days} after hatching on {hatched_on:day}:"
         " until {on:day}."
     ),
+    # too fast, fat, mixed up
+    "above her kind": (
+        "{weight_g:g} at {centile:centile} for {a_sex} of {her} age, above p{limit_centile:n};"
+        " the median is {median_g:g} (own {own_percent:percent}, {own_animals:animals}, else"
+        " {basis:basis}).",
+        "{weight_g:g} at {centile:centile} for {a_sex} of {her} age, above p{limit_centile:n};"
+        " the median is {median_g:g} ({basis:basis}).",
+    ),
+    "much prey": (
+        "Ate {prey_g:g} in {days:days}, {percent:percent} of {her} weight a week; more than"
+        " {limit_percent:percent} a week fattens after half a year."
+    ),
+    "a frame not ready": "Weight runs ahead of the frame: do not breed on weight alone.",
+    "heavier and no longer": (
+        "{percent:percent} heavier in {days:days} and no longer than on {since:day}"
+        " ({svl_cm:cm} snout to vent; limit {limit_percent:percent})."
+    ),
+    "body score is high": (
+        "Body score {score:tenth} on {scored_on:day}; from {limit_score:n} of 5 on it is fat."
+    ),
+    "less or smaller prey": "Smaller or fewer prey; never a fast.",
+    "body condition": (
+        "Body condition: {weight_g:g} at {svl_cm:cm} on {measured_on:day} is {percent:percent}"
+        " of usual, {scaled_g:g} scaled to {length_cm:cm} ({animals:animals} measured)."
+    ),
+    "may have been swapped": (
+        "May have been swapped with {other} in {place} between {after:day} and {on:day}:"
+        " {weight_g:g} where {own_g:g} was to be expected here and {other_g:g} of {other}"
+        " (by chance {chance:chance})."
+    ),
+    "look at both animals": (
+        "Look at both for sex, markings and marks on their papers before more is written."
+    ),
     # sheds
     "nothing written since": (
         "Nothing written for {days:days}, since {last_on:day}; more than {most:days}"

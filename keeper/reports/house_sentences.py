@@ -147,4 +147,11 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
     "ends with a weight": "Ends with a weight.",
     "ends with a weight in the expected span": "Ends with a weight in the expected span.",
     "ends with a gain": "Ends with a gain.",
+    "ends with a weight or prey under the limit": "Ends with a weight or prey under the limit.",
+    "ends with a length or score that says otherwise": (
+        "Ends with a length or a body score that says otherwise."
+    ),
+    "ends with weights that fit their own curves": (
+        "Ends with weights that fit their own curves again."
+    ),
 }

@@ -9,6 +9,7 @@ from keeper.husbandry.events import Snooze
 from keeper.husbandry.place import walking_key
 from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
 from keeper.husbandry.reasons import Reason, because
+from keeper.rules.watch_body import body_signals
 from keeper.rules.watch_care import care_signals
 from keeper.rules.watch_facts import (
     URGENCY,
@@ -55,7 +56,10 @@ WORST_KINDS = (
     "mites",
     "refusals",
     "not eaten for long",
+    "possible swap",
+    "fed too fast",
     "weight stall",
+    "getting fat",
     "opaque too long",
     "cleared too long",
     "first shed overdue",
@@ -133,6 +137,7 @@ def _signals(facts: WatchFacts, today: date) -> Iterable[Signal]:
     yield from weight_signals(facts, today)
     yield from food_signals(facts, today)
     yield from care_signals(facts, today)
+    yield from body_signals(facts, today)
 
 
 def _put_aside(kind: str, snoozes: Iterable[Snooze], today: date) -> bool:

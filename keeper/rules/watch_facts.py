@@ -7,7 +7,7 @@ from enum import StrEnum
 from typing import Literal
 
 from keeper.husbandry.animal import AnimalId, Stage
-from keeper.husbandry.events import HoldKind, Remark, ShedSign, Snooze
+from keeper.husbandry.events import HoldKind, Measured, Remark, ShedSign, Snooze
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import SpeciesProfile
 from keeper.husbandry.reasons import Reason
@@ -18,6 +18,7 @@ from keeper.rules.holds import Hold
 from keeper.rules.refusals import CountedRefusals
 from keeper.rules.sensors import SensorFault
 from keeper.rules.sheds import ShedClock
+from keeper.rules.swaps import Swap
 from keeper.rules.weights import Empty, Meal
 
 
@@ -74,6 +75,8 @@ class WatchFacts:
     expected: for the day of the last weighing, not for today.
     refusals: None while nobody counted; the state row then says whether there are any.
     snoozes: all of the animal's, also those that are over. remarks: of the last fortnight.
+    measures: every length and body score, oldest first. condition: her weight for her length,
+    where one was measured. swap: whose curve her weights go on along, where not her own.
     """
 
     now: AnimalNow
@@ -90,6 +93,9 @@ class WatchFacts:
     signs: Sequence[ShedSign] = ()
     remarks: Sequence[Remark] = ()
     snoozes: Sequence[Snooze] = ()
+    measures: Sequence[Measured] = ()
+    condition: Reason | None = None
+    swap: Swap | None = None
 
     def held(self, *kinds: HoldKind) -> bool:
         """Whether a hold of one of *kinds* is in force."""

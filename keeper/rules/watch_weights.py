@@ -93,8 +93,9 @@ def _losing(facts: WatchFacts, today: date) -> Signal | None:
         return None
     eating = losing_while_eating(facts.empties, facts.meals, *figures)
     if eating is None or isinstance(eating, CannotTell):
-        return _loss_signal("weight loss", _SEVERITY[lost.step], lost.because, lost.since, same_day)
-    reasons = (*eating.because, because("isolate"))
+        reasons = (*lost.because, *_condition(facts))
+        return _loss_signal("weight loss", _SEVERITY[lost.step], reasons, lost.since, same_day)
+    reasons = (*eating.because, because("isolate"), *_condition(facts))
     since = now.clutch_on if eating.since < (now.clutch_on or date.min) else eating.since
     return _loss_signal("losing while eating", Severity.TODAY, reasons, since, same_day)
 
@@ -130,11 +131,16 @@ def _under(facts: WatchFacts) -> Signal | None:
     return Signal(
         kind="under expectation",
         severity=Severity.THIS_WEEK,
-        because=under.because,
+        because=(*under.because, *_condition(facts)),
         family="weight",
         since=weighed_on,
         ends=because("ends with a weight in the expected span"),
     )
+
+
+def _condition(facts: WatchFacts) -> tuple[Reason, ...]:
+    """Weight for length, shown beside; it decides nothing: the starved may still lengthen."""
+    return (facts.condition,) if facts.condition is not None else ()
 
 
 def _last_empty(facts: WatchFacts) -> float | None:

@@ -6,8 +6,23 @@ Journal of Herpetology 51 (2017) 118-126 (pages from memory).
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from datetime import date
 from math import exp, log
 from statistics import fmean, stdev
+
+from keeper.husbandry.animal import AnimalId
+from keeper.husbandry.reasons import Reason, because
+
+WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
+    (
+        "body condition",
+        ("percent", "scaled_g", "length_cm", "weight_g", "svl_cm", "measured_on", "animals"),
+    ),
+)
+"""Every reason of this module with the figures it carries."""
+
+LEAST_ANIMALS = 8
+"""Animals of a kind from which a line is drawn: a choice of the method."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -18,6 +33,41 @@ class LengthMassLine:
     intercept: float  # natural log of grams at a length of 1 cm
     mean_length_cm: float
     animals: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Body:
+    """One animal's newest length, and its empty weight near that day."""
+
+    animal: AnimalId
+    on: date
+    svl_cm: float
+    mass_g: float
+
+
+def conditions(bodies: Sequence[Body]) -> dict[AnimalId, Reason]:
+    """How each of a kind stands to the line through all of them, as a reason to be shown.
+
+    Nothing while fewer than eight were measured, or while all are of one length.
+    """
+    lengths, masses = [body.svl_cm for body in bodies], [body.mass_g for body in bodies]
+    if len(bodies) < LEAST_ANIMALS or not stdev(lengths) > 0:
+        return {}
+    line = length_mass_line(lengths, masses)
+    return {body.animal: _condition(line, body) for body in bodies}
+
+
+def _condition(line: LengthMassLine, body: Body) -> Reason:
+    return because(
+        "body condition",
+        percent=round(100 * body.mass_g / usual_mass_g(line, body.svl_cm)),
+        scaled_g=round(scaled_mass_g(line, body.svl_cm, body.mass_g), 1),
+        length_cm=round(line.mean_length_cm, 1),
+        weight_g=round(body.mass_g, 1),
+        svl_cm=body.svl_cm,
+        measured_on=body.on,
+        animals=line.animals,
+    )
 
 
 def length_mass_line(lengths_cm: Sequence[float], masses_g: Sequence[float]) -> LengthMassLine:
