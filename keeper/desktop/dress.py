@@ -42,6 +42,7 @@ QMenu::item:disabled { color: $ink3; }
 QMenu::separator { height: 1px; background: $hair; margin: 0.3em 0.6em; }
 QScrollBar:vertical { background: $ground; width: 8px; margin: 0; }
 QScrollBar::handle:vertical { background: $line; min-height: 2em; }
+QScrollBar::handle:vertical:disabled { background: $ground; }
 QScrollBar::add-line:vertical, QScrollBar::sub-line:vertical { height: 0; }
 QScrollBar::add-page:vertical, QScrollBar::sub-page:vertical { background: $ground; }
 QToolTip { background: $sheet; color: $ink; border: 1px solid $line; }

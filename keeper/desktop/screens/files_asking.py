@@ -11,12 +11,18 @@ from PySide6.QtWidgets import QCompleter, QFileSystemModel
 from keeper.actions.taking_in import TakenIn
 from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.widgets.asking_line import AskingLine
+from keeper.reports.figures import counted
 
 SHOWN_FAULTS = 12
 FILES = (
     "Two CSV files. Animals: animal,species,sex,hatched,place. "
     "Diary: animal,date,what,grams,note, where what is one of fed, refused, regurgitated, "
     "weighed, dull, opaque, cleared, shed. Nothing is written before you have seen the count."
+)
+ANIMALS, ENTRIES, ROWS = (
+    counted("animal", "animals"),
+    counted("entry", "entries"),
+    counted("row", "rows"),
 )
 Paths = tuple[Path | None, Path | None]
 
@@ -68,7 +74,7 @@ class FilesAsking:
             self._say(said(refusal))
             return True
         if not taken.faults and (taken.animals or taken.entries):
-            counts = f"{taken.animals} animals and {taken.entries} entries"
+            counts = f"{ANIMALS(taken.animals)} and {ENTRIES(taken.entries)}"
             self._say(f"The files hold {counts}; nothing is written yet.{_held(taken)}")
             self._agreed((self._animals, diary), counts)
             return False
@@ -107,4 +113,7 @@ def complete_paths(asking: AskingLine) -> None:
 
 
 def _held(taken: TakenIn) -> str:
-    return f" {taken.skipped} rows stand in the book already." if taken.skipped else ""
+    if not taken.skipped:
+        return ""
+    stand = "stands" if taken.skipped == 1 else "stand"
+    return f" {ROWS(taken.skipped)} {stand} in the book already."

@@ -14,7 +14,7 @@ from keeper.desktop.widgets.watch_detail import DetailFace, TriedFace, TubFace
 from keeper.husbandry.animal import Sex
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.reasons import Reason
-from keeper.reports.figures import GAP, celsius, day, days, number, span
+from keeper.reports.figures import GAP, celsius, counted, day, days, number, span
 from keeper.reports.words import sentence, word_of
 
 S = TileState
@@ -39,6 +39,7 @@ KEYS = (
     ("Z", "put aside: a reason and an end"),
     ("D", "done: what was found"),
 )
+_ANIMALS, _ROWS = counted("animal", "animals"), counted("row", "rows")
 _MEMBERS_SHOWN = 6
 _STRONG = ("fits", "look first", "not read")
 
@@ -63,8 +64,8 @@ def counts_of(board: WatchBoard) -> dict[TileState, int]:
 
 def looked_at(board: WatchBoard) -> str:
     """What the list rests on, in a few words."""
-    heat = f"heat read lately in {board.rows_read} of {board.rows} rows"
-    return f"{board.animals} animals looked at; {heat}"
+    heat = f"heat read lately in {board.rows_read} of {_ROWS(board.rows)}"
+    return f"{_ANIMALS(board.animals)} looked at; {heat}"
 
 
 def nothing_words(board: WatchBoard) -> str:
@@ -72,9 +73,9 @@ def nothing_words(board: WatchBoard) -> str:
     unread = board.rows - board.rows_read
     lines = [
         "Nothing needs a look.",
-        f"Looked at: {board.animals} animals, by their weights, meals, refusals, sheds, holds and"
+        f"Looked at: {_ANIMALS(board.animals)}, by their weights, meals, refusals, sheds, holds and"
         " remarks.",
-        f"Hot ends read in the last two days: {board.rows_read} of {board.rows} rows of tubs.",
+        f"Hot ends read in the last two days: {board.rows_read} of {_ROWS(board.rows)} of tubs.",
     ]
     if unread:
         lines.append(f"Of the heat in the other {unread} it cannot tell.")

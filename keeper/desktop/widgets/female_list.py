@@ -59,6 +59,8 @@ class FemaleList(QListView):
         self.setResizeMode(QListView.ResizeMode.Adjust)
         self.setFrameShape(QListView.Shape.NoFrame)
         self._look = look
+        bar = self.verticalScrollBar()
+        bar.rangeChanged.connect(lambda _, most: bar.setEnabled(most > 0))
         look.changed.connect(self._fit)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
