@@ -1,0 +1,228 @@
+"""What temperatures say of the house: typed readings and packed ones of probes, judged together.
+
+A source is one hand or one probe at one place and zone. Of several sources there the one read
+last speaks, with those read within the hour before it; of what they say the worst is kept.
+A probe that cannot be believed is a fault of its own and says nothing of heat.
+"""
+
+from collections import defaultdict
+from collections.abc import Callable, Collection, Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from datetime import date, datetime, time, timedelta
+
+from keeper.actions.keeping import Keeping
+from keeper.husbandry.animal import AnimalId
+from keeper.husbandry.events import Heat, ProbePlaced, Zone
+from keeper.husbandry.now import AnimalNow
+from keeper.husbandry.place import place_of
+from keeper.husbandry.when import at_instant
+from keeper.rules.heat import ColdAfterFeeding, HeatVerdict, cold_after_feeding, heat_verdicts
+from keeper.rules.sensors import CLOSE_MINUTES, SensorFault, sensor_fault
+from keeper.store import reading, readings
+
+WATCHED = timedelta(days=2)
+
+INCUBATOR_LIMITS = "incubator limits"
+"""Setting: the lowest and the highest degrees of the incubator, as ``27,30.5``."""
+
+_URGENCY = {"now": 0, "today": 1, "noted": 2}
+_ROOMY = (Zone.ROOM, Zone.INCUBATOR)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Source:
+    """Readings of one hand or one probe at one place and zone, oldest first, at least one."""
+
+    place: str
+    zone: Zone
+    probe: str | None
+    readings: tuple[Heat, ...]
+
+    @property
+    def last_at(self) -> datetime:
+        return self.readings[-1].happened.at
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HouseHeat:
+    """One verdict for each place and zone, animals in danger, probes that cannot be believed."""
+
+    verdicts: tuple[HeatVerdict, ...]
+    cold: tuple[ColdAfterFeeding, ...]
+    faults: tuple[SensorFault, ...]
+
+
+Fed = Callable[[AnimalNow], Iterable[datetime]]
+"""When an animal was fed of late."""
+
+
+def house_heat(
+    keeping: Keeping,
+    rows: Sequence[AnimalNow],
+    fed: Fed,
+    on: date,
+    live: Collection[str] = (),
+) -> HouseHeat:
+    """What the last two days of readings say on *on*.
+
+    live: probes that are heard as they read, so that silence is a fault; a logger whose file
+    is taken in now and then is silent in between.
+    """
+    now_at = min(keeping.now(), _end_of(on, keeping))
+    sources = readings_for_watch(keeping, on)
+    faults, sound = [], []
+    for source in sources:
+        fault = _fault(source, now_at, live)
+        if fault is not None:
+            faults.append(fault)
+        if fault is None or fault.kind == "silent":
+            sound.append(source)
+    told = list(speaking(sound))
+    return HouseHeat(
+        verdicts=tuple(_verdicts(keeping, rows, told, now_at)),
+        cold=tuple(_cold(keeping, rows, told, fed, now_at)),
+        faults=tuple(faults),
+    )
+
+
+def readings_for_watch(keeping: Keeping, on: date, span: timedelta = WATCHED) -> tuple[Source, ...]:
+    """Every source of the time *span* up to the end of *on*, in order of place and zone."""
+    end = min(keeping.now(), _end_of(on, keeping))
+    begin = end - span
+    typed = reading.on_days(keeping.book, Heat, begin.date(), on)
+    groups: dict[tuple[str, Zone], list[Heat]] = defaultdict(list)
+    for each in typed:
+        if begin <= each.happened.at <= end:
+            groups[each.place, each.zone].append(each)
+    found = [
+        Source(
+            place=place,
+            zone=zone,
+            probe=None,
+            readings=tuple(sorted(group, key=lambda each: each.happened.at)),
+        )
+        for (place, zone), group in groups.items()
+    ]
+    found += _probed(keeping, begin, end)
+    return tuple(sorted(found, key=lambda s: (s.place, s.zone, s.probe or "")))
+
+
+def speaking(sources: Iterable[Source]) -> Iterator[Source]:
+    """Of each place and zone the source read last, and those read within the hour before it."""
+    groups: dict[tuple[str, Zone], list[Source]] = defaultdict(list)
+    for source in sources:
+        groups[source.place, source.zone].append(source)
+    for group in groups.values():
+        last = max(source.last_at for source in group)
+        yield from (s for s in group if last - s.last_at <= timedelta(minutes=CLOSE_MINUTES))
+
+
+def living_at(place: str, rows: Iterable[AnimalNow]) -> list[AnimalNow]:
+    """Animals of the tub, row (``B3``) or rack (``B``) that *place* names."""
+    return [row for row in rows if place in _names_of(row.place)]
+
+
+def incubator_limits(keeping: Keeping) -> tuple[float, float] | None:
+    """The keeper's own low and high of the incubator, None while they are not set."""
+    told = reading.settings(keeping.book).get(INCUBATOR_LIMITS)
+    if told is None:
+        return None
+    low, _, high = told.partition(",")
+    return float(low), float(high)
+
+
+def _verdicts(
+    keeping: Keeping, rows: Sequence[AnimalNow], sources: Sequence[Source], now_at: datetime
+) -> Iterator[HeatVerdict]:
+    """The worst that is said of each place and zone, by the profile of those who live there."""
+    limits = incubator_limits(keeping)
+    worst: dict[tuple[str, Zone], HeatVerdict] = {}
+    for source in sources:
+        living = living_at(source.place, rows) or (rows if source.zone in _ROOMY else [])
+        if not living or (source.zone is Zone.INCUBATOR and limits is None):
+            continue
+        profile = keeping.profile(living[0])
+        for verdict in heat_verdicts(source.readings, profile, now_at, incubator_c=limits):
+            before = worst.get((verdict.place, verdict.zone))
+            if before is None or _graver(verdict) < _graver(before):
+                worst[verdict.place, verdict.zone] = verdict
+    yield from worst.values()
+
+
+def _graver(verdict: HeatVerdict) -> tuple[int, int]:
+    states = ("too hot", "too cold", "within limits", "cannot tell")
+    return _URGENCY[verdict.urgency], states.index(verdict.state)
+
+
+def _cold(
+    keeping: Keeping,
+    rows: Sequence[AnimalNow],
+    sources: Sequence[Source],
+    fed: Fed,
+    now_at: datetime,
+) -> Iterator[ColdAfterFeeding]:
+    """One line for each place, by the source that was cold the longest."""
+    worst: dict[str, ColdAfterFeeding] = {}
+    for source in sources:
+        living = living_at(source.place, rows)
+        meals: list[tuple[AnimalId, datetime]] = [(r.animal, at) for r in living for at in fed(r)]
+        if source.zone is not Zone.HOT or not meals:
+            continue
+        cold = cold_after_feeding(source.readings, meals, keeping.profile(living[0]), now_at)
+        if cold is None:
+            continue
+        before = worst.get(cold.place)
+        if before is None or (cold.hours or 0) > (before.hours or 0):
+            worst[cold.place] = cold
+    yield from worst.values()
+
+
+def _fault(source: Source, now_at: datetime, live: Collection[str]) -> SensorFault | None:
+    if source.probe is None:
+        return sensor_fault(source.readings, source.last_at)
+    return sensor_fault(source.readings, now_at if source.probe in live else source.last_at)
+
+
+def _probed(keeping: Keeping, begin: datetime, end: datetime) -> Iterator[Source]:
+    for probe, placings in readings.placings(keeping.book).items():
+        for placed, first, last in _hung(placings, begin, end):
+            found = tuple(_heat(keeping, probe, placed, first, last))
+            if found and placed.place is not None:
+                yield Source(place=placed.place, zone=placed.zone, probe=probe, readings=found)
+
+
+def _hung(
+    placings: Sequence[ProbePlaced], begin: datetime, end: datetime
+) -> Iterator[tuple[ProbePlaced, datetime, datetime]]:
+    """Where a probe hung from *begin* to *end*, and when."""
+    ends = [placed.happened.at for placed in placings[1:]]
+    for placed, until in zip(placings, [*ends, end], strict=True):
+        first, last = max(begin, placed.happened.at), min(end, until)
+        if placed.place is not None and first < last:
+            yield placed, first, last
+
+
+def _heat(
+    keeping: Keeping, probe: str, placed: ProbePlaced, first: datetime, last: datetime
+) -> Iterator[Heat]:
+    place, told = placed.place or "", f"probe {probe}"
+    for at, hundredths in readings.values_of(keeping.book, probe, first, last):
+        happened = at_instant(datetime.fromtimestamp(at, first.tzinfo))
+        yield Heat(
+            place=place,
+            happened=happened,
+            zone=placed.zone,
+            temp_c=hundredths / 100,
+            read_with=told,
+        )
+
+
+def _names_of(written: str | None) -> tuple[str, ...]:
+    place = place_of(written or "")
+    if place is None:
+        return (written,) if written else ()
+    return (written or "", str(place), f"{place.rack}{place.row}", place.rack)
+
+
+def _end_of(day: date, keeping: Keeping) -> datetime:
+    return datetime.combine(day, time.max, keeping.now().tzinfo)

@@ -1,0 +1,157 @@
+"""Packed readings: merged slot by slot, the last wins, and no batch is asked."""
+
+from datetime import UTC, datetime, timedelta
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from keeper.husbandry.events import ProbePlaced, Zone
+from keeper.husbandry.when import at_instant
+from keeper.store.backups import back_up, prove
+from keeper.store.checking import check
+from keeper.store.database import open_book
+from keeper.store.errors import ReadOnlyBook
+from keeper.store.readings import (
+    EMPTY,
+    PackedDay,
+    ReadFile,
+    filled,
+    hours_of,
+    last_at,
+    merge_days,
+    merged_slots,
+    packed,
+    placings,
+    read_file,
+    rolled_up,
+    values_of,
+)
+from tests.store.books import write
+
+DAY_ONE = 20_500
+BEGIN = datetime(1970, 1, 1, tzinfo=UTC) + timedelta(days=DAY_ONE)
+SLOTS_OF_A_DAY = st.dictionaries(st.integers(0, 287), st.integers(-4000, 8000), max_size=30)
+
+
+def a_day(values: dict[int, int], day: int = DAY_ONE, probe: str = "K1") -> PackedDay:
+    slots = packed(values)
+    return PackedDay(probe=probe, day=day, slots=slots, hours=rolled_up(slots))
+
+
+def a_file(**changed) -> ReadFile:
+    told = {"sha256": "ab", "read_as": "C", "name": "x.csv", "taken": BEGIN, "readings": 2}
+    return ReadFile(**(told | {"aside": 0} | changed))
+
+
+def test_a_later_reading_of_a_slot_takes_the_place_of_the_earlier(book):
+    merge_days(book, [a_day({0: 2150, 1: 2160})])
+    merge_days(book, [a_day({1: 2500, 2: 2600})])
+
+    told = [value for _, value in values_of(book, "K1", BEGIN, BEGIN + timedelta(days=1))]
+
+    assert told == [2150, 2500, 2600]
+
+
+def test_a_merged_day_has_the_roll_up_of_all_its_slots(book):
+    merge_days(book, [a_day({0: 2000, 1: 2100})])
+    merge_days(book, [a_day({2: 2500, 287: -150})])
+
+    first, last = hours_of(book, "K1", BEGIN, BEGIN + timedelta(days=1))
+
+    assert (first.low_c, first.high_c, first.mean_c) == (20.0, 25.0, 22.0)
+    assert (last.at, last.low_c) == (BEGIN + timedelta(hours=23), -1.5)
+
+
+def test_the_same_day_twice_in_one_go_is_merged(book):
+    merge_days(book, [a_day({0: 2000}), a_day({1: 2100})])
+
+    assert len(list(values_of(book, "K1", BEGIN, BEGIN + timedelta(days=1)))) == 2
+
+
+@given(before=SLOTS_OF_A_DAY, after=SLOTS_OF_A_DAY)
+def test_merging_is_the_union_in_which_the_later_wins(before, after):
+    assert filled(merged_slots(packed(before), packed(after))) == {**before, **after}
+
+
+@given(SLOTS_OF_A_DAY)
+def test_an_hour_without_readings_is_empty_and_the_others_hold_theirs(values):
+    told = memoryview(rolled_up(packed(values))).cast("h")
+    hours = {slot // 12 for slot in values}
+
+    assert [hour for hour in range(24) if told[hour] != EMPTY] == sorted(hours)
+    assert [hour for hour in range(24) if told[48 + hour] != EMPTY] == sorted(hours)
+    assert all(told[hour] <= told[48 + hour] <= told[24 + hour] for hour in hours)
+
+
+def test_only_what_lies_in_the_time_asked_for_is_given(book):
+    merge_days(book, [a_day({0: 1, 100: 2, 200: 3}), a_day({0: 4}, DAY_ONE + 1)])
+
+    asked = values_of(book, "K1", BEGIN + timedelta(hours=1), BEGIN + timedelta(days=1))
+
+    assert [value for _, value in asked] == [2, 3, 4]
+
+
+def test_the_last_reading_of_a_probe_is_known(book):
+    merge_days(book, [a_day({0: 1, 12: 2})])
+
+    assert last_at(book, "K1") == BEGIN + timedelta(hours=1)
+    assert last_at(book, "K2") is None
+
+
+def test_a_file_is_known_by_its_sha256_with_all_that_was_said_of_it(book):
+    merge_days(book, [a_day({0: 1})], a_file(aside=3))
+
+    assert read_file(book, "ab") == a_file(aside=3)
+    assert read_file(book, "cd") is None
+
+
+def test_of_a_file_read_in_two_ways_the_later_is_told(book):
+    merge_days(book, [a_day({0: 1})], a_file(read_as="F"))
+    merge_days(book, [a_day({0: 2})], a_file(read_as="C", taken=BEGIN + timedelta(hours=1)))
+
+    assert read_file(book, "ab").read_as == "C"
+
+
+def test_a_fault_half_way_leaves_no_reading_behind(book):
+    def days():
+        yield a_day({0: 1})
+        raise RuntimeError("cut")
+
+    with pytest.raises(RuntimeError, match="cut"):
+        merge_days(book, days(), a_file())
+
+    assert last_at(book, "K1") is None
+    assert read_file(book, "ab") is None
+
+
+def test_a_book_open_for_reading_takes_no_readings(book):
+    other = open_book(book.path, station="b", read_only=True)
+
+    with pytest.raises(ReadOnlyBook):
+        merge_days(other, [a_day({0: 1})])
+
+    other.close()
+
+
+def test_readings_are_in_the_backup_and_the_check_finds_nothing(book):
+    merge_days(book, [a_day({0: 1})], a_file())
+
+    backup = back_up(book, "readings")
+
+    assert prove(backup) == ()
+    assert check(book) == ()
+
+
+def test_where_a_probe_hung_is_told_in_the_order_of_time(book):
+    later, earlier = BEGIN + timedelta(days=2), BEGIN
+    for at, place in ((later, "B4"), (earlier, "B3")):
+        happened = at_instant(at)
+        write(book, ProbePlaced(happened=happened, probe="K1", zone=Zone.HOT, place=place))
+
+    assert [event.place for event in placings(book)["K1"]] == ["B3", "B4"]
+
+
+def test_a_probe_without_a_name_cannot_be_placed():
+    with pytest.raises(ValueError, match="needs a name"):
+        ProbePlaced(happened=at_instant(BEGIN), probe="", zone=Zone.HOT, place="B3")
