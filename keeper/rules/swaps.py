@@ -107,11 +107,13 @@ def swaps(trails: Sequence[Trail], today: date) -> dict[AnimalId, Swap]:
     """
     steps = [_steps(trail, today) for trail in trails]
     room = _scatter(step.z for each in steps for step in each)
+    first = {each[0].trail.now.animal: each[0] for each in steps if each}
     tests, found = 0, []
     for one, two in _met(trails, steps):
         tests += 1
         odds = _log_odds(one, two, room)
-        if odds > 0 and _still(one, two, room):
+        begun = (first[one.trail.now.animal], first[two.trail.now.animal])
+        if odds > 0 and _still(one, two, room) and _still(*begun, room):  # not put right since
             found.append(_Found(one, two, odds))
     sure = [each for each in found if each.log_odds >= log(tests / FALSE_ALARM)]
     told: dict[AnimalId, Swap] = {}
@@ -184,9 +186,9 @@ def _log_odds(one: _Step, two: _Step, room: float) -> float:
 
 
 def _still(one: _Step, two: _Step, room: float) -> bool:
-    """Whether the newest weights say so too: animals put right fit their own curves again."""
+    """Whether the newest weights fit the other's earlier ones better than their own."""
     own = [(step.trail, step.before, step.trail.weights[-1]) for step in (one, two)]
-    other = [(a[0], a[1], b[2]) for a, b in (own, reversed(own))]
+    other = [(a[0], a[1], b[2]) for a, b in zip(own, reversed(own), strict=True)]
     return sum(_fit(*each, room) for each in other) > sum(_fit(*each, room) for each in own)
 
 
