@@ -86,8 +86,8 @@ def unknown_sex(keeping: Keeping) -> int:
 
 
 def grown_g(age_days: float) -> float:
-    """What Wren weighs: 3.6 g at hatching, 42 g at 168 days, 78 g at 248."""
-    return 3.6 * math.exp(3.45 * (1 - math.exp(-age_days / 135)))
+    """What Wren weighs: 3.6 g at hatching, about 52 g at 168 days, 82 g at 248."""
+    return 3.6 * math.exp(3.62 * (1 - math.exp(-age_days / 125)))
 
 
 def _described(
@@ -143,7 +143,7 @@ def _wrens_life(key: int) -> Iterator[Event]:
         animal=key, happened=on_day(date(2026, 10, 3)), kind=RemarkKind.NOTE, text="calm in hand"
     )
     for on in _days(HATCHED, TODAY):
-        dip = 31.0 if not COLD[0] <= on <= COLD[1] else 25.6 + abs((on - COLD[0]).days - 3) * 0.6
+        dip = 31.0 if not COLD[0] <= on <= COLD[1] else 25.4 + abs((on - COLD[0]).days - 3) * 0.5
         sway = 0.35 * math.sin(on.toordinal() / 3.0)
         row = "A2" if on < date(2026, 5, 20) else "A5" if on < date(2026, 7, 21) else "B4"
         yield from _heat(row, on, round(dip + sway, 1), round(22.8 + sway, 1))

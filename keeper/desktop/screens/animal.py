@@ -4,17 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from datetime import date
+from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QKeySequence, QShowEvent
-from PySide6.QtWidgets import QApplication, QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from keeper.actions.animal_desk import AnimalDesk, Opened
 from keeper.actions.animal_page import AnimalPage
 from keeper.actions.day_of_life import day_of_life
 from keeper.actions.keeping import Keeping
-from keeper.actions.troubles import REFUSALS
+from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.background import Background, Worker
 from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
@@ -97,13 +98,13 @@ class AnimalScreen(QWidget):
             self.show_animal(row.animal)
 
     def close_down(self) -> None:
-        """Let go of the book in both threads; waits for a reckoning that runs."""
-        for worker, desk in zip((self._reader, self._reckoner), self._desks, strict=True):
-            worker.stop(desk.close)
+        """Let go of the book in both threads; no result arrives after this."""
+        self._turn += 1
+        _let_go((self._reader, self._reckoner), self._desks)
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
-        if self._stale:
+        if self._stale or (self._page and self._page.today != self._keeping.today):
             self._read(self._asked_for)
 
     # --- reading -----------------------------------------------------------------------------
@@ -153,7 +154,7 @@ class AnimalScreen(QWidget):
         """A refusal of the book is the keeper's to know; anything else is a fault of ours."""
         if not isinstance(error, REFUSALS):
             raise error
-        self._notices.refused.emit(str(error))
+        self._notices.refused.emit(said(error))
 
     def _changed(self) -> None:
         self._stale = True
@@ -194,7 +195,7 @@ class AnimalScreen(QWidget):
         try:
             self._open_line(make(self._page.animal, self.strip.view.cursor))
         except REFUSALS as refusal:
-            self._notices.refused.emit(str(refusal))
+            self._notices.refused.emit(said(refusal))
 
     def _find(self) -> None:
         self._open_line(Finding(self._everyone, self.show_animal))
@@ -222,7 +223,7 @@ class AnimalScreen(QWidget):
         try:
             written = self._asking.take(text)
         except REFUSALS as refusal:
-            self._notices.refused.emit(str(refusal))
+            self._notices.refused.emit(said(refusal))
             return
         self._leave()
         if written is not None:
@@ -280,9 +281,8 @@ class AnimalScreen(QWidget):
         self.line.left.connect(self._leave)
         for words, keys, slot in self._keys():
             self.addAction(self._action(words, keys, slot))
-        app = QApplication.instance()
-        if app is not None:
-            app.aboutToQuit.connect(self.close_down)
+        let_go = partial(_let_go, (self._reader, self._reckoner), self._desks)
+        self.destroyed.connect(let_go)
 
     def _action(self, words: str, keys: str, slot: Callable[[], object]) -> QAction:
         action = QAction(words, self)
@@ -321,3 +321,9 @@ class AnimalScreen(QWidget):
     def _ask_move(self) -> None:
         known = self._known_places()
         self._ask(lambda row, day: move_asked(self._keeping, row, day, known))
+
+
+def _let_go(workers: Sequence[Worker], desks: Sequence[AnimalDesk]) -> None:
+    """Close the book in both threads; no result may reach a page that is gone."""
+    for worker, desk in zip(workers, desks, strict=True):
+        worker.stop(desk.close)

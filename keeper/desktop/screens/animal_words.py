@@ -24,7 +24,6 @@ from keeper.reports.figures import (
     centile,
     counted,
     day,
-    days,
     grams,
     number,
     span,
@@ -129,7 +128,7 @@ def _weight(told: DayOfLife) -> Figure:
         return Figure(label="weight", value=UNKNOWN)
     fed = told.fed_before_days
     if weighed.fasted:
-        how = f"empty, {days(fed)} after a meal" if fed is not None else "empty, no meal before"
+        how = f"empty, {fed}{GAP}d after a meal" if fed is not None else "empty, no meal before"
     elif weighed.empty_g is not None:
         how = f"within digestion, empty about {grams(weighed.empty_g)}"
     else:

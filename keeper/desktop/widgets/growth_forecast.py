@@ -57,7 +57,7 @@ def paint_forecast(canvas: Canvas, fan: Fan, told: WeightForecast, scale: Weight
     """Fan, target, date bar and the date in words."""
     if told.on is None or told.low is None:
         return
-    last = told.high or canvas.axis.last
+    last = told.high or canvas.axis.last + timedelta(days=1)
     _paint_fan(canvas, fan, told, scale, last)
     plot, y = canvas.layout.plot, scale.y(told.target_g)
     canvas.line("point", 1.8, max(canvas.today_x, plot.left()), y, canvas.axis.x(last), y)
@@ -115,11 +115,12 @@ def _paint_bar(canvas: Canvas, told: WeightForecast, top: float) -> QRectF:
     assert told.on is not None and told.low is not None
     axis, look, bottom = canvas.axis, canvas.look, canvas.layout.plot.bottom()
     high = look.u(1.7, 1.4)
-    left, right = axis.x(told.low), axis.x(told.high or axis.last)
+    end = axis.right + look.u(4)  # what lies beyond the axis is cut off there, without an end
+    left, right = axis.x(told.low), min(axis.x(told.high), end) if told.high else end
     bar = QRectF(left, bottom - high, right - left, high)
     canvas.painter.fillRect(bar, look.colour("sheet"))
     if told.half_low is not None:
-        half = axis.x(told.half_high or axis.last)
+        half = min(axis.x(told.half_high), end) if told.half_high else end
         dark = QRectF(axis.x(told.half_low), bar.top(), half - axis.x(told.half_low), high)
         canvas.painter.fillRect(dark, look.colour("point"))
     canvas.painter.setPen(canvas.pen("point", 1.6))

@@ -17,7 +17,8 @@ from keeper.husbandry.animal import Sex
 from keeper.reports.figures import number
 from keeper.reports.words import word_of
 
-_STEPS = ((1, 2, 5), (1, 1.5, 2, 3, 4, 5, 6, 8), tuple(1 + n / 10 for n in range(90)))
+_FINER = tuple(tuple(1 + n / part for n in range(9 * part)) for part in (2, 5, 10))
+_STEPS = ((1, 2, 5), (1, 1.5, 2, 3, 4, 5, 6, 8), *_FINER)
 _AIR = 0.06  # of the range left free above and below, in logarithms
 _SEXES = {Sex.FEMALE: "females", Sex.MALE: "males"}
 
@@ -213,9 +214,10 @@ def _name_ends(canvas: Canvas, last: BandPoint, scale: WeightScale) -> None:
     for name, grams in ends:
         aside = crowded and name in ("p90", "p10")
         x, y = right + look.u(1, 0.8), scale.y(grams)
+        nudge = {"p97": -1.0, "p3": 1.0}.get(name, 0.0) * half if crowded else 0.0
         if aside:
-            end = right + look.u(6.6, 5.4)
+            end = right + look.u(1.8, 1.4) + canvas.wide("p50", Use.TABLE_STRONG)
             canvas.line("line", 1.0, right + look.u(0.5), y, end, y)
             x = end + look.u(0.6, 0.4)
         use = Use.TABLE_STRONG if name == "p50" else Use.TABLE
-        canvas.words(x, y + half, name, use=use, ink="ink" if name == "p50" else "ink2")
+        canvas.words(x, y + half + nudge, name, use=use, ink="ink" if name == "p50" else "ink2")

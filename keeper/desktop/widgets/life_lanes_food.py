@@ -182,7 +182,7 @@ def _name_hold(canvas: Canvas, lane: QRectF, span: HoldSpan, free: Free) -> None
 
 def _name(canvas: Canvas, lane: QRectF, x: float, words: str, free: Free) -> None:
     """*words* at the right of *x*, or not at all."""
-    left = x + canvas.look.u(2, 1.5)
+    left = x + canvas.look.u(2.4, 2)
     if free.claim(left, left + canvas.wide(words) + canvas.look.u(1)):
         canvas.words(left, canvas.middle(lane), words)
 

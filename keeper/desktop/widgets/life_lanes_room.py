@@ -16,7 +16,9 @@ from keeper.desktop.type import Use
 from keeper.desktop.widgets.lettering import CENTRE, RIGHT, cap_height
 from keeper.desktop.widgets.life_canvas import Canvas
 from keeper.desktop.widgets.patterns import rising_lines
+from keeper.husbandry.animal import IN_THE_ROOM
 from keeper.reports.figures import number
+from keeper.reports.words import word
 
 Of = Callable[[HeatDay], float | None]
 
@@ -41,7 +43,7 @@ def paint_heat(canvas: Canvas) -> None:
     canvas.lane(lane, "heat", "°C", top=True)
     days = [heat for heat in canvas.page.beside.heat if canvas.axis.shows(heat.day)]
     if not days:
-        words = "not read where she stood"
+        words = "not read"
         canvas.words(lane.left() + look.u(3, 2), canvas.middle(lane), words, ink="ink3")
         return
     scale = _scale(canvas, lane, days)
@@ -65,6 +67,9 @@ def paint_place(canvas: Canvas) -> None:
         canvas.words(lane.left() + canvas.look.u(3, 2), canvas.middle(lane), words, ink="ink3")
     for mate in beside.mates:
         _paint_mate(canvas, lane, mate)
+    for change in beside.stock:
+        if change.status not in IN_THE_ROOM and canvas.axis.shows(change.happened.day):
+            _paint_left(canvas, lane, canvas.axis.x(change.happened.day), word(change.status))
     for stay in beside.stays:
         last = (stay.until or canvas.page.today) - timedelta(days=1 if stay.until else 0)
         if canvas.axis.shows(stay.since, last):
@@ -210,6 +215,13 @@ def _paint_mate(canvas: Canvas, lane: QRectF, mate: Mate) -> None:
     canvas.painter.setPen(canvas.pen("ink2", 1.1))
     canvas.painter.drawLines(list(rising_lines(rect, canvas.look.u(1.1))))
     canvas.painter.restore()
+
+
+def _paint_left(canvas: Canvas, lane: QRectF, x: float, words: str) -> None:
+    """She left the room: sold, lost, died, on loan."""
+    canvas.line("ink", 2.0, x, lane.top() + 0.34 * lane.height(), x, lane.bottom())
+    base = lane.bottom() - canvas.look.u(2.7, 1.7)
+    canvas.words(x + canvas.look.u(1.5, 1.2), base, words)
 
 
 def _paint_stay(canvas: Canvas, lane: QRectF, stay: Stay, mates: Sequence[Mate]) -> None:

@@ -53,7 +53,7 @@ if TYPE_CHECKING:
 
 _AHEAD_DAYS = (60, 330)
 _AHEAD_SHARE = 0.06
-_FORECAST_MOST_DAYS = 1100
+_FORECAST_SHARE = 1.35  # of the age: a late limit must not squeeze the life that was lived
 
 
 class LifeStrip(Drawn):
@@ -172,7 +172,7 @@ class LifeStrip(Drawn):
         paint_heat(canvas)
         paint_place(canvas)
         paint_breeding(canvas, self._forecast.on if self._forecast else None)
-        _paint_today(canvas)
+        _paint_today(canvas, layout.meals.top(), layout.breeding.bottom())
         painter.end()
         return picture
 
@@ -187,6 +187,7 @@ class LifeStrip(Drawn):
         wide = max(look.u(21, 16), canvas.wide(words, Use.TABLE_STRONG) + look.u(4))
         left = min(max(x - wide / 2, 0.0), self.width() - wide)
         flag = QRectF(left, layout.flag.top(), wide, layout.flag.height())
+        _name_today(canvas, flag)
         painter.fillRect(flag, look.colour("point"))
         base = flag.center().y() + cap_height(strong) / 2
         place = QPointF(flag.center().x(), base)
@@ -209,9 +210,11 @@ def _life_last(page: AnimalPage, forecast: WeightForecast | None) -> date:
     ahead = _AHEAD_SHARE * age if page.target_g is None else 1.2 * age
     days = min(max(ahead, least), most)
     if forecast is not None and forecast.on is not None and not forecast.reached:
-        end = forecast.high or forecast.on
-        days = max(days, (end - page.today).days + max(7, 0.03 * age))
-    return page.today + timedelta(days=round(min(days, _FORECAST_MOST_DAYS)))
+        air = max(7, 0.03 * age)
+        end = ((forecast.high or forecast.on) - page.today).days + air
+        needed = 1.15 * (forecast.on - page.today).days + air
+        days = max(days, min(end, max(needed, _FORECAST_SHARE * age)))
+    return page.today + timedelta(days=round(days))
 
 
 def _paint_grid(canvas: Canvas) -> None:
@@ -249,18 +252,17 @@ def _paint_plot(canvas: Canvas, forecast: WeightForecast | None, waiting: bool) 
         seen.append(forecast.target_g)
     scale = weight_scale(seen, plot)
     painter = canvas.painter
-    painter.save()
-    clip = QRectF(plot.left(), plot.top() - 1, canvas.look.u(200) * 4, plot.height() + 2)
     for sex, points in bands.items():
         if len(points) > 1 and page.animal.sex is not Sex.UNKNOWN:
             paint_band(canvas, sex, points, scale)
         elif len(points) > 1:
             paint_outlines(canvas, sex, points, scale)
-    painter.restore()
     paint_weight_grid(canvas, scale)
+    _paint_today(canvas, plot.top(), plot.bottom())
     _paint_key(canvas, _ahead_words(forecast, waiting))
     painter.save()
-    painter.setClipRect(clip)
+    air = canvas.look.u(1.4, 1.1)
+    painter.setClipRect(plot.adjusted(-air, -1, air, 1))
     if forecast is not None and told and not forecast.reached:
         fan = _fan(page, forecast)
         if fan is not None and axis.last > page.today:
@@ -301,18 +303,27 @@ def _fan(page: AnimalPage, forecast: WeightForecast) -> Fan | None:
     return Fan(start=last.day, start_g=last.empty_g, target_g=forecast.target_g, median=median)
 
 
-def _paint_today(canvas: Canvas) -> None:
-    """Dotted ink through every lane, named at the top."""
-    axis, layout, look = canvas.axis, canvas.layout, canvas.look
+def _paint_today(canvas: Canvas, top: float, bottom: float) -> None:
+    """Dotted ink from *top* to *bottom*."""
+    if canvas.axis.shows(canvas.page.today):
+        x = canvas.axis.x(canvas.page.today)
+        canvas.painter.setPen(canvas.pen("ink", 1.6, Qt.PenStyle.DotLine))
+        canvas.painter.drawLine(QLineF(x, top, x, bottom))
+
+
+def _name_today(canvas: Canvas, flag_of_cursor: QRectF) -> None:
+    """In the row of the flag, unless the flag stands there."""
+    axis, flag, look = canvas.axis, canvas.layout.flag, canvas.look
     if not axis.shows(canvas.page.today):
         return
     x = axis.x(canvas.page.today)
     canvas.painter.setPen(canvas.pen("ink", 1.6, Qt.PenStyle.DotLine))
-    canvas.painter.drawLine(QLineF(x, layout.plot.top(), x, layout.plot.bottom()))
-    canvas.painter.drawLine(QLineF(x, layout.meals.top(), x, layout.breeding.bottom()))
-    base = layout.plot.top() + cap_height(look.font(Use.TABLE)) + look.u(0.4)
-    if x + canvas.wide("today", Use.TABLE_STRONG) < layout.plot.right() + look.u(8):
-        canvas.words(x + look.u(1), base, "today", use=Use.TABLE_STRONG, ink="ink", paper="ground")
+    canvas.painter.drawLine(QLineF(x, flag.top() + look.u(1), x, canvas.layout.plot.top()))
+    base = canvas.middle(flag, Use.TABLE_STRONG) + look.u(0.3)
+    left, wide = x + look.u(1.2, 1), canvas.wide("today", Use.TABLE_STRONG)
+    meets = left < flag_of_cursor.right() + look.u(1) and left + wide > flag_of_cursor.left()
+    if not meets and left + wide < axis.right + look.u(*AXIS_RIGHT_UNITS):
+        canvas.words(left, base, "today", use=Use.TABLE_STRONG, ink="ink")
 
 
 def _in_words(page: AnimalPage, forecast: WeightForecast | None) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from PySide6.QtCore import QLineF, QPointF
+from PySide6.QtCore import QLineF, QPointF, QRectF
 from PySide6.QtGui import QFont, QPainter, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
@@ -54,9 +54,11 @@ class ReadOut(Drawn):
 
     def paint(self, painter: QPainter) -> None:
         look, figures = self.look, self._figures
-        painter.fillRect(self.rect(), look.colour("sheet"))
+        top = look.u(2.4, 0.8)
+        sheet = QRectF(self.rect()).adjusted(0, top, 0, 0)
+        painter.fillRect(sheet, look.colour("sheet"))
         painter.setPen(QPen(look.colour("point"), 3))
-        painter.drawLine(QLineF(1.5, 0, 1.5, self.height()))
+        painter.drawLine(QLineF(1.5, top, 1.5, self.height()))
         if figures is None:
             return
         page = _Page(painter, look, look.u(4.2, 3), self.width() - look.u(2.4, 1.8))
@@ -77,7 +79,7 @@ class _Page:
     def __init__(self, painter: QPainter, look: Look, left: float, right: float) -> None:
         self._painter, self._look = painter, look
         self._left, self._right = left, right
-        self._y = look.u(0.6, 0.4)
+        self._y = look.u(3, 1)
 
     def head(self, words: str, aside: str) -> None:
         font = self._look.font(Use.PAGE_HEAD)
