@@ -20,14 +20,14 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from itertools import combinations, pairwise, product
 from math import exp, log, log1p, sqrt
-from statistics import fmean, median, pvariance
+from statistics import median
 
 from keeper.husbandry.animal import AnimalId, Sex
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import Place, place_of
 from keeper.husbandry.profile import COMMON_PRACTICE, LmsCurve, Sourced, SpeciesProfile
 from keeper.husbandry.reasons import Reason, because
-from keeper.rules.growth.expectation import SOFT_AGE_DAYS, expectation
+from keeper.rules.growth.expectation import SOFT_AGE_DAYS, middle
 
 WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     (
@@ -216,13 +216,15 @@ def _onward(
     grown, drift = [], []
     for curve in _curves(trail):
         for first, last in _aged(trail, day, after[0]):
-            start, end = expectation(curve, first), expectation(curve, last)
-            grown.append(log(end.m_g / start.m_g))
+            (start_g, _), (end_g, s) = middle(curve, first), middle(curve, last)
+            grown.append(log(end_g / start_g))
             apart = abs(log((last + SOFT_AGE_DAYS) / (first + SOFT_AGE_DAYS))) / DRIFT_LOG_AGE
-            drift.append(2 * (1 - KEPT_SHARE) * (1 - exp(-apart)) * end.s**2)
+            drift.append(2 * (1 - KEPT_SHARE) * (1 - exp(-apart)) * s**2)
     rounding = (ROUNDING_G / grams) ** 2 + (ROUNDING_G / after[1]) ** 2
-    variance = fmean(drift) + pvariance(grown) + 2 * NOISE**2 + rounding
-    return log(grams) + fmean(grown), sqrt(variance)
+    mean = sum(grown) / len(grown)
+    between = sum((each - mean) ** 2 for each in grown) / len(grown)
+    variance = sum(drift) / len(drift) + between + 2 * NOISE**2 + rounding
+    return log(grams) + mean, sqrt(variance)
 
 
 def _curves(trail: Trail) -> list[LmsCurve]:

@@ -86,6 +86,16 @@ def expectation_over(curve: LmsCurve, first_age_days: float, last_age_days: floa
     return _spread(curve, middle, power, exp(mean_log), s, points[-1][3])
 
 
+def middle(curve: LmsCurve, age_days: float) -> tuple[float, float]:
+    """Median in grams and spread at an age, where the centiles are not wanted.
+
+    Raises:
+        ValueError: an age below 0 or not finite.
+    """
+    _, m_g, s, _ = _at(curve, age_days)
+    return m_g, s
+
+
 def standing(expected: Expectation, weight_g: float) -> Standing:
     """How an empty weight stands to what is expected.
 
