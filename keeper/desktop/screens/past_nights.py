@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QKeyEvent, QShowEvent
+from PySide6.QtGui import QKeyEvent, QPalette, QShowEvent
 from PySide6.QtWidgets import QListWidget, QVBoxLayout, QWidget
 
 from keeper.actions.keeping import Keeping
@@ -125,6 +125,10 @@ class PastNightsScreen(QWidget):
     def _dress(self) -> None:
         self.nights.setFont(self._look.font(Use.LINE_TITLE))
         margin = round(self._look.u(7, 3.5))
+        palette = self.nights.palette()  # the chosen night stands out though another has the focus
+        palette.setColor(QPalette.ColorRole.Highlight, self._look.colour("point"))
+        palette.setColor(QPalette.ColorRole.HighlightedText, self._look.colour("on_point"))
+        self.nights.setPalette(palette)
         self._keys.setContentsMargins(margin, 0, margin, margin)
 
 
