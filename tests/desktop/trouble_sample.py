@@ -171,7 +171,7 @@ class Window:
         self.window.resize(*size)
         self.window.show()
         self.window.activateWindow()
-        qtbot.waitActive(self.window)
+        QTest.qWaitForWindowActive(self.window)
 
     @property
     def page(self) -> QWidget:

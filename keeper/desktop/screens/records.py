@@ -27,7 +27,7 @@ from keeper.desktop.screens.files_asking import FilesAsking, Paths
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.asking_line import AskingLine
 from keeper.desktop.widgets.words_line import HeadLine, Words
-from keeper.reports.figures import day
+from keeper.reports.figures import counted, day
 
 KEYS = (
     "T take the chosen line back    R write it again    I take in files    N feed nights"
@@ -35,6 +35,7 @@ KEYS = (
 )
 _SHARES = (3.2, 2.4, 3, 4.4, 3, 2, 1.8)
 _SHOWN_NIGHTS = 4
+_ENTRIES = counted("entry", "entries")
 
 
 class RecordsScreen(QWidget):
@@ -177,7 +178,7 @@ class RecordsScreen(QWidget):
             self._asked_back = row.batch.id
             count = sum(row.counts.values())
             self._notices.noted.emit(
-                f"{row.batch.verb}: {count} entries would no longer stand. T again takes it back."
+                f"{row.batch.verb}: {_ENTRIES(count)} would no longer stand. T again takes it back."
             )
             return
         self._asked_back = None

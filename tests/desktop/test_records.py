@@ -1,0 +1,223 @@
+"""Records: every batch, the way back from each, files taken in, the book looked after."""
+
+from contextlib import closing
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QWidget
+from trouble_sample import TODAY, Window, add, at_once, empty_book, heat
+
+from keeper.actions.settings import set_feed_nights, set_own_figure
+from keeper.desktop.screens.records import RecordsScreen
+from keeper.desktop.screens.watch import WatchScreen
+from keeper.store import reading
+
+PLACES = {"Records": at_once(RecordsScreen), "Watch": at_once(WatchScreen)}
+ANIMALS = "animal,species,sex,hatched,place\nN-1,house snake,female,2025-04-01,D1-1\n"
+DIARY = "animal,date,what,grams,note\nN-1,2026-11-01,weighed,212,\n"
+
+
+@pytest.fixture
+def keeping(tmp_path):
+    with closing(empty_book(tmp_path / "house.book")) as made:
+        add(made, "A-1", "Ingrid", "A1·1")
+        heat(made, "A1", TODAY, 31.0)
+        set_feed_nights(made, "FREQ=WEEKLY;BYDAY=WE,SA")
+        yield made
+
+
+@pytest.fixture
+def records(qtbot, keeping):
+    return RecordsWindow(qtbot, keeping, PLACES)
+
+
+class RecordsWindow(Window):
+    @property
+    def rows(self):
+        return [index.data(Qt.ItemDataRole.UserRole) for index in self.indexes]
+
+    @property
+    def indexes(self):
+        model = self.page._model
+        return [model.index(number, 0) for number in range(model.rowCount())]
+
+    def answer(self, text):
+        self.page._asking.field.setText(text)
+        super().press(Qt.Key.Key_Return)
+
+    def struck(self, number):
+        font = self.indexes[number].data(Qt.ItemDataRole.FontRole)
+        return bool(font and font.strikeOut())
+
+
+def files(tmp_path, animals=ANIMALS, diary=DIARY):
+    (tmp_path / "animals.csv").write_text(animals, encoding="utf-8")
+    (tmp_path / "diary.csv").write_text(diary, encoding="utf-8")
+    return str(tmp_path / "animals.csv"), str(tmp_path / "diary.csv")
+
+
+def take_in(records, paths):
+    records.press(Qt.Key.Key_I)
+    for path in paths:
+        records.answer(path)
+
+
+def test_what_was_done_stands_newest_first_with_its_entries_and_animals(records):
+    assert [row.batch.verb for row in records.rows] == ["set feed nights", "read heat", "try"]
+    assert records.rows[1].counts == {"heat": 1}
+    assert records.rows[2].animals == ("Ingrid",)
+
+
+def test_t_says_what_follows_and_t_again_takes_the_chosen_line_back(records, keeping):
+    records.press(Qt.Key.Key_Down)
+
+    records.press(Qt.Key.Key_T)
+    assert "read heat: 1\u202fentry would no longer stand" in records.foot
+    assert not records.struck(1)
+
+    records.press(Qt.Key.Key_T)
+    assert [records.struck(number) for number in range(4)] == [False, False, True, False]
+
+
+def test_r_writes_a_line_again_however_much_was_written_since(records, keeping):
+    records.press(Qt.Key.Key_Down, Qt.Key.Key_T, Qt.Key.Key_T)
+    heat(keeping, "A1", TODAY, 30.0)
+    records.house.notices.changed.emit()
+    assert records.struck(3)
+
+    records.press(Qt.Key.Key_R)
+
+    assert not any(records.struck(n) for n in (0, 1, 3, 4, 5))
+    assert records.rows[4].batch.verb == "read heat"
+
+
+def test_r_on_a_line_that_stands_writes_nothing(records):
+    records.press(Qt.Key.Key_R)
+
+    assert "not written" in records.foot
+    assert len(records.rows) == 3
+
+
+def test_files_are_counted_first_and_taken_in_on_the_last_enter(records, keeping, tmp_path):
+    take_in(records, files(tmp_path))
+    assert "1 animal and 1 entry" in records.page.body.text().replace("\u202f", " ")
+    assert len(records.rows) == 3
+
+    records.answer("yes")
+
+    assert records.rows[0].batch.verb == "take in"
+    assert [row.code for row in reading.animals_coded(keeping.book, "N-1")] == ["N-1"]
+
+
+def test_files_taken_in_twice_add_nothing_and_say_so(records, tmp_path):
+    take_in(records, files(tmp_path))
+    records.answer("yes")
+    take_in(records, files(tmp_path))
+
+    told = records.page.body.text().replace("\u202f", " ")
+    assert told == "The files hold nothing new. 2 rows stand in the book already."
+    assert len(records.rows) == 4
+
+
+def test_a_fault_is_named_by_file_line_and_column_and_nothing_is_written(records, tmp_path):
+    take_in(records, files(tmp_path, diary=DIARY.replace("212", "41,2")))
+
+    assert "diary.csv, line 2" in records.page.body.text()
+    assert len(records.rows) == 3
+
+
+def test_what_is_not_agreed_to_is_not_taken_in(records, tmp_path):
+    take_in(records, files(tmp_path))
+    records.answer("no")
+
+    assert len(records.rows) == 3
+    assert not records.page.body.isVisible()
+
+
+def test_a_file_that_is_not_there_is_asked_for_again(records, tmp_path):
+    take_in(records, [str(tmp_path / "nothing.csv")])
+
+    assert "There is no file" in records.page.body.text()
+    assert records.page._asking.isVisible()
+
+
+def test_own_figures_stand_beside_the_shipped_ones(records, keeping):
+    set_own_figure(keeping, "house_snake", "breeding.female.weight_g", 220.0, "my line is light")
+
+    records.press(Qt.Key.Key_F)
+
+    assert "breeding.female.weight_g: 220, shipped 200" in records.page.body.text()
+    assert "my line is light" in records.page.body.text()
+
+
+def test_without_own_figures_it_says_that_all_are_shipped(records):
+    records.press(Qt.Key.Key_F)
+
+    assert records.page.body.text() == "Every figure in use is the one that was shipped."
+
+
+def test_feed_nights_are_shown_and_a_rule_that_cannot_be_read_changes_nothing(records):
+    assert "feed nights Wed 25 Nov" in records.page._head.text().replace("\u202f", " ")
+
+    records.press(Qt.Key.Key_N)
+    records.answer("FREQ=SOMETIMES")
+
+    assert "not written" in records.foot
+    assert len(records.rows) == 3
+
+
+def test_feed_nights_that_are_set_show_at_once(records):
+    records.press(Qt.Key.Key_N)
+    records.answer("FREQ=WEEKLY;BYDAY=TU")
+
+    assert "feed nights Tue 1 Dec" in records.page._head.text().replace("\u202f", " ")
+
+
+def test_a_backup_made_by_hand_is_a_file_that_was_proved(records, keeping):
+    records.press(Qt.Key.Key_B)
+
+    assert "Backed up and proved: " in records.foot
+    name = records.foot.removeprefix("Backed up and proved: ").rstrip(".")
+    assert list(keeping.book.path.parent.rglob(name))
+
+
+def test_the_book_is_checked_and_said_to_be_whole(records):
+    records.press(Qt.Key.Key_C)
+
+    assert records.foot.startswith("The book is whole")
+
+
+def test_a_flaw_of_the_book_is_said(records, keeping):
+    keeping.book.connection.execute("UPDATE animal_now SET weight_mg = 1")
+    keeping.book.connection.commit()
+
+    records.press(Qt.Key.Key_C)
+
+    assert "weight" in records.foot or "state" in records.foot
+    assert "whole" not in records.foot
+
+
+def test_nothing_is_read_out_of_view(records):
+    page = records.page
+    asked = []
+    page._reading._question = lambda aside, on: asked.append(on) or []
+    records.window.go_to(1)
+
+    records.house.notices.changed.emit()
+    assert asked == []
+
+    records.window.go_to(0)
+    assert asked == [TODAY]
+
+
+@pytest.mark.parametrize("size", [(1440, 900), (1024, 600)])
+def test_no_part_of_the_page_is_clipped(qtbot, keeping, size):
+    window = RecordsWindow(qtbot, keeping, {"Records": PLACES["Records"]}, size)
+    window.press(Qt.Key.Key_F)
+    window.page._asking.ask("Question", lambda _: True)
+    qtbot.wait(1)
+
+    inside = window.page._table.viewport()
+    for child in window.page.findChildren(QWidget):
+        if child.isVisible() and not inside.isAncestorOf(child):
+            assert child.parentWidget().rect().contains(child.geometry()), child
