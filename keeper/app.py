@@ -26,6 +26,7 @@ from keeper.desktop.remembered import last_book, remember_book, remember_light, 
 from keeper.desktop.screens.animal import AnimalScreen
 from keeper.desktop.screens.females import FemalesScreen
 from keeper.desktop.screens.files_asking import told
+from keeper.desktop.screens.racks import RacksScreen
 from keeper.desktop.screens.records import RecordsScreen
 from keeper.desktop.screens.round import RoundScreen
 from keeper.desktop.screens.watch import WatchScreen
@@ -35,6 +36,7 @@ from keeper.desktop.screens.welcome import WelcomeScreen
 PLACES: dict[str, Maker] = {
     "Round": RoundScreen,
     "Weigh-in": WeighInScreen,
+    "Racks": RacksScreen,
     "Watch": WatchScreen,
     "Females": FemalesScreen,
     "Animal": AnimalScreen,
