@@ -1,0 +1,238 @@
+"""What the program costs, as ratios to a floor measured in the same run.
+
+    python demo/bench.py [--quick | --all] [--only SUBJECT ...] [--json FILE]
+
+Floor and program take turns, round by round; a figure is the median of the rounds, and a ratio
+the median of the rounds' ratios. The table says what was measured, the goal, and what misses it;
+the exit code is 1 when something does. The invented books are made once and kept in
+demo/out/books: with --all, the largest takes long to make.
+
+--quick          small books and few rounds, to see that it runs
+--all            also 10,000 animals and 10 years (--largest 10000x1: another size)
+--polars-python  a Python that has polars, if this one has not
+--soffice        LibreOffice's soffice, if it is not on the path
+"""
+
+import argparse
+import json
+import os
+import platform
+import shutil
+import sys
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import asdict, dataclass
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parent.parent
+sys.path[:0] = [str(ROOT), str(ROOT / "demo")]
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+from benches.books import Size  # noqa: E402 - found by the line above
+from benches.measuring import Row  # noqa: E402
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Scale:
+    """How large and how often. sizes: the books, smallest first."""
+
+    sizes: tuple[Size, ...]
+    rounds: int
+    keys: int
+    history_animals: int
+    take_in: tuple[int, int]
+    fits: int
+    polars_python: str
+    soffice: str | None
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Measure, print the table, and say by the exit code whether every goal was met."""
+    given = _parser().parse_args(arguments)
+    scale = _scale(given)
+    print(f"{platform.platform()}, Python {platform.python_version()}, {_load()}", flush=True)
+    print(_line("", "size", "measured", "goal", "floor", "program"), flush=True)
+    made: list[Row] = []
+    for subject in given.only or _MEASURES:
+        for row in measured(subject, scale):
+            made.append(row)
+            print(_told(row), flush=True)
+    misses = [row for row in made if row.misses]
+    print(f"{len(misses)} of {len(made)} miss their goal; {_load()} at the end.")
+    if given.json:
+        _write_json(given.json, made)
+    return 1 if misses else 0
+
+
+def measured(subject: str, scale: Scale) -> Iterator[Row]:
+    """The lines of one subject. Modules are loaded when asked for: some bring numpy or Qt."""
+    yield from _MEASURES[subject](scale)
+
+
+def _start(scale: Scale) -> Iterator[Row]:
+    from benches import start_up
+
+    for size in scale.sizes:
+        yield from start_up.rows(size, scale.rounds)
+
+
+def _board(scale: Scale) -> Iterator[Row]:
+    from benches import board
+
+    for size in scale.sizes:
+        yield from board.rows(size, scale.rounds)
+
+
+def _history(scale: Scale) -> Iterator[Row]:
+    from benches import board
+
+    yield from board.history_rows(scale.history_animals, scale.rounds)
+
+
+def _rebuild(scale: Scale) -> Iterator[Row]:
+    from benches import rebuild
+
+    for size in scale.sizes:
+        yield from rebuild.rows(size, min(5, scale.rounds))
+
+
+def _entry(scale: Scale) -> Iterator[Row]:
+    from benches import entries
+
+    for size in scale.sizes:
+        yield from entries.rows(size, scale.rounds)
+
+
+def _keys(scale: Scale) -> Iterator[Row]:
+    from benches import keys
+
+    for size in scale.sizes:
+        yield from keys.rows(size, min(scale.keys, size.animals // 8))
+
+
+def _take_in(scale: Scale) -> Iterator[Row]:
+    from benches import take_in
+
+    yield from take_in.rows(*scale.take_in, min(5, scale.rounds))
+
+
+def _repaint(scale: Scale) -> Iterator[Row]:
+    from benches import repaint
+
+    for size in scale.sizes:
+        yield from repaint.rows(size, scale.rounds)
+
+
+def _fits(scale: Scale) -> Iterator[Row]:
+    from benches import growth
+
+    yield from growth.fit_rows(scale.fits, scale.rounds)
+
+
+def _forecast(scale: Scale) -> Iterator[Row]:
+    from benches import growth
+
+    for size in scale.sizes:
+        yield from growth.forecast_rows(size, scale.rounds)
+
+
+def _profiles(scale: Scale) -> Iterator[Row]:
+    from benches import profiles
+
+    yield from profiles.rows(scale.rounds)
+
+
+def _rivals(scale: Scale) -> Iterator[Row]:
+    from benches import rivals
+
+    size = scale.sizes[min(1, len(scale.sizes) - 1)]
+    yield from rivals.rows(size, scale.rounds, scale.polars_python, scale.soffice)
+
+
+_MEASURES: dict[str, Callable[[Scale], Iterator[Row]]] = {
+    "start": _start,
+    "board": _board,
+    "history": _history,
+    "rebuild": _rebuild,
+    "entry": _entry,
+    "keys": _keys,
+    "take-in": _take_in,
+    "repaint": _repaint,
+    "fits": _fits,
+    "forecast": _forecast,
+    "profiles": _profiles,
+    "rivals": _rivals,
+}
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(description="What the program costs, beside a floor.")
+    parser.add_argument("--quick", action="store_true", help="small books, few rounds")
+    parser.add_argument("--all", action="store_true", help="also 10,000 animals")
+    parser.add_argument("--largest", type=_size, default=Size(10_000, 10), help="instead: 10000x1")
+    parser.add_argument("--only", nargs="+", choices=list(_MEASURES), help="these subjects alone")
+    parser.add_argument("--json", type=Path, metavar="FILE", help="write the figures there too")
+    parser.add_argument("--polars-python", default=sys.executable, metavar="PYTHON")
+    parser.add_argument("--soffice", default=shutil.which("soffice"), metavar="PROGRAM")
+    return parser
+
+
+def _size(written: str) -> Size:
+    animals, _, years = written.partition("x")
+    return Size(int(animals), int(years))
+
+
+def _scale(given: argparse.Namespace) -> Scale:
+    quick = bool(given.quick)
+    sizes = (Size(80, 3),) if quick else (Size(80, 3), Size(2_000, 5))
+    return Scale(
+        sizes=(*sizes, given.largest) if given.all else sizes,
+        rounds=5 if quick else 15,
+        keys=10 if quick else 150,
+        history_animals=40 if quick else 500,
+        take_in=(100, 20) if quick else (1_000, 50),
+        fits=500 if quick else 10_000,
+        polars_python=given.polars_python,
+        soffice=given.soffice,
+    )
+
+
+def _told(row: Row) -> str:
+    measured_as = "skipped" if row.measured is None else _figure(row.measured, row.unit)
+    mark = "  MISSES" if row.misses else ""
+    note = f"  ({row.note})" if row.note else ""
+    floor = f"{_ms(row.floor_ms)} {row.floor}" if row.floor_ms is not None else ""
+    goal = _figure(row.most, row.unit)
+    return _line(row.subject, row.size, measured_as, goal, floor, _ms(row.ours_ms)) + mark + note
+
+
+def _line(subject: str, size: str, figure: str, goal: str, floor: str, ours: str) -> str:
+    return f"{subject:58} {size:>16} {figure:>10} {goal:>10}  {ours:>10}  {floor}"
+
+
+def _figure(value: float, unit: str) -> str:
+    shown = f"{value:.3g}" if value < 100 else f"{value:,.0f}"
+    return f"{shown} ×" if unit == "x" else f"{shown} {unit}"
+
+
+def _ms(value: float | None) -> str:
+    if value is None:
+        return ""
+    return f"{value:.3g} ms" if value < 100 else f"{value:,.0f} ms"
+
+
+def _load() -> str:
+    return f"load {os.getloadavg()[0]:.1f} on {os.cpu_count()} processors"
+
+
+def _write_json(path: Path, made: Sequence[Row]) -> None:
+    told = {
+        "machine": platform.platform(),
+        "python": platform.python_version(),
+        "load": os.getloadavg(),
+        "rows": [{**asdict(row), "misses": row.misses} for row in made],
+    }
+    path.write_text(json.dumps(told, indent=1, ensure_ascii=False) + "\n", encoding="utf-8")
+
+
+if __name__ == "__main__":
+    sys.exit(main())

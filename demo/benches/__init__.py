@@ -1,0 +1,1 @@
+"""What the program costs, subject by subject; put together by demo/bench.py."""
