@@ -135,7 +135,7 @@ class AnimalPage:
     @property
     def basis(self) -> str:
         """What her band is known by: ``own 79 %, 36 animals``; empty where there is none."""
-        known = next((band.basis for band in self._here()), "")
+        known = next((curve.basis for curve in self._curves().values()), "")
         return basis_words(known, self.own_share, self.own_animals) if known else ""
 
     def bands(self, first: date, last: date) -> Mapping[Sex, tuple[BandPoint, ...]]:

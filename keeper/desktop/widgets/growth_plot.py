@@ -15,7 +15,6 @@ from keeper.desktop.widgets.lettering import RIGHT, cap_height
 from keeper.desktop.widgets.life_canvas import LABEL_LEFT_UNITS, Canvas
 from keeper.husbandry.animal import Sex
 from keeper.reports.figures import number
-from keeper.reports.words import word_of
 
 _FINER = tuple(tuple(1 + n / part for n in range(9 * part)) for part in (2, 5, 10))
 _STEPS = ((1, 2, 5), (1, 1.5, 2, 3, 4, 5, 6, 8), *_FINER)
@@ -159,8 +158,8 @@ def paint_plot_key(canvas: Canvas, basis: str, beyond: str = "") -> None:
 def basis_words(sex: Sex, basis: str) -> str:
     """Whose band is drawn and how it is known."""
     if sex is Sex.UNKNOWN:
-        return f"both sexes, {word_of('basis', basis)}"
-    return f"band: {_SEXES[sex]} of this kind, {word_of('basis', basis)}"
+        return f"both sexes, {basis}"
+    return f"band: {_SEXES[sex]} of this kind, {basis}"
 
 
 def _dot_radius(canvas: Canvas, weighed: Sequence[Weighed]) -> float:

@@ -288,7 +288,7 @@ def _paint_key(canvas: Canvas, beyond: str) -> None:
     if curve is None or page.animal.hatched_first is None:
         paint_plot_key(canvas, "no band: hatching day not known" if curve else "no band", beyond)
         return
-    paint_plot_key(canvas, basis_words(page.animal.sex, curve.basis), beyond)
+    paint_plot_key(canvas, basis_words(page.animal.sex, page.basis), beyond)
 
 
 def _fan(page: AnimalPage, forecast: WeightForecast) -> Fan | None:
