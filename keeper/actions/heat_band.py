@@ -18,6 +18,7 @@ STEPS = 48
 BAND_DAYS = 14
 MONTH_DAYS = 30
 _LEAST_FOR_BAND = 5
+_LEAST_STEPS = 12
 _STEP_SECONDS = 86_400 // STEPS
 
 
@@ -59,7 +60,8 @@ class DayBand:
 
     @property
     def has_band(self) -> bool:
-        return any(self.steps)
+        """Whether enough of the day is known to draw a band."""
+        return sum(step is not None for step in self.steps) >= _LEAST_STEPS
 
 
 def band_of(keeping: Keeping, place: str, zone: Zone, on: date) -> DayBand:

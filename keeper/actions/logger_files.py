@@ -8,7 +8,7 @@ import hashlib
 from collections.abc import Mapping
 from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass, replace
-from datetime import datetime, timedelta
+from datetime import datetime, timedelta, tzinfo
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -123,7 +123,7 @@ def preview(keeping: Keeping, path: Path, shape: LoggerShape | None = None) -> P
         sha256=sha256,
         shape=found,
         remembered=remembered,
-        probes=_spans(result, placed),
+        probes=_spans(result, placed, latest.tzinfo),
         aside=tuple(
             KeptAside(why=why, count=aside.count, lines=tuple(aside.lines))
             for why, aside in sorted(result.aside.items(), key=lambda each: -each[1].count)
@@ -250,12 +250,13 @@ def _text(line: bytes) -> str:
         return line.decode("cp1252", "replace")
 
 
-def _spans(found: "Sorted", placed: Mapping[str, ProbePlaced]) -> tuple[ProbeSpan, ...]:
-    spans = [ProbeSpan(probe=name, readings=count) for name, count in found.unplaced.items()]
-    for series in found.series:
-        event = placed[series.probe]
+def _spans(
+    found: "Sorted", placed: Mapping[str, ProbePlaced], zone: tzinfo | None
+) -> tuple[ProbeSpan, ...]:
+    spans = []
+    for series in (*found.series, *found.unplaced):
+        event = placed.get(series.probe)
         many = len(series.seconds) > 0
-        zone = event.happened.at.tzinfo
         spans.append(
             ProbeSpan(
                 probe=series.probe,
@@ -264,8 +265,8 @@ def _spans(found: "Sorted", placed: Mapping[str, ProbePlaced]) -> tuple[ProbeSpa
                 last_at=datetime.fromtimestamp(int(series.seconds[-1]), zone) if many else None,
                 lowest_c=int(series.values.min()) / 100 if many else None,
                 highest_c=int(series.values.max()) / 100 if many else None,
-                place=event.place,
-                zone=event.zone,
+                place=event.place if event else None,
+                zone=event.zone if event else None,
             )
         )
     return tuple(sorted(spans, key=lambda span: span.probe))

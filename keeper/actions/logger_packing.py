@@ -69,7 +69,7 @@ class Sorted:
 
     series: list[Series] = field(default_factory=list)
     aside: dict[str, Aside] = field(default_factory=dict)
-    unplaced: dict[str, int] = field(default_factory=dict)
+    unplaced: list[Series] = field(default_factory=list)
     thinned: int = 0
 
     def keep_aside(self, why: str, lines: Ints) -> None:
@@ -119,7 +119,7 @@ def sorted_out(raw: bytes, shape: LoggerShape, limits: Limits, placed: Collectio
         if probe in placed:
             found.series.append(_series(probe, cells, shape, limits, found))
         else:
-            found.unplaced[probe] = len(cells.lines)
+            found.unplaced.append(_series(probe, cells, shape, limits, Sorted()))
             found.keep_aside("probe never placed", cells.lines)
     return found
 

@@ -125,16 +125,20 @@ def hours_of(book: Book, probe: str, first_at: datetime, last_at: datetime) -> l
     return found
 
 
-def last_at(book: Book, probe: str) -> datetime | None:
-    """When *probe* was last read; None when never."""
-    row = book.connection.execute(
-        "SELECT day, slots FROM reading_day WHERE probe = ? ORDER BY day DESC LIMIT 1", (probe,)
-    ).fetchone()
-    if row is None:
-        return None
-    values = _SLOTS.unpack(row[1])
-    slot = max((n for n, value in enumerate(values) if value != EMPTY), default=0)
-    return datetime.fromtimestamp(row[0] * DAY_SECONDS + slot * SLOT_SECONDS, UTC)
+def last_reading(book: Book, probe: str, until: datetime) -> tuple[datetime, float] | None:
+    """The last reading of *probe* up to *until* and its degrees Celsius; None when never."""
+    last = _second(until)
+    rows = book.connection.execute(
+        """SELECT day, slots FROM reading_day WHERE probe = ? AND day <= ?
+           ORDER BY day DESC LIMIT 2""",
+        (probe, last // DAY_SECONDS),
+    )
+    for day, slots in rows.fetchall():
+        for slot, value in reversed(list(enumerate(_SLOTS.unpack(slots)))):
+            at = day * DAY_SECONDS + slot * SLOT_SECONDS
+            if value != EMPTY and at <= last:
+                return datetime.fromtimestamp(at, UTC), value / 100
+    return None
 
 
 def placings(book: Book) -> dict[str, list[ProbePlaced]]:

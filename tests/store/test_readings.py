@@ -18,7 +18,7 @@ from keeper.store.readings import (
     ReadFile,
     filled,
     hours_of,
-    last_at,
+    last_reading,
     merge_days,
     merged_slots,
     packed,
@@ -95,8 +95,10 @@ def test_only_what_lies_in_the_time_asked_for_is_given(book):
 def test_the_last_reading_of_a_probe_is_known(book):
     merge_days(book, [a_day({0: 1, 12: 2})])
 
-    assert last_at(book, "K1") == BEGIN + timedelta(hours=1)
-    assert last_at(book, "K2") is None
+    tomorrow = BEGIN + timedelta(days=1)
+    assert last_reading(book, "K1", tomorrow) == (BEGIN + timedelta(hours=1), 0.02)
+    assert last_reading(book, "K1", BEGIN + timedelta(minutes=30)) == (BEGIN, 0.01)
+    assert last_reading(book, "K2", tomorrow) is None
 
 
 def test_a_file_is_known_by_its_sha256_with_all_that_was_said_of_it(book):
@@ -121,7 +123,7 @@ def test_a_fault_half_way_leaves_no_reading_behind(book):
     with pytest.raises(RuntimeError, match="cut"):
         merge_days(book, days(), a_file())
 
-    assert last_at(book, "K1") is None
+    assert last_reading(book, "K1", BEGIN + timedelta(days=1)) is None
     assert read_file(book, "ab") is None
 
 

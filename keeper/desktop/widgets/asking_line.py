@@ -54,8 +54,8 @@ class AskingLine(QWidget):
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Escape:
             self.leave()
-            return
-        super().keyPressEvent(event)
+        elif event.key() not in (Qt.Key.Key_Return, Qt.Key.Key_Enter):  # answered; no page's key
+            super().keyPressEvent(event)
 
     def _fit(self) -> None:
         margin = round(self._look.u(7, 3.5))

@@ -1,0 +1,132 @@
+"""What the heat page says: faces of places, of the band, of a logger file looked at."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date, datetime
+
+from keeper.actions.heat_band import DayBand
+from keeper.actions.heat_board import HeatCell, HeatLine
+from keeper.actions.logger_files import KeptAside, Preview, ProbeSpan
+from keeper.desktop.widgets.day_night_band import BandFace, Limit
+from keeper.desktop.widgets.heat_list import CellFace, PlaceFace
+from keeper.desktop.widgets.reading_panel import ReadingFace
+from keeper.husbandry.events import Zone
+from keeper.reports.figures import MINUS, celsius, counted, day, number, span
+from keeper.reports.words import because_text, word
+
+READINGS = counted("reading", "readings")
+LINES = counted("line", "lines")
+COLUMNS = {Zone.HOT: 0, Zone.COOL: 1, Zone.NIGHT: 2}
+ORDERS = {"ymd": "year first", "dmy": "day first", "mdy": "month first"}
+UNSURE = {
+    "unit": "The unit stands nowhere in the file: U changes it.",
+    "order": "Day or month first cannot be told: O changes it.",
+    "probe": "The file names no probe: N gives it its name.",
+}
+
+
+def place_face(line: HeatLine, on: date) -> PlaceFace:
+    """One place in the list."""
+    aside = f"{line.animals}" if line.animals else ""
+    cells = tuple(_cell_face(cell, on) for cell in line.cells)
+    told = "; ".join(_cell_words(cell, on) for cell in line.cells)
+    return PlaceFace(place=line.place, aside=aside, cells=cells, told=f"{line.place}: {told}")
+
+
+def reading_face(line: HeatLine, cell: HeatCell, on: date, typed: str, asked: str) -> ReadingFace:
+    """The panel of the chosen cell."""
+    wanted = ""
+    if cell.low_c is not None and cell.high_c is not None:
+        wanted = f", wanted {span(celsius(cell.low_c), celsius(cell.high_c))}"
+    last = "not read yet"
+    if cell.temp_c is not None and cell.at is not None:
+        last = f"last {celsius(cell.temp_c)}, {_when(cell.at, on)}"
+    return ReadingFace(
+        place=line.place,
+        zone=f"{word(cell.zone)}{wanted}",
+        last=last,
+        typed=typed,
+        asked=asked,
+        reason=because_text(cell.because),
+    )
+
+
+def band_face(line: HeatLine, cell: HeatCell, band: DayBand) -> BandFace:
+    """The picture of the chosen cell."""
+    limits = []
+    if cell.zone is Zone.HOT and line.profile is not None:
+        heat = line.profile.heat
+        low, high = heat.digest_hot_low_c.value, heat.hot_act_c.value
+        limits = [
+            Limit(temp_c=low, words=f"digest {number(low, 1)}"),
+            Limit(temp_c=high, words=f"act {number(high, 1)}"),
+        ]
+    known = cell.low_c is not None and cell.high_c is not None
+    how = f"{band.days} days before"
+    how += " (middle, 5–95 %)" if band.has_band else f", {READINGS(band.count)}"
+    return BandFace(
+        title=f"{word(cell.zone)} of {line.place}: today against {how}",
+        band=band,
+        wanted=(cell.low_c or 0.0, cell.high_c or 0.0) if known else None,
+        limits=tuple(limits),
+    )
+
+
+def preview_lines(seen: Preview) -> Iterator[tuple[str, bool]]:
+    """A logger file as it was understood, line by line; True: heavy."""
+    shape = seen.shape
+    yield f"{seen.path.name}: {READINGS(seen.readings)} would go in", True
+    if seen.is_known and seen.known is not None:
+        yield f"Taken in before, on {day(seen.known.taken.date())}: it would add nothing.", True
+    unit = "°F" if shape.fahrenheit else "°C"
+    how = "read as last time" if seen.remembered else "found in the file"
+    yield f"{unit}, {ORDERS[shape.order]}, zone {shape.zone} where none is written ({how})", False
+    yield from ((UNSURE[what], True) for what in shape.unsure)
+    for probe in seen.probes:
+        yield _probe_words(probe), probe.place is None
+    if seen.thinned:
+        yield f"{READINGS(seen.thinned)} share five minutes with a later one", False
+    if seen.aside:
+        total = sum(aside.count for aside in seen.aside)
+        yield f"Kept aside: {READINGS(total)}", True
+        yield from ((_aside_words(aside), False) for aside in seen.aside)
+
+
+def _probe_words(probe: ProbeSpan) -> str:
+    if probe.place is None:
+        return f"{probe.probe}: never placed; P places it ({READINGS(probe.readings)} wait)"
+    zone = word(probe.zone) if probe.zone else ""
+    if probe.first_at is None or probe.last_at is None:
+        return f"{probe.probe} at {probe.place}, {zone}: nothing sound"
+    days = span(day(probe.first_at.date()), day(probe.last_at.date()))
+    range_c = span(celsius(probe.lowest_c or 0.0), celsius(probe.highest_c or 0.0))
+    return f"{probe.probe} at {probe.place}, {zone}: {READINGS(probe.readings)}, {days}, {range_c}"
+
+
+def _aside_words(aside: KeptAside) -> str:
+    lines = ", ".join(str(line) for line in aside.lines)
+    more = " …" if aside.count > len(aside.lines) else ""
+    return f"   {number(aside.count)} × {aside.why} (line {lines}{more})"
+
+
+def _cell_face(cell: HeatCell, on: date) -> CellFace:
+    own = cell.zone not in COLUMNS
+    zone_words = word(cell.zone).lower() if own else ""
+    if cell.temp_c is None or cell.at is None:
+        return CellFace(standing=cell.standing, words="", zone_words=zone_words)
+    words = f"{cell.letter} {cell.temp_c:.1f}".strip().replace("-", MINUS)
+    return CellFace(
+        standing=cell.standing, words=words, when=_when(cell.at, on), zone_words=zone_words
+    )
+
+
+def _cell_words(cell: HeatCell, on: date) -> str:
+    if cell.temp_c is None or cell.at is None:
+        return f"{word(cell.zone)} not read"
+    return f"{word(cell.zone)} {celsius(cell.temp_c)}, {_when(cell.at, on)}, {cell.standing}"
+
+
+def _when(at: datetime, on: date) -> str:
+    """The time of day today, the date before."""
+    return f"{at:%H:%M}" if at.date() == on else day(at.date(), on=on)
