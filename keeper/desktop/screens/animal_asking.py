@@ -163,7 +163,7 @@ class Correcting:
     def take(self, text: str) -> Written:
         event, reason = self._put_right(text)
         written = correct(self.keeping, self.entry.key, [event], reason)
-        what = f"{entry_words(self.entry.event)} is now {entry_words(event)}, {reason}"
+        what = f"{entry_words(self.entry.event)} put right to {entry_words(event)}: {reason}"
         return Written(
             batch=written.batch,
             at=written.at,

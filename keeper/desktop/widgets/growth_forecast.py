@@ -73,7 +73,7 @@ def forecast_words(told: WeightForecast) -> tuple[str, ...]:
     """The date in words, then its limits."""
     if told.on is None or told.low is None:
         return ()
-    limits = f"8 in 10: {day(told.low, on=told.high or told.low)}"
+    limits = f"8 in 10: {day(told.low, on=told.high)}"
     limits += f" to {day(told.high)}" if told.high else " or later, no latest day can be told"
     head = f"{grams(told.target_g)} about {day(told.on)}"
     return (head, limits) + (("dark bar: 5 in 10",) if told.half_low else ())

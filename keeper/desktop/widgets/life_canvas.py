@@ -15,7 +15,7 @@ from keeper.desktop.widgets.life_axis import TimeAxis
 
 LABEL_LEFT_UNITS = (7.0, 3.5)
 AXIS_LEFT_UNITS = (33.0, 24.0)
-AXIS_RIGHT_UNITS = (15.0, 13.0)
+AXIS_RIGHT_UNITS = (15.6, 14.6)
 FLAG_UNITS = (6.0, 5.0)
 
 
