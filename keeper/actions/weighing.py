@@ -62,6 +62,11 @@ def typed_grams(text: str) -> float:
     return grams
 
 
+def _where(row: AnimalNow) -> str:
+    """Tub and name, for the foot line."""
+    return f"{row.place or ''} {row.name or row.code}".strip()
+
+
 class WeighIn:
     """A walk along the scales. cursor is an index into *animals*; at their end nobody is left.
 
@@ -139,11 +144,9 @@ class WeighIn:
             typed_twice=verdict.typed_twice,
             note=f"bag of {self.bag_g:g} g taken off" if self.bag_g else None,
         )
-        where = f"{row.place or ''} {row.name or row.code}".strip()
-        twice = ", typed twice" if verdict.typed_twice else ""
-        what = f"{grams:g}{GAP}g{twice}"
+        what = f"{grams:g}{GAP}g{', typed twice' if verdict.typed_twice else ''}"
         old = [self._entries[self.cursor]] if self.cursor in self._entries else []
-        written = write(self._keeping, VERB, [weighing], old, where=where, what=what)
+        written = write(self._keeping, VERB, [weighing], old, where=_where(row), what=what)
         self.written[self.cursor] = grams
         self._entries[self.cursor] = EntryKey(written.batch, 0)
         self._scales.pop(self.cursor, None)
@@ -200,17 +203,15 @@ class WeighIn:
             raise LookupError("The walk is at its end; − steps back.")
         found = MARKS[digit]
         event = found.made(row.animal, at_instant(self._keeping.now()))
-        where = f"{row.place or ''} {row.name or row.code}".strip()
-        written = note(self._keeping, "mark", event, where=where, what=found.words)
+        written = note(self._keeping, "mark", event, where=_where(row), what=found.words)
         self.read_again()
         return written
 
     def take_back(self) -> tuple[Batch, Written]:
         """Undo the last weight of this walk; the cursor goes back to that animal."""
         target, written = undoing.take_back(self._keeping, since=self._since)
-        touched = {
-            entry.event.animal for entry in reading.entries_of(self._keeping.book, target.id)
-        }
+        undone = reading.entries_of(self._keeping.book, target.id)
+        touched = {entry.event.animal for entry in undone}
         self.read_again()
         for index, row in enumerate(self.animals):
             if row.animal in touched:
