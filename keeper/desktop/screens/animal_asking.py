@@ -219,3 +219,13 @@ def where_of(row: AnimalNow, *, code: bool = False) -> str:
     """Place and name, with the code where asked, as the foot and every list call an animal."""
     parts = (row.place, row.name, row.code if code or not row.name else None)
     return " ".join(part for part in parts if part)
+
+
+def known_places(everyone: Sequence[AnimalNow], row: AnimalNow) -> dict[str, str]:
+    """Who stands where; the animal of *row* itself does not count as company."""
+    known: dict[str, str] = {}
+    for other in everyone:
+        if other.in_the_room and other.place:
+            name = "" if other.animal == row.animal else other.name or other.code
+            known[other.place] = known.get(other.place) or name
+    return known

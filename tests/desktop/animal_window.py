@@ -1,0 +1,93 @@
+"""A window with the Animal place alone, worked by keys; a worker that waits to be told."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+
+from keeper.desktop.background import AtOnce
+from keeper.desktop.house import House
+from keeper.desktop.look import Look
+from keeper.desktop.screens.animal import AnimalScreen
+
+K = Qt.Key
+NONE, SHIFT, CONTROL = (
+    Qt.KeyboardModifier.NoModifier,
+    Qt.KeyboardModifier.ShiftModifier,
+    Qt.KeyboardModifier.ControlModifier,
+)
+SECOND = date(2026, 9, 2)
+
+
+class Later:
+    """A worker that works when it is told to."""
+
+    def __init__(self):
+        self.jobs = []
+
+    def run(self, job, done, failed):
+        self.jobs.append((job, done))
+
+    def stop(self, last=None):
+        self.jobs.clear()
+
+    def work(self):
+        for job, done in self.jobs:
+            done(job())
+        self.jobs.clear()
+
+
+class Desk:
+    """A window with the Animal place alone; forecasts wait until asked for."""
+
+    def __init__(self, qtbot, keeping, size=(1440, 900)):
+        self.reckoner, self.look = Later(), Look()
+        self.house = House(keeping, self.look, {"Animal": self._made})
+        self.window = self.house.window
+        qtbot.addWidget(self.window)
+        self.window.resize(*size)
+        self.window.show()
+        self.window.activateWindow()
+        qtbot.waitActive(self.window)
+        QApplication.processEvents()
+
+    @property
+    def page(self):
+        return self.window.page("Animal")
+
+    @property
+    def told(self):
+        return self.page.read_out.text().replace("\u202f", " ")
+
+    @property
+    def foot(self):
+        return self.window.foot.text().replace("\u202f", " ")
+
+    @property
+    def cursor(self):
+        return self.page.strip.view.cursor
+
+    def press(self, key, modifier=NONE, times=1):
+        for _ in range(times):
+            QTest.keyClick(self.window.windowHandle(), key, modifier)
+        QApplication.processEvents()
+
+    def type(self, text, enter=True):
+        """Type into the line that is open."""
+        QTest.keyClicks(self.page.line.field, text)
+        if enter:
+            QTest.keyClick(self.page.line.field, K.Key_Return)
+        QApplication.processEvents()
+
+    def to(self, day):
+        self.page.go(lambda view: view.to(day))
+
+    def picture(self):
+        QApplication.processEvents()
+        return self.window.grab().toImage()
+
+    def _made(self, look, keeping, notices):
+        return AnimalScreen(look, keeping, notices, reader=AtOnce(), reckoner=self.reckoner)
