@@ -12,10 +12,11 @@ from trouble_sample import COLD_ROW, NAMES, TODAY, Window, a_quiet_room, a_room,
 
 from keeper.actions.watch_board import watch_board
 from keeper.desktop.background import Background
+from keeper.desktop.look import Look
 from keeper.desktop.screens.records import RecordsScreen
 from keeper.desktop.screens.watch import WatchScreen
 from keeper.desktop.screens.watch_words import line_face, looked_at, rows_of
-from keeper.desktop.widgets.severity_list import AsideFace, LineFits, shown_reasons
+from keeper.desktop.widgets.severity_list import AsideFace, LineFace, LineFits, shown_reasons
 from keeper.desktop.widgets.tile import TileState
 from keeper.husbandry.events import Remark, Snooze
 from keeper.store import reading
@@ -67,15 +68,30 @@ def test_a_cause_holds_its_animals_and_they_have_no_line_of_their_own(watch):
     assert not [face for face in faces(watch) if "Fitch" in face.title]
 
 
-@pytest.mark.parametrize("room", [300.0, 500.0, 900.0])
-def test_the_vet_is_named_in_the_list_however_narrow_it_is(watch, room):
+def test_the_caution_of_a_rule_is_kept_for_the_list(watch):
     loss = faces(watch)[line(watch, "Oswin")]
 
-    shown = " ".join(shown_reasons(loss, room, LineFits(watch.window.look)))
+    assert loss.cautions == ("Ask a reptile vet.", "Keep his tub apart.")
 
-    assert "Ask a reptile vet." in loss.cautions
-    assert shown.startswith("Ate 2")
-    assert room < 500 or "Ask a reptile vet." in shown
+
+@pytest.mark.parametrize("room", [560.0, 700.0, 900.0])
+def test_a_caution_is_shown_before_longer_reasons_that_came_first(qapp, room):
+    fits, first, caution = LineFits(Look()), "Lost 14 % in a week.", "Ask a reptile vet."
+    words = 1
+    while len(fits(f"{first} {'so ' * (words + 1)}long.", room)) <= 2:
+        words += 1
+    filling = f"{'so ' * words}long."
+    face = LineFace(
+        severity=TileState.TODAY,
+        title="x",
+        reasons=(first, filling, caution),
+        cautions=(caution,),
+    )
+
+    lines = shown_reasons(face, room, fits)
+
+    assert len(fits(f"{first} {filling}", room)) == 2
+    assert " ".join(lines) == f"{first} {caution}"
 
 
 def test_the_chosen_line_is_told_in_full_with_what_was_tried_its_row_and_its_heat(watch):
