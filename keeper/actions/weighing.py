@@ -15,6 +15,7 @@ from keeper.actions.round_entries import write
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import Weighing
 from keeper.husbandry.now import AnimalNow
+from keeper.husbandry.profile import SpeciesProfile
 from keeper.husbandry.when import at_instant
 from keeper.reports.figures import GAP
 from keeper.rules.slips import Range, Verdict, expected_range, judge, row_shift
@@ -228,7 +229,7 @@ class WeighIn:
         last = empties(life.weighings, life.meals, self._keeping.profile(row))
         return OnScale(
             animal=row,
-            range=self._range(row, life),
+            range=_range(row, life, self._growth.profile(row), self.on),
             last=tuple(last[-5:]),
             scale_g=tuple(w.weight_g for w in life.weighings[-5:]),
         )
@@ -261,15 +262,15 @@ class WeighIn:
         ranges = [self.on_scale(at).range for at in range(first, beyond)]
         return row_shift([*before, *run], ranges, _RUN)
 
-    def _range(self, row: AnimalNow, life: Life) -> Range | None:
-        profile = self._growth.profile(row)
-        expected = expected_on(row, profile, self.on)
-        before = [w for w in life.weighings if w.happened.day < self.on]
-        if len(before) < len(life.weighings):  # a weight of today may be the slip
-            row = replace(row, weight_g=None, weighed_on=None)
-        return expected_range(row, before, life.meals, profile, expected, self.on)
-
 
 def _newest_batch(keeping: Keeping) -> int:
     newest = reading.latest_batches(keeping.book, 1)
     return newest[0].id if newest else 0
+
+
+def _range(row: AnimalNow, life: Life, profile: SpeciesProfile, on: date) -> Range | None:
+    """What would surprise nobody on *on*, by what was weighed on days before."""
+    before = [w for w in life.weighings if w.happened.day < on]
+    if len(before) < len(life.weighings):  # a weight of today may be the slip
+        row = replace(row, weight_g=None, weighed_on=None)
+    return expected_range(row, before, life.meals, profile, expected_on(row, profile, on), on)
