@@ -16,6 +16,8 @@ _EATEN = "('taken', 'part taken')"
 _UNTIL = "/* until */"  # where a day is set in, when the state of a past day is asked for
 _COUNTS = f"{stands('e')} {_UNTIL}"
 _KEY = "(e.at, e.batch, e.seq)"
+_EVER = -(2**62)
+"""Seconds before anything that can have happened."""
 
 
 def _latest(table: str, condition: str = "1", order: str = "DESC") -> str:
@@ -36,7 +38,8 @@ def _before(alias: str) -> str:
 
 
 def _after(alias: str) -> str:
-    return f"({alias}.at IS NULL OR {_KEY} > ({alias}.at, {alias}.batch, {alias}.seq))"
+    """After the entry *alias*, or ever where there is none; one range of the primary key."""
+    return f"{_KEY} > (coalesce({alias}.at, {_EVER}), {alias}.batch, {alias}.seq)"
 
 
 def _count(table: str, condition: str, most: int) -> str:
