@@ -38,7 +38,7 @@ class RecordsWindow(Window):
 
     @property
     def indexes(self):
-        model = self.page._model
+        model = self.page._table.model()
         return [model.index(number, 0) for number in range(model.rowCount())]
 
     def answer(self, text):

@@ -7,7 +7,7 @@ from pathlib import Path
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QKeySequence, QShowEvent
-from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from keeper.actions import undoing
 from keeper.actions.checking import flaws_of
@@ -21,11 +21,11 @@ from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.aside_reading import AsideReading
 from keeper.desktop.background import Worker
 from keeper.desktop.look import Look
-from keeper.desktop.models.record_rows import COLUMNS, ROW_ROLE, RecordRowsModel
 from keeper.desktop.notices import Notices
 from keeper.desktop.screens.files_asking import FilesAsking, Paths
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.asking_line import AskingLine
+from keeper.desktop.widgets.record_table import RecordTable
 from keeper.desktop.widgets.words_line import HeadLine, Words
 from keeper.reports.figures import counted, day
 
@@ -33,7 +33,6 @@ KEYS = (
     "T take the chosen line back    R write it again    I take in files    N feed nights"
     "    F own figures    B back up now    C check the book"
 )
-_SHARES = (3.2, 2.4, 3, 4.4, 3, 2, 1.8)
 _SHOWN_NIGHTS = 4
 _ENTRIES = counted("entry", "entries")
 
@@ -47,8 +46,7 @@ class RecordsScreen(QWidget):
         super().__init__()
         self._look, self._keeping, self._notices = look, keeping, notices
         self._head = HeadLine(look)
-        self._model = RecordRowsModel(self)
-        self._table = self._made_table()
+        self._table = RecordTable(self)
         self._asking = AskingLine(look, self)
         self._keys = Words(look, Use.BODY, "ink2")
         self._keys.setText(KEYS)
@@ -81,20 +79,6 @@ class RecordsScreen(QWidget):
         look.changed.connect(self._dress)
         self._dress()
         self.setFocusProxy(self._table)
-
-    def _made_table(self) -> QTableView:
-        table = QTableView(self)
-        table.setModel(self._model)
-        table.setAccessibleName("what was written, newest first")
-        table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
-        table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
-        table.setShowGrid(False)
-        table.verticalHeader().hide()
-        table.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        table.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft)
-        table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
-        table.setTabKeyNavigation(False)
-        return table
 
     def _lay_out(self) -> None:
         column = QVBoxLayout(self)
@@ -140,18 +124,10 @@ class RecordsScreen(QWidget):
         margin = round(self._look.u(7, 3.5))
         self._frame.setContentsMargins(margin, 0, margin, 0)
         self._under.setContentsMargins(margin, round(self._look.u(2)), margin, 0)
-        unit = (self.width() - 2 * margin) / sum(_SHARES)
-        for index in range(len(COLUMNS)):
-            self._table.setColumnWidth(index, int(unit * _SHARES[index]))
+        self._table.share(self.width() - 2 * margin)
 
     def _take(self, rows: list[RecordRow]) -> None:
-        """The chosen line stays chosen when new ones come above it."""
-        chosen = self._chosen()
-        self._model.show_rows(rows)
-        keys = [row.batch.id for row in rows]
-        self._table.selectRow(
-            keys.index(chosen.batch.id) if chosen and chosen.batch.id in keys else 0
-        )
+        self._table.show_rows(rows)
         self._show_head()
 
     def _show_head(self) -> None:
@@ -165,13 +141,9 @@ class RecordsScreen(QWidget):
             return "every night is a feed night"
         return "feed nights " + ", ".join(f"{n:%a} {day(n)}" for n in coming[:_SHOWN_NIGHTS])
 
-    def _chosen(self) -> RecordRow | None:
-        found = self._table.currentIndex().data(ROW_ROLE)
-        return found if isinstance(found, RecordRow) else None
-
     def _take_back(self) -> None:
         """Asks once more with the same key, since later entries may lean on it."""
-        row = self._chosen()
+        row = self._table.chosen()
         if row is None:
             return
         if self._asked_back != row.batch.id:
@@ -185,7 +157,7 @@ class RecordsScreen(QWidget):
         self._try(lambda: undoing.take_back_batch(self._keeping, row.batch.id))
 
     def _put_back(self) -> None:
-        row = self._chosen()
+        row = self._table.chosen()
         if row is not None:
             self._try(lambda: undoing.put_back_batch(self._keeping, row.batch.id))
 
