@@ -20,7 +20,9 @@ from keeper.husbandry.events import Zone
 ORDERS: tuple[Order, ...] = ("ymd", "dmy", "mdy")
 ZONES = {"hot": Zone.HOT, "cool": Zone.COOL, "night": Zone.NIGHT}
 ZONES |= {"room": Zone.ROOM, "incubator": Zone.INCUBATOR}
-AGREE = "Enter takes it in    U unit    O order of the date    Z zone    N name    P place    Esc leaves it"
+AGREE = (
+    "Enter takes it in    U unit    O date order    Z zone    N name    P place    Esc leaves it"
+)
 
 
 class HeatFiles:

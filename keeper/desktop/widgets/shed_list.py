@@ -1,0 +1,314 @@
+"""Shed clocks down the page: days since the last shed, the cycle since dull, and the verdict."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date
+
+from PySide6.QtCore import QLineF, QPointF, QRectF, Signal
+from PySide6.QtGui import QMouseEvent, QPainter, QPen
+from PySide6.QtWidgets import QSizePolicy, QWidget
+
+from keeper.actions.life_lanes import ShedCycle
+from keeper.desktop.look import Look
+from keeper.desktop.type import Use
+from keeper.desktop.widgets.drawn import Drawn
+from keeper.desktop.widgets.lettering import (
+    CENTRE,
+    LEFT,
+    RIGHT,
+    advance,
+    middle_baseline,
+    set_line,
+)
+from keeper.desktop.widgets.patterns import FINE, Pattern, paint_pattern
+from keeper.desktop.widgets.tile import TileState, paint_tile
+from keeper.desktop.widgets.walked import first_shown
+
+STAGE_LOOKS = {
+    "dull": (Pattern.DOTS, "ground", "fill3"),
+    "opaque": (Pattern.SOLID, "fill3", "fill3"),
+    "cleared": (Pattern.PLAIN, "sheet", "line"),
+}
+LEGEND = (("dull", "dull"), ("opaque", "opaque"), ("cleared", "cleared"))
+LETTERS = "thin lines: past cycles to their shed   band: when a shed is usual   ticks: past sheds"
+_MOST_PAST = 4
+_STAGES = ("dull", "opaque", "cleared")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Strip:
+    """Days since the last shed. low, mid, late: of her own interval; gaps: her past ones."""
+
+    days: int | None
+    low: float | None
+    mid: float | None
+    late: float | None
+    gaps: tuple[int, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ShedFace:
+    """One animal's line. state: a tile of severity, None where nothing is to look at."""
+
+    place: str
+    name: str
+    kind: str
+    state: TileState | None
+    letter: str
+    strip: Strip
+    cycles: tuple[ShedCycle, ...]
+    is_open: bool  # the last of the cycles still runs
+    most_days: float
+    title: str
+    aside: str
+    told: str
+
+
+@dataclass(frozen=True, slots=True)
+class _Columns:
+    place: float
+    strip: QRectF
+    cycle: QRectF
+    tile: float
+    words: float
+    right: float
+
+
+class ShedList(Drawn):
+    """Shows the lines round the one walked to. ``asked(line)`` by the mouse."""
+
+    asked = Signal(int)
+
+    def __init__(self, look: Look, parent: QWidget | None = None) -> None:
+        super().__init__(look, parent)
+        self._faces: tuple[ShedFace, ...] = ()
+        self._line = self._first = 0
+        self._most, self._cycle_most = 90.0, 21.0
+        self._today = date.min
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+
+    def show_sheds(self, faces: Sequence[ShedFace], line: int, today: date) -> None:
+        """Show *faces* with line *line* chosen."""
+        self._faces, self._line, self._today = tuple(faces), line, today
+        lates = sorted(face.strip.late or 0.0 for face in faces)
+        self._most = max(30.0, 1.25 * (lates[int(0.95 * (len(lates) - 1))] if lates else 0.0))
+        self._cycle_most = max((1.5 * face.most_days for face in faces), default=21.0)
+        self.tell("\n".join(face.told for face in faces))
+
+    def natural_size(self) -> tuple[float, float]:
+        return self.look.u(200, 150), self.look.u(60, 50)
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        for line, rect in self._rects():
+            if rect.contains(event.position()):
+                self.asked.emit(line)
+
+    def paint(self, painter: QPainter) -> None:
+        columns = self._columns()
+        self._paint_heads(painter, columns)
+        for line, rect in self._rects():
+            face = self._faces[line]
+            if line == self._line:
+                self._paint_chosen(painter, rect)
+            self._paint_who(painter, face, rect, columns)
+            self._paint_strip(painter, face.strip, self._in(columns.strip, rect))
+            self._paint_cycles(painter, face, self._in(columns.cycle, rect))
+            self._paint_words(painter, face, rect, columns)
+            painter.setPen(QPen(self.look.colour("hair"), 1.0))
+            painter.drawLine(QLineF(columns.place, rect.bottom(), columns.right, rect.bottom()))
+
+    def _rects(self) -> list[tuple[int, QRectF]]:
+        top, row = self.look.u(11, 9), self.look.u(11, 9.4)
+        room = int((self.height() - top) // row)
+        self._first = first_shown(self._line, len(self._faces), room, self._first)
+        shown = range(self._first, min(self._first + room, len(self._faces)))
+        return [(n, QRectF(0, top + (n - self._first) * row, self.width(), row)) for n in shown]
+
+    def _columns(self) -> _Columns:
+        look, left = self.look, self.look.u(7, 3.5)
+        right = self.width() - left
+        who = left + look.u(56, 45)
+        room = right - who
+        strip = QRectF(who, 0, 0.28 * room, 0)
+        cycle = QRectF(strip.right() + look.u(5, 3), 0, 0.28 * room, 0)
+        tile = cycle.right() + look.u(5, 3)
+        return _Columns(left, strip, cycle, tile, tile + look.u(9, 7.4), right)
+
+    def _in(self, column: QRectF, row: QRectF) -> QRectF:
+        return QRectF(column.left(), row.top(), column.width(), row.height())
+
+    def _paint_heads(self, painter: QPainter, columns: _Columns) -> None:
+        look, font = self.look, self.look.font(Use.TABLE)
+        base = look.u(4, 3.4)
+        heads = (
+            (columns.place, "place, name, kind"),
+            (columns.strip.left(), "days since the last shed"),
+            (columns.cycle.left(), "days since dull"),
+            (columns.tile, "what stands"),
+        )
+        for x, words in heads:
+            set_line(painter, QPointF(x, base), words, font, look.colour("ink2"))
+        for column, most, step in (
+            (columns.strip, self._most, 30),
+            (columns.cycle, self._cycle_most, 7),
+        ):
+            for days in range(0, int(most) + 1, step):
+                x = column.left() + days / most * column.width()
+                place = QPointF(x, base + look.u(4.8, 4))
+                set_line(painter, place, str(days), font, look.colour("ink3"), align=CENTRE)
+        painter.setPen(QPen(look.colour("line"), 1.1))
+        y = look.u(10.4, 8.5)
+        painter.drawLine(QLineF(columns.place, y, columns.right, y))
+
+    def _paint_chosen(self, painter: QPainter, rect: QRectF) -> None:
+        look = self.look
+        left = look.u(7, 3.5) - look.u(2.4, 1.6)
+        painter.fillRect(rect.adjusted(left, 1, -look.u(4, 2), -1), look.colour("sheet"))
+        bar = QRectF(left, rect.top() + 1, look.u(1.4, 1), rect.height() - 2)
+        painter.fillRect(bar, look.colour("point"))
+
+    def _paint_who(
+        self, painter: QPainter, face: ShedFace, rect: QRectF, columns: _Columns
+    ) -> None:
+        look, strong = self.look, self.look.font(Use.TABLE_STRONG)
+        first = rect.top() + look.u(4.6, 3.9)
+        name = columns.place + look.u(15, 12)
+        room = columns.strip.left() - name - look.u(2)
+        set_line(painter, QPointF(columns.place, first), face.place, strong, look.colour("ink"))
+        place = QPointF(name, first)
+        set_line(painter, place, face.name, strong, look.colour("ink"), room=room)
+        plain = look.font(Use.TABLE)
+        beneath = QPointF(name, first + look.u(4.6, 3.9))
+        set_line(painter, beneath, face.kind, plain, look.colour("ink2"), room=room)
+
+    def _paint_strip(self, painter: QPainter, strip: Strip, rect: QRectF) -> None:
+        """Her usual span, her past intervals as ticks, and where she is today."""
+        look = self.look
+        high = look.u(3.6, 3)
+        bar = QRectF(rect.left(), rect.center().y() - high / 2, rect.width(), high)
+
+        def x(days: float) -> float:
+            return bar.left() + min(days, self._most) / self._most * bar.width()
+
+        painter.setPen(QPen(look.colour("hair"), 1.0))
+        painter.drawLine(QLineF(bar.left(), bar.bottom(), bar.right(), bar.bottom()))
+        if strip.low is not None and strip.late is not None and strip.mid is not None:
+            usual = QRectF(x(strip.low), bar.top(), x(strip.late) - x(strip.low), high)
+            painter.fillRect(usual, look.colour("band2"))
+            painter.setPen(QPen(look.colour("line"), 1.0))
+            painter.drawLine(QLineF(usual.left(), bar.top(), usual.left(), bar.bottom()))
+            painter.drawLine(QLineF(usual.right(), bar.top(), usual.right(), bar.bottom()))
+            painter.setPen(QPen(look.colour("ink3"), 1.6))
+            painter.drawLine(QLineF(x(strip.mid), bar.top(), x(strip.mid), bar.bottom()))
+        painter.setPen(QPen(look.colour("ink2"), 1.1))
+        for gap in strip.gaps:
+            painter.drawLine(QLineF(x(gap), bar.bottom(), x(gap), bar.bottom() + look.u(1.2, 1)))
+        if strip.days is not None:
+            self._paint_now(painter, strip, bar, x(strip.days), x(strip.late or strip.days))
+
+    def _paint_now(
+        self, painter: QPainter, strip: Strip, bar: QRectF, now: float, late: float
+    ) -> None:
+        look = self.look
+        thick = look.u(1.5, 1.2)
+        line = QRectF(bar.left(), bar.center().y() - thick / 2, now - bar.left(), thick)
+        painter.fillRect(line, look.colour("ink2"))
+        if strip.late is not None and (strip.days or 0) > strip.late:
+            over = QRectF(late, bar.top(), max(3.0, now - late), bar.height())
+            painter.fillRect(over, look.colour("sheet"))
+            paint_pattern(painter, over, Pattern.BOLD_HATCH, look.colour("ink"), FINE)
+        painter.setPen(QPen(look.colour("ink"), 2.6))
+        painter.drawLine(QLineF(now, bar.top() - 3, now, bar.bottom() + 3))
+        words, font = str(strip.days), look.font(Use.TABLE_STRONG)
+        at_end = now + advance(font, words) + look.u(2) > bar.right()
+        place = QPointF(now + look.u(-1.2 if at_end else 1.2), bar.top() - look.u(0.6))
+        align = RIGHT if at_end else LEFT
+        set_line(painter, place, words, font, look.colour("ink"), align=align)
+
+    def _paint_cycles(self, painter: QPainter, face: ShedFace, rect: QRectF) -> None:
+        """Past cycles as thin lines to their shed, the present one thick with its stages."""
+        look = self.look
+        past = [c for c in face.cycles if c.shed is not None and c.first != c.shed]
+        past = past[-_MOST_PAST:]
+        scale = rect.width() / self._cycle_most
+        step = look.u(1.3, 1.05)
+        top = rect.top() + look.u(1.4, 1.1)
+        for n, cycle in enumerate(past):
+            assert cycle.shed is not None
+            y = top + n * step
+            end = rect.left() + (cycle.shed - cycle.first).days * scale
+            painter.setPen(QPen(look.colour("line"), 1.0))
+            painter.drawLine(QLineF(rect.left(), y, end, y))
+            painter.setPen(QPen(look.colour("ink2"), 1.6))
+            painter.drawLine(QLineF(end, y - step / 2, end, y + step / 2))
+        if face.is_open and face.cycles:
+            high = look.u(3, 2.5)
+            bar = QRectF(rect.left(), rect.bottom() - high - look.u(1.2, 1), 0, high)
+            self._paint_open(painter, face.cycles[-1], bar, scale)
+
+    def _paint_open(self, painter: QPainter, cycle: ShedCycle, bar: QRectF, scale: float) -> None:
+        look = self.look
+        begins = [(name, getattr(cycle, name)) for name in _STAGES if getattr(cycle, name)]
+        ends = [day for _, day in begins[1:]] + [self._today]
+        for (name, since), until in zip(begins, ends, strict=True):
+            left = bar.left() + (since - cycle.first).days * scale
+            wide = max(4.0, (until - since).days * scale)
+            patch = QRectF(left, bar.top(), wide, bar.height())
+            pattern, paper, mark = STAGE_LOOKS[name]
+            painter.fillRect(patch, look.colour(paper))
+            paint_pattern(painter, patch, pattern, look.colour(mark), FINE)
+            painter.setPen(QPen(look.colour("line"), 1.0))
+            painter.drawRect(patch)
+        days = (self._today - cycle.first).days
+        x = bar.left() + max(4.0, days * scale)
+        painter.setPen(QPen(look.colour("ink"), 2.6))
+        painter.drawLine(QLineF(x, bar.top() - 3, x, bar.bottom() + 3))
+        font = look.font(Use.TABLE_STRONG)
+        base = bar.center().y() + look.u(1.5, 1.2)
+        set_line(painter, QPointF(x + look.u(1.2), base), str(days), font, look.colour("ink"))
+
+    def _paint_words(
+        self, painter: QPainter, face: ShedFace, rect: QRectF, columns: _Columns
+    ) -> None:
+        look = self.look
+        if face.state is not None:
+            tile = QRectF(columns.tile, rect.top() + look.u(2.4, 2), look.u(6.6, 5.6), look.u(6, 5))
+            paint_tile(painter, tile, face.state, look.palette, face.letter)
+        strong, plain = look.font(Use.TABLE_STRONG), look.font(Use.TABLE)
+        room = columns.right - columns.words
+        one = rect if not face.aside else rect.adjusted(0, 0, 0, -rect.height() / 2.4)
+        first = middle_baseline(one, strong)
+        place = QPointF(columns.words, first)
+        set_line(painter, place, face.title, strong, look.colour("ink"), room=room)
+        beneath = QPointF(columns.words, first + look.u(4.6, 3.9))
+        set_line(painter, beneath, face.aside, plain, look.colour("ink2"), room=room)
+
+
+class ShedLegend(Drawn):
+    """How stages and spans are drawn."""
+
+    def __init__(self, look: Look, parent: QWidget | None = None) -> None:
+        super().__init__(look, parent)
+        self.tell("legend: " + ", ".join(words for _, words in LEGEND) + ", " + LETTERS)
+
+    def natural_size(self) -> tuple[float, float]:
+        return self.look.u(150, 110), self.look.u(7, 5.6)
+
+    def paint(self, painter: QPainter) -> None:
+        look, font = self.look, self.look.font(Use.TABLE)
+        left, row = look.u(7, 3.5), QRectF(self.rect())
+        base = middle_baseline(row, font)
+        for name, words in LEGEND:
+            patch = QRectF(left, row.center().y() - look.u(1.5), look.u(8, 6), look.u(3))
+            pattern, paper, mark = STAGE_LOOKS[name]
+            painter.fillRect(patch, look.colour(paper))
+            paint_pattern(painter, patch, pattern, look.colour(mark), FINE)
+            painter.setPen(QPen(look.colour("line"), 1.0))
+            painter.drawRect(patch)
+            left = patch.right() + look.u(1.4, 1)
+            ink = look.colour("ink2")
+            left += set_line(painter, QPointF(left, base), words, font, ink) + look.u(3, 2)
+        room = self.width() - left
+        set_line(painter, QPointF(left, base), LETTERS, font, look.colour("ink2"), room=room)

@@ -1,0 +1,32 @@
+"""When to look again after a shed that did not come off whole."""
+
+from datetime import date, timedelta
+
+from keeper.husbandry.events import ShedQuality
+from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
+
+
+def _practice(value: float) -> Sourced:
+    return Sourced(value=value, source=COMMON_PRACTICE)
+
+
+PIECES_AGAIN_DAYS = _practice(1)
+TIP_AGAIN_DAYS = _practice(2)
+
+
+def look_again_on(
+    quality: ShedQuality | None, shed_on: date, next_shed_on: date | None
+) -> date | None:
+    """The day of the next look; None after a whole shed, or where the next shed is untold.
+
+    Pieces are soaked and looked at after a day, a ring on the tail tip within two; an eye cap
+    is left to the next shed.
+
+    >>> look_again_on(ShedQuality.PIECES, date(2026, 3, 1), None)
+    datetime.date(2026, 3, 2)
+    """
+    if quality is ShedQuality.PIECES:
+        return shed_on + timedelta(days=PIECES_AGAIN_DAYS.value)
+    if quality is ShedQuality.TIP_KEPT:
+        return shed_on + timedelta(days=TIP_AGAIN_DAYS.value)
+    return next_shed_on if quality is ShedQuality.CAP_KEPT else None
