@@ -19,6 +19,7 @@ from keeper.desktop.house import House
 from keeper.desktop.light import luminance
 from keeper.desktop.look import Look
 from keeper.desktop.screens.animal import AnimalScreen
+from keeper.desktop.widgets.read_out import Figures, ReadOut
 
 
 @pytest.fixture
@@ -61,6 +62,21 @@ def test_the_read_out_has_room_for_all_it_says(qtbot, keeping, size, day):
 
     assert left_over > 3
     assert more == pytest.approx(left_over, abs=1)
+
+
+def test_a_cause_too_long_is_cut_within_the_sheet_and_told_whole(qtbot):
+    sheet = ReadOut(Look())
+    qtbot.addWidget(sheet)
+    sheet.resize(240, 300)
+    cause = "She missed an offer on a cold night. " * 30
+
+    sheet.show_figures(
+        Figures(head="Wed 2 Sep 2026", aside="day 168", groups=(), cause_head="Why", cause=cause)
+    )
+
+    left_over = paper_below(sheet.grab().toImage(), Look().colour("sheet"))
+    assert 2 < left_over < 60
+    assert cause in sheet.text()
 
 
 @pytest.mark.parametrize("size", [(1440, 900), (1024, 600)])

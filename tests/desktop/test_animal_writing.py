@@ -85,6 +85,7 @@ def test_what_is_refused_stays_in_the_field_with_its_sentence(desk):
     desk.press(K.Key_H)
     desk.type("vet, soon, swelling")
 
+    assert desk.page.line.isVisible()
     assert desk.page.line.field.text() == "vet, soon, swelling"
     assert "'soon' is no day" in desk.foot
     assert desk.foot.startswith("not written")
