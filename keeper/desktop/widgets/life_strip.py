@@ -243,33 +243,36 @@ def _paint_plot(canvas: Canvas, forecast: WeightForecast | None, waiting: bool) 
     """Band, weights and forecast; returns the scale that they stand on."""
     page, axis, plot = canvas.page, canvas.axis, canvas.layout.plot
     bands = page.bands(axis.first, axis.last)
-    weighed = page.weighed
-    seen = [w.scale_g for w in weighed if axis.shows(w.day)]
+    told = _told_in_view(axis, page, forecast)
+    seen = [w.scale_g for w in page.weighed if axis.shows(w.day)]
     for points in bands.values():
         seen += [g for p in points for g in (p.expected.p3_g, p.expected.p97_g)]
-    told = forecast is not None and forecast.on is not None and forecast.low is not None
-    if forecast is not None and told and axis.last > page.today:
-        seen.append(forecast.target_g)
-    scale = weight_scale(seen, plot)
-    painter = canvas.painter
+    scale = weight_scale([*seen, told.target_g] if told else seen, plot)
+    paint = paint_outlines if page.animal.sex is Sex.UNKNOWN else paint_band
     for sex, points in bands.items():
-        if len(points) > 1 and page.animal.sex is not Sex.UNKNOWN:
-            paint_band(canvas, sex, points, scale)
-        elif len(points) > 1:
-            paint_outlines(canvas, sex, points, scale)
+        if len(points) > 1:
+            paint(canvas, sex, points, scale)
     paint_weight_grid(canvas, scale)
     _paint_today(canvas, plot.top(), plot.bottom())
-    _paint_key(canvas, _ahead_words(forecast, waiting))
-    painter.save()
+    canvas.painter.save()
     air = canvas.look.u(1.4, 1.1)
-    painter.setClipRect(plot.adjusted(-air, -1, air, 1))
-    if forecast is not None and told and not forecast.reached:
-        fan = _fan(page, forecast)
-        if fan is not None and axis.last > page.today:
-            paint_forecast(canvas, fan, forecast, scale)
-    paint_weights(canvas, weighed, scale)
-    painter.restore()
+    canvas.painter.setClipRect(plot.adjusted(-air, -1, air, 1))
+    fan = _fan(page, told) if told else None
+    if told and fan:
+        paint_forecast(canvas, fan, told, scale)
+    _paint_key(canvas, _ahead_words(forecast, waiting))
+    paint_weights(canvas, page.weighed, scale)
+    canvas.painter.restore()
     return scale
+
+
+def _told_in_view(
+    axis: TimeAxis, page: AnimalPage, forecast: WeightForecast | None
+) -> WeightForecast | None:
+    """The forecast, where it tells a day to come and days to come are in view."""
+    if forecast is None or forecast.on is None or forecast.low is None or forecast.reached:
+        return None
+    return forecast if axis.last > page.today else None
 
 
 def _ahead_words(forecast: WeightForecast | None, waiting: bool) -> str:
