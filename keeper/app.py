@@ -1,46 +1,58 @@
 """Composition root: opens the book, builds the places, shows the window."""
 
+import gc
 import logging
 import sys
 from collections.abc import Callable
+from importlib import import_module
 from logging.handlers import RotatingFileHandler
 from pathlib import Path
 from types import TracebackType
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QStandardPaths
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QWidget
 
 from keeper import clock
-from keeper.actions.first_book import book_from_files
 from keeper.actions.keeping import Keeping, open_keeping
 from keeper.actions.safe_keeping import close
 from keeper.actions.station import home_dir, station_name
-from keeper.actions.taking_in import take_in
 from keeper.actions.troubles import REFUSALS, BookError, said
 from keeper.desktop.background import Background, Worker
 from keeper.desktop.house import House, Maker
 from keeper.desktop.look import Look
 from keeper.desktop.main_window import MainWindow
+from keeper.desktop.notices import Notices
 from keeper.desktop.places import Place
 from keeper.desktop.remembered import last_book, remember_book, remember_light, was_red_lamp
-from keeper.desktop.screens.animal import AnimalScreen
-from keeper.desktop.screens.females import FemalesScreen
-from keeper.desktop.screens.files_asking import told
-from keeper.desktop.screens.racks import RacksScreen
-from keeper.desktop.screens.records import RecordsScreen
 from keeper.desktop.screens.round import RoundScreen
-from keeper.desktop.screens.watch import WatchScreen
-from keeper.desktop.screens.weigh_in import WeighInScreen
-from keeper.desktop.screens.welcome import WelcomeScreen
+
+if TYPE_CHECKING:
+    from keeper.desktop.screens.welcome import WelcomeScreen
+
+
+def later(module: str, name: str) -> Maker:
+    """A page whose module is loaded when it is first gone to: the first paint does not wait."""
+
+    def make(look: Look, keeping: Keeping, notices: Notices) -> QWidget:
+        page: QWidget = getattr(import_module(f"keeper.desktop.screens.{module}"), name)(
+            look, keeping, notices
+        )
+        return page
+
+    return make
+
 
 PLACES: dict[str, Maker] = {
     "Round": RoundScreen,
-    "Weigh-in": WeighInScreen,
-    "Racks": RacksScreen,
-    "Watch": WatchScreen,
-    "Females": FemalesScreen,
-    "Animal": AnimalScreen,
-    "Records": RecordsScreen,
+    "Weigh-in": later("weigh_in", "WeighInScreen"),
+    "Sheds": later("sheds", "ShedsScreen"),
+    "Heat": later("heat", "HeatScreen"),
+    "Racks": later("racks", "RacksScreen"),
+    "Watch": later("watch", "WatchScreen"),
+    "Females": later("females", "FemalesScreen"),
+    "Animal": later("animal", "AnimalScreen"),
+    "Records": later("records", "RecordsScreen"),
 }
 """The places by name, in the order of the strip."""
 
@@ -48,6 +60,7 @@ WELCOME_KEY = "F2"
 LOG = "keeper.log"
 FAULT = "The program failed at this; what was written before stands. More is in {path}."
 _LOG_BYTES = 1_000_000
+_COLLECT_AFTER = 50_000
 
 
 def run(path: Path | None) -> int:
@@ -56,6 +69,7 @@ def run(path: Path | None) -> int:
     Returns the exit code of the window.
     """
     app = application()
+    _spare_the_collector()
     front = Front(Look(red_lamp=was_red_lamp()))
     log_faults(front.tell)
     front.open(path or last_book())
@@ -70,6 +84,12 @@ def application() -> QApplication:
     app.setDesktopFileName("keeper")
     app.setStyle("Fusion")
     return app
+
+
+def _spare_the_collector() -> None:
+    """What is loaded stays loaded, and a board of thousands of rows is no garbage."""
+    gc.freeze()
+    gc.set_threshold(_COLLECT_AFTER, 20, 50)
 
 
 def build_house(keeping: Keeping, look: Look) -> House:
@@ -115,6 +135,8 @@ class Front(QObject):
 
     def _welcome(self, empty: Keeping | None, told: str = "") -> None:
         """The first page, over the *empty* book or over none."""
+        from keeper.desktop.screens.welcome import WelcomeScreen
+
         home = None if empty is not None else _free(_documents() / "snakes.book")
         page = WelcomeScreen(self._look, clock.now, told, home)
         page.demo_asked.connect(lambda: self._make_demo(empty))
@@ -142,6 +164,10 @@ class Front(QObject):
     def _taken(
         self, empty: Keeping | None, animals: Path | None, diary: Path | None, book: Path | None
     ) -> Keeping:
+        from keeper.actions.first_book import book_from_files
+        from keeper.actions.taking_in import take_in
+        from keeper.desktop.screens.files_asking import told
+
         if empty is not None or book is None:
             assert empty is not None
             taken = take_in(empty, animals=animals, diary=diary)

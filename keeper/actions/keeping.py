@@ -49,7 +49,7 @@ class Keeping:
     @property
     def is_empty(self) -> bool:
         """No animal stands in the book."""
-        return not reading.board(self.book)
+        return reading.is_empty(self.book)
 
     def profile(self, animal: AnimalNow) -> SpeciesProfile:
         return profile_for(self.profiles, animal.species)

@@ -70,6 +70,11 @@ def board(book: Book) -> list[AnimalNow]:
     return _nows_from(book.connection.execute(f"SELECT {_NOW_SQL} FROM animal_now").fetchall())
 
 
+def is_empty(book: Book) -> bool:
+    """No animal stands in the book."""
+    return book.connection.execute("SELECT 1 FROM animal_now LIMIT 1").fetchone() is None
+
+
 def board_on(book: Book, day: date) -> list[AnimalNow]:
     """Every animal as it stood at the end of *day*, by all that is known now."""
     return _nows_from(as_of(book.connection, day))
