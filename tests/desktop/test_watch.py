@@ -136,7 +136,7 @@ def test_a_line_put_aside_is_quoted_at_the_foot_with_its_end_and_comes_back_when
     assert aside.heading == "Put aside 1"
     assert "“damp hide given”, J." in aside.words
     assert aside.till.replace("\u202f", " ") == "till 12 Dec"
-    assert "put aside" in watch.foot
+    assert "A1·2 Thora, put aside until 12 Dec 2026" in watch.foot.replace("\u202f", " ")
     assert not [f for f in faces(watch)[:-1] if "Thora" in f.title]
 
     watch.take_back()
@@ -170,6 +170,18 @@ def test_without_a_reason_and_a_day_to_come_nothing_is_put_aside(
     assert why in watch.foot
     assert not reading.all_of(keeping.book, Snooze)
     assert watch.page.asking.isVisible()
+
+
+def test_the_line_that_was_asked_about_is_put_aside_whatever_is_chosen_meanwhile(watch, keeping):
+    choose(watch, "Thora")
+    watch.press(Z)
+    watch.answer("damp hide given")
+    choose(watch, "Oswin")
+
+    watch.answer("7 days")
+
+    (entry,) = reading.all_of(keeping.book, Snooze)
+    assert entry.event.watch_kind == "opaque too long"
 
 
 def test_what_concerns_a_whole_row_is_not_put_aside(watch, keeping):

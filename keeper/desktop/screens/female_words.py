@@ -97,10 +97,11 @@ def _dates(forecast: WeightForecast, on: date) -> str:
     """The middle day, then the 8 in 10 between which it lies."""
     if forecast.on is None or forecast.low is None:
         return ""
-    middle, low = day(forecast.on, on=on), day(forecast.low, on=on)
     if forecast.high is None:
-        return f"{middle}   from {low}, no latest day"
-    return f"{middle}   {span(low, day(forecast.high, on=on))}"
+        return f"{day(forecast.on, on=on)}   from {day(forecast.low, on=on)}, no latest day"
+    last = forecast.high if forecast.high.year != on.year else on
+    between = span(day(forecast.low, on=last), day(forecast.high, on=on))
+    return f"{day(forecast.on, on=last)}   {between}"
 
 
 def _by_others(row: FemaleRow, age_on: date | None, missing: str, on: date) -> Marks:

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from datetime import date
+from functools import partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QItemSelectionModel, Qt
-from PySide6.QtGui import QAction, QKeySequence, QResizeEvent, QShowEvent
+from PySide6.QtCore import QItemSelectionModel
+from PySide6.QtGui import QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from keeper.actions.female_desk import CAUTION, FemaleDesk, Females, set_gate, wants_forecast
@@ -18,6 +18,7 @@ from keeper.desktop.background import Background, Worker
 from keeper.desktop.look import Look
 from keeper.desktop.models.female_rows import ROW_ROLE, FemaleRowsModel
 from keeper.desktop.notices import Notices
+from keeper.desktop.page_keys import add_key
 from keeper.desktop.screens.female_words import female_face
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.asking_line import AskingLine
@@ -156,16 +157,9 @@ class FemalesScreen(QWidget):
 
     def _listen(self) -> None:
         self.list.activated.connect(lambda _: self._open())
-        self._add_action("G", "change the weight of the gate", self._ask_gate)
+        add_key(self, "G", "change the weight of the gate", self._ask_gate)
         self._notices.changed.connect(self._hear)
         self._look.changed.connect(self._fit)
-
-    def _add_action(self, key: str, words: str, slot: Callable[[], None]) -> None:
-        action = QAction(words, self)
-        action.setShortcut(QKeySequence(key))
-        action.setShortcutContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
-        action.triggered.connect(lambda _=False: slot())
-        self.addAction(action)
 
     def _fit(self) -> None:
         margin = round(self._look.u(4.8, 2.3))
@@ -203,18 +197,16 @@ class FemalesScreen(QWidget):
         row = self._row()
         if row is not None:
             question = f"Every female {row.species} from how many grams"
-            self.asking.ask(question, self._take_grams, f"{row.gate_g:g}")
+            self.asking.ask(question, partial(self._take_grams, row), f"{row.gate_g:g}")
 
-    def _take_grams(self, text: str) -> bool:
-        row = self._row()
+    def _take_grams(self, row: FemaleRow, text: str) -> bool:
         try:
             weight_g = float(text.removesuffix("g").strip())
         except ValueError:
             self._notices.refused.emit(f"{text!r} is no weight; digits such as 220 are right.")
             return False
-        if row is not None:
-            self.asking.ask("Because", lambda reason: self._set_gate(row, weight_g, reason))
-        return row is None
+        self.asking.ask("Because", partial(self._set_gate, row, weight_g))
+        return False
 
     def _set_gate(self, row: FemaleRow, weight_g: float, reason: str) -> bool:
         try:

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QAction, QKeySequence, QShowEvent
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from keeper.actions import undoing
@@ -22,6 +22,7 @@ from keeper.desktop.aside_reading import AsideReading
 from keeper.desktop.background import Worker
 from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
+from keeper.desktop.page_keys import add_key
 from keeper.desktop.screens.files_asking import FilesAsking, Paths
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.asking_line import AskingLine
@@ -74,7 +75,7 @@ class RecordsScreen(QWidget):
             ("B", "back up now", self._back_up),
             ("C", "check the book", self._check),
         ):
-            self._add_action(key, words, slot)
+            add_key(self, key, words, slot)
         notices.changed.connect(self._reading.hear)
         look.changed.connect(self._dress)
         self._dress()
@@ -94,13 +95,6 @@ class RecordsScreen(QWidget):
         column.addWidget(self._keys)
         self.body.hide()
         column.addWidget(self._asking)
-
-    def _add_action(self, key: str, words: str, slot: Callable[[], None]) -> None:
-        action = QAction(words, self)
-        action.setShortcut(QKeySequence(key))
-        action.setShortcutContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
-        action.triggered.connect(lambda _=False: slot())
-        self.addAction(action)
 
     def close_down(self) -> None:
         """Wait for a reading that runs; nothing is read any more."""

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
+from functools import partial
 
-from PySide6.QtCore import QItemSelectionModel, Qt
-from PySide6.QtGui import QAction, QKeySequence, QResizeEvent, QShowEvent
+from PySide6.QtCore import QItemSelectionModel
+from PySide6.QtGui import QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
 from keeper.actions.keeping import Keeping, Written
@@ -18,6 +20,7 @@ from keeper.desktop.background import Worker
 from keeper.desktop.look import Look
 from keeper.desktop.models.watch_rows import ROW_ROLE, WatchRow, WatchRowsModel
 from keeper.desktop.notices import Notices
+from keeper.desktop.page_keys import add_key
 from keeper.desktop.screens.watch_words import (
     counts_of,
     detail_face,
@@ -32,8 +35,9 @@ from keeper.desktop.widgets.severity_counts import SeverityCounts
 from keeper.desktop.widgets.severity_list import SeverityList
 from keeper.desktop.widgets.watch_detail import WatchDetail
 from keeper.desktop.widgets.words_line import Words
+from keeper.reports.figures import day
 
-_USUAL_END = "7 days"
+_UNTIL, _USUAL_END = "Until (12 Dec, 14 days)", "7 days"
 _LOOKING = "Looking through the book."
 
 
@@ -130,21 +134,14 @@ class WatchScreen(QWidget):
             ("Z", "put this line aside", self._ask_reason),
             ("D", "done: what was found", self._ask_found),
         ):
-            self._add_action(key, words, slot)
+            add_key(self, key, words, slot)
         self._notices.changed.connect(self._reading.hear)
         self._look.changed.connect(self._fit)
-
-    def _add_action(self, key: str, words: str, slot: Callable[[], None]) -> None:
-        action = QAction(words, self)
-        action.setShortcut(QKeySequence(key))
-        action.setShortcutContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
-        action.triggered.connect(lambda _=False: slot())
-        self.addAction(action)
 
     def _fit(self) -> None:
         look = self._look
         margin = round(look.u(7, 3.5))
-        self._frame.setContentsMargins(margin, round(look.u(2, 1)), 0, 0)
+        self._frame.setContentsMargins(margin, round(look.u(2, 1)), 0, round(look.u(1.5, 1)))
         self._frame.setSpacing(0)
         self._quiet.setContentsMargins(margin, round(look.u(6, 4)), margin, 0)
         self.detail.setFixedWidth(round(0.295 * self.width()))
@@ -201,38 +198,23 @@ class WatchScreen(QWidget):
                 "What concerns a whole row is not put aside: it ends when the row is right."
             )
         else:
-            self.asking.ask(f"{whose(row)}. Put aside, because", self._take_reason)
+            item, question = row.about, f"{whose(row)}. Put aside, because"
+            self.asking.ask(question, lambda reason: self._take_reason(item, reason))
 
-    def _take_reason(self, reason: str) -> bool:
+    def _take_reason(self, item: WatchItem, reason: str) -> bool:
         if not reason:
             self._notices.refused.emit("A line put aside needs a reason in your own words.")
             return False
-        self.asking.ask("Until (12 Dec, 14 days)", lambda text: self._put(reason, text), _USUAL_END)
+        put = partial(_put_aside, self._keeping, item, reason)
+        self.asking.ask(_UNTIL, lambda until: self._try(lambda: put(until)), _USUAL_END)
         return False
-
-    def _put(self, reason: str, until: str) -> bool:
-        row = self._row()
-        if row is None or row.about.animal is None or isinstance(row.about, Aside):
-            return True
-        animal, kind = row.about.animal.animal, row.about.kind
-        return self._try(
-            lambda: put_aside(
-                self._keeping, animal, kind, day_typed(until, self._keeping.today), reason
-            )
-        )
 
     def _ask_found(self) -> None:
         row = self._row()
         if row is None or isinstance(row.about, Aside):
             return
-        self.asking.ask(f"{whose(row)}. Found", self._take_found)
-
-    def _take_found(self, text: str) -> bool:
-        row = self._row()
-        if row is None or isinstance(row.about, Aside):
-            return True
-        item = row.about
-        return self._try(lambda: note_found(self._keeping, item, text))
+        note = partial(note_found, self._keeping, row.about)
+        self.asking.ask(f"{whose(row)}. Found", lambda text: self._try(lambda: note(text)))
 
     def _try(self, write: Callable[[], Written]) -> bool:
         try:
@@ -242,3 +224,13 @@ class WatchScreen(QWidget):
             return False
         self._notices.tell_written(written)
         return True
+
+
+def _put_aside(keeping: Keeping, item: WatchItem, reason: str, until: str) -> Written:
+    """Put *item* aside and say of whom and until when."""
+    animal, end = item.animal, day_typed(until, keeping.today)
+    if animal is None:
+        raise ValueError("A line of a whole row is not put aside.")
+    written = put_aside(keeping, animal.animal, item.kind, end, reason)
+    where = f"{animal.place or ''} {animal.name or animal.code}".strip()
+    return replace(written, where=where, what=f"put aside until {day(end)}")

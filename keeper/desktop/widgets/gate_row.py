@@ -13,7 +13,8 @@ from keeper.desktop.type import Use
 from keeper.desktop.widgets.calendar_strip import Marks, months_round, paint_grid, paint_marks
 from keeper.desktop.widgets.lettering import RIGHT, set_line
 from keeper.desktop.widgets.life_axis import TimeAxis
-from keeper.desktop.widgets.tile import FACES, TileState, paint_tile
+from keeper.desktop.widgets.stamps import stamp_tile
+from keeper.desktop.widgets.tile import FACES, TileState
 
 GATE_LETTERS = {
     "age": "A",
@@ -154,4 +155,4 @@ def _paint_gates(
         left = columns.gates + slots[gate.name] * columns.gate_every
         rect = QRectF(left, row.center().y() - side / 2, side, side)
         letter = FACES[gate.state].letter or GATE_LETTERS[gate.name]
-        paint_tile(painter, rect, gate.state, look.palette, letter)
+        stamp_tile(painter, rect, gate.state, look.palette, letter)
