@@ -19,7 +19,7 @@ from keeper.desktop.widgets.words_line import Words
 NO_ANIMAL = "No animal stands in a book yet"
 NOT_OPENED = "The book could not be opened"
 WHAT_TO_DO = (
-    "Nothing in it was changed. Choose another with  python -m keeper open BOOK,  or put a copy"
+    "Choose another with  python -m keeper open BOOK,  or put a copy"
     " from its backups in its place; begin anew with one of these:"
 )
 DEMO = "An invented room of about eighty snakes; yours stays untouched."
