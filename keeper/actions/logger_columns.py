@@ -19,20 +19,19 @@ from keeper.actions.logger_shape import LoggerShape
 Ints = NDArray[np.integer[Any]]
 Bytes = NDArray[np.uint8]
 Words = NDArray[np.uint64]
+Flags = NDArray[np.bool_]
 
 NO_TIME = np.iinfo(np.int64).min
 NO_NUMBER = np.iinfo(np.int32).min
 BLANK = NO_NUMBER + 1
 
 _BLOCK_BYTES = 1 << 18
+_NEAR_END = 1 << 11
 _MOST_ODD = 16
 _NOUGHT, _NINE, _QUOTE, _NEWLINE = 48, 57, 34, 10
 _WORD = 8
-_HIGH_HALF, _ALL = 0xF0, 0xFF
-_LOW_HALVES, _SIXES, _CARRIES = (
-    np.uint64(int.from_bytes(bytes([byte]) * 8, "little")) for byte in (0x0F, 0x06, 0x10)
-)
 _YEARS = (1970, 2200)
+_SHORTEST_MONTH = 28
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -107,15 +106,49 @@ def blocks_of(raw: bytes, shape: LoggerShape, names: Names) -> Iterator[Block | 
     data, delimiter = _unquoted(raw, shape.delimiter)
     if delimiter != shape.delimiter:
         shape = replace(shape, delimiter=delimiter)
-    ends = np.flatnonzero(data == _NEWLINE)
-    starts = np.concatenate(([0], ends[:-1] + 1))
-    lengths = ends - starts
-    padded = np.concatenate([data, np.zeros(int(lengths.max()) + _WORD, np.uint8)])
-    size = max(256, _BLOCK_BYTES // max(1, int(np.median(lengths))))
-    for first in range(shape.data_from, len(starts), size):
-        rows = np.arange(first, min(first + size, len(starts)))
-        lines = (rows + 1).astype(np.int32)
-        yield from _Reader(padded, shape, names, lines).read(starts[rows], lengths[rows])
+    line = 1
+    for begin, end in _cuts(data):
+        ends = np.flatnonzero(data[begin:end] == _NEWLINE)
+        starts = np.concatenate(([0], ends[:-1] + 1))
+        skipped = max(0, shape.data_from + 1 - line)
+        lines = np.arange(line, line + len(ends), dtype=np.int32)[skipped:]
+        line += len(ends)
+        if lines.size:
+            lengths = (ends - starts)[skipped:]
+            reader = _Reader(_room(data, begin, end, int(lengths.max())), shape, names, lines)
+            yield from reader.read(starts[skipped:], lengths)
+
+
+def _cuts(data: Bytes) -> Iterator[tuple[int, int]]:
+    """Stretches of the file that end with a line and are small enough to stay near the hand."""
+    begin = 0
+    while begin < len(data):
+        end = min(begin + _BLOCK_BYTES, len(data))
+        if end < len(data):
+            end = _line_end(data, begin, end)
+        yield begin, end
+        begin = end
+
+
+def _line_end(data: Bytes, begin: int, end: int) -> int:
+    """Where the last line ends that ends before *end*; else the first one after it."""
+    for first in (end - _NEAR_END, begin):
+        found = np.flatnonzero(data[max(begin, first) : end] == _NEWLINE)
+        if found.size:
+            return max(begin, first) + int(found[-1]) + 1
+    while True:
+        found = np.flatnonzero(data[end : end + _BLOCK_BYTES] == _NEWLINE)
+        if found.size:
+            return end + int(found[0]) + 1
+        end += _BLOCK_BYTES
+
+
+def _room(data: Bytes, begin: int, end: int, longest: int) -> Bytes:
+    """A stretch with room behind it to read its last line by whole words."""
+    wanted = end + longest
+    if wanted <= len(data):
+        return data[begin:wanted]
+    return np.concatenate([data[begin:], np.zeros(wanted - len(data), np.uint8)])
 
 
 class _Reader:
@@ -133,7 +166,7 @@ class _Reader:
     def read(self, starts: Ints, lengths: Ints) -> Iterator[Block | WrongLines]:
         equal = lengths.min() == lengths.max()
         for length in lengths[:1] if equal else np.unique(lengths):
-            rows = np.flatnonzero(lengths == length)
+            rows = np.arange(len(lengths)) if equal else np.flatnonzero(lengths == length)
             if length:
                 self._read_equal(rows, starts[rows], int(length))
             else:
@@ -151,33 +184,39 @@ class _Reader:
 
     def _read_equal(self, rows: Ints, starts: Ints, length: int) -> None:
         """Lines of one length: as long as any are left, the first with all that are alike."""
-        width = -(-length // _WORD) * _WORD
-        table = np.lib.stride_tricks.sliding_window_view(self._data, width)[starts]
-        words = table.view(np.uint64)
-        left = np.arange(len(rows))
-        odd = 0
+        columns = self._columns(starts, length)
+        left, odd = np.arange(len(rows)), 0
         while left.size:
-            line = table[left[0], :length].tobytes()
+            line = columns[:, 0].tobytes()
             parts = taken_apart(line, self._shape)
             sound = parts is not None and parts.stamp is not None and None not in parts.values
             odd += not sound
+            alike = np.arange(len(left)) == 0
             if sound or odd <= _MOST_ODD:
-                every = len(left) == len(rows)
-                alike = _alike(words if every else words[left], line, parts, self._shape)
+                alike = _alike(columns, line, parts, self._shape)
+            if alike.all():
+                self._take(rows[left], columns, parts, line)
+                return
+            self._take(rows[left[alike]], columns[:, alike], parts, line)
+            if sound or odd <= _MOST_ODD:
+                left, columns = left[~alike], columns[:, ~alike]
             else:
-                alike = np.arange(len(left)) == 0
-            taken = left[alike]
-            whole = len(taken) == len(rows)
-            self._take(rows[taken], table if whole else table[taken], parts, line)
-            left = left[~alike]
+                left, columns = left[1:], columns[:, 1:]
 
-    def _take(self, rows: Ints, table: Bytes, parts: Line | None, line: bytes) -> None:
+    def _columns(self, starts: Ints, length: int) -> Bytes:
+        """The lines that begin at *starts*, one row for each place in the line."""
+        windows = np.lib.stride_tricks.sliding_window_view(self._data, length)
+        apart = length + 1
+        if len(starts) * apart == starts[-1] - starts[0] + apart:  # one straight after another
+            return np.ascontiguousarray(windows[starts[0] :: apart][: len(starts)].T)
+        return np.ascontiguousarray(windows[starts].T)
+
+    def _take(self, rows: Ints, columns: Bytes, parts: Line | None, line: bytes) -> None:
         """What the lines *rows*, written alike, say at the places of *parts*."""
         if parts is None:
             self._whole[rows] = False
             self._wrong[rows] = bool(line.strip())
             return
-        columns = np.ascontiguousarray(table.T)
         if parts.stamp is not None:
             self._stamps[rows] = _stamps(columns, parts.stamp)
             self._take_shifts(rows, columns, parts.stamp)
@@ -188,7 +227,7 @@ class _Reader:
                 values[rows] = BLANK
         if self._shape.probe is not None:
             cell = parts.cells[self._shape.probe]
-            self._probe_of[rows] = self._names.codes(table[:, cell.low : cell.high])
+            self._probe_of[rows] = self._names.codes(columns[cell.low : cell.high].T)
 
     def _take_shifts(self, rows: Ints, columns: Bytes, stamp: StampParts) -> None:
         if not stamp.utc and stamp.shift is None:
@@ -202,35 +241,23 @@ class _Reader:
             self._shifts[rows] = sign * east
 
 
-def _alike(words: Words, line: bytes, parts: Line | None, shape: LoggerShape) -> NDArray[np.bool_]:
-    """Which rows are written as *line* is; the name of a probe may be any."""
-    figure = [_NOUGHT <= byte <= _NINE for byte in line]
-    mask = bytearray(_HIGH_HALF if is_figure else _ALL for is_figure in figure)
-    free: range | tuple[()] = ()
+def _alike(columns: Bytes, line: bytes, parts: Line | None, shape: LoggerShape) -> Flags:
+    """Which lines are written as *line* is; the name of a probe may be any."""
+    letters = np.frombuffer(line, np.uint8)
+    figure = (letters >= _NOUGHT) & (letters <= _NINE)
+    fixed = ~figure
     if parts is not None and shape.probe is not None:
         cell = parts.cells[shape.probe]
-        free = range(cell.low, cell.high)
-    for place in free:
-        mask[place], figure[place] = 0, False
-    masks, wanted = (
-        _words(bytes(mask)),
-        _words(bytes(m & b for m, b in zip(mask, line, strict=True))),
-    )
-    figures = _words(bytes(0x10 * is_figure for is_figure in figure))
-    alike = np.ones(len(words), np.bool_)
-    for n, (keep, like, places) in enumerate(zip(masks, wanted, figures, strict=True)):
-        column = words[:, n]
-        alike &= (column & keep) == like
-        if places:
-            alike &= ((column & _LOW_HALVES) + _SIXES) & places == 0
-    if free:
-        cells = words.view(np.uint8)[:, free.start : free.stop]
-        alike &= ~(cells == ord(shape.delimiter)).any(axis=1)
+        figure[cell.low : cell.high] = fixed[cell.low : cell.high] = False
+        named = columns[cell.low : cell.high] != ord(shape.delimiter)
+    else:
+        named = np.ones((1, columns.shape[1]), np.bool_)
+    same = columns[fixed] == letters[fixed, None]
+    figures = columns[figure] - np.uint8(_NOUGHT) <= 9
+    if same.all() and figures.all() and named.all():
+        return np.ones(columns.shape[1], np.bool_)
+    alike: Flags = same.all(axis=0) & figures.all(axis=0) & named.all(axis=0)
     return alike
-
-
-def _words(line: bytes) -> Words:
-    return np.frombuffer(line.ljust(-(-len(line) // _WORD) * _WORD, b"\0"), np.uint64)
 
 
 def _stamps(columns: Bytes, parts: StampParts) -> Ints:
@@ -250,17 +277,21 @@ def _stamps(columns: Bytes, parts: StampParts) -> Ints:
         (minute, 0, 60),
         (second, 0, 60),
     )
-    real: NDArray[np.bool_] = np.ones(len(year), np.bool_)
-    for numbers, low, high in spans:
-        if numbers.min() < low or numbers.max() >= high:
-            real &= (numbers >= low) & (numbers < high)
-    months = np.where(real, (year - _YEARS[0]) * 12 + month - 1, 0)
-    days = _MONTHS[months] + day - 1
-    real = real & (days < _MONTHS[months + 1])
+    wrong = [
+        (numbers < low) | (numbers >= high)
+        for numbers, low, high in spans
+        if numbers.min() < low or numbers.max() >= high
+    ]
+    months = (year - _YEARS[0]) * 12 + (month - 1)
+    for rows in wrong:
+        months[rows] = 0
+    begins = _MONTHS[months]
+    if day.max() > _SHORTEST_MONTH:
+        wrong.append(day > _MONTHS[months + 1] - begins)
     clock = (hour * 60 + minute) * 60 + second
-    stamps = days.astype(np.int64) * 86_400 + clock
-    if not real.all():
-        stamps[~real] = NO_TIME
+    stamps: Ints = (begins + (day - 1)).astype(np.int64) * 86_400 + clock
+    for rows in wrong:
+        stamps[rows] = NO_TIME
     return stamps
 
 

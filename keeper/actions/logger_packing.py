@@ -2,6 +2,7 @@
 
 from collections.abc import Collection, Iterator
 from dataclasses import dataclass, field
+from itertools import pairwise
 from typing import Any
 
 import numpy as np
@@ -18,7 +19,7 @@ from keeper.actions.logger_columns import (
 )
 from keeper.actions.logger_shape import LoggerShape
 from keeper.actions.logger_zone import to_utc, zone_of
-from keeper.store.readings import EMPTY, HOURS, SLOT_SECONDS, SLOTS, PackedDay
+from keeper.store.readings import DAY_SECONDS, EMPTY, HOURS, SLOT_SECONDS, SLOTS, PackedDay
 
 Ints = NDArray[np.integer[Any]]
 Flags = NDArray[np.bool_]
@@ -29,6 +30,7 @@ NAMELESS = "?"
 """The probe of a line that names none."""
 
 _TWO_DAYS = 172_800
+_MOST_DAYS = 4000
 
 
 @dataclass(slots=True)
@@ -129,10 +131,16 @@ def packed_days(series: Series) -> Iterator[PackedDay]:
     if not len(series.seconds):
         return
     slot = series.seconds // SLOT_SECONDS
-    day = slot // SLOTS
-    days, row = _distinct(day)
-    table = np.full((len(days), SLOTS), EMPTY, np.int16)
-    table[row, slot - day * SLOTS] = series.values
+    first, last = int(slot[0]) // SLOTS, int(slot[-1]) // SLOTS
+    if last - first > _MOST_DAYS:
+        yield from _in_parts(series)
+        return
+    table = np.full((last - first + 1, SLOTS), EMPTY, np.int16)
+    table.reshape(-1)[slot - first * SLOTS] = series.values
+    days = np.arange(first, last + 1)
+    filled = (table != EMPTY).any(axis=1)
+    if not filled.all():
+        table, days = table[filled], days[filled]
     hours = _rolled_up(table)
     slots_bytes, hours_bytes = table.astype("<i2").tobytes(), hours.astype("<i2").tobytes()
     wide, narrow = 2 * SLOTS, 2 * 3 * HOURS
@@ -142,6 +150,19 @@ def packed_days(series: Series) -> Iterator[PackedDay]:
             day=number,
             slots=slots_bytes[n * wide : (n + 1) * wide],
             hours=hours_bytes[n * narrow : (n + 1) * narrow],
+        )
+
+
+def _in_parts(series: Series) -> Iterator[PackedDay]:
+    """A series over more days than are packed at once: stretch by stretch."""
+    begins = np.flatnonzero(np.diff(series.seconds // (DAY_SECONDS * _MOST_DAYS), prepend=-1))
+    for begin, end in pairwise([*begins.tolist(), len(series.seconds)]):
+        yield from packed_days(
+            Series(
+                probe=series.probe,
+                seconds=series.seconds[begin:end],
+                values=series.values[begin:end],
+            )
         )
 
 
@@ -281,12 +302,6 @@ def _in_utc(cells: _Cells, shape: LoggerShape, found: Sorted) -> tuple[Ints, Fla
     seconds = cells.stamps - cells.shifts
     seconds[rows] = told.seconds
     return seconds, sound
-
-
-def _distinct(ordered: Ints) -> tuple[Ints, Ints]:
-    """The different numbers of an ordered array, and the index of each element's own."""
-    new = np.concatenate(([True], ordered[1:] != ordered[:-1]))
-    return ordered[new], np.cumsum(new) - 1
 
 
 def _rolled_up(table: NDArray[np.int16]) -> NDArray[np.int16]:

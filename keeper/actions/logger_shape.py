@@ -31,6 +31,7 @@ _CELSIUS = re.compile(r"°\s*C\b|\(C\)|\bC\b|celsius", re.I)
 _SERIAL = re.compile(r"^\W*(?:serial|s/n|logger|device|name)\b[^:;,\t=]*[:;,\t=]\s*(.+)$", re.I)
 _FAHRENHEIT_FROM = 60.0
 _SAMPLE = 300
+_LEAST_LINES = 60
 _HEAD_BYTES = 1 << 14
 _KEY_LETTERS = 160
 
@@ -132,11 +133,14 @@ def as_text(shape: LoggerShape) -> str:
 
 def sample_of(raw: bytes) -> list[bytes]:
     """The first lines and some from all over the file."""
-    head = raw[:_HEAD_BYTES].splitlines()[:_SAMPLE]
-    if len(raw) <= _HEAD_BYTES:
+    size = _HEAD_BYTES
+    while raw.count(b"\n", 0, size) < _LEAST_LINES and size < len(raw):
+        size *= 4
+    head = raw[:size].splitlines()[:_SAMPLE]
+    if len(raw) <= size:
         return head
     step = len(raw) // _SAMPLE
-    starts = [raw.find(b"\n", at) + 1 for at in range(_HEAD_BYTES, len(raw), max(1, step))]
+    starts = [raw.find(b"\n", at) + 1 for at in range(size, len(raw), max(1, step))]
     ends = [raw.find(b"\n", start) for start in starts]
     pairs = zip(starts, ends, strict=True)
     return head[:-1] + [raw[start:end] for start, end in pairs if 0 < start < end]
@@ -155,8 +159,19 @@ def _data_rows(lines: Sequence[str], delimiter: str) -> tuple[int, list[list[str
 
 def _split(lines: Iterable[str], delimiter: str) -> Iterable[list[str]]:
     for line in lines:
-        cells = next(csv.reader([line], delimiter=delimiter), [])
-        yield [cell.strip() for cell in cells]
+        yield [cell.strip() for cell in _cells(line, delimiter)]
+
+
+def _cells(line: str, delimiter: str) -> list[str]:
+    """A line apart; one that no reader of CSV takes is a single cell."""
+    if delimiter not in line:
+        return [line]
+    if '"' not in line:
+        return line.split(delimiter)
+    try:
+        return next(csv.reader([line], delimiter=delimiter), [])
+    except csv.Error:
+        return [line]
 
 
 def _is_number(cell: str) -> bool:

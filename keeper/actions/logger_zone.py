@@ -5,6 +5,7 @@ from bisect import bisect_left
 from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta, timezone, tzinfo
+from functools import lru_cache
 from typing import Any
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
@@ -111,6 +112,7 @@ def _change(begins: int, zone: tzinfo | None) -> _Change:
     return _Change(first + bisect_left(range(first, last), True, key=ask), before, after)
 
 
+@lru_cache(maxsize=20_000)
 def _offset_at(local: int, zone: tzinfo | None) -> int:
     """Seconds east at a local second."""
     naive = _EPOCH + timedelta(seconds=local)

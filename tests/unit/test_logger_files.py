@@ -294,3 +294,27 @@ def test_roll_up_of_a_file_is_the_one_that_merging_makes(keeping, write):
     (row,) = keeping.book.connection.execute("SELECT slots, hours FROM reading_day").fetchall()
 
     assert row[1] == rolled_up(row[0])
+
+
+def test_a_stray_date_long_ago_does_not_make_a_day_of_every_day_between(keeping, write):
+    placed(keeping)
+    seen = preview(keeping, write("time,temp C\n1990-01-01 12:00Z,20\n2026-03-01 12:00Z,21\n"))
+
+    take_in(keeping, seen)
+
+    (count,) = keeping.book.connection.execute("SELECT count(*) FROM reading_day").fetchone()
+    assert count == 2
+    assert stored(keeping) == [("03-01 12:00", 21.0)]
+
+
+def test_lines_longer_than_a_block_are_read_and_their_numbers_kept(keeping, write):
+    placed(keeping)
+    rest = ",x" * 200_000
+    lines = [f"2026-03-01 12:0{n}Z,{20 + n}{rest}" for n in (0, 5)]
+    path = write("time,temp C" + rest + "\n" + "\n".join(lines) + "\nshort\n")
+
+    seen = preview(keeping, path)
+    take_in(keeping, seen)
+
+    assert stored(keeping) == [("03-01 12:00", 20.0), ("03-01 12:05", 25.0)]
+    assert [(aside.why, aside.lines) for aside in seen.aside] == [("wrong number of values", (4,))]
