@@ -4,10 +4,10 @@ import random
 from itertools import combinations, pairwise
 
 import pytest
-from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtCore import QEvent, QObject, QPointF, QRectF, Qt
 from PySide6.QtGui import QAccessible, QColor, QImage, QPainter
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QApplication, QWidget
 from shots import WAYS_OF_SEEING, grab, lightness, luminance_of, rms_difference
 
 from keeper.actions.rack_layers import STATES, Layer
@@ -158,6 +158,8 @@ def front_with(qtbot, racks, size=(1000, 400), look=None):
     qtbot.addWidget(front)
     front.resize(*size)
     front.show_racks(racks, WIDEST[Layer.RATIO], "racks")
+    front.show()
+    QApplication.processEvents()
     return front
 
 
@@ -200,6 +202,53 @@ def test_only_the_changed_tub_is_painted_again(qtbot):
     ]
     assert differs
     assert all(box.contains(x, y) for x, y in differs)
+
+
+class Painted(QObject):
+    """The places of a widget that were painted."""
+
+    def __init__(self, widget):
+        super().__init__(widget)
+        self.rects = []
+        widget.installEventFilter(self)
+
+    def eventFilter(self, widget, event):
+        if event.type() == QEvent.Type.Paint:
+            self.rects.append(event.rect())
+        return False
+
+
+def test_a_changed_tub_and_nothing_else_is_brought_to_the_screen(qtbot):
+    front = front_with(qtbot, a_room())
+    painted = Painted(front)
+
+    front.show_racks(a_room(a_front("far behind", "2.4")), WIDEST[Layer.RATIO], "racks")
+    QApplication.processEvents()
+
+    (rect,) = painted.rects
+    box = front.rect_of(At(1, 1, 2))
+    assert rect.contains(box)
+    assert rect.width() < box.width() + 20
+
+
+def test_a_changed_hot_end_is_brought_to_the_screen(qtbot):
+    front = front_with(qtbot, a_room())
+    painted = Painted(front)
+
+    front.show_racks(a_room(heat="24.3"), WIDEST[Layer.RATIO], "racks")
+    QApplication.processEvents()
+
+    assert painted.rects
+
+
+def test_nothing_is_painted_when_nothing_changed(qtbot):
+    front = front_with(qtbot, a_room())
+    painted = Painted(front)
+
+    front.show_racks(a_room(), WIDEST[Layer.RATIO], "racks")
+    QApplication.processEvents()
+
+    assert painted.rects == []
 
 
 def test_the_frame_moves_with_the_choice_and_leaves_nothing_behind(qtbot):

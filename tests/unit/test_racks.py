@@ -263,10 +263,10 @@ def test_a_hot_end_out_of_range_is_told_from_one_within(keep, temp_c, state, out
 
 def test_the_latest_reading_of_a_row_counts_however_its_place_is_written(keep):
     keeping = keep(*row("A", 1, 2))
-    read_heat(keeping, "A1", 24.3, days_ago=1)
-    read_heat(keeping, "a-1", 31.0)
+    read_heat(keeping, "a-1", 24.3)
+    read_heat(keeping, "A1", 31.0, days_ago=1)  # written late
 
-    assert read_room(keeping, NIGHT).racks[0].rows[0].heat.temp_c == 31.0
+    assert read_room(keeping, NIGHT).racks[0].rows[0].heat.temp_c == 24.3
 
 
 def test_an_old_reading_is_shown_and_says_nothing_of_today(keep):

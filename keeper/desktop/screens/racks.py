@@ -21,7 +21,18 @@ from keeper.desktop.notices import Notices
 from keeper.desktop.screens.racks_asking import RacksAsking
 from keeper.desktop.screens.racks_reading import RacksReading
 from keeper.desktop.screens.racks_view import LAYERS, RacksView
-from keeper.desktop.screens.racks_walk import Counts, along, aside, first_tub, rack_on, to_end
+from keeper.desktop.screens.racks_walk import (
+    Counts,
+    along,
+    aside,
+    first_tub,
+    next_lived,
+    rack_on,
+    to_end,
+    tub_at,
+    tub_counts,
+    where_is,
+)
 from keeper.desktop.widgets.asking_line import AskingLine
 from keeper.desktop.widgets.drawn import announce
 from keeper.desktop.widgets.rack_paint import At
@@ -47,7 +58,7 @@ class RacksScreen(QWidget):
         self._animal: int | None = None  # that is chosen, where the tub is not empty
         self._stale = True
         self.view, self.line = RacksView(look, self), AskingLine(look, self)
-        self._asking = RacksAsking(keeping, notices, self.line, self._follow)
+        self._asking = RacksAsking(keeping, notices, self.line)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
@@ -108,7 +119,7 @@ class RacksScreen(QWidget):
         self._shown = shown
         self.view.show_room(*shown)
         at = self._where() if self._animal is not None else self.view.front.at
-        self._choose(at or first_tub(self._counts()), told=not first)
+        self._choose(at or first_tub(tub_counts(shown[0])), told=not first)
 
     def _show_layer(self, layer: LayerShown) -> None:
         if self.room is not None and layer.layer is self._layer:
@@ -125,15 +136,9 @@ class RacksScreen(QWidget):
 
     # --- choosing ----------------------------------------------------------------------------
 
-    def _counts(self) -> list[list[int]]:
-        racks = self.room.racks if self.room else ()
-        return [[len(row.tubs) for row in rack.rows] for rack in racks]
-
     def _tub(self) -> RackTub | None:
         at = self.view.front.at
-        if self.room is None or at is None:
-            return None
-        return self.room.racks[at.rack].rows[at.row].tubs[at.tub]
+        return tub_at(self.room, at) if self.room and at else None
 
     def _living(self) -> DueRow | None:
         """The animal that is chosen, else the first of the tub."""
@@ -144,11 +149,7 @@ class RacksScreen(QWidget):
 
     def _where(self) -> At | None:
         """Where the animal that is chosen stands."""
-        for at in self.view.front.every:
-            living = self.room.racks[at.rack].rows[at.row].tubs[at.tub].living if self.room else ()
-            if any(row.animal.animal == self._animal for row in living):
-                return at
-        return None
+        return where_is(self.room, self._animal) if self.room else None
 
     def _follow(self, animal: int) -> None:
         self._animal = animal
@@ -168,19 +169,16 @@ class RacksScreen(QWidget):
 
     def _step(self, step: Step) -> None:
         at = self.view.front.at
-        if at is not None:
-            self._choose(step(self._counts(), at))
+        if at is not None and self.room is not None:
+            self._choose(step(tub_counts(self.room), at))
 
     def _row_or_animal(self, by: int) -> None:
         """A row up or down; in the strip, which has a line for each, the next animal."""
-        at, every = self.view.front.at, self.view.front.every
+        at = self.view.front.at
         if not self.view.nights_shown or at is None or self.room is None:
             self._step(lambda counts, at: along(counts, at, by))
             return
-        racks = self.room.racks
-        lived = [a for a in every if racks[a.rack].rows[a.row].tubs[a.tub].living]
-        onward = [a for a in lived if a > at] if by > 0 else [a for a in lived[::-1] if a < at]
-        self._choose(onward[0] if onward else at)
+        self._choose(next_lived(self.room, at, by))
 
     def _next_in_tub(self) -> None:
         """Those who share a tub, one after another."""

@@ -27,18 +27,10 @@ class RacksAsking:
     """Asks, says who is there before it writes, and writes.
 
     Who would share a tub is named first; the same line with Enter once more writes it.
-    *followed* is called with the animal whose tub should be chosen next.
     """
 
-    def __init__(
-        self,
-        keeping: Keeping,
-        notices: Notices,
-        line: AskingLine,
-        followed: Callable[[int], object],
-    ) -> None:
+    def __init__(self, keeping: Keeping, notices: Notices, line: AskingLine) -> None:
         self._keeping, self._notices, self._line = keeping, notices, line
-        self._followed = followed
         self._named: str | None = None
 
     def move(self, room: Room, tub: RackTub, living: DueRow | None) -> None:
@@ -85,7 +77,6 @@ class RacksAsking:
             self._named = text
             self._notices.noted.emit(" ".join((*change.sharing, _AGAIN)))
             return False
-        self._followed(change.steps[0].animal.animal)
         return self._tell(make_change(self._keeping, change))
 
     def _declared(self, text: str, here: str) -> bool:

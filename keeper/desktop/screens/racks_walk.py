@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
+from keeper.actions.racks import RackTub, Room
 from keeper.desktop.widgets.rack_paint import At
 
 Counts = Sequence[Sequence[int]]
@@ -58,6 +59,38 @@ def rack_on(counts: Counts, at: At, by: int) -> At:
 def to_end(counts: Counts, at: At, *, last: bool) -> At:
     """The last tub of the row, or the first."""
     return at._replace(tub=counts[at.rack][at.row] - 1 if last else 0)
+
+
+def tub_counts(room: Room) -> Counts:
+    """How many tubs stand in each row of each rack."""
+    return [[len(row.tubs) for row in rack.rows] for rack in room.racks]
+
+
+def tub_at(room: Room, at: At) -> RackTub:
+    """The tub at a place that is in the room."""
+    return room.racks[at.rack].rows[at.row].tubs[at.tub]
+
+
+def where_is(room: Room, animal: int | None) -> At | None:
+    """Where the animal with this key stands."""
+    lived = (at for at, keys in _lived(room) if animal in keys)
+    return next(lived, None)
+
+
+def next_lived(room: Room, at: At, by: int) -> At:
+    """The next tub with an animal in it, or the one before; *at* itself where there is none."""
+    lived = [place for place, _ in _lived(room)]
+    onward = [p for p in lived if p > at] if by > 0 else [p for p in lived[::-1] if p < at]
+    return onward[0] if onward else at
+
+
+def _lived(room: Room) -> Iterator[tuple[At, list[int]]]:
+    """Every tub that is not empty, with the keys of those in it."""
+    for rack, rows in enumerate(room.racks):
+        for row, tubs in enumerate(rows.rows):
+            for number, tub in enumerate(tubs.tubs):
+                if tub.living:
+                    yield At(rack, row, number), [each.animal.animal for each in tub.living]
 
 
 def _into(counts: Counts, at: At, rack: int, by: int, *, last: bool | None = None) -> At:

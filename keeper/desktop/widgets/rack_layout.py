@@ -161,12 +161,7 @@ def _rack(rack: Sequence[int], place: QRectF, m: Measures) -> RackShape:
     tops = [top + n * shelf for n in range(len(rack))]
     high = shelf * max(1, len(rack)) + round(min(m.right, shelf / 6))
     return RackShape(
-        heading=QRect(
-            left,
-            round(place.top()),
-            last - left + up_right + round(m.heat),
-            top - round(place.top()),
-        ),
+        heading=QRect(left, top - head, last - left + up_right + round(m.heat), head - 2),
         left=QRect(left, top - 2, up_left, high),
         right=QRect(last, top - 2, up_right, high),
         numbers=tuple(QRect(left, y, up_left, shelf) for y in tops),
