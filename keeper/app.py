@@ -24,7 +24,14 @@ from keeper.desktop.look import Look
 from keeper.desktop.main_window import MainWindow
 from keeper.desktop.notices import Notices
 from keeper.desktop.places import Place
-from keeper.desktop.remembered import last_book, remember_book, remember_light, was_red_lamp
+from keeper.desktop.remembered import (
+    last_book,
+    left_whole,
+    remember_book,
+    remember_light,
+    remember_whole,
+    was_red_lamp,
+)
 from keeper.desktop.screens.round import RoundScreen
 
 if TYPE_CHECKING:
@@ -119,7 +126,9 @@ class Front(QObject):
             self._welcome(None)
             return
         try:
-            keeping = open_keeping(path, station=station_name(), now=clock.now)
+            keeping = open_keeping(
+                path, station=station_name(), now=clock.now, known_whole=left_whole(path)
+            )
         except BookError as error:
             self._welcome(None, said(error))
             return
@@ -242,6 +251,8 @@ def _leave(keeping: Keeping, look: Look) -> None:
     remember_light(look.red_lamp)
     try:
         close(keeping)
+        if keeping.book.writable:
+            remember_whole(keeping.book.path)
     except BookError as error:
         logging.getLogger(__name__).error("%s", error)
 

@@ -78,8 +78,11 @@ def open_keeping(
     now: Callable[[], datetime],
     keeper: str = "",
     read_only: bool = False,
+    known_whole: bool = False,
 ) -> Keeping:
     """Open the book at *path*, for reading if another window writes in it.
+
+    known_whole: it was closed whole and is unchanged since; it is not proved again.
 
     Raises:
         BookError: it cannot be opened, in one sentence.
@@ -87,7 +90,7 @@ def open_keeping(
     if read_only:
         book = open_book(path, station=station, read_only=True)
         return Keeping(book, load_profiles(), now, keeper, told="Opened for reading only.")
-    opened = open_alone(path, station=station)
+    opened = open_alone(path, station=station, known_whole=known_whole)
     return Keeping(opened.book, load_profiles(), now, keeper, opened.lock, opened.told)
 
 

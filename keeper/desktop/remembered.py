@@ -1,4 +1,4 @@
-"""What the window remembers outside any book: the last book, the light."""
+"""What the window remembers outside any book: the last book, how it was left, the light."""
 
 from pathlib import Path
 
@@ -7,6 +7,7 @@ from PySide6.QtCore import QSettings
 from keeper.actions.station import home_dir
 
 _BOOK = "book"
+_LEFT_WHOLE = "left whole"
 _RED_LAMP = "red lamp"
 
 
@@ -23,6 +24,22 @@ def last_book() -> Path | None:
 
 def remember_book(path: Path) -> None:
     _settings().setValue(_BOOK, str(path.absolute()))
+
+
+def left_whole(path: Path) -> bool:
+    """The book at *path* is the very file that was last closed whole, unchanged since."""
+    return path.is_file() and str(_settings().value(_LEFT_WHOLE, "", str)) == _print_of(path)
+
+
+def remember_whole(path: Path) -> None:
+    """The book at *path* was closed with a backup that was proved."""
+    _settings().setValue(_LEFT_WHOLE, _print_of(path))
+
+
+def _print_of(path: Path) -> str:
+    found = path.stat()
+    told = (found.st_dev, found.st_ino, found.st_size, found.st_mtime_ns, found.st_ctime_ns)
+    return " ".join(map(str, told))
 
 
 def was_red_lamp() -> bool:

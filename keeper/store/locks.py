@@ -104,8 +104,16 @@ def claim(book: Path, *, station: str) -> WriterLock:
     return WriterLock(path, handle)
 
 
-def open_alone(path: Path, *, station: str, tail: Callable[[], int] = random_tail) -> Opened:
+def open_alone(
+    path: Path,
+    *,
+    station: str,
+    known_whole: bool = False,
+    tail: Callable[[], int] = random_tail,
+) -> Opened:
     """Open *path* for writing if nobody else does, for reading otherwise.
+
+    known_whole: as for ``open_book``.
 
     Raises what ``open_book`` raises when the file is no book.
     """
@@ -115,7 +123,7 @@ def open_alone(path: Path, *, station: str, tail: Callable[[], int] = random_tai
         book = open_book(path, station=station, read_only=True, tail=tail)
         return Opened(book, None, str(error))
     try:
-        book = open_book(path, station=station, tail=tail)
+        book = open_book(path, station=station, known_whole=known_whole, tail=tail)
     except BaseException:
         if lock is not None:
             lock.release()
