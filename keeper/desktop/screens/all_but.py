@@ -63,8 +63,8 @@ class AllButScreen(QWidget):
         self.field.setFocus()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        if event.key() != Qt.Key.Key_Escape:
-            super().keyPressEvent(event)
+        if event.key() != Qt.Key.Key_Escape or self._scope is None:
+            super().keyPressEvent(event)  # with nothing begun, Esc is the place's
             return
         if self._named is not None and not self._named.again:
             self._named = None

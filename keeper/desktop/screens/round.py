@@ -2,75 +2,95 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping
-from contextlib import contextmanager
-from dataclasses import replace
+from collections.abc import Callable, Mapping
 
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QKeyEvent, QKeySequence, QShowEvent
-from PySide6.QtWidgets import QStackedLayout, QWidget
+from PySide6.QtWidgets import QWidget
 
-from keeper.actions import rounds
-from keeper.actions.due_board import due_rows
-from keeper.actions.keeping import Keeping, Written
-from keeper.actions.rounds import Walk, night_of, sweep_covers
+from keeper.actions.keeping import Keeping
+from keeper.actions.past_nights import PastNight
+from keeper.actions.rounds import Walk
 from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
+from keeper.desktop.screens.all_but_typing import CODE
 from keeper.desktop.screens.round_asking import Closing
 from keeper.desktop.screens.round_deeds import Asking, Deed, Refused, Step, Verb
-from keeper.desktop.screens.round_doing import begin_check, do, line_of
-from keeper.desktop.screens.round_faces import sweep_places
-from keeper.desktop.screens.round_input import Ground, check_key, end_key, offer_key, quiet_key
-from keeper.desktop.screens.round_pages import Standing, standing, walk_face
-from keeper.desktop.screens.round_quiet import QuietView, left_in, night_words, quiet_counts
+from keeper.desktop.screens.round_doing import do, line_of
+from keeper.desktop.screens.round_over import RoundOver
+from keeper.desktop.screens.round_pages import walk_face
+from keeper.desktop.screens.round_paper import (
+    REFUSALS_TO_PRINT,
+    round_sheet_beside,
+    thaw_list_beside,
+)
+from keeper.desktop.screens.round_past import Why, asked_first
+from keeper.desktop.screens.round_quiet import QuietView, night_words
+from keeper.desktop.screens.round_stand import RoundStand
+from keeper.desktop.screens.round_telling import RoundTelling
 from keeper.desktop.screens.round_view import WalkView
-from keeper.desktop.widgets.night_counts import NightCounts
+
+Printing = Callable[[Keeping, Walk | None], str]
 
 
 class RoundScreen(QWidget):
     """The place *Round*. It keeps no truth: after every key it shows what the book says."""
 
-    takes_back = ".  takes it back"
-
     def __init__(self, look: Look, keeping: Keeping, notices: Notices) -> None:
         super().__init__()
-        self.look, self._keeping, self._notices = look, keeping, notices
-        self._here: Standing | None = None
-        self._last: Walk | None = None
-        self._tonight: NightCounts | None = None
+        self.look, self._keeping = look, keeping
+        self._stand, self._telling = RoundStand(keeping), RoundTelling(notices)
         self._asking: Asking | None = None
-        self._stale, self._telling, self._refused = True, False, False
+        self._stale = True
         self._walk_view, self._quiet_view = WalkView(look), QuietView(look)
-        self._pages = QStackedLayout(self)
-        for view in (self._quiet_view, self._walk_view):
-            self._pages.addWidget(view)
+        views = (self._quiet_view, self._walk_view)
+        self.over = RoundOver(self, views, look, keeping, notices)
+        for view in views:
             view.pad.key_asked.connect(self._press)
         self._walk_view.row.tub_asked.connect(self._go_to_front)
-        self.addAction(_closing(self, lambda: self._handle(Deed(verb=Verb.ASK_CLOSE))))
+        self.over.past_nights.night_asked.connect(self._open_past)
+        self.addActions(_actions(self))
         notices.changed.connect(self._hear)
         look.changed.connect(self._show)
 
+    @property
+    def takes_back(self) -> str:
+        """How the foot says that what was written is taken back."""
+        return ".  takes it back" if self.over.page is None else "Ctrl+Z takes it back"
+
     def scanned(self, code: str) -> None:
-        """Go to the tub whose animal or place bears *code*."""
+        """Go to the tub whose animal or place bears *code*, or begin the sheet that does."""
+        if self.over.page is self.over.all_but:
+            self.over.all_but.scanned(code)
+            return
         if self._stale:
             self._read()
-        if self._here is None:
-            self._refuse(f"No round is open, so {code!r} has no tub to go to; Enter begins one.")
-            return
-        line = line_of(self._here.walk, code)
-        if line is None:
-            self._refuse(f"No tub of tonight’s round bears {code!r}.")
-            return
-        self._handle(Deed(verb=Verb.GO_TO, line=line))
+        here = self._stand.here
+        line = line_of(here.walk, code) if here is not None else None
+        if line is not None:
+            self._lay_over(None)
+            self._handle(Deed(verb=Verb.GO_TO, line=line))
+        elif CODE.fullmatch(code):
+            self._lay_over(self.over.all_but)
+            self.over.all_but.scanned(code)
+        elif here is None:
+            self._telling.refused(
+                f"No round is open, so {code!r} has no tub to go to; Enter begins one."
+            )
+        else:
+            self._telling.refused(f"No tub of tonight’s round bears {code!r}.")
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        view = self._quiet_view if self._here is None else self._walk_view
-        if not view.pad.take(event):
+        view = self._quiet_view if self._stand.here is None else self._walk_view
+        if event.key() == Qt.Key.Key_Escape and self._go_back():
+            return
+        if self.over.page is not None or not view.pad.take(event):
             super().keyPressEvent(event)
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
-        self._tonight = None  # the night may have changed
+        self._stand.forget_counts()  # the night may have changed
         if self._stale:
             self._read()
         else:
@@ -78,46 +98,28 @@ class RoundScreen(QWidget):
 
     def _hear(self) -> None:
         """Something was written elsewhere."""
-        if self._telling:
+        if self._telling.by_itself:
             return
         self._stale = True
         if self.isVisible():
             self._read()
 
     def _read(self) -> None:
-        """Read the night from the book, keeping the place where the keeper stands."""
-        self._stale, self._asking, self._tonight = False, None, None
-        walk = rounds.open_night(self._keeping)
-        before = self._here
-        if before is not None and (before.again or (walk and walk.round == before.walk.round)):
-            walk = rounds.read_again(before.walk, self._keeping)
-            kept = standing(walk, again=before.again)
-            self._here = replace(kept, looked=before.looked, last_prey=before.last_prey)
-        else:
-            self._here = standing(walk) if walk else None
+        self._stale, self._asking = False, None
+        self._stand.read()
         self._show()
 
     def _press(self, key: str) -> None:
-        if self._asking is not None:
-            self._handle(self._asking.press(key))
-        elif self._here is None:
-            self._handle(quiet_key(key))
-        elif self._here.walk.current is None:
-            unproved = bool(self._here.unproved) and not self._here.walk.checking
-            self._handle(end_key(key, unproved=unproved))
-        else:
-            asked = check_key if self._here.walk.checking else offer_key
-            self._handle(asked(key, self._ground(self._here)))
+        asking = self._asking
+        self._handle(asking.press(key) if asking is not None else self._stand.step(key))
 
     def _handle(self, step: Step) -> None:
         if step is None:
             return
-        if self._refused:
-            self._refused = False
-            self._notices.noted.emit("")
+        self._telling.next_key()
         if isinstance(step, Refused):
             self._asking = step.then
-            self._refuse(step.sentence)
+            self._telling.refused(step.sentence)
         elif isinstance(step, Deed):
             self._asking = None
             self._do(step)
@@ -127,49 +129,44 @@ class RoundScreen(QWidget):
 
     def _do(self, deed: Deed) -> None:
         """Do what was asked; what cannot be done is said, and the cursor stays."""
-        self._tonight = None
+        self._stand.forget_counts()
+        here = self._stand.here
         try:
             if deed.verb in _SCREEN:
                 _SCREEN[deed.verb](self)
-            elif self._here is not None:
-                written = do(self._keeping, self._here, deed)
-                if written is not None:
-                    self._tell(written)
+            elif here is not None:
+                step = asked_first(here, deed)
+                if isinstance(step, Why):
+                    self._asking = step
+                    self._telling.asked(step.because)
+                else:
+                    self._telling.written(do(self._keeping, here, step))
         except REFUSALS as error:
-            self._refuse(said(error))
+            self._telling.refused(said(error))
 
     def _begin(self) -> None:
-        night = night_of(self._keeping.now())
-        self._here = standing(rounds.begin_night(self._keeping, night))
-        begun = f"The round of {night_words(night)} is begun: {self._here.stops} tubs to walk."
-        with self._own_telling():
-            self._notices.changed.emit()
-            self._notices.noted.emit(begun)
-
-    def _look_again(self) -> None:
-        if self._last is not None and left_in(self._last):
-            self._here = standing(self._last, again=True)
-            begin_check(self._keeping, self._here, Deed(verb=Verb.CHECK))
+        self._telling.begun(self._stand.begin())
 
     def _ask_close(self) -> None:
-        here = self._here
+        here = self._stand.here
         if here is None:
             return
         counts = f"{here.not_reached} not reached stay due, {here.unproved} not looked at"
         if here.again:
-            self._here = None
+            self._stand.leave()
         elif not here.not_reached and not here.unproved:
             self._close()
         else:
             self._asking = Closing(counts)
             night = night_words(here.walk.night)
-            self._notices.noted.emit(f"{counts}. Enter again closes the round of {night}.")
+            self._telling.noted(f"{counts}. Enter again closes the round of {night}.")
 
     def _close(self) -> None:
-        if self._here is not None:
-            written = self._here.walk.close()
-            self._here = None
-            self._tell(written)
+        self._telling.written(self._stand.close())
+
+    def _ask_to_close(self) -> None:
+        self._lay_over(None)
+        self._handle(Deed(verb=Verb.ASK_CLOSE))
 
     def _go_to_front(self, index: int) -> None:
         lines = self._walk_view.lines
@@ -177,70 +174,81 @@ class RoundScreen(QWidget):
         if line is not None:
             self._handle(Deed(verb=Verb.GO_TO, line=line))
 
-    def _ground(self, here: Standing) -> Ground:
-        tub = here.walk.current
-        if tub is None:
-            return Ground()
-        row = here.walk.row_of(tub.line)
-        rest = [t.line for t in row if t.line >= tub.line and sweep_covers(here.walk, t)]
-        return Ground(
-            grades=here.profile(self._keeping, tub).prey,
-            last_prey=here.last_prey,
-            places=sweep_places(row, tub.line, rest),
-            covered=frozenset(rest),
-        )
+    def _open_past(self, night: PastNight) -> None:
+        self._stand.open_past(night)
+        self._lay_over(None)
 
-    @contextmanager
-    def _own_telling(self) -> Iterator[None]:
-        """What this page wrote itself need not be read again."""
-        self._telling = True
+    def _ask_all_but(self) -> None:
+        self._lay_over(None if self.over.page is self.over.all_but else self.over.all_but)
+
+    def _ask_nights(self) -> None:
+        if self.over.page is self.over.past_nights or (
+            self.over.page is None and self._stand.is_past
+        ):
+            self._go_back()
+        else:
+            self._lay_over(self.over.past_nights)
+
+    def _go_back(self) -> bool:
+        """From a page laid over the round, or from a past night; False if there is no way back."""
+        if self.over.page is None:
+            if not self._stand.is_past:
+                return False
+            self._stand.leave()
+        self._lay_over(None)
+        return True
+
+    def _lay_over(self, page: QWidget | None) -> None:
+        """Lay *page* over the round and give it the keyboard; None: the round again."""
+        self._asking = None
+        self._telling.next_key()
+        self.over.lay(page)
+        self._show()
+        self.over.give_keyboard()
+
+    def _print(self, paper: Printing) -> None:
+        here = self._stand.here
         try:
-            yield
-        finally:
-            self._telling = False
-
-    def _tell(self, written: Written) -> None:
-        with self._own_telling():
-            self._notices.tell_written(written)
-
-    def _refuse(self, sentence: str) -> None:
-        self._refused = True
-        self._notices.refused.emit(sentence)
+            self._telling.noted(paper(self._keeping, here.walk if here else None))
+        except REFUSALS_TO_PRINT as error:
+            self._telling.refused(said(error))
 
     def _show(self) -> None:
-        if self._stale:
+        here = self._stand.here
+        if self._stale or self.over.page is not None:
             return
-        if self._here is None:
-            self._show_quiet()
-            return
-        now = self._keeping.now()
-        face = walk_face(self._keeping, self._here, self._asking, small=self.look.small, now=now)
-        self._walk_view.show_face(face)
-        self._pages.setCurrentWidget(self._walk_view)
-
-    def _show_quiet(self) -> None:
-        if self._tonight is None:
-            night = night_of(self._keeping.now())
-            self._last = rounds.last_night(self._keeping)
-            self._tonight = quiet_counts(due_rows(self._keeping, night), night, self._last)
-        counts = self._tonight
-        legend = {"Enter": "begin the round"} if counts.rows else {}
-        if self._last is not None and left_in(self._last):
-            legend["5"] = "look again"
-        self._quiet_view.show_counts(counts, legend)
-        self._pages.setCurrentWidget(self._quiet_view)
+        if here is None:
+            self._quiet_view.show_counts(self._stand.counts(), self._stand.quiet_legend())
+            self.over.show(self._quiet_view)
+        else:
+            small, now = self.look.small, self._keeping.now()
+            face = walk_face(self._keeping, here, self._asking, small=small, now=now)
+            self._walk_view.show_face(face)
+            self.over.show(self._walk_view)
 
 
-def _closing(page: QWidget, close: Callable[[], None]) -> QAction:
-    action = QAction("Close the round", page)
-    action.setShortcut(QKeySequence("Ctrl+Return"))
-    action.triggered.connect(lambda _=False: close())
+def _actions(page: RoundScreen) -> list[QAction]:
+    """What stands in the menu and on the key sheet."""
+    deeds: tuple[tuple[str, str, Callable[[], None]], ...] = (
+        ("Close the round", "Ctrl+Return", page._ask_to_close),
+        ("All but, at the table", "Ctrl+A", page._ask_all_but),
+        ("Nights that are over", "Ctrl+Y", page._ask_nights),
+        ("Print the round sheet", "Ctrl+P", lambda: page._print(round_sheet_beside)),
+        ("Print the thaw list", "Ctrl+T", lambda: page._print(thaw_list_beside)),
+    )
+    return [_action(page, *deed) for deed in deeds]
+
+
+def _action(page: QWidget, text: str, key: str, slot: Callable[[], None]) -> QAction:
+    action = QAction(text, page)
+    action.setShortcut(QKeySequence(key))
+    action.triggered.connect(lambda _=False: slot())
     return action
 
 
 _SCREEN: Mapping[Verb, Callable[[RoundScreen], None]] = {
     Verb.BEGIN: RoundScreen._begin,
-    Verb.LOOK_AGAIN: RoundScreen._look_again,
+    Verb.LOOK_AGAIN: lambda page: page._stand.look_again(),
     Verb.ASK_CLOSE: RoundScreen._ask_close,
     Verb.CLOSE: RoundScreen._close,
 }

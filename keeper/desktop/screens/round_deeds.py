@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from enum import Enum, auto
 from typing import Protocol
 
+from keeper.actions.past_nights import Correction
 from keeper.actions.round_entries import OtherResult
 from keeper.actions.tubs import Prey
 from keeper.husbandry.events import HoldKind, Result
@@ -35,7 +36,10 @@ class Verb(Enum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Deed:
-    """Something asked for, with what it needs. line 0 is the end of the walk."""
+    """Something asked for, with what it needs. line 0 is the end of the walk.
+
+    why: the reason, where a night that is over is put right.
+    """
 
     verb: Verb
     result: Result | None = None
@@ -45,6 +49,7 @@ class Deed:
     digit: str = ""
     prey: Prey | None = None
     others: tuple[OtherResult, ...] = ()
+    why: Correction | None = None
 
 
 @dataclass(frozen=True, slots=True)

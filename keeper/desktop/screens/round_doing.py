@@ -6,6 +6,7 @@ from collections.abc import Callable, Mapping
 
 from keeper.actions.keeping import Keeping, Written
 from keeper.actions.marks import MARKS
+from keeper.actions.past_nights import PastNight
 from keeper.actions.rounds import Walk
 from keeper.desktop.screens.round_deeds import Deed, Verb
 from keeper.desktop.screens.round_pages import Standing
@@ -23,6 +24,8 @@ def do(keeping: Keeping, here: Standing, deed: Deed) -> Written | None:
         LookupError, ValueError, BookError: it cannot be done; one sentence, nothing written.
     """
     before = here.walk.cursor
+    if isinstance(here.walk, PastNight):
+        here.walk.why = deed.why
     written = DOINGS[deed.verb](keeping, here, deed)
     if here.walk.cursor != before:
         here.prey = None

@@ -6,6 +6,7 @@ from dataclasses import dataclass, field, replace
 from datetime import datetime
 
 from keeper.actions.keeping import Keeping
+from keeper.actions.past_nights import PastNight
 from keeper.actions.rounds import Walk
 from keeper.actions.tubs import Prey, Tub, offers_before, regurgitated_days
 from keeper.desktop.screens.round_asking import Sweep
@@ -66,9 +67,14 @@ class Standing:
         return self.unproved if self.walk.checking else self.not_reached
 
     @property
+    def banner(self) -> str:
+        """What stays in sight while a night that is over is entered."""
+        return self.walk.banner if isinstance(self.walk, PastNight) else ""
+
+    @property
     def name(self) -> str:
         if self.again:
-            return "Morning look"
+            return "Night that is over" if self.banner else "Morning look"
         return "Check pass" if self.walk.checking else "Offer pass"
 
 
@@ -99,11 +105,12 @@ def walk_face(
         aside=aside if small else "rows in walking order, tubs downward",
         pace=("", "") if small else pace,
     )
-    face = replace(face, night=night, right=right)
+    face = replace(face, night=night, right=right, banner=here.banner)
     if asking is None:
         return face
     words = replace(face.words, caution=asking.word, advice=asking.advice)
-    return replace(face, words=words, legend=asking.legend, raised=frozenset())
+    because = getattr(asking, "because", face.because)
+    return replace(face, words=words, legend=asking.legend, raised=frozenset(), because=because)
 
 
 def _tub_face(keeping: Keeping, here: Standing, tub: Tub, asking: Asking | None) -> WalkFace:
@@ -158,10 +165,10 @@ def _end_face(keeping: Keeping, here: Standing) -> WalkFace:
 
 
 def _end_words(here: Standing, checks: bool) -> OfferWords:
-    if here.again:
-        offer = "Enter ends the look"
+    if checks:
+        offer = "Enter begins the check pass"
     else:
-        offer = "Enter begins the check pass" if checks else "Enter closes the round"
+        offer = "Enter ends the look" if here.again else "Enter closes the round"
     caution = f"{here.not_reached} NOT REACHED" if here.not_reached and not here.again else ""
     unproved = f"{here.unproved} left in or assumed" if here.unproved else "every tub looked at"
     return OfferWords(
@@ -176,20 +183,18 @@ def _end_words(here: Standing, checks: bool) -> OfferWords:
 
 def _end_reason(here: Standing, checks: bool) -> str:
     if checks:
+        end = "ends the look" if here.again else "closes the round"
         return (
             "The check pass looks only where prey was left in or taken was assumed: gone, or still"
-            " there and removed. 0 closes the round without it."
+            f" there and removed. 0 {end} without it."
         )
     return "What was not reached stays due. What is still left in waits for the morning look."
 
 
 def _end_legend(here: Standing, checks: bool) -> dict[str, str]:
     words = {"-": "step back", "9": "go to line", ".": "undo"}
-    if here.again:
-        return words | {"Enter": "end the look"}
-    if checks:
-        return words | {"0": "close the round", "Enter": "begin check pass"}
-    return words | {"Enter": "close the round"}
+    end = "end the look" if here.again else "close the round"
+    return words | ({"0": end, "Enter": "begin check pass"} if checks else {"Enter": end})
 
 
 def _right(here: Standing) -> tuple[str, ...]:

@@ -26,6 +26,7 @@ STATES = ("due", "hold", "not due", "cannot tell")
 _DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
 _NAMED_MOST = 8
 _tubs = counted("tub", "tubs")
+_nights = counted("feed night", "feed nights")
 
 
 def night_words(night: date) -> str:
@@ -37,8 +38,10 @@ def night_words(night: date) -> str:
     return f"{_DAYS[night.weekday()]} {day(night, night)}"
 
 
-def quiet_counts(rows: Sequence[DueRow], night: date, last: Walk | None) -> NightCounts:
-    """What the quiet page says of tonight and of the last round."""
+def quiet_counts(
+    rows: Sequence[DueRow], night: date, last: Walk | None, missing: int = 0
+) -> NightCounts:
+    """What the quiet page says of tonight, of the last round and of nights without a record."""
     by_rack: dict[str, Counter[str]] = {}
     for row in rows:
         by_rack.setdefault(_rack(row.animal.place), Counter())[row.plan.state.value] += 1
@@ -49,8 +52,13 @@ def quiet_counts(rows: Sequence[DueRow], night: date, last: Walk | None) -> Nigh
         columns=STATES,
         rows=tuple(_counted(name, counts) for name, counts in by_rack.items()),
         total=_counted("all", total),
-        notes=last_words(last) if last else (),
+        notes=(*(last_words(last) if last else ()), *missing_words(missing)),
     )
+
+
+def missing_words(missing: int) -> tuple[str, ...]:
+    """How many feed nights have no record, and where they are answered."""
+    return (f"{_nights(missing)} without a record; Ctrl+Y.",) if missing else ()
 
 
 def left_in(walk: Walk) -> list[Tub]:

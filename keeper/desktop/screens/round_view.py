@@ -10,16 +10,20 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 from keeper.desktop.look import Look
 from keeper.desktop.screens.round_faces import Row
 from keeper.desktop.widgets.drawer_row import DrawerRow
+from keeper.desktop.widgets.night_head import NightHead
 from keeper.desktop.widgets.night_map import Night, NightMap
 from keeper.desktop.widgets.offer_panel import OfferPanel, OfferWords
 from keeper.desktop.widgets.offers_strip import OffersStrip, PastOffer
 from keeper.desktop.widgets.pad import KeyFace, KeyMeaning, PadLegend
-from keeper.desktop.widgets.words_line import HeadLine, Reason
+from keeper.desktop.widgets.words_line import Reason
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class WalkFace:
-    """Everything a walking page shows. raised: pad keys drawn as struck most."""
+    """Everything a walking page shows. raised: pad keys drawn as struck most.
+
+    banner: what is said in reversed words while a night that is over is entered.
+    """
 
     head: str
     where: tuple[tuple[str, bool], ...]
@@ -32,6 +36,7 @@ class WalkFace:
     night: Night
     legend: Mapping[str, str]
     raised: frozenset[str] = frozenset()
+    banner: str = ""
 
 
 def meanings(legend: Mapping[str, str], raised: frozenset[str]) -> dict[str, KeyMeaning]:
@@ -51,7 +56,7 @@ class WalkView(QWidget):
         self.look = look
         self.row = DrawerRow(look)
         self.pad = PadLegend(look)
-        self._head = HeadLine(look)
+        self._head = NightHead(look)
         self._panel = OfferPanel(look)
         self._map = NightMap(look)
         self._strip = OffersStrip(look)
@@ -64,6 +69,7 @@ class WalkView(QWidget):
     def show_face(self, face: WalkFace) -> None:
         """Show *face*; what is the same as before is not drawn again."""
         self.lines = face.row.lines
+        self._head.banner = face.banner
         self._head.show_words(face.head, face.where, face.right)
         self._panel.show_offer(face.words)
         self.row.show_row(face.row.fronts, face.row.current, face.row.words)
@@ -71,6 +77,7 @@ class WalkView(QWidget):
         self._because.show_reason(face.because)
         self._map.show_night(face.night)
         self.pad.show_meanings(meanings(face.legend, face.raised))
+        self._fit()
 
     def _compose(self) -> None:
         column = _column(self)
@@ -89,7 +96,7 @@ class WalkView(QWidget):
         self.row.set_side(side)
 
     def _fit(self) -> None:
-        self._head.setVisible(not self.look.small)
+        self._head.setVisible(not self.look.small or bool(self._head.banner))
 
 
 def _column(of: QWidget) -> QVBoxLayout:

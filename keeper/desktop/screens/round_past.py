@@ -1,0 +1,78 @@
+"""A night that is over on the walking page: what follows is told first, and why is asked."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+
+from keeper.actions.past_nights import Correction, PastNight
+from keeper.actions.tubs import Tub, tub_name
+from keeper.desktop.screens.round_asking import GIVE_UP_WORDS
+from keeper.desktop.screens.round_deeds import GIVE_UP, Deed, Step, Verb
+from keeper.desktop.screens.round_pages import Standing
+from keeper.husbandry.events import Result
+from keeper.reports.words import because_text
+
+REASONS = {str(digit): why for digit, why in enumerate(Correction, start=1)}
+
+
+@dataclass(frozen=True, slots=True)
+class Why:
+    """Why the book is put right by *deed*; because: what follows from it."""
+
+    deed: Deed
+    because: str
+
+    @property
+    def legend(self) -> Mapping[str, str]:
+        return {digit: why.value for digit, why in REASONS.items()} | {".": GIVE_UP_WORDS}
+
+    @property
+    def word(self) -> str:
+        return "PUT RIGHT"
+
+    @property
+    def advice(self) -> str:
+        return "why? the pad names the reasons; nothing is written yet"
+
+    def press(self, key: str) -> Step:
+        if key == ".":
+            return GIVE_UP
+        return replace(self.deed, why=REASONS[key]) if key in REASONS else None
+
+
+def asked_first(here: Standing, deed: Deed) -> Deed | Why:
+    """*deed*, or the question why where it would overwrite an entry of a night that is over.
+
+    Raises:
+        LookupError: it cannot be done, in one sentence.
+    """
+    walk = here.walk
+    if not isinstance(walk, PastNight) or deed.why is not None:
+        return deed
+    written = _overwritten(walk, deed)
+    return Why(deed, _told(walk, here, deed, written)) if written else deed
+
+
+def _overwritten(walk: PastNight, deed: Deed) -> list[Tub]:
+    """Tubs whose entry *deed* replaces. A look that settles what was open overwrites nothing."""
+    reached = [walk.tub(line) for line in _lines(walk, deed)]
+    return [tub for tub in reached if tub.offer and not (walk.checking and tub.unproved)]
+
+
+def _lines(walk: PastNight, deed: Deed) -> Sequence[int]:
+    here = [walk.cursor] if walk.cursor is not None else []
+    if deed.verb in (Verb.RECORD, Verb.FOUND):
+        return here
+    if deed.verb is Verb.PASS_ON:
+        return [*here, deed.line]
+    return [other.line for other in deed.others] if deed.verb is Verb.SWEEP else []
+
+
+def _told(walk: PastNight, here: Standing, deed: Deed, written: Sequence[Tub]) -> str:
+    sex = written[0].animal.sex
+    if deed.verb is Verb.RECORD:
+        return because_text(walk.foreseen(deed.result or Result.TAKEN, prey=here.prey), sex)
+    if deed.verb is Verb.FOUND:
+        return because_text(walk.foreseen_found(gone=deed.gone), sex)
+    return f"This puts right what is written of {', '.join(map(tub_name, written))}."

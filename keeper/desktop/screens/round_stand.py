@@ -1,0 +1,133 @@
+"""Where the keeper stands in the round, read from the book: tonight, a look back, or nowhere."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from keeper.actions import rounds
+from keeper.actions.due_board import due_rows
+from keeper.actions.keeping import Keeping, Written
+from keeper.actions.past_nights import PastNight, missing_nights
+from keeper.actions.rounds import Walk, night_of, sweep_covers
+from keeper.actions.tubs import Tub, read_tubs
+from keeper.desktop.screens.round_deeds import Deed, Step, Verb
+from keeper.desktop.screens.round_doing import begin_check
+from keeper.desktop.screens.round_faces import sweep_places
+from keeper.desktop.screens.round_input import Ground, check_key, end_key, offer_key, quiet_key
+from keeper.desktop.screens.round_pages import Standing, standing
+from keeper.desktop.screens.round_quiet import left_in, night_words, quiet_counts
+from keeper.desktop.widgets.night_counts import NightCounts
+
+
+class RoundStand:
+    """``here`` is the walk that keys go to; None while no round is open."""
+
+    def __init__(self, keeping: Keeping) -> None:
+        self._keeping = keeping
+        self.here: Standing | None = None
+        self._tonight: Standing | None = None
+        self._last: Walk | None = None
+        self._counts: NightCounts | None = None
+
+    @property
+    def is_past(self) -> bool:
+        """Whether a night that is over is walked, on its own lines."""
+        return self.here is not None and isinstance(self.here.walk, PastNight)
+
+    def read(self) -> None:
+        """Read the night from the book, keeping the place where the keeper stands."""
+        self.forget_counts()
+        if self.here is not None and self.is_past:
+            self.here = _past_as_written(self.here, self._keeping)
+        else:
+            self.here = self._as_written(self.here)
+
+    def forget_counts(self) -> None:
+        """What tonight asks is counted anew: the book or the night has changed."""
+        self._counts = None
+
+    def begin(self) -> str:
+        """Begin tonight's round. Raises ValueError; returns a sentence for the foot."""
+        night = night_of(self._keeping.now())
+        self.here = standing(rounds.begin_night(self._keeping, night))
+        return f"The round of {night_words(night)} is begun: {self.here.stops} tubs to walk."
+
+    def look_again(self) -> None:
+        """Into the tubs that the last round left in."""
+        if self._last is not None and left_in(self._last):
+            self.here = standing(self._last, again=True)
+            begin_check(self._keeping, self.here, Deed(verb=Verb.CHECK))
+
+    def open_past(self, night: PastNight) -> None:
+        """Walk a night that is over; ``leave`` comes back to where the keeper stood tonight."""
+        if not self.is_past:
+            self._tonight = self.here
+        self.here = standing(night, again=True)
+
+    def leave(self) -> None:
+        """End a look back: to tonight, or to no round."""
+        before, self._tonight = self._tonight, None
+        self.here = self._as_written(before) if self.is_past else None
+        self.forget_counts()
+
+    def close(self) -> Written | None:
+        """Close the round."""
+        if self.here is None:
+            return None
+        written = self.here.walk.close()
+        self.here = None
+        return written
+
+    def step(self, key: str) -> Step:
+        """What *key* asks for where the keeper stands, with nothing else being typed."""
+        if self.here is None:
+            return quiet_key(key)
+        walk = self.here.walk
+        if walk.current is None:
+            return end_key(key, unproved=bool(self.here.unproved) and not walk.checking)
+        asked = check_key if walk.checking else offer_key
+        return asked(key, self._ground(self.here, walk.current))
+
+    def counts(self) -> NightCounts:
+        """What the quiet page says of tonight; read once until something changes."""
+        if self._counts is None:
+            night = night_of(self._keeping.now())
+            self._last = rounds.last_night(self._keeping)
+            rows, missing = due_rows(self._keeping, night), missing_nights(self._keeping, night)
+            self._counts = quiet_counts(rows, night, self._last, len(missing))
+        return self._counts
+
+    def quiet_legend(self) -> dict[str, str]:
+        """What the pad does while no round is open."""
+        legend = {"Enter": "begin the round"} if self.counts().rows else {}
+        if self._last is not None and left_in(self._last):
+            legend["5"] = "look again"
+        return legend
+
+    def _ground(self, here: Standing, tub: Tub) -> Ground:
+        row = here.walk.row_of(tub.line)
+        rest = [t.line for t in row if t.line >= tub.line and sweep_covers(here.walk, t)]
+        return Ground(
+            grades=here.profile(self._keeping, tub).prey,
+            last_prey=here.last_prey,
+            places=sweep_places(row, tub.line, rest),
+            covered=frozenset(rest),
+        )
+
+    def _as_written(self, before: Standing | None) -> Standing | None:
+        walk = rounds.open_night(self._keeping)
+        if before is not None and (before.again or (walk and walk.round == before.walk.round)):
+            walk = rounds.read_again(before.walk, self._keeping)
+            kept = standing(walk, again=before.again)
+            return replace(kept, looked=before.looked, last_prey=before.last_prey)
+        return standing(walk) if walk else None
+
+
+def _past_as_written(here: Standing, keeping: Keeping) -> Standing:
+    """The same walk of a past night, which knows what was written in it since it was opened."""
+    walk, before = here.walk, here.walk.tubs
+    walk.tubs = read_tubs(keeping, walk.round)
+    pairs = zip(before, walk.tubs, strict=False)
+    lost = [new.line for old, new in pairs if old.offer is not None and new.offer is None]
+    walk.cursor = min(lost) if lost else walk.cursor
+    return replace(standing(walk, again=True), looked=here.looked, last_prey=here.last_prey)
