@@ -13,7 +13,7 @@ weigh it, and the answer is held against the curve that she was invented from. F
     logistic  w = a / (1 + c exp(-r t)), the same
 
 A female who never reaches the weight counts as covered if the upper limit is not given or
-lies past 8 years. Errors are over those who do: signed, in shares of the days to go.
+lies 6 years off. Errors are over those who do: signed, in shares of the days to go.
 """
 
 import argparse
@@ -41,6 +41,7 @@ TARGETS_G = (150.0, 200.0, 250.0)
 OLDEST_DAYS, YOUNGEST_DAYS = 1460, 30
 BOOK_DAYS = 1095  # the record book is three years old: older animals' youth is not in it
 NEVER_DAYS = 2920.0
+SURE_DAYS = 2190.0
 LEAST_GO_DAYS = 14.0  # shares of fewer days to go say little
 NOISE = 0.012
 
@@ -199,7 +200,10 @@ def _told(one: Female, target_g: float, fitted: Population) -> Told:
 
 def scores(told: Sequence[Told]) -> dict[str, float]:
     """Coverage, width, error and lean of the answers."""
-    inside = [one.low <= one.true <= one.high for one in told]
+    inside = [
+        one.low <= one.true <= one.high or (one.high > SURE_DAYS and one.true == np.inf)
+        for one in told
+    ]
     never = [one for one in told if not np.isfinite(one.true)]
     ahead = [one for one in told if LEAST_GO_DAYS <= one.true < np.inf]
     shares = np.array([(one.point - one.true) / one.true for one in ahead])
@@ -207,13 +211,9 @@ def scores(told: Sequence[Told]) -> dict[str, float]:
     return {
         "n": len(told),
         "never": len(never),
-        "coverage": float(
-            np.mean(
-                [
-                    a or (b.true == np.inf and b.high > NEVER_DAYS - 1460)
-                    for a, b in zip(inside, told, strict=True)
-                ]
-            )
+        "coverage": float(np.mean(inside)),
+        "coverage_reached": float(
+            np.mean([one.low <= one.true <= one.high for one in told if one.true < np.inf])
         ),
         "early": float(np.mean([one.true > one.high for one in ahead])),
         "late": float(np.mean([one.true < one.low for one in ahead])),

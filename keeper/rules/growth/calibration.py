@@ -50,6 +50,13 @@ class Spread:
         """Log error not exceeded with probability *level*."""
         return _quantile(self.log_error, self.worth, level)
 
+    def middle(self) -> float:
+        """Median log error of those that reached their target; 0 where none did."""
+        worth = self.worth * self.reached
+        if not worth.sum() > 0:
+            return 0.0
+        return _quantile(self.log_error, worth / worth.sum(), 0.5)
+
 
 def spread(errors: Errors, days: float, age: float) -> Spread:
     """Errors to expect of a forecast over so many days, made at an age in record lengths."""

@@ -117,7 +117,7 @@ def kind_of(curve: LmsCurve, own: Sequence[History]) -> Kind:
     told = [one for one in own if len(one)]
     if not told:
         return Kind(curve, sizes, np.zeros(KNOTS), _root(sizes.shared(knots)))
-    heard = _heard(curve, [_thinned(one) for one in _evenly(told, MOST_ANIMALS)])
+    heard = _heard(curve, [one.thinned(MOST_WEIGHINGS) for one in _evenly(told, MOST_ANIMALS)])
     step = FIRST_STEP
     for _ in range(ROUNDS):
         heard = replace(heard, trust=_trust(heard, sizes, _common(heard, sizes, knots)))
@@ -171,13 +171,6 @@ def _evenly(animals: list[History], most: int) -> list[History]:
     if len(animals) <= most:
         return animals
     return [animals[at] for at in np.linspace(0, len(animals) - 1, most).astype(int)]
-
-
-def _thinned(record: History) -> History:
-    if len(record) <= MOST_WEIGHINGS:
-        return record
-    kept = np.linspace(0, len(record) - 1, MOST_WEIGHINGS).astype(int)
-    return History(record.age_days[kept], record.log_g[kept])
 
 
 def _heard(curve: LmsCurve, animals: Sequence[History]) -> _Heard:

@@ -88,7 +88,7 @@ def _ages(
         for error in (likely.low((1 - level) / 2), likely.high((1 + level) / 2))
     )
     horizon = now + HORIZON_SPANS * population.span_days
-    point = min(max(last + days, now), horizon)
+    point = min(max(last + days * float(np.exp(likely.middle())), now), horizon)
     return point, min(max(low, now), point), max(high, point) if high < horizon else None
 
 

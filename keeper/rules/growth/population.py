@@ -14,10 +14,11 @@ from keeper.rules.growth.stack import Answers, Question, answers, expected_days,
 from keeper.rules.growth.weighings import Floats, History, span_days
 
 LEAST_ANIMALS = 4
-MOST_ANIMALS = 80  # fitting more changes little and takes long
+MOST_ANIMALS = 48  # fitting more changes little and takes long
+MOST_STARTS = 200  # records asked, of all animals together: the same holds
 FOLDS = 12
 ENOUGH = 3  # weighings from which every model can speak
-STARTS, TARGETS = 8, 6  # questions asked of one reference record
+STARTS, TARGETS = 8, 6  # questions asked of one reference record, at most
 LEAST_GAIN = 0.03  # in log weight: a nearer target is a question about noise
 TOP_SHARE = 0.5  # targets up to the weight that this share of the records stay under
 
@@ -73,11 +74,17 @@ class _Asked:
 
 
 def population(
-    animals: Sequence[History], *, basis: str, own_animals: int | None = None, seed: int = 0
+    animals: Sequence[History],
+    *,
+    basis: str,
+    own_animals: int | None = None,
+    whole_lives: bool = False,
+    seed: int = 0,
 ) -> Population:
     """Fit models on the animals, and learn their worth and errors by leaving animals out.
 
-    *own_animals*: how many of them are real, where some are imagined.
+    *own_animals*: how many of them are real, where some are imagined. *whole_lives*: a weight
+    not reached in a record never is, where records otherwise just end.
 
     Raises:
         ValueError: fewer than four animals with three weighings or more.
@@ -96,7 +103,7 @@ def population(
         median=median_curve(chosen),
         gompertz=gompertz,
         span_days=span,
-        skills=tuple(_skill(asked[length], span, len(chosen)) for length in range(ENOUGH)),
+        skills=tuple(_skill(some, span, len(chosen), whole_lives) for some in asked),
         animals=len(usable) if own_animals is None else own_animals,
         basis=basis,
     )
@@ -115,6 +122,7 @@ class _Models:
     median: MedianCurve
     gompertz: GompertzPopulation
     seed: int
+    starts: int
 
 
 def _asked_of_all(
@@ -126,9 +134,10 @@ def _asked_of_all(
     """
     asked: list[list[_Asked]] = [[] for _ in range(ENOUGH)]
     top = float(np.quantile([one.log_g.max() for one in animals], TOP_SHARE))
+    starts = min(STARTS, max(2, MOST_STARTS // len(animals)))
     for fold in range(min(FOLDS, len(animals))):
         others = [one for at, one in enumerate(animals) if at % FOLDS != fold]
-        models = _Models(median_curve(others), gompertz_population(others, whole), seed)
+        models = _Models(median_curve(others), gompertz_population(others, whole), seed, starts)
         for at in range(fold, len(animals), FOLDS):
             for one in _asked_of(at, animals[at], models, top):
                 asked[min(len(one.question.record), ENOUGH) - 1].append(one)
@@ -138,7 +147,7 @@ def _asked_of_all(
 def _asked_of(at: int, whole: History, models: _Models, top: float) -> Iterator[_Asked]:
     clean = set_aside(models.gompertz, whole)
     end = float(whole.age_days[-1])
-    for so_far in _records(whole):
+    for so_far in _records(whole, models.starts):
         record = set_aside(models.gompertz, so_far)
         targets = _targets(float(so_far.log_g.max()) + LEAST_GAIN, top)
         if not targets:
@@ -153,9 +162,9 @@ def _asked_of(at: int, whole: History, models: _Models, top: float) -> Iterator[
             yield _Asked(at, question, answer, true_age, written_age, end)
 
 
-def _records(whole: History) -> list[History]:
+def _records(whole: History, starts: int) -> list[History]:
     """Records as they stood at several ages, in full and cut to the last one or two weighings."""
-    ends = np.unique(np.linspace(ENOUGH, len(whole) - 1, STARTS).round().astype(int))
+    ends = np.unique(np.linspace(ENOUGH, len(whole) - 1, starts).round().astype(int))
     full = [whole.first(int(end)) for end in ends if ENOUGH <= end < len(whole)]
     return full + [record.last(size) for record in full[::2] for size in range(1, ENOUGH)]
 
@@ -166,7 +175,7 @@ def _targets(low: float, top: float) -> list[float]:
     return [float(a + b) / 2 for a, b in pairwise(np.linspace(low, top, TARGETS + 1))]
 
 
-def _skill(asked: list[_Asked], span: float, animals: int) -> Skill:
+def _skill(asked: list[_Asked], span: float, animals: int, whole_lives: bool) -> Skill:
     """Worth of the models over all questions, errors by folds that the worth had not seen."""
     ratios = np.array([one.answer.ratios for one in asked])
     base = np.array([one.answer.median_days for one in asked])
@@ -184,15 +193,17 @@ def _skill(asked: list[_Asked], span: float, animals: int) -> Skill:
             expected_days(one.answer, unseen) for one in asked if one.animal % FOLDS == out
         ]
     whole = fitted(ratios[reached], log_true[reached], worth[reached], animals)
-    return Skill(whole, _errors(asked, forecast, span))
+    return Skill(whole, _errors(asked, forecast, span, whole_lives))
 
 
-def _errors(asked: list[_Asked], forecast: Floats, span: float) -> Errors:
+def _errors(asked: list[_Asked], forecast: Floats, span: float, whole_lives: bool) -> Errors:
     animal = np.array([one.animal for one in asked])
     made = np.array([one.question.record.age_days[-1] for one in asked])
+    reached = np.array([one.written_age is not None for one in asked])
+    known = np.log(_days([one.days(one.written_age) for one in asked], span) / forecast)
     return Errors(
-        log_error=np.log(_days([one.days(one.written_age) for one in asked], span) / forecast),
-        reached=np.array([one.written_age is not None for one in asked]),
+        log_error=np.where(reached | (not whole_lives), known, np.inf),
+        reached=reached,
         log_days=np.log(forecast),
         age=made / span,
         worth=1.0 / np.bincount(animal)[animal],

@@ -15,6 +15,7 @@ ENOUGH_ANIMALS = 24
 LEAST_GROWTH = 0.3
 """In log weight: the record of an animal that hardly grew says nothing of how growth goes."""
 
+MOST_WEIGHINGS = 24  # of one record: more changes little and takes long
 MOST_AGE_DAYS = 1460.0
 NOTHING = History(np.array([]), np.array([]))
 
@@ -27,7 +28,11 @@ def population_for(curve: LmsCurve, own: Sequence[History], *, seed: int = 0) ->
     *basis* of the answer is ``own`` from 24 own animals on, ``mixed`` with some, else the
     curve's own basis. *animals* counts the own ones only.
     """
-    usable = [one for one in own if len(one) > ENOUGH and np.ptp(one.log_g) > LEAST_GROWTH]
+    usable = [
+        one.thinned(MOST_WEIGHINGS)
+        for one in own
+        if len(one) > ENOUGH and np.ptp(one.log_g) > LEAST_GROWTH
+    ]
     kind = kind_of(curve, own)
     missing = max(0, ENOUGH_ANIMALS - len(usable))
     basis = "own" if not missing else "mixed" if usable else curve.basis
@@ -35,7 +40,7 @@ def population_for(curve: LmsCurve, own: Sequence[History], *, seed: int = 0) ->
         completed(kind, one, np.random.default_rng([seed, at]))
         for at, one in enumerate([*usable, *[NOTHING] * missing])
     ]
-    return population(whole, basis=basis, own_animals=len(usable), seed=seed)
+    return population(whole, basis=basis, own_animals=len(usable), whole_lives=True, seed=seed)
 
 
 def stand_ins(curve: LmsCurve, count: int, *, seed: int = 0) -> list[History]:

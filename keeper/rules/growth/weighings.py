@@ -33,6 +33,13 @@ class History:
         ahead = self.age_days >= age_days
         return History(self.age_days[ahead], self.log_g[ahead])
 
+    def thinned(self, most: int) -> "History":
+        """No more weighings than *most*, evenly taken, the first and the last among them."""
+        if len(self) <= most:
+            return self
+        kept = np.linspace(0, len(self) - 1, most).round().astype(int)
+        return History(self.age_days[kept], self.log_g[kept])
+
     def without(self, at: int) -> "History":
         """All weighings but one."""
         return History(np.delete(self.age_days, at), np.delete(self.log_g, at))
