@@ -16,7 +16,7 @@ START_RATES = np.geomspace(0.4, 14.0, 7)  # per length of the longest record
 START_WEIGHINGS = 8  # of each record, to choose the start by
 COARSE_TURNS, FINE_TURNS = 2, 1  # Gauss-Newton steps in single, then in double precision
 LARGEST_STEP = 0.7  # in log rate
-BLOCK = 800  # records worked on together, so that they stay in the processor's cache
+BLOCK = 2_000  # records worked on together: few turns of Python, and still near the processor
 TINY = 1e-30
 
 Reals = NDArray[np.floating[Any]]
@@ -73,17 +73,17 @@ def _fitted(ages: Floats, logs: Floats, span: float) -> tuple[Floats, Floats, Fl
     """Top, drop and rate of records given as columns."""
     coarse_ages, coarse_logs = ages.astype(np.float32), logs.astype(np.float32)
     log_rate = _start(coarse_ages, coarse_logs, span)
-    log_rate = _stepped(coarse_ages, coarse_logs, log_rate, COARSE_TURNS)
-    rate = np.exp(_stepped(ages, logs, log_rate, FINE_TURNS))
-    mean_log = logs.mean(axis=0)
+    mean_log = _mean(logs)
+    coarse_mean = mean_log.astype(np.float32)
+    log_rate = _stepped(coarse_ages, coarse_logs, coarse_mean, log_rate, COARSE_TURNS)
+    rate = np.exp(_stepped(ages, logs, mean_log, log_rate, FINE_TURNS))
     sums = _sums(ages, logs, mean_log, rate, np.empty_like(ages))
     top = mean_log - sums.slope * sums.decay_mean
     return np.asarray(top), np.asarray(-sums.slope), np.asarray(rate)
 
 
-def _stepped(ages: Reals, logs: Reals, log_rate: Floats, turns: int) -> Floats:
+def _stepped(ages: Reals, logs: Reals, mean_log: Reals, log_rate: Floats, turns: int) -> Floats:
     """Log rates after so many Gauss-Newton steps, in the precision of the records given."""
-    mean_log = logs.mean(axis=0)
     decay, slide = np.empty_like(ages), np.empty_like(ages)
     for _ in range(turns):
         rate = np.exp(log_rate).astype(ages.dtype)
@@ -97,7 +97,7 @@ def _start(ages: Reals, logs: Reals, span: float) -> Floats:
     """Log rate at which a few weighings are fitted best, by a parabola through three rates."""
     rows = np.linspace(0, len(ages) - 1, START_WEIGHINGS).round().astype(int)
     few_ages, few_logs = ages[rows], logs[rows]
-    mean_log, decay = few_logs.mean(axis=0), np.empty_like(few_ages)
+    mean_log, decay = _mean(few_logs), np.empty_like(few_ages)
     explained = np.empty((len(START_RATES), ages.shape[1]))
     for at, rate in enumerate((START_RATES / span).astype(ages.dtype)):
         sums = _sums(few_ages, few_logs, mean_log, rate, decay)
@@ -116,7 +116,7 @@ def _sums(ages: Reals, logs: Reals, mean_log: Reals, rate: Any, decay: Reals) ->
     np.multiply(ages, -rate, out=decay)
     np.exp(decay, out=decay)
     count = len(ages)
-    mean = np.ones(count, ages.dtype) @ decay / count
+    mean = _mean(decay)
     return _Sums(
         mean, _dot(decay, decay) - count * mean**2, _dot(decay, logs) - count * mean * mean_log
     )
@@ -127,7 +127,7 @@ def _newton(
 ) -> Floats:
     """Gauss-Newton step in log rate; *slide* is t exp(-rate t)."""
     count = len(logs)
-    mean = np.ones(count, logs.dtype) @ slide / count
+    mean = _mean(slide)
     decay_slide = _dot(decay, slide) - count * mean * sums.decay_mean
     slide_slide = _dot(slide, slide) - count * mean**2
     slide_log = _dot(slide, logs) - count * mean * mean_log
@@ -139,3 +139,8 @@ def _newton(
 
 def _dot(one: Reals, other: Reals) -> Reals:
     return np.asarray(np.einsum("ij,ij->j", one, other))
+
+
+def _mean(columns: Reals) -> Reals:
+    """Of each column; quicker than ``mean`` over the first axis."""
+    return np.asarray(np.ones(len(columns), columns.dtype) @ columns / len(columns))
