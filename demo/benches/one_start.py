@@ -1,9 +1,10 @@
 """One start of the program, or of an empty window, in a process of its own.
 
     python one_start.py empty
-    python one_start.py BOOK
+    python one_start.py BOOK [close]
 
-Prints ``painted`` once the first place is on the window, then which modules are loaded.
+Prints ``painted`` once the first place is on the window, then which modules are loaded. With
+``close`` the window is then closed as a keeper would, which leaves a backup.
 """
 
 import json
@@ -15,8 +16,8 @@ from typing import Any
 ROOT = Path(__file__).resolve().parents[2]
 
 
-def main(what: str) -> None:
-    """Start, say when the window is painted, and be gone without cleaning up."""
+def main(what: str, *, closing: bool = False) -> None:
+    """Start, say when the window is painted, and be gone."""
     from PySide6.QtWidgets import QApplication, QMainWindow
 
     if what == "empty":
@@ -32,6 +33,8 @@ def main(what: str) -> None:
     wait_for_paint(app, page)
     print("painted", flush=True)
     print(json.dumps(sorted(name for name in sys.modules if "." not in name)), flush=True)
+    if closing:
+        window.close()
     os._exit(0)
 
 
@@ -75,4 +78,4 @@ def wait_for_paint(app: Any, page: Any) -> None:
 
 
 if __name__ == "__main__":
-    main(sys.argv[1])
+    main(sys.argv[1], closing=sys.argv[2:] == ["close"])

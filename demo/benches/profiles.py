@@ -20,6 +20,7 @@ def rows(rounds: int) -> list[Row]:
             "program": load_profiles,
         },
         least_of=3,
+        reckoning=True,
     )
     size = f"{len(load_profiles())} species"
     return [ratio_row("species profiles read and checked", size, took, most=MOST, floor=floor)]

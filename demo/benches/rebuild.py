@@ -12,7 +12,10 @@ def rows(size: Size, rounds: int) -> list[Row]:
     """A rebuild, rolled back again, beside one read of the state rows."""
     with written_in(book_of(size)) as keeping:
         took = in_turns(
-            rounds, {"floor": lambda: _read(keeping), "program": lambda: _rebuilt(keeping)}
+            rounds,
+            {"floor": lambda: _read(keeping), "program": lambda: _rebuilt(keeping)},
+            least_of=2,
+            reckoning=True,
         )
     floor = "one read of all state rows"
     return [ratio_row("state rebuilt from the history", str(size), took, most=MOST, floor=floor)]

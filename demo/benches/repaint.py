@@ -1,5 +1,6 @@
 """Every place of the window painted anew, beside one picture of its size put on the screen."""
 
+import time
 from collections.abc import Callable
 
 from PySide6.QtGui import QPainter, QPixmap
@@ -38,7 +39,10 @@ def _row(name: str, page: QWidget, size: Size, rounds: int) -> Row:
     picture, target = page.grab(), QPixmap(page.size())
     target.fill()
     took = in_turns(
-        rounds, {"floor": _times(10, lambda: _put(picture, target)), "program": page.grab}
+        rounds,
+        {"floor": _times(10, lambda: _put(picture, target)), "program": page.grab},
+        least_of=3,
+        reckoning=True,
     )
     floor = "one picture of the same size"
     return ratio_row(f"{name} painted anew", str(size), took, most=MOST, floor=floor)
@@ -46,7 +50,7 @@ def _row(name: str, page: QWidget, size: Size, rounds: int) -> Row:
 
 def _times(count: int, run: Callable[[], object]) -> Callable[[], float]:
     """*run* so often that the clock can tell; answers the seconds of one."""
-    return lambda: timed(lambda: [run() for _ in range(count)]) / count
+    return lambda: timed(lambda: [run() for _ in range(count)], time.process_time) / count
 
 
 def _put(picture: QPixmap, target: QPixmap) -> None:
