@@ -1,6 +1,7 @@
 """The drawn racks: what is mended equals what is drawn anew, and all of it fits and is read."""
 
 import random
+from contextlib import closing
 from itertools import combinations, pairwise
 
 import pytest
@@ -11,6 +12,7 @@ from PySide6.QtWidgets import QApplication, QWidget
 from shots import WAYS_OF_SEEING, grab, lightness, luminance_of, rms_difference
 
 from keeper.actions.rack_layers import STATES, Layer
+from keeper.actions.rack_moves import declare_rack
 from keeper.desktop.background import AtOnce
 from keeper.desktop.light import DAY, RED_LAMP
 from keeper.desktop.look import Look
@@ -367,7 +369,9 @@ def page(qtbot, tmp_path):
             Tub(place="B1·3", name="Bryony", fed_days=4, more=opaque),
         ]
         keeping = make_book(tmp_path / f"{len(opened)}.book", told)
-        desk = Desk(lambda *its: RacksScreen(*its, reader=AtOnce()), keeping, size=size)
+        desk = Desk(
+            lambda *its: RacksScreen(*its, reader=AtOnce(), watcher=AtOnce()), keeping, size=size
+        )
         opened.append((desk, keeping))
         desk.window.activateWindow()
         assert QTest.qWaitForWindowActive(desk.window)
@@ -426,6 +430,70 @@ def test_each_layer_has_its_key_and_its_legend(page, layer):
     assert f"layer {shown.value}" in desk.page.view.head.text()
     empty = "empty tub 1"
     assert empty in desk.page.view.legend.text()
+
+
+class Later:
+    """A worker that does its jobs only when it is told to."""
+
+    def __init__(self):
+        self.waiting = []
+
+    def run(self, job, done, failed):
+        self.waiting.append((job, done))
+
+    def stop(self, last=None):
+        last()
+
+    def work(self):
+        waiting, self.waiting = self.waiting, []
+        for job, done in waiting:
+            done(job())
+
+
+def test_an_answer_to_an_older_question_is_dropped(qtbot, tmp_path):
+    with closing(make_book(tmp_path / "late.book", row("A", 1, 3))) as keeping:
+        reader = Later()
+        desk = Desk(lambda *its: RacksScreen(*its, reader=reader, watcher=AtOnce()), keeping)
+        (old,) = reader.waiting
+        desk.notices.changed.emit()
+        reader.waiting.remove(old)
+
+        old[1](old[0]())
+        assert desk.page.room is None
+        reader.work()
+
+        assert [rack.letter for rack in desk.page.room.racks] == ["A"]
+        desk.page.close_down()
+        desk.close()
+
+
+def test_a_layer_asked_for_while_the_room_is_read_is_shown_of_the_new_room(qtbot, tmp_path):
+    with closing(make_book(tmp_path / "layer.book", row("A", 1, 3))) as keeping:
+        reader = Later()
+        desk = Desk(lambda *its: RacksScreen(*its, reader=reader, watcher=AtOnce()), keeping)
+        assert QTest.qWaitForWindowActive(desk.window)
+        reader.work()
+        declare_rack(keeping, "A", "1x5")
+        desk.notices.changed.emit()
+        QTest.keyClick(desk.page, Qt.Key.Key_6)
+        for _ in range(3):
+            reader.work()
+
+        assert "layer sex" in desk.page.view.head.text()
+        assert "empty tub 2" in desk.page.view.legend.text()
+        assert len(desk.page.view.front.every) == 5
+        desk.page.close_down()
+        desk.close()
+
+
+def test_real_threads_read_the_room_and_let_it_go(qtbot, tmp_path):
+    with closing(make_book(tmp_path / "threads.book", row("A", 1, 3))) as keeping:
+        desk = Desk(RacksScreen, keeping)
+        qtbot.waitUntil(lambda: desk.page.room is not None, timeout=10_000)
+
+        assert desk.page.view.lines.text().startswith("A1·1 Tansy")
+        desk.page.close_down()
+        desk.close()
 
 
 def test_those_who_share_a_tub_are_told_of_one_after_another(page):

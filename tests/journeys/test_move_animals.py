@@ -44,7 +44,7 @@ class Hands:
     def __init__(self, keeping):
         self.keeping = keeping
         makers = {
-            "Racks": lambda *its: RacksScreen(*its, reader=AtOnce()),
+            "Racks": lambda *its: RacksScreen(*its, reader=AtOnce(), watcher=AtOnce()),
             "Records": RecordsScreen,
         }
         self.house = House(keeping, Look(), makers)

@@ -39,19 +39,27 @@ from keeper.desktop.widgets.rack_paint import At
 from keeper.desktop.widgets.rack_reader import read_racks_aloud
 
 FIRST_LAYER = Layer.RATIO
+NOT_YET = "The racks are still being read; a moment."
 Step = Callable[[Counts, At], At]
 
 
 class RacksScreen(QWidget):
-    """Shows the room. Everything is read off the main thread by *reader*."""
+    """Shows the room. All is read off the main thread, by *reader*, and the watch by *watcher*."""
 
     def __init__(
-        self, look: Look, keeping: Keeping, notices: Notices, *, reader: Worker | None = None
+        self,
+        look: Look,
+        keeping: Keeping,
+        notices: Notices,
+        *,
+        reader: Worker | None = None,
+        watcher: Worker | None = None,
     ) -> None:
         super().__init__()
         read_racks_aloud()
         self._notices = notices
-        self._reading = RacksReading(keeping, notices, reader or Background())
+        workers = (reader or Background(), watcher or Background())
+        self._reading = RacksReading(keeping, notices, *workers)
         self._layer = FIRST_LAYER
         self._shown: tuple[Room, LayerShown] | None = None
         self._causes: Mapping[str, PlaceCause] = {}
@@ -59,11 +67,7 @@ class RacksScreen(QWidget):
         self._stale = True
         self.view, self.line = RacksView(look, self), AskingLine(look, self)
         self._asking = RacksAsking(keeping, notices, self.line)
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(0)
-        column.addWidget(self.view, 1)
-        column.addWidget(self.line)
+        _one_below_another(self, self.view, self.line)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self._listen()
 
@@ -79,8 +83,8 @@ class RacksScreen(QWidget):
         if found is None:
             self._notices.refused.emit(f"No animal in these racks has the code {code}.")
         else:
-            self._follow(found)
-            self._choose(self._where())
+            self._animal = found
+            self._choose(where_is(self.room, found) if self.room else None)
 
     def close_down(self) -> None:
         """Let go of the book in the reader's thread."""
@@ -111,20 +115,27 @@ class RacksScreen(QWidget):
         self._reading.room(self._layer, self._show)
         if self.view.nights_shown:
             self._reading.strip(self._show_nights)
-        self._reading.causes(self._show_causes)
 
     def _show(self, shown: tuple[Room, LayerShown]) -> None:
         """A room that was read; the animal that was chosen stays chosen, wherever it is now."""
         first = self._shown is None
         self._shown = shown
         self.view.show_room(*shown)
-        at = self._where() if self._animal is not None else self.view.front.at
+        here = self.view.front.at
+        at = here if self._animal is None else where_is(shown[0], self._animal)
         self._choose(at or first_tub(tub_counts(shown[0])), told=not first)
+        if shown[1].layer is not self._layer:  # asked for while this room was being read
+            self._ask_layer(shown[0])
+        self._reading.causes(self._show_causes)
 
-    def _show_layer(self, layer: LayerShown) -> None:
-        if self.room is not None and layer.layer is self._layer:
-            self._shown = (self.room, layer)
-            self.view.show_room(*self._shown)
+    def _ask_layer(self, room: Room) -> None:
+        self._reading.layer(room, self._layer, partial(self._show_layer, room))
+
+    def _show_layer(self, room: Room, layer: LayerShown) -> None:
+        """Another layer, unless another room or yet another layer was asked for since."""
+        if room is self.room and layer.layer is self._layer:
+            self._shown = (room, layer)
+            self.view.show_room(room, layer)
             self._choose(self.view.front.at)
 
     def _show_causes(self, causes: Mapping[str, PlaceCause]) -> None:
@@ -147,13 +158,6 @@ class RacksScreen(QWidget):
         first = here[0] if here else None
         return next((row for row in here if row.animal.animal == self._animal), first)
 
-    def _where(self) -> At | None:
-        """Where the animal that is chosen stands."""
-        return where_is(self.room, self._animal) if self.room else None
-
-    def _follow(self, animal: int) -> None:
-        self._animal = animal
-
     def _choose(self, at: At | None, *, told: bool = True) -> None:
         self.view.front.choose(at)
         living = self._living()
@@ -174,18 +178,18 @@ class RacksScreen(QWidget):
 
     def _row_or_animal(self, by: int) -> None:
         """A row up or down; in the strip, which has a line for each, the next animal."""
-        at = self.view.front.at
-        if not self.view.nights_shown or at is None or self.room is None:
+        room = self.room
+        if self.view.nights_shown and room is not None:
+            self._step(lambda _, at: next_lived(room, at, by))
+        else:
             self._step(lambda counts, at: along(counts, at, by))
-            return
-        self._choose(next_lived(self.room, at, by))
 
     def _next_in_tub(self) -> None:
         """Those who share a tub, one after another."""
         tub, living = self._tub(), self._living()
         if tub is not None and living is not None:
-            next_at = (tub.living.index(living) + 1) % len(tub.living)
-            self._follow(tub.living[next_at].animal.animal)
+            after = tub.living[(tub.living.index(living) + 1) % len(tub.living)]
+            self._animal = after.animal.animal
             self._show_tub()
 
     # --- keys --------------------------------------------------------------------------------
@@ -196,7 +200,7 @@ class RacksScreen(QWidget):
             return
         if self.view.nights_shown:
             self.view.show_fronts(*self._shown)
-        self._reading.layer(self._shown[0], layer, self._show_layer)
+        self._ask_layer(self._shown[0])
 
     def _turn_over(self) -> None:
         """From the fronts to the nights, and back."""
@@ -209,7 +213,9 @@ class RacksScreen(QWidget):
 
     def _open(self) -> None:
         living = self._living()
-        if living is None:
+        if self._shown is None:
+            self._notices.noted.emit(NOT_YET)
+        elif living is None:
             self._notices.refused.emit("This tub is empty: there is no animal to open.")
         else:
             self._notices.animal_asked.emit(living.animal.animal)
@@ -220,7 +226,9 @@ class RacksScreen(QWidget):
 
     def _ask(self, ask: Callable[[Room, RackTub, DueRow | None], None]) -> None:
         tub = self._tub()
-        if self.room is not None and tub is not None:
+        if self.room is None:
+            self._notices.noted.emit(NOT_YET)
+        elif tub is not None:
             ask(self.room, tub, self._living())
 
     def _listen(self) -> None:
@@ -228,14 +236,27 @@ class RacksScreen(QWidget):
         self.view.front.tub_asked.connect(self._choose)
         self.line.installEventFilter(self)
         for words, keys, slot in _keys(self):
-            action = QAction(words, self)
-            action.setShortcuts([QKeySequence(key) for key in keys.split()])
-            action.setShortcutContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
-            action.triggered.connect(lambda _=False, slot=slot: slot())
-            self.addAction(action)
+            self.addAction(_action(self, words, keys, slot))
         app = QApplication.instance()
         if app is not None:
             app.aboutToQuit.connect(self.close_down)
+
+
+def _one_below_another(page: QWidget, first: QWidget, *below: QWidget) -> None:
+    column = QVBoxLayout(page)
+    column.setContentsMargins(0, 0, 0, 0)
+    column.setSpacing(0)
+    column.addWidget(first, 1)
+    for widget in below:
+        column.addWidget(widget)
+
+
+def _action(parent: QWidget, words: str, keys: str, slot: Callable[[], object]) -> QAction:
+    action = QAction(words, parent)
+    action.setShortcuts([QKeySequence(key) for key in keys.split()])
+    action.setShortcutContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+    action.triggered.connect(lambda _=False: slot())
+    return action
 
 
 def _keys(screen: RacksScreen) -> Sequence[tuple[str, str, Callable[[], object]]]:

@@ -18,54 +18,63 @@ T = TypeVar("T")
 
 
 class RacksReading:
-    """Asks the desk in the worker's thread. ``begin`` makes every answer still out too late."""
+    """Asks one desk in the thread of *reader*, and another in that of *watcher*.
 
-    def __init__(self, keeping: Keeping, notices: Notices, worker: Worker) -> None:
-        self._keeping, self._notices, self._worker = keeping, notices, worker
-        self._desk = RacksDesk(keeping)
+    The watch of a large room takes seconds and must hold up no layer. ``begin`` makes every
+    answer still out too late, and what waits to be read for it is not read at all.
+    """
+
+    def __init__(self, keeping: Keeping, notices: Notices, reader: Worker, watcher: Worker) -> None:
+        self._keeping, self._notices = keeping, notices
+        self._workers = (reader, watcher)
+        self._desks = (RacksDesk(keeping), RacksDesk(keeping))
         self._turn = 0
 
     def begin(self) -> None:
-        """The book has changed, or the layer."""
+        """The book has changed."""
         self._turn += 1
 
     def room(self, layer: Layer, done: Callable[[tuple[Room, LayerShown]], object]) -> None:
         """The room with one layer of it."""
-        on, desk = self._keeping.today, self._desk
+        on, desk = self._keeping.today, self._desks[0]
 
         def job() -> tuple[Room, LayerShown]:
             found = desk.room(on)
             return found, desk.layer(found, layer)
 
-        self._run(job, done)
+        self._run(self._workers[0], job, done)
 
     def layer(self, room: Room, layer: Layer, done: Callable[[LayerShown], object]) -> None:
         """Another layer of a room that was read."""
-        desk = self._desk
-        self._run(lambda: desk.layer(room, layer), done)
+        desk = self._desks[0]
+        self._run(self._workers[0], lambda: desk.layer(room, layer), done)
 
     def causes(self, done: Callable[[Mapping[str, PlaceCause]], object]) -> None:
         """What the watch says of places."""
-        on, desk = self._keeping.today, self._desk
-        self._run(lambda: desk.causes(on), done)
+        on, desk = self._keeping.today, self._desks[1]
+        self._run(self._workers[1], lambda: desk.causes(on), done)
 
     def strip(self, done: Callable[[Strip], object]) -> None:
         """The last feed nights."""
-        on, desk = self._keeping.today, self._desk
-        self._run(lambda: desk.strip(on), done)
+        on, desk = self._keeping.today, self._desks[0]
+        self._run(self._workers[0], lambda: desk.strip(on), done)
 
     def close(self) -> None:
-        """Let go of the book in the worker's thread."""
-        self._worker.stop(self._desk.close)
+        """Let go of the book in both threads; waits for a watch that is being read."""
+        for worker, desk in zip(self._workers, self._desks, strict=True):
+            worker.stop(desk.close)
 
-    def _run(self, job: Callable[[], T], done: Callable[[T], object]) -> None:
+    def _run(self, worker: Worker, job: Callable[[], T], done: Callable[[T], object]) -> None:
         turn = self._turn
 
-        def back(found: T) -> None:
-            if turn == self._turn:
+        def unless_late() -> T | None:
+            return job() if turn == self._turn else None
+
+        def back(found: T | None) -> None:
+            if turn == self._turn and found is not None:
                 done(found)
 
-        self._worker.run(job, back, self._tell)
+        worker.run(unless_late, back, self._tell)
 
     def _tell(self, error: Exception) -> None:
         """A refusal of the book is the keeper's to know; anything else is a fault of ours."""
