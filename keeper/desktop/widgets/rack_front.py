@@ -28,6 +28,8 @@ class RackFront(Drawn):
         self._near = False
         self._at: At | None = None
         self._picture = QPixmap()
+        self._chosen = QRect()  # the chosen tub with its frame, empty while it is not drawn
+        self._told = ""
         self._fresh = False  # whether the picture shows the racks as they are
         self._painter = RackPainter(look)
         self._widest = ""
@@ -62,7 +64,8 @@ class RackFront(Drawn):
         elif self._fresh and changed:
             self._mend(before, changed)
         self._widest = widest
-        if told != self.text():
+        if told != self._told:
+            self._told = told
             self.setText(told)
 
     def choose(self, at: At | None) -> None:
@@ -70,11 +73,9 @@ class RackFront(Drawn):
         before, self._at = self._at, at if self._has(at) else None
         if self._near and (before is None or at is None or before.rack != at.rack):
             self._draw_anew()
-        spread = FRAME_SPREAD_PX
-        for each in (before, self._at):
-            rect = self.rect_of(each)
-            if rect is not None:
-                self.update(rect.adjusted(-spread, -spread, spread, spread))
+        self.update(self._chosen)
+        self._chosen = self._framed()
+        self.update(self._chosen)
         self.setAccessibleDescription(self.words_at(self._at))
 
     def come_near(self, near: bool) -> None:
@@ -126,10 +127,15 @@ class RackFront(Drawn):
         dots = self._picture.devicePixelRatio()
         source = QRectF(rect.x() * dots, rect.y() * dots, rect.width() * dots, rect.height() * dots)
         painter.drawPixmap(QRectF(rect), self._picture, source)
-        chosen, spread = self.rect_of(self._at), FRAME_SPREAD_PX
-        if chosen and rect.intersects(chosen.adjusted(-spread, -spread, spread, spread)):
-            self._painter.frame(painter, QRectF(chosen))
+        if rect.intersects(self._chosen):
+            spread = FRAME_SPREAD_PX
+            inner = self._chosen.adjusted(spread, spread, -spread, -spread)
+            self._painter.frame(painter, QRectF(inner))
         painter.end()
+
+    def _framed(self) -> QRect:
+        spread, rect = FRAME_SPREAD_PX, self.rect_of(self._at)
+        return rect.adjusted(-spread, -spread, spread, spread) if rect else QRect()
 
     def _has(self, at: At | None) -> bool:
         if at is None or not 0 <= at.rack < len(self._racks):
@@ -184,6 +190,7 @@ class RackFront(Drawn):
         painter = QPainter(self._picture)
         self.paint(painter)
         painter.end()
+        self._chosen = self._framed()
 
     def paint(self, painter: QPainter) -> None:
         """Draw all of it, where it lies."""
