@@ -6,17 +6,17 @@ from collections.abc import Iterator
 from datetime import date, datetime
 
 from keeper.actions.heat_band import DayBand
-from keeper.actions.heat_board import HeatCell, HeatLine
+from keeper.actions.heat_board import HeatBoard, HeatCell, HeatLine
 from keeper.actions.logger_files import KeptAside, Preview, ProbeSpan
 from keeper.desktop.widgets.day_night_band import BandFace, Limit
 from keeper.desktop.widgets.heat_list import CellFace, PlaceFace
 from keeper.desktop.widgets.reading_panel import ReadingFace
 from keeper.husbandry.events import Zone
 from keeper.reports.figures import MINUS, celsius, counted, day, number, span
-from keeper.reports.words import because_text, word
+from keeper.reports.words import because_text, sentence, word
 
 READINGS = counted("reading", "readings")
-LINES = counted("line", "lines")
+PLACES = counted("place", "places")
 COLUMNS = {Zone.HOT: 0, Zone.COOL: 1, Zone.NIGHT: 2}
 ORDERS = {"ymd": "year first", "dmy": "day first", "mdy": "month first"}
 UNSURE = {
@@ -32,6 +32,18 @@ def place_face(line: HeatLine, on: date) -> PlaceFace:
     cells = tuple(_cell_face(cell, on) for cell in line.cells)
     told = "; ".join(_cell_words(cell, on) for cell in line.cells)
     return PlaceFace(place=line.place, aside=aside, cells=cells, told=f"{line.place}: {told}")
+
+
+def head_words(board: HeatBoard, read_with: str) -> tuple[list[tuple[str, bool]], tuple[str, ...]]:
+    """What the head line says: how many places, a probe at fault, what needs a look."""
+    cells = [cell for line in board.lines for cell in line.cells]
+    out = sum(cell.standing in ("today", "now") for cell in cells)
+    unread = sum(all(c.temp_c is None for c in line.cells) for line in board.lines)
+    parts = [(PLACES(len(board.lines)), True)]
+    if board.faults:
+        parts.append((f"{board.fault_places[0]}: {sentence(board.faults[0])}", True))
+    right = (f"{out} to look at", f"{unread} not read in two weeks", f"with {read_with}")
+    return parts, right
 
 
 def reading_face(line: HeatLine, cell: HeatCell, on: date, typed: str, asked: str) -> ReadingFace:

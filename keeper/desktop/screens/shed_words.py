@@ -5,7 +5,8 @@ from __future__ import annotations
 from datetime import date
 
 from keeper.actions.shed_board import ShedRow
-from keeper.desktop.widgets.shed_list import ShedFace, Strip
+from keeper.desktop.widgets.shed_list import ShedFace
+from keeper.desktop.widgets.shed_strips import Strip
 from keeper.desktop.widgets.tile import TileState
 from keeper.reports.figures import day, days
 from keeper.reports.words import because_text, sentence, word

@@ -16,36 +16,22 @@ from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
 from keeper.desktop.widgets.lettering import (
     CENTRE,
-    LEFT,
-    RIGHT,
-    advance,
     middle_baseline,
     set_line,
 )
-from keeper.desktop.widgets.patterns import FINE, Pattern, paint_pattern
+from keeper.desktop.widgets.patterns import FINE, paint_pattern
+from keeper.desktop.widgets.shed_strips import (
+    STAGE_LOOKS,
+    Strip,
+    paint_cycles,
+    paint_open,
+    paint_strip,
+)
 from keeper.desktop.widgets.tile import TileState, paint_tile
 from keeper.desktop.widgets.walked import first_shown
 
-STAGE_LOOKS = {
-    "dull": (Pattern.DOTS, "ground", "fill3"),
-    "opaque": (Pattern.SOLID, "fill3", "fill3"),
-    "cleared": (Pattern.PLAIN, "sheet", "line"),
-}
 LEGEND = (("dull", "dull"), ("opaque", "opaque"), ("cleared", "cleared"))
 LETTERS = "thin lines: past cycles to their shed   band: when a shed is usual   ticks: past sheds"
-_MOST_PAST = 4
-_STAGES = ("dull", "opaque", "cleared")
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Strip:
-    """Days since the last shed. low, mid, late: of her own interval; gaps: her past ones."""
-
-    days: int | None
-    low: float | None
-    mid: float | None
-    late: float | None
-    gaps: tuple[int, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -113,8 +99,13 @@ class ShedList(Drawn):
             if line == self._line:
                 self._paint_chosen(painter, rect)
             self._paint_who(painter, face, rect, columns)
-            self._paint_strip(painter, face.strip, self._in(columns.strip, rect))
-            self._paint_cycles(painter, face, self._in(columns.cycle, rect))
+            strip = self._in(columns.strip, rect)
+            paint_strip(painter, face.strip, strip, self._most, self.look)
+            cycle = self._in(columns.cycle, rect)
+            scale = cycle.width() / self._cycle_most
+            paint_cycles(painter, face.cycles, cycle, scale, self.look)
+            if face.is_open and face.cycles:
+                paint_open(painter, face.cycles[-1], cycle, scale, self._today, self.look)
             self._paint_words(painter, face, rect, columns)
             painter.setPen(QPen(self.look.colour("hair"), 1.0))
             painter.drawLine(QLineF(columns.place, rect.bottom(), columns.right, rect.bottom()))
@@ -182,92 +173,6 @@ class ShedList(Drawn):
         plain = look.font(Use.TABLE)
         beneath = QPointF(name, first + look.u(4.6, 3.9))
         set_line(painter, beneath, face.kind, plain, look.colour("ink2"), room=room)
-
-    def _paint_strip(self, painter: QPainter, strip: Strip, rect: QRectF) -> None:
-        """Her usual span, her past intervals as ticks, and where she is today."""
-        look = self.look
-        high = look.u(3.6, 3)
-        bar = QRectF(rect.left(), rect.center().y() - high / 2, rect.width(), high)
-
-        def x(days: float) -> float:
-            return bar.left() + min(days, self._most) / self._most * bar.width()
-
-        painter.setPen(QPen(look.colour("hair"), 1.0))
-        painter.drawLine(QLineF(bar.left(), bar.bottom(), bar.right(), bar.bottom()))
-        if strip.low is not None and strip.late is not None and strip.mid is not None:
-            usual = QRectF(x(strip.low), bar.top(), x(strip.late) - x(strip.low), high)
-            painter.fillRect(usual, look.colour("band2"))
-            painter.setPen(QPen(look.colour("line"), 1.0))
-            painter.drawLine(QLineF(usual.left(), bar.top(), usual.left(), bar.bottom()))
-            painter.drawLine(QLineF(usual.right(), bar.top(), usual.right(), bar.bottom()))
-            painter.setPen(QPen(look.colour("ink3"), 1.6))
-            painter.drawLine(QLineF(x(strip.mid), bar.top(), x(strip.mid), bar.bottom()))
-        painter.setPen(QPen(look.colour("ink2"), 1.1))
-        for gap in strip.gaps:
-            painter.drawLine(QLineF(x(gap), bar.bottom(), x(gap), bar.bottom() + look.u(1.2, 1)))
-        if strip.days is not None:
-            self._paint_now(painter, strip, bar, x(strip.days), x(strip.late or strip.days))
-
-    def _paint_now(
-        self, painter: QPainter, strip: Strip, bar: QRectF, now: float, late: float
-    ) -> None:
-        look = self.look
-        thick = look.u(1.5, 1.2)
-        line = QRectF(bar.left(), bar.center().y() - thick / 2, now - bar.left(), thick)
-        painter.fillRect(line, look.colour("ink2"))
-        if strip.late is not None and (strip.days or 0) > strip.late:
-            over = QRectF(late, bar.top(), max(3.0, now - late), bar.height())
-            painter.fillRect(over, look.colour("sheet"))
-            paint_pattern(painter, over, Pattern.BOLD_HATCH, look.colour("ink"), FINE)
-        painter.setPen(QPen(look.colour("ink"), 2.6))
-        painter.drawLine(QLineF(now, bar.top() - 3, now, bar.bottom() + 3))
-        words, font = str(strip.days), look.font(Use.TABLE_STRONG)
-        at_end = now + advance(font, words) + look.u(2) > bar.right()
-        place = QPointF(now + look.u(-1.2 if at_end else 1.2), bar.top() - look.u(0.6))
-        align = RIGHT if at_end else LEFT
-        set_line(painter, place, words, font, look.colour("ink"), align=align)
-
-    def _paint_cycles(self, painter: QPainter, face: ShedFace, rect: QRectF) -> None:
-        """Past cycles as thin lines to their shed, the present one thick with its stages."""
-        look = self.look
-        past = [c for c in face.cycles if c.shed is not None and c.first != c.shed]
-        past = past[-_MOST_PAST:]
-        scale = rect.width() / self._cycle_most
-        step = look.u(1.3, 1.05)
-        top = rect.top() + look.u(1.4, 1.1)
-        for n, cycle in enumerate(past):
-            assert cycle.shed is not None
-            y = top + n * step
-            end = rect.left() + (cycle.shed - cycle.first).days * scale
-            painter.setPen(QPen(look.colour("line"), 1.0))
-            painter.drawLine(QLineF(rect.left(), y, end, y))
-            painter.setPen(QPen(look.colour("ink2"), 1.6))
-            painter.drawLine(QLineF(end, y - step / 2, end, y + step / 2))
-        if face.is_open and face.cycles:
-            high = look.u(3, 2.5)
-            bar = QRectF(rect.left(), rect.bottom() - high - look.u(1.2, 1), 0, high)
-            self._paint_open(painter, face.cycles[-1], bar, scale)
-
-    def _paint_open(self, painter: QPainter, cycle: ShedCycle, bar: QRectF, scale: float) -> None:
-        look = self.look
-        begins = [(name, getattr(cycle, name)) for name in _STAGES if getattr(cycle, name)]
-        ends = [day for _, day in begins[1:]] + [self._today]
-        for (name, since), until in zip(begins, ends, strict=True):
-            left = bar.left() + (since - cycle.first).days * scale
-            wide = max(4.0, (until - since).days * scale)
-            patch = QRectF(left, bar.top(), wide, bar.height())
-            pattern, paper, mark = STAGE_LOOKS[name]
-            painter.fillRect(patch, look.colour(paper))
-            paint_pattern(painter, patch, pattern, look.colour(mark), FINE)
-            painter.setPen(QPen(look.colour("line"), 1.0))
-            painter.drawRect(patch)
-        days = (self._today - cycle.first).days
-        x = bar.left() + max(4.0, days * scale)
-        painter.setPen(QPen(look.colour("ink"), 2.6))
-        painter.drawLine(QLineF(x, bar.top() - 3, x, bar.bottom() + 3))
-        font = look.font(Use.TABLE_STRONG)
-        base = bar.center().y() + look.u(1.5, 1.2)
-        set_line(painter, QPointF(x + look.u(1.2), base), str(days), font, look.colour("ink"))
 
     def _paint_words(
         self, painter: QPainter, face: ShedFace, rect: QRectF, columns: _Columns
