@@ -113,9 +113,11 @@ class RackPainter:
         old, new = rows
         mended, size = [], QSize(*shape.tub_size)
         for n, (was, tub) in enumerate(zip(old.tubs, new.tubs, strict=True)):
-            if was is not tub and _seen(was) != _seen(tub):
+            if was is not tub and _differs(was, tub):
                 rect = QRect(shape.tubs_at[number][n], size)
-                painter.drawPixmap(rect, self.stamps.tubs(size, widest)[_seen(tub)])
+                painter.drawPixmap(
+                    rect, self.stamps.tubs(size, widest)[tub.face, tub.figure, tub.shared]
+                )
                 mended.append(rect)
         if (old.heat, old.out) != (new.heat, new.out):
             box = shape.heats[number]
@@ -146,5 +148,6 @@ class RackPainter:
             painter.drawRect(rect.adjusted(-out, -out, out, out))
 
 
-def _seen(tub: FrontTub) -> tuple[RackFace, str, bool]:
-    return tub.face, tub.figure, tub.shared
+def _differs(was: FrontTub, tub: FrontTub) -> bool:
+    """Whether two fronts look different; what only a screen reader is told does not count."""
+    return was.face is not tub.face or was.figure != tub.figure or was.shared != tub.shared
