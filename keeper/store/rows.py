@@ -5,7 +5,7 @@ A field's type and the unit in its name decide its column: dates become days,
 """
 
 import math
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, fields
 from datetime import UTC, date, datetime, timedelta, timezone
 from enum import StrEnum
@@ -142,12 +142,12 @@ def columns_of(kind: type[Any], skip: Sequence[str] = ("happened",)) -> tuple[Co
     return tuple(_column(f.name, hints[f.name]) for f in fields(kind) if f.name not in skip)
 
 
-def decoded(column: Column, cells: Sequence[Cell]) -> Sequence[Any]:
+def decoded(column: Column, cells: Sequence[Cell]) -> Iterable[Any]:
     """The values that *cells* of one column tell, each different cell decoded once."""
     if column.decode is _same:
         return cells
-    values = {cell: column.decode(cell) for cell in set(cells) if cell is not None}
-    return [None if cell is None else values[cell] for cell in cells]
+    values = {cell: None if cell is None else column.decode(cell) for cell in set(cells)}
+    return map(values.__getitem__, cells)
 
 
 _COLUMNS = {kind: columns_of(kind) for kind in TABLES}
