@@ -9,8 +9,8 @@ table says what was measured, the goal, and what misses it; the exit code is 1 w
 does. The invented books are made once and kept in demo/out/books: with --all, the largest takes
 long to make.
 
-Goals that the program set itself: whole board, plan, rebuild, batch, diary and profiles as ratios.
-They guard against a fall, and lie two to four times above what was measured when they were set.
+Goals that the program set itself: whole board, plan, batch, diary and profiles as ratios. They
+guard against a fall, and lie about twice above what was measured when they were set.
 
 --quick          small books and few rounds, to see that it runs
 --all            also 10,000 animals and 10 years (--largest 10000x1: another size)

@@ -15,7 +15,7 @@ from keeper.store import reading
 from keeper.store.rows import columns_of
 
 PLAN_MS_AT_MOST = {10_000: 500.0}
-BOARD_MOST, PLAN_MOST, YEARS_MOST = 30.0, 250.0, 1.2
+BOARD_MOST, PLAN_MOST, YEARS_MOST = 15.0, 120.0, 1.2
 HISTORY = (1, 3, 10)
 LEAST_OF = 3
 _COLUMNS = [column.name for column in columns_of(AnimalNow, skip=())]

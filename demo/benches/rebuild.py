@@ -5,7 +5,7 @@ from benches.measuring import Row, in_turns, ratio_row
 from keeper.actions.keeping import Keeping
 from keeper.store.state import rebuild
 
-MOST = 60.0
+MOST = 15.0
 
 
 def rows(size: Size, rounds: int) -> list[Row]:

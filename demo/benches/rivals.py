@@ -15,7 +15,6 @@ import sys
 from collections.abc import Callable, Iterable
 from contextlib import ExitStack, closing
 from dataclasses import dataclass
-from datetime import timedelta
 from functools import partial
 from pathlib import Path
 from tempfile import TemporaryDirectory
@@ -75,16 +74,14 @@ def rows(size: Size, rounds: int, polars_python: str, soffice: str | None) -> li
 
 def ask_program(keeping: Keeping, intervals: dict[int, int]) -> Answer:
     """The board as the program has it, and one sum a row."""
-    return {
-        row.animal: (
-            None
-            if row.eaten_on is None
-            else (row.eaten_on + timedelta(days=intervals[row.animal])).toordinal() - EPOCH_DAY,
-            row.weight_g,
-        )
-        for row in reading.board(keeping.book)
-        if row.animal in intervals
-    }
+    answer: Answer = {}
+    for row in reading.board(keeping.book):
+        interval = intervals.get(row.animal)
+        if interval is not None:
+            last = row.eaten_on
+            due = None if last is None else last.toordinal() - EPOCH_DAY + interval
+            answer[row.animal] = (due, row.weight_g)
+    return answer
 
 
 def _records(keeping: Keeping) -> Records:

@@ -17,7 +17,7 @@ from keeper.husbandry.when import on_day
 from keeper.store.journal import batch
 from keeper.store.rows import insert_sql, to_row
 
-BATCH_MOST, DIARY_MOST = 6.0, 12.0
+BATCH_MOST, DIARY_MOST = 4.0, 35.0
 FIRST_DAY = date(2025, 6, 1)
 
 
