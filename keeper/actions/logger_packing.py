@@ -2,7 +2,6 @@
 
 from collections.abc import Collection, Iterator
 from dataclasses import dataclass, field
-from itertools import pairwise
 from typing import Any
 
 import numpy as np
@@ -19,7 +18,7 @@ from keeper.actions.logger_columns import (
 )
 from keeper.actions.logger_shape import LoggerShape
 from keeper.actions.logger_zone import to_utc, zone_of
-from keeper.store.readings import DAY_SECONDS, EMPTY, HOURS, SLOT_SECONDS, SLOTS, PackedDay
+from keeper.store.readings import EMPTY, HOURS, SLOT_SECONDS, SLOTS, PackedDay
 
 Ints = NDArray[np.integer[Any]]
 Flags = NDArray[np.bool_]
@@ -30,7 +29,6 @@ NAMELESS = "?"
 """The probe of a line that names none."""
 
 _TWO_DAYS = 172_800
-_MOST_DAYS = 4000
 
 
 @dataclass(slots=True)
@@ -57,7 +55,10 @@ class Series:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Limits:
-    """What no reading of a room can be: failure values in hundredths, a span, a last second."""
+    """The span of a room and the last second there can be, in hundredths and seconds of UTC.
+
+    failures: values outside the span that have a name of their own.
+    """
 
     failures: tuple[int, ...]
     lowest: int
@@ -132,9 +133,6 @@ def packed_days(series: Series) -> Iterator[PackedDay]:
         return
     slot = series.seconds // SLOT_SECONDS
     first, last = int(slot[0]) // SLOTS, int(slot[-1]) // SLOTS
-    if last - first > _MOST_DAYS:
-        yield from _in_parts(series)
-        return
     table = np.full((last - first + 1, SLOTS), EMPTY, np.int16)
     table.reshape(-1)[slot - first * SLOTS] = series.values
     days = np.arange(first, last + 1)
@@ -153,19 +151,6 @@ def packed_days(series: Series) -> Iterator[PackedDay]:
         )
 
 
-def _in_parts(series: Series) -> Iterator[PackedDay]:
-    """A series over more days than are packed at once: stretch by stretch."""
-    begins = np.flatnonzero(np.diff(series.seconds // (DAY_SECONDS * _MOST_DAYS), prepend=-1))
-    for begin, end in pairwise([*begins.tolist(), len(series.seconds)]):
-        yield from packed_days(
-            Series(
-                probe=series.probe,
-                seconds=series.seconds[begin:end],
-                values=series.values[begin:end],
-            )
-        )
-
-
 def _gather(
     block: Block,
     shape: LoggerShape,
@@ -180,10 +165,7 @@ def _gather(
         found.keep_aside("time not readable", block.lines[~timed])
     for column, told in zip(shape.values, block.values, strict=True):
         values = np.rint((told - 3200.0) / 1.8).astype(np.int64) if shape.fahrenheit else told
-        inside = timed & (values >= limits.lowest) & (values <= limits.highest)
-        sound = inside
-        for failure in limits.failures:
-            sound = sound & (values != failure)
+        sound = timed & (values >= limits.lowest) & (values <= limits.highest)
         if not sound.all():
             _keep_aside(block, told, values, timed, sound, limits, found)
         rows = slice(None) if sound.all() else np.flatnonzero(sound)

@@ -318,3 +318,36 @@ def test_lines_longer_than_a_block_are_read_and_their_numbers_kept(keeping, writ
 
     assert stored(keeping) == [("03-01 12:00", 20.0), ("03-01 12:05", 25.0)]
     assert [(aside.why, aside.lines) for aside in seen.aside] == [("wrong number of values", (4,))]
+
+
+def test_lines_of_one_length_that_differ_in_a_letter_are_told_apart(keeping, write):
+    placed(keeping)
+    stamps = ("03/01/2026 01:00 AM", "03/01/2026 01:00 PM", "03/13/2026 12:00 AM")
+    lines = [*(f"{stamp}+00:00,21.5" for stamp in stamps), "03/01/2026 02:00 AM+00:00,21x5"]
+    seen = preview(keeping, write("time,temp C\n" + "\n".join(lines)))
+
+    take_in(keeping, seen)
+
+    assert [at for at, _ in stored(keeping)] == ["03-01 01:00", "03-01 13:00", "03-13 00:00"]
+    assert why_aside(seen) == {"not a number": 1}
+
+
+def test_a_separator_within_a_name_is_a_line_of_too_many_values(keeping, write):
+    placed(keeping, "K12")
+    lines = ("K12,2026-03-01 12:00Z,21.5", "K,2,2026-03-01 12:05Z,21.5"[:-1] + "5")
+
+    seen = preview(keeping, write("probe,time,temp C\n" + "\n".join(lines)))
+
+    assert why_aside(seen) == {"wrong number of values": 1}
+
+
+def test_a_file_is_let_in_again_when_a_probe_of_it_has_got_its_place(keeping, write):
+    placed(keeping)
+    lines = "K1,2026-03-01 12:00Z,21.5\nK9,2026-03-01 12:00Z,25.5\n"
+    path = write("probe,time,temp C\n" + lines)
+    take_in(keeping, preview(keeping, path))
+    placed(keeping, "K9")
+
+    take_in(keeping, preview(keeping, path))
+
+    assert stored(keeping, "K9") == [("03-01 12:00", 25.5)]
