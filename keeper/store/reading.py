@@ -1,9 +1,9 @@
 """Read the book: questions in, vocabulary out."""
 
-from collections import deque
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import UTC, date, datetime, timedelta, timezone
+from itertools import islice
 from typing import Any, Generic, TypeVar
 
 from keeper.husbandry.animal import AnimalId
@@ -16,8 +16,9 @@ from keeper.store.rows import (
     columns_of,
     day_number,
     day_of,
-    decoded,
+    filled,
     from_row,
+    from_rows,
     select_columns,
 )
 from keeper.store.schema import ANIMAL_COLUMNS
@@ -54,17 +55,10 @@ _NOW = columns_of(AnimalNow, skip=())
 _NOW_SQL = ", ".join(column.name for column in _NOW)
 
 
-_SETTERS = tuple(AnimalNow.__dict__[column.field].__set__ for column in _NOW)
-
-
 def _nows_from(rows: Sequence[Sequence[Any]]) -> list[AnimalNow]:
-    """State rows as objects, column by column: few days and words stand in many rows.
-
-    The slots are filled directly; a constructor of so many fields takes longer than the rest.
-    """
     made = [AnimalNow.__new__(AnimalNow) for _ in rows]
-    for column, put, cells in zip(_NOW, _SETTERS, zip(*rows, strict=True), strict=bool(rows)):
-        deque(map(put, made, decoded(column, cells)), maxlen=0)
+    if made:
+        filled(made, _NOW, zip(*rows, strict=True))
     return made
 
 
@@ -122,12 +116,9 @@ def recent(
         WHERE e.animal = ? AND e.day <= ? AND {stands("e")}
         ORDER BY e.at DESC, e.batch DESC, e.seq DESC LIMIT ?"""
     execute, last = book.connection.execute, day_number(until)
-    return {
-        animal: [
-            from_row(kind, row) for row in reversed(execute(sql, (animal, last, most)).fetchall())
-        ]
-        for animal in animals
-    }
+    found = {animal: execute(sql, (animal, last, most)).fetchall() for animal in animals}
+    events = iter(from_rows(kind, [row for rows in found.values() for row in reversed(rows)]))
+    return {animal: list(islice(events, len(rows))) for animal, rows in found.items()}
 
 
 def before_laying(

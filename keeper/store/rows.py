@@ -5,6 +5,7 @@ A field's type and the unit in its name decide its column: dates become days,
 """
 
 import math
+from collections import deque
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, fields
 from datetime import UTC, date, datetime, timedelta, timezone
@@ -150,6 +151,17 @@ def decoded(column: Column, cells: Sequence[Cell]) -> Iterable[Any]:
     return map(values.__getitem__, cells)
 
 
+def filled(made: Sequence[Any], columns: Sequence[Column], cells: Iterable[Sequence[Cell]]) -> None:
+    """Put cells, column by column, into new objects of one dataclass.
+
+    Their slots are filled directly: a constructor of many fields takes longer than all the rest,
+    and what lies in the book was checked when it was written.
+    """
+    for column, found in zip(columns, cells, strict=True):
+        put = getattr(type(made[0]), column.field).__set__
+        deque(map(put, made, decoded(column, found)), maxlen=0)
+
+
 _COLUMNS = {kind: columns_of(kind) for kind in TABLES}
 _FIELDS = {kind: tuple(c.field for c in columns) for kind, columns in _COLUMNS.items()}
 _DECODERS = {
@@ -211,3 +223,13 @@ def from_row(kind: type[Any], row: Sequence[Any]) -> Any:
         if given[field] is not None:
             given[field] = decode(given[field])
     return kind(happened=when_of(*row[:4]), **given)
+
+
+def from_rows(kind: type[Any], rows: Sequence[Sequence[Any]]) -> list[Any]:
+    """As ``from_row`` for many, in less than half the time."""
+    made: list[Any] = [object.__new__(kind) for _ in rows]
+    if made:
+        cells = list(zip(*rows, strict=True))
+        deque(map(kind.happened.__set__, made, map(when_of, *cells[:4])), maxlen=0)
+        filled(made, _COLUMNS[kind], cells[len(_WHEN) :])
+    return made

@@ -3,6 +3,7 @@
 from contextlib import closing
 from dataclasses import fields
 
+from keeper.husbandry.events import Moved, Offer, Sexed, Weighing
 from keeper.husbandry.now import AnimalNow
 from keeper.store import reading
 from keeper.store.rows import columns_of
@@ -33,3 +34,17 @@ def test_every_field_of_every_animal_is_what_its_cell_says(tmp_path):
         assert found == told_cell_by_cell(keeping.book)
         assert all(hasattr(row, field.name) for row in found for field in fields(AnimalNow))
         assert reading.animals_coded(keeping.book, "no such code") == []
+
+
+def test_entries_read_by_the_hundred_are_those_read_one_by_one(tmp_path):
+    with closing(make_book(tmp_path / "board.book", room(racks=1, rows=2))) as keeping:
+        animals = [row.animal for row in reading.board(keeping.book)]
+        for kind in (Offer, Weighing, Moved, Sexed):
+            by_animal = reading.recent(keeping.book, kind, animals, 50)
+            one_by_one = {
+                animal: [entry.event for entry in reading.history(keeping.book, kind, animal)]
+                for animal in animals
+            }
+
+            assert by_animal == one_by_one
+            assert any(by_animal.values())
