@@ -3,7 +3,8 @@
 import gc
 import random
 import time
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass
 from statistics import median, quantiles
 
@@ -54,19 +55,26 @@ def in_turns(
     clock = time.process_time if reckoning else time.perf_counter
     for run in candidates.values():
         run()
-    _spare_the_collector()
     took: dict[str, list[float]] = {name: [] for name in candidates}
-    for _ in range(rounds):
-        for name in order.sample(list(candidates), len(candidates)):
-            took[name].append(min(timed(candidates[name], clock) for _ in range(least_of)))
+    with _collector_spared():
+        for _ in range(rounds):
+            for name in order.sample(list(candidates), len(candidates)):
+                took[name].append(min(timed(candidates[name], clock) for _ in range(least_of)))
     return took
 
 
-def _spare_the_collector() -> None:
+@contextmanager
+def _collector_spared() -> Iterator[None]:
     """What was made ready is no garbage; thresholds as the program sets them at its start."""
+    usual = gc.get_threshold()
     gc.collect()
     gc.freeze()
     gc.set_threshold(50_000, 20, 50)
+    try:
+        yield
+    finally:
+        gc.set_threshold(*usual)
+        gc.unfreeze()
 
 
 def timed(run: Callable[[], object], clock: Callable[[], float] = time.perf_counter) -> float:
