@@ -1,13 +1,15 @@
 """How wrong forecasts of this kind have been, so that an interval is right as often as it says.
 
-Errors are logs of true days over forecast days, made on reference animals by models that had
+Errors are logs of true days over forecast days, in units of the spread that the model itself
+expects where it does (see ``Answers.scale``), made on reference animals by models that had
 not seen them. An animal whose record ended before the target is late as far as the low limit
 goes, and counts at the day its record ended as far as the high limit goes: that is all that
 can be checked of it. Forecasts over a like number of days, made at a like age, count most,
 and each animal counts alike.
 
 Sources: split-conformal prediction, V. Vovk, A. Gammerman & G. Shafer, Algorithmic Learning
-in a Random World (2005), section 4.1; weighed by likeness, L. Guan, Biometrika 110 (2023)
+in a Random World (2005), section 4.1; in units of an expected spread, H. Papadopoulos, A.
+Gammerman & V. Vovk, AIA 2008, 64-69; weighed by likeness, L. Guan, Biometrika 110 (2023)
 33-50.
 """
 

@@ -26,7 +26,7 @@ import numpy as np
 
 from keeper.husbandry.profile import LmsCurve
 from keeper.rules.growth.expectation import SOFT_AGE_DAYS
-from keeper.rules.growth.gompertz import t_trust
+from keeper.rules.growth.gompertz import T_FREEDOM, t_trust
 from keeper.rules.growth.weighings import Floats, History
 
 MOST_ANIMALS, MOST_WEIGHINGS = 100, 20  # heard of; more changes little and takes long
@@ -35,6 +35,10 @@ KNOTS = 12
 PRIOR_LOG_SIZES = np.log([0.45, 0.7, 0.3, 1.0, 0.03])
 PRIOR_SPREADS = np.array([0.4, 0.5, 0.7, 0.4, 0.5])
 ROUNDS, FIRST_STEP = 8, 0.5
+COURSE_DAYS, COURSE_POINTS = 730.0, 48  # a course ahead goes at least so far, in such steps
+DRIFT = np.array([0.0, 0.0, 1.0, 0.0, 0.0])
+DRIFT_TIMES, DRIFT_SHARES = (1.0, 4.0, 16.0), (0.8, 0.15, 0.05)  # variances, how common
+LEAST_SPREAD, SPREADS = 0.01, (0.02, 1.5)
 ABSENT = 1e6  # noise variance of a weighing that is not there
 
 
@@ -85,6 +89,36 @@ class _Common:
 
 
 @dataclass(frozen=True, slots=True)
+class _Given:
+    """z at ages given a record, its variance, and how likely the record is."""
+
+    z: Floats
+    variance: Floats
+    log_likelihood: float
+
+
+@dataclass(frozen=True, slots=True)
+class Course:
+    """Log weights expected at ages from the last weighing on, and their spread."""
+
+    age_days: Floats
+    log_g: Floats
+    spread: Floats
+
+    def days(self, log_target: float) -> float:
+        """Days until the weight is reached; all the course's where it is not."""
+        age = History(self.age_days, self.log_g).reaches(log_target)
+        return float((self.age_days[-1] if age is None else age) - self.age_days[0])
+
+    def log_days_spread(self, days: float) -> float:
+        """Spread of the log of the days till the weight that is expected after so many."""
+        age = self.age_days[0] + days
+        slope = np.interp(age, self.age_days, np.gradient(self.log_g, self.age_days))
+        off = np.hypot(np.interp(age, self.age_days, self.spread), LEAST_SPREAD)
+        return float(np.clip(off / max(1e-9, slope * days), *SPREADS))
+
+
+@dataclass(frozen=True, slots=True)
 class Kind:
     """A curve and the ways of the stock on it, ready to carry records on."""
 
@@ -99,8 +133,8 @@ class Kind:
         x, new = _x(record.age_days), _x(ages)
         shared = self.shared_mean + self.shared_root @ random.standard_normal(KNOTS)
         z, s = _z(self.curve, record)
-        noise = np.diag((self.sizes.noise / s) ** 2 / _trust_within(self.sizes, x, z, s))
         rest = z - _weights(x, knots) @ shared
+        noise = np.diag((self.sizes.noise / s) ** 2 / _trust_within(self.sizes, x, rest, s))
         cross = self.sizes.own(new, x)
         gain = np.linalg.solve(self.sizes.own(x, x) + noise, cross.T).T
         spread = self.sizes.own(new, new) - gain @ cross.T
@@ -108,6 +142,47 @@ class Kind:
         found = found + _root(spread) @ random.standard_normal(len(new))
         exact = _log_weights(self.curve, ages, found)
         return np.asarray(exact + self.sizes.noise * random.standard_normal(len(new)))
+
+    def expected(self, record: History) -> Course:
+        """How an animal with this record goes on, from its last weighing.
+
+        An animal that drifts as its kind does not is taken as one that drifts more.
+        """
+        heard = record.thinned(MOST_WEIGHINGS)
+        ages = _ages_ahead(self.curve, float(record.age_days[-1]))
+        tried = [
+            self._given(heard, ages, Sizes(self.sizes.logs + DRIFT * np.log(times)))
+            for times in DRIFT_TIMES
+        ]
+        likely = np.array([one.log_likelihood for one in tried]) + np.log(DRIFT_SHARES)
+        share = np.exp(likely - np.logaddexp.reduce(likely))
+        z = share @ [one.z for one in tried]
+        variance = share @ [one.variance + (one.z - z) ** 2 for one in tried]
+        s = _along(self.curve, ages)[2]
+        return Course(ages, _log_weights(self.curve, ages, z), s * np.sqrt(variance))
+
+    def _given(self, record: History, ages: Floats, sizes: Sizes) -> _Given:
+        """z at ages, given the record, if the animal's own ways have these sizes."""
+        x, new = _x(record.age_days), _x(ages)
+        at, at_new = (_weights(some, _knots(self.curve)) for some in (x, new))
+        z, s = _z(self.curve, record)
+        rest = z - at @ self.shared_mean
+        old_root, new_root = at @ self.shared_root, at_new @ self.shared_root
+        trust = _trust_within(sizes, x, rest, s)
+        noise = (sizes.noise / s) ** 2 / trust
+        variance = sizes.own(x, x) + old_root @ old_root.T + np.diag(noise)
+        cross = sizes.own(new, x) + new_root @ old_root.T
+        gain = np.linalg.solve(variance, cross.T).T
+        fit = -0.5 * (rest @ np.linalg.solve(variance, rest) + np.linalg.slogdet(variance)[1])
+        fit += 0.5 * T_FREEDOM * (np.log(trust) - trust + 1.0).sum()  # what little trust costs
+        left = np.diagonal(sizes.own(new, new)) + (new_root**2).sum(axis=1)
+        left = np.maximum(left - (gain * cross).sum(axis=1), 0.0)
+        return _Given(at_new @ self.shared_mean + gain @ rest, left, float(fit))
+
+
+def _ages_ahead(curve: LmsCurve, first: float) -> Floats:
+    ahead = max(curve.age_days[-1] - first, COURSE_DAYS)
+    return np.asarray(first + ahead * np.linspace(0.0, 1.0, COURSE_POINTS) ** 2)
 
 
 def kind_of(curve: LmsCurve, own: Sequence[History]) -> Kind:

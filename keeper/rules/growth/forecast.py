@@ -7,7 +7,7 @@ import numpy as np
 
 from keeper.rules.growth.calibration import spread
 from keeper.rules.growth.paths import set_aside
-from keeper.rules.growth.population import Population
+from keeper.rules.growth.population import LEAST_GAIN, Population
 from keeper.rules.growth.stack import Question, expected_days
 from keeper.rules.growth.weighings import History, history
 
@@ -57,17 +57,18 @@ def forecast(
         raise ValueError(f"a target weight must be above 0 g and finite, got {target_g!r}")
     if not 0 < level < 1:
         raise ValueError(f"a level must lie between 0 and 1, got {level!r}")
-    whole = history(weighings)
+    whole, target = history(weighings), float(np.log(target_g))
     if not len(whole):
-        return _answer(population, level, 0, cannot_tell="no weighing yet")
+        return _answer(population, level, 0, target=target, cannot_tell="no weighing yet")
     record = set_aside(population.gompertz, whole)
-    target = float(np.log(target_g))
     if record.log_g[-1] >= target:
         day = record.reaches(target)
-        return _answer(population, level, len(record), ages=(day, day, day), reached=True)
+        return _answer(
+            population, level, len(record), target=target, ages=(day, day, day), reached=True
+        )
     now = max(float(whole.age_days[-1]), now_age_days or 0.0)
     ages = _ages(population, record, target, level, now, seed)
-    return _answer(population, level, len(record), ages=ages)
+    return _answer(population, level, len(record), target=target, ages=ages)
 
 
 def _ages(
@@ -75,21 +76,31 @@ def _ages(
 ) -> tuple[float, float, float | None]:
     """Median, low and high age, none before *now*.
 
+    A target so near that the question is one about noise shares the upper limit of the
+    nearest that could be asked of other animals.
+
     That no weighing since shows the weight does not say that it is not reached: days before
     now become now.
     """
+    last, last_g = float(record.age_days[-1]), float(record.log_g[-1])
+    asked = max(target, last_g + LEAST_GAIN)
+    near = (target - last_g) / (asked - last_g)  # below 1 where noise decides
     skill = population.skill(len(record))
-    answer = population.answers(Question(record, target), seed)
+    answer = population.answers(Question(record, asked), seed)
     days = expected_days(answer, skill.coefficients)
-    last = float(record.age_days[-1])
     likely = spread(skill.errors, days, last / population.span_days)
-    low, high = (
-        last + days * float(np.exp(error))
-        for error in (likely.low((1 - level) / 2), likely.high((1 + level) / 2))
+    low, middle, high = (
+        days * float(np.exp(answer.scale * error))
+        for error in (
+            likely.low((1 - level) / 2),
+            likely.middle(),
+            likely.high((1 + level) / 2),
+        )
     )
     horizon = now + HORIZON_SPANS * population.span_days
-    point = min(max(last + days * float(np.exp(likely.middle())), now), horizon)
-    return point, min(max(low, now), point), max(high, point) if high < horizon else None
+    point = min(max(last + near * middle, now), horizon)
+    late = max(last + high, point)
+    return point, min(max(last + near * low, now), point), late if late < horizon else None
 
 
 def _answer(
@@ -97,6 +108,7 @@ def _answer(
     level: float,
     used: int,
     *,
+    target: float,
     ages: tuple[float | None, float | None, float | None] = (None, None, None),
     reached: bool = False,
     cannot_tell: str | None = None,
@@ -106,7 +118,7 @@ def _answer(
         low_age_days=ages[1],
         high_age_days=ages[2],
         level=level,
-        basis=population.basis,
+        basis=population.basis_at(target),
         animals_used=population.animals,
         weighings_used=used,
         reached=reached,

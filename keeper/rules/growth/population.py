@@ -7,6 +7,7 @@ from itertools import pairwise
 import numpy as np
 
 from keeper.rules.growth.calibration import Errors
+from keeper.rules.growth.completion import Kind
 from keeper.rules.growth.gompertz import GompertzPopulation, gompertz_population
 from keeper.rules.growth.median_curve import MedianCurve, median_curve
 from keeper.rules.growth.paths import paths, set_aside
@@ -14,7 +15,11 @@ from keeper.rules.growth.stack import Answers, Question, answers, expected_days,
 from keeper.rules.growth.weighings import Floats, History, span_days
 
 LEAST_ANIMALS = 4
-MOST_ANIMALS = 48  # fitting more changes little and takes long
+OWN = "own"
+OWN_ANIMALS = 24
+"""Own animals that do without imagined ones."""
+
+MOST_ANIMALS = 36  # fitting more changes little and takes long
 MOST_STARTS = 200  # records asked, of all animals together: the same holds
 FOLDS = 12
 ENOUGH = 3  # weighings from which every model can speak
@@ -41,6 +46,13 @@ class Population:
     skills: tuple[Skill, ...]  # for 1, 2, and 3 or more weighings
     animals: int
     basis: str
+    kind: Kind | None
+    reach: Floats  # log of the most that each own animal weighed so far
+
+    def basis_at(self, log_target: float) -> str:
+        """Own only where as many own animals have weighed the target as do without others."""
+        spoke = int((self.reach >= log_target).sum())
+        return "mixed" if self.basis == OWN and spoke < OWN_ANIMALS and self.kind else self.basis
 
     def skill(self, weighings: int) -> Skill:
         """The skill for a record of so many weighings."""
@@ -49,7 +61,8 @@ class Population:
     def answers(self, question: Question, seed: int) -> Answers:
         """The models' answers to one question."""
         moves = paths(self.gompertz, question.record, seed=seed)
-        return answers(self.median, moves, self.span_days, question)
+        course = self.kind.expected(question.record) if self.kind else None
+        return answers(self.median, moves, self.span_days, question, course)
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,14 +90,14 @@ def population(
     animals: Sequence[History],
     *,
     basis: str,
-    own_animals: int | None = None,
-    whole_lives: bool = False,
+    own: Sequence[History] | None = None,
+    kind: Kind | None = None,
     seed: int = 0,
 ) -> Population:
     """Fit models on the animals, and learn their worth and errors by leaving animals out.
 
-    *own_animals*: how many of them are real, where some are imagined. *whole_lives*: a weight
-    not reached in a record never is, where records otherwise just end.
+    *own*: the records as they were written, where *kind* carried them on to whole lives or
+    imagined them; a weight not reached in a whole life never is.
 
     Raises:
         ValueError: fewer than four animals with three weighings or more.
@@ -97,15 +110,17 @@ def population(
         )
     chosen = _evenly(usable, MOST_ANIMALS)
     gompertz = gompertz_population(chosen)
-    asked = _asked_of_all(chosen, gompertz, seed)
+    asked = _asked_of_all(chosen, gompertz, kind, seed)
     span = span_days(chosen)
     return Population(
         median=median_curve(chosen),
         gompertz=gompertz,
         span_days=span,
-        skills=tuple(_skill(some, span, len(chosen), whole_lives) for some in asked),
-        animals=len(usable) if own_animals is None else own_animals,
+        skills=tuple(_skill(some, span, len(chosen), kind is not None) for some in asked),
+        animals=len(usable if own is None else own),
         basis=basis,
+        kind=kind,
+        reach=np.array([one.log_g.max() for one in (animals if own is None else own)]),
     )
 
 
@@ -121,12 +136,13 @@ class _Models:
 
     median: MedianCurve
     gompertz: GompertzPopulation
+    kind: Kind | None
     seed: int
     starts: int
 
 
 def _asked_of_all(
-    animals: list[History], whole: GompertzPopulation, seed: int
+    animals: list[History], whole: GompertzPopulation, kind: Kind | None, seed: int
 ) -> list[list[_Asked]]:
     """Questions by record length, each answered by the models of the other folds.
 
@@ -137,7 +153,8 @@ def _asked_of_all(
     starts = min(STARTS, max(2, MOST_STARTS // len(animals)))
     for fold in range(min(FOLDS, len(animals))):
         others = [one for at, one in enumerate(animals) if at % FOLDS != fold]
-        models = _Models(median_curve(others), gompertz_population(others, whole), seed, starts)
+        gompertz = gompertz_population(others, whole)
+        models = _Models(median_curve(others), gompertz, kind, seed, starts)
         for at in range(fold, len(animals), FOLDS):
             for one in _asked_of(at, animals[at], models, top):
                 asked[min(len(one.question.record), ENOUGH) - 1].append(one)
@@ -153,9 +170,10 @@ def _asked_of(at: int, whole: History, models: _Models, top: float) -> Iterator[
         if not targets:
             continue
         moves = paths(models.gompertz, record, seed=models.seed)
+        course = models.kind.expected(record) if models.kind else None
         for target in targets:
             question = Question(record, target)
-            answer = answers(models.median, moves, models.gompertz.span_days, question)
+            answer = answers(models.median, moves, models.gompertz.span_days, question, course)
             true_age, written_age = (
                 one.since(so_far.age_days[-1]).reaches(target) for one in (clean, whole)
             )
@@ -178,7 +196,7 @@ def _targets(low: float, top: float) -> list[float]:
 def _skill(asked: list[_Asked], span: float, animals: int, whole_lives: bool) -> Skill:
     """Worth of the models over all questions, errors by folds that the worth had not seen."""
     ratios = np.array([one.answer.ratios for one in asked])
-    base = np.array([one.answer.median_days for one in asked])
+    base = np.array([one.answer.base_days for one in asked])
     fold = np.array([one.animal % FOLDS for one in asked])
     reached = np.array([one.true_age is not None for one in asked])
     if not reached.any():
@@ -201,6 +219,7 @@ def _errors(asked: list[_Asked], forecast: Floats, span: float, whole_lives: boo
     made = np.array([one.question.record.age_days[-1] for one in asked])
     reached = np.array([one.written_age is not None for one in asked])
     known = np.log(_days([one.days(one.written_age) for one in asked], span) / forecast)
+    known = known / np.array([one.answer.scale for one in asked])
     return Errors(
         log_error=np.where(reached | (not whole_lives), known, np.inf),
         reached=reached,

@@ -20,6 +20,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from keeper.rules.growth.completion import Course
 from keeper.rules.growth.median_curve import MedianCurve
 from keeper.rules.growth.paths import Paths
 from keeper.rules.growth.weighings import Floats, History
@@ -43,19 +44,29 @@ class Question:
 
 @dataclass(frozen=True, slots=True)
 class Answers:
-    """What the models say: days the median animal takes, and log ratios of the others to it."""
+    """What the models say: days of the base model, and log ratios of the others to it."""
 
-    median_days: float
+    base_days: float
     ratios: Floats
+    scale: float  # in which log errors are counted: larger where weight says little of the day
 
 
-def answers(median: MedianCurve, paths: Paths, span: float, question: Question) -> Answers:
-    """The models' answers, in the order the fits expect; fewer for one or two weighings."""
+def answers(
+    median: MedianCurve, paths: Paths, span: float, question: Question, course: Course | None
+) -> Answers:
+    """The models' answers, in the order the fits expect; fewer for one or two weighings.
+
+    *course*: how the kind expects the record to go on, where there is a kind. Its days are
+    then what the others are held against, and the median animal's are one of the others.
+    """
     record, target = question.record, question.log_target
-    least = 1e-3 * span
-    base = float(np.clip(median.days_between(record.log_g[-1], target), least, 2.0 * span))
+    last, least = float(record.age_days[-1]), 1e-3 * span
+    usual = float(np.clip(median.days_between(record.log_g[-1], target), least, 2.0 * span))
+    base = usual if course is None else max(course.days(target), least)
     gompertz = min(paths.reaching_age(target, 0.5), paths.age_days[-1] + span)
-    ratios = [1.0, _log_ratio(gompertz - record.age_days[-1], base, least)]
+    ratios = [1.0, _log_ratio(gompertz - last, base, least)]
+    if course is not None:
+        ratios.append(_log_ratio(usual, base, least))
     if len(record) >= 2:
         ratios += [
             _log_ratio(_line_days(record, target), base, least),
@@ -63,7 +74,8 @@ def answers(median: MedianCurve, paths: Paths, span: float, question: Question) 
         ]
     if len(record) >= 3:
         ratios.append(_tempo(median, record.last(RECENT_STEPS + 1), span))
-    return Answers(base, np.array(ratios))
+    scale = 1.0 if course is None else course.log_days_spread(base)
+    return Answers(base, np.array(ratios), scale)
 
 
 def _log_ratio(days: float, base: float, least: float) -> float:
@@ -104,4 +116,4 @@ def fitted(ratios: Floats, log_true: Floats, worth: Floats, animals: int) -> Flo
 
 def expected_days(answer: Answers, coefficients: Floats) -> float:
     """Days from the last weighing until the target."""
-    return answer.median_days * float(np.exp(np.clip(answer.ratios @ coefficients, -1.5, 1.5)))
+    return answer.base_days * float(np.exp(np.clip(answer.ratios @ coefficients, -1.5, 1.5)))

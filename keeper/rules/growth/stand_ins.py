@@ -6,16 +6,13 @@ import numpy as np
 
 from keeper.husbandry.profile import LmsCurve
 from keeper.rules.growth.completion import Kind, kind_of
-from keeper.rules.growth.population import ENOUGH, Population, population
+from keeper.rules.growth.population import ENOUGH, OWN, OWN_ANIMALS, Population, population
 from keeper.rules.growth.weighings import Floats, History
-
-ENOUGH_ANIMALS = 24
-"""Own animals from which none is imagined any more; each own animal takes one's place."""
 
 LEAST_GROWTH = 0.3
 """In log weight: the record of an animal that hardly grew says nothing of how growth goes."""
 
-MOST_WEIGHINGS = 24  # of one record: more changes little and takes long
+MOST_WEIGHINGS = 18  # of one record: more changes little and takes long
 MOST_AGE_DAYS = 1460.0
 NOTHING = History(np.array([]), np.array([]))
 
@@ -25,8 +22,8 @@ def population_for(curve: LmsCurve, own: Sequence[History], *, seed: int = 0) ->
 
     Every own record is carried on to the age of four years, and back to hatching, as its animal
     may have grown: so an own animal takes an imagined one's place only where it speaks.
-    *basis* of the answer is ``own`` from 24 own animals on, ``mixed`` with some, else the
-    curve's own basis. *animals* counts the own ones only.
+    *basis* of an answer is ``own`` where 24 own animals have weighed the target, ``mixed`` with
+    fewer, else the curve's own basis. *animals* counts the own ones only.
     """
     usable = [
         one.thinned(MOST_WEIGHINGS)
@@ -34,13 +31,13 @@ def population_for(curve: LmsCurve, own: Sequence[History], *, seed: int = 0) ->
         if len(one) > ENOUGH and np.ptp(one.log_g) > LEAST_GROWTH
     ]
     kind = kind_of(curve, own)
-    missing = max(0, ENOUGH_ANIMALS - len(usable))
-    basis = "own" if not missing else "mixed" if usable else curve.basis
+    missing = max(0, OWN_ANIMALS - len(usable))
+    basis = OWN if not missing else "mixed" if usable else curve.basis
     whole = [
         completed(kind, one, np.random.default_rng([seed, at]))
         for at, one in enumerate([*usable, *[NOTHING] * missing])
     ]
-    return population(whole, basis=basis, own_animals=len(usable), whole_lives=True, seed=seed)
+    return population(whole, basis=basis, own=usable, kind=kind, seed=seed)
 
 
 def stand_ins(curve: LmsCurve, count: int, *, seed: int = 0) -> list[History]:
