@@ -154,6 +154,7 @@ def _rivals(scale: Scale) -> Iterator[Row]:
 
 
 _MEASURES: dict[str, Callable[[Scale], Iterator[Row]]] = {
+    "fits": _fits,
     "start": _start,
     "board": _board,
     "history": _history,
@@ -162,7 +163,6 @@ _MEASURES: dict[str, Callable[[Scale], Iterator[Row]]] = {
     "keys": _keys,
     "take-in": _take_in,
     "repaint": _repaint,
-    "fits": _fits,
     "forecast": _forecast,
     "profiles": _profiles,
     "rivals": _rivals,
