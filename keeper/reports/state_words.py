@@ -211,4 +211,22 @@ WORDS: Mapping[str, Mapping[str, str]] = {
         "feeding not known": "Feeding not known",
         "shed not known": "Shed not known",
     },
+    "Cell": {
+        "taken": "taken",
+        "part taken": "part taken",
+        "refused": "refused",
+        "refused, excused": "refused, excused",
+        "left in": "left in",
+        "not offered": "not offered",
+        "not reached": "not reached",
+    },
+    "Layer": {
+        "due": "due",
+        "days since eaten ÷ interval": "days since eaten ÷ interval",
+        "weight trend": "weight trend",
+        "shed stage": "shed stage",
+        "hold": "hold",
+        "sex": "sex",
+        "heat": "heat",
+    },
 }
