@@ -144,7 +144,9 @@ class WatchScreen(QWidget):
         self._frame.setContentsMargins(margin, round(look.u(2, 1)), 0, round(look.u(1.5, 1)))
         self._frame.setSpacing(0)
         self._quiet.setContentsMargins(margin, round(look.u(6, 4)), margin, 0)
-        self.detail.setFixedWidth(round(0.295 * self.width()))
+        share = round(0.295 * self.width())
+        self.detail.setMinimumWidth(share)
+        self.detail.setMaximumWidth(share)
 
     def _show(self) -> None:
         board = self._board
