@@ -17,6 +17,8 @@ from keeper.store.errors import BookError, NewerBook, NotABook, ReadOnlyBook
 APPLICATION_ID = 0x6B656570
 SCHEMA_VERSION = 1
 _BUSY_MS = 5000
+_CACHE_KIB = 64_000
+"""Pages that a board has read are still there when its tubs are walked one by one."""
 _WORLD = frozenset(
     {
         sqlite3.SQLITE_BUSY,
@@ -107,6 +109,7 @@ def open_book(
     connection = _connect(path, "rw" if writable else "ro")
     try:
         _refuse_foreign(path, connection, known_whole=known_whole)
+        connection.execute(f"PRAGMA cache_size = -{_CACHE_KIB}")  # this reads the file
         if writable:
             _make_durable(connection)
     except sqlite3.OperationalError as error:
