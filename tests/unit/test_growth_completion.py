@@ -88,6 +88,14 @@ def test_a_young_stock_is_not_promised_a_weight_too_early(young):
     assert abs(told["median_lean"]) <= 0.1
 
 
+def test_what_is_learned_from_a_young_stock_goes_on_past_its_records(young):
+    learned = population_for(CURVE, [one.record for one in young]).median
+
+    assert max(one.age_days for one in young) <= 450
+    assert learned.age_days[-1] > 1000
+    assert np.exp(learned.log_g[-1]) == pytest.approx(272.0, rel=0.15)
+
+
 def test_a_weight_that_one_in_ten_never_reaches_has_no_last_day():
     population = population_for(CURVE, [])
     adult = along(-1.0, range(700, 1000, 50))
@@ -107,15 +115,18 @@ def test_the_basis_is_own_only_where_enough_own_animals_have_weighed_it(young):
     assert (near, far) == ("own", "mixed")
 
 
-def test_a_target_within_the_noise_keeps_a_last_day_as_far_as_one_just_beyond_it():
+def test_a_target_within_the_noise_keeps_room_for_it():
     population = population_for(CURVE, [])
     record = along(0.0, range(60, 366, 30))
     weighings = list(zip(record.age_days, np.exp(record.log_g), strict=True))
+    last_age, last_g = weighings[-1]
 
-    tiny, small = (forecast(weighings, weighings[-1][1] * g, population) for g in (1.001, 1.029))
+    tiny, small = (forecast(weighings, last_g * np.exp(gain), population) for gain in (3e-4, 0.03))
 
-    assert tiny.high_age_days == pytest.approx(small.high_age_days, abs=0.5)
-    assert tiny.median_age_days < small.median_age_days
+    assert tiny.high_age_days - last_age == pytest.approx(0.1 * (small.high_age_days - last_age))
+    assert tiny.median_age_days - last_age == pytest.approx(
+        0.01 * (small.median_age_days - last_age)
+    )
 
 
 @pytest.mark.long

@@ -76,8 +76,9 @@ def _ages(
 ) -> tuple[float, float, float | None]:
     """Median, low and high age, none before *now*.
 
-    A target so near that the question is one about noise shares the upper limit of the
-    nearest that could be asked of other animals.
+    A target so near that the question is one about noise is answered from the nearest that
+    could be asked of other animals: in proportion, and for the upper limit by the root of it,
+    as noise grows.
 
     That no weighing since shows the weight does not say that it is not reached: days before
     now become now.
@@ -99,7 +100,7 @@ def _ages(
     )
     horizon = now + HORIZON_SPANS * population.span_days
     point = min(max(last + near * middle, now), horizon)
-    late = max(last + high, point)
+    late = max(last + float(np.sqrt(near)) * high, point)
     return point, min(max(last + near * low, now), point), late if late < horizon else None
 
 
