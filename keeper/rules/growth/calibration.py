@@ -22,6 +22,7 @@ from keeper.rules.growth.weighings import Floats
 
 NEAR_LOG_DAYS = 0.35
 NEAR_AGE = 0.15  # of a usual record
+MIDDLE_WORTH = 30.0  # forecasts that the model's own middle is taken to be worth
 FAR_WORTH = 1e-3  # of a forecast unlike this one, so that there is always something to go by
 
 
@@ -53,11 +54,13 @@ class Spread:
         return _quantile(self.log_error, self.worth, level)
 
     def middle(self) -> float:
-        """Median log error of those that reached their target; 0 where none did."""
+        """Median log error of those that reached their target, drawn to 0 where they are few."""
         worth = self.worth * self.reached
         if not worth.sum() > 0:
             return 0.0
-        return _quantile(self.log_error, worth / worth.sum(), 0.5)
+        worth = worth / worth.sum()
+        count = 1.0 / float(worth @ worth)
+        return _quantile(self.log_error, worth, 0.5) * count / (count + MIDDLE_WORTH)
 
 
 def spread(errors: Errors, days: float, age: float) -> Spread:
