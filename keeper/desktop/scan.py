@@ -31,7 +31,7 @@ class ScanFilter(QObject):
         self._pause.timeout.connect(self._give_back)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        if self._giving_back or not isinstance(event, QKeyEvent):
+        if self._giving_back or not isinstance(event, QKeyEvent) or not self._is_in_front():
             return False
         if not self._held and event.text() != SENTINEL:
             return False
@@ -42,6 +42,10 @@ class ScanFilter(QObject):
             self._hold(event)
             return True
         return bool(self._held)
+
+    def _is_in_front(self) -> bool:
+        """Two windows each have a filter; what one gives back is no code for the other."""
+        return self.parent() is None or QApplication.activeWindow() is self.parent()
 
     def _hold(self, event: QKeyEvent) -> None:
         if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):

@@ -50,8 +50,8 @@ class Desk:
         qtbot.addWidget(self.window)
         self.window.resize(*size)
         self.window.show()
-        self.window.activateWindow()
-        qtbot.waitActive(self.window)
+        with qtbot.waitActive(self.window):
+            self.window.activateWindow()
         QApplication.processEvents()
 
     @property

@@ -19,6 +19,6 @@ def shell(qtbot):
     qtbot.addWidget(made)
     made.resize(1440, 900)
     made.show()
-    made.activateWindow()
-    qtbot.waitActive(made)
+    with qtbot.waitActive(made):
+        made.activateWindow()
     return made

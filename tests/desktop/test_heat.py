@@ -43,8 +43,8 @@ class HeatDesk:
         qtbot.addWidget(self.window)
         self.window.resize(*size)
         self.window.show()
-        self.window.activateWindow()
-        qtbot.waitActive(self.window)
+        with qtbot.waitActive(self.window):
+            self.window.activateWindow()
         self.page = self.window.page("Heat")
         self.page.setFocus()
 

@@ -5,6 +5,9 @@ from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QLineEdit
 
+from keeper.desktop.look import Look
+from keeper.desktop.main_window import MainWindow
+
 
 def test_a_scanned_label_reaches_no_field_and_no_shortcut(shell, qtbot):
     field = QLineEdit(shell.page("Round"))
@@ -43,3 +46,16 @@ def test_enter_by_itself_is_not_swallowed(shell, qtbot):
 
     with qtbot.waitSignal(field.returnPressed, timeout=1000):
         QTest.keyClick(shell.windowHandle(), Qt.Key.Key_Return)
+
+
+def test_what_one_window_gives_back_is_not_held_by_another(qtbot, shell):
+    behind = MainWindow(Look(), [])
+    qtbot.addWidget(behind)
+    field = QLineEdit(shell.page("Round"))
+    field.show()
+    field.setFocus()
+
+    QTest.keyClick(shell.windowHandle(), ";")
+    QTest.keyClick(shell.windowHandle(), "x")
+
+    qtbot.waitUntil(lambda: field.text() == ";x", timeout=2000)

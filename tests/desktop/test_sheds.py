@@ -58,8 +58,8 @@ class ShedDesk:
         qtbot.addWidget(self.window)
         self.window.resize(*size)
         self.window.show()
-        self.window.activateWindow()
-        qtbot.waitActive(self.window)
+        with qtbot.waitActive(self.window):
+            self.window.activateWindow()
         self.page = self.window.page("Sheds")
         self.page.setFocus()
 
