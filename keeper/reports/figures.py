@@ -1,13 +1,13 @@
 """Every number, date and span to text, units always shown.
 
-A space before a unit is thin and never breaks a line (U+202F); ``plain`` makes it an ordinary
+A space before a unit never breaks a line (U+00A0); ``plain`` makes it an ordinary
 one for terminals and files. Minus is U+2212, a range has an en dash.
 """
 
 from collections.abc import Callable, Mapping
 from datetime import date, datetime
 
-GAP = "\u202f"
+GAP = "\u00a0"
 MINUS = "\u2212"
 UNKNOWN = "?"
 

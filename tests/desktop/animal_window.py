@@ -60,11 +60,11 @@ class Desk:
 
     @property
     def told(self):
-        return self.page.read_out.text().replace("\u202f", " ")
+        return self.page.read_out.text().replace("\u00a0", " ")
 
     @property
     def foot(self):
-        return self.window.foot.text().replace("\u202f", " ")
+        return self.window.foot.text().replace("\u00a0", " ")
 
     @property
     def cursor(self):

@@ -175,7 +175,7 @@ class RoundPage(QWidget):
         column.addWidget(strip)
         because = Reason(look)
         because.show_reason(
-            "7 days since eaten, interval 7. 9\u202fg is 11\u202f% of 82\u202fg empty. "
+            "7 days since eaten, interval 7. 9\u00a0g is 11\u00a0% of 82\u00a0g empty. "
             "Two fuzzies, not one hopper: hopper refused 21 and 28 Oct. No holds."
         )
         column.addWidget(because, 1)

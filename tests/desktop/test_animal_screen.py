@@ -159,7 +159,7 @@ def test_a_day_to_come_tells_what_is_expected_and_no_more(desk):
 
 
 def test_the_head_tells_who_she_is(desk):
-    told = desk.page.head.text().replace("\u202f", " ")
+    told = desk.page.head.text().replace("\u00a0", " ")
 
     for part in (
         "Wren, 26-031, female probed 2 Sep, 3 scales, J.; popped 24 Mar, nothing seen, weak",
@@ -173,7 +173,7 @@ def test_the_head_tells_who_she_is(desk):
 
 
 def test_the_picture_is_told_in_words(desk):
-    told = desk.page.strip.text().replace("\u202f", " ")
+    told = desk.page.strip.text().replace("\u00a0", " ")
 
     assert told.startswith("life of Wren from 18 Mar 2026 to 25 Nov 2026: 21 weighings")
     assert "3 refusals, 1 regurgitation, 7 sheds, 3 places" in told
@@ -214,8 +214,8 @@ def test_the_forecast_arrives_after_the_page(desk):
 
     desk.reckoner.work()
 
-    after = desk.page.strip.text().replace("\u202f", " ")
-    assert "200 g about" not in before.replace("\u202f", " ")
+    after = desk.page.strip.text().replace("\u00a0", " ")
+    assert "200 g about" not in before.replace("\u00a0", " ")
     assert "200 g about" in after and "8 in 10" in after
     assert desk.page.strip.view.life_last > TODAY
     assert desk.picture() != waited

@@ -92,7 +92,7 @@ def test_a_hold_may_have_no_end_but_never_no_reason():
 
 
 def test_a_hold_cannot_end_before_it_begins():
-    with pytest.raises(ValueError, match=r"ends after 25\u202fNov\u202f2026"):
+    with pytest.raises(ValueError, match=r"ends after 25\u00a0Nov\u00a02026"):
         hold_typed(1, ON, "vet, 2026-11-25, swelling")
 
 

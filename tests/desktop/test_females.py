@@ -99,7 +99,7 @@ def states(window, name):
 
 
 def plain(text):
-    return text.replace("\u202f", " ")
+    return text.replace("\u00a0", " ")
 
 
 def test_a_female_past_every_gate_is_told_so_and_stands_first(females):

@@ -132,7 +132,7 @@ def test_a_logger_s_file_is_looked_at_before_it_goes_in(desk, tmp_path):
     desk.press("L")
     desk.answer(str(path))
 
-    assert "4,320 readings would go in" in desk.page.sheet.text().replace("\u202f", " ")
+    assert "4,320 readings would go in" in desk.page.sheet.text().replace("\u00a0", " ")
     assert "1 × failure value" in desk.page.sheet.text()
     assert heat_board(desk.keeping, TODAY).lines[1].cells[0].temp_c is None
     desk.press("Enter")
@@ -186,7 +186,7 @@ def test_the_band_is_told_in_words_with_today_and_feed_nights(desk, tmp_path):
     desk.notices.changed.emit()
     desk.press("+")
 
-    told = desk.page.band.text().replace("\u202f", " ")
+    told = desk.page.band.text().replace("\u00a0", " ")
 
     assert "15:00 usually 30.8 °C" in told
     assert "today last 24 °C" in told

@@ -51,7 +51,7 @@ def test_each_year_is_named_once_and_a_week_names_its_days():
     week = an_axis(date(2026, 12, 28), date(2027, 1, 4)).ticks(50)
 
     assert years == ["2024", "2025", "2026", "2027"]
-    assert [tick.words for tick in week][:2] == ["28\u202fDec", "29\u202fDec"]
+    assert [tick.words for tick in week][:2] == ["28\u00a0Dec", "29\u00a0Dec"]
     assert [tick.year for tick in week if tick.year] == ["2026", "2027"]
 
 

@@ -72,7 +72,7 @@ def test_t_says_what_follows_and_t_again_takes_the_chosen_line_back(records, kee
     records.press(Qt.Key.Key_Down)
 
     records.press(Qt.Key.Key_T)
-    assert "read heat: 1\u202fentry would no longer stand" in records.foot
+    assert "read heat: 1\u00a0entry would no longer stand" in records.foot
     assert not records.struck(1)
 
     records.press(Qt.Key.Key_T)
@@ -103,7 +103,7 @@ def test_r_on_a_line_that_stands_writes_nothing(records):
 
 def test_files_are_counted_first_and_taken_in_on_the_last_enter(records, keeping, tmp_path):
     take_in(records, files(tmp_path))
-    assert "1 animal and 1 entry" in records.page.body.text().replace("\u202f", " ")
+    assert "1 animal and 1 entry" in records.page.body.text().replace("\u00a0", " ")
     assert len(records.rows) == 3
 
     records.answer("yes")
@@ -117,7 +117,7 @@ def test_files_taken_in_twice_add_nothing_and_say_so(records, tmp_path):
     records.answer("yes")
     take_in(records, files(tmp_path))
 
-    told = records.page.body.text().replace("\u202f", " ")
+    told = records.page.body.text().replace("\u00a0", " ")
     assert told == "The files hold nothing new. 2 rows stand in the book already."
     assert len(records.rows) == 4
 
@@ -160,7 +160,7 @@ def test_without_own_figures_it_says_that_all_are_shipped(records):
 
 
 def test_feed_nights_are_shown_and_a_rule_that_cannot_be_read_changes_nothing(records):
-    assert "feed nights Wed 25 Nov" in records.page._head.text().replace("\u202f", " ")
+    assert "feed nights Wed 25 Nov" in records.page._head.text().replace("\u00a0", " ")
 
     records.press(Qt.Key.Key_N)
     records.answer("FREQ=SOMETIMES")
@@ -173,7 +173,7 @@ def test_feed_nights_that_are_set_show_at_once(records):
     records.press(Qt.Key.Key_N)
     records.answer("FREQ=WEEKLY;BYDAY=TU")
 
-    assert "feed nights Tue 1 Dec" in records.page._head.text().replace("\u202f", " ")
+    assert "feed nights Tue 1 Dec" in records.page._head.text().replace("\u00a0", " ")
 
 
 def test_a_backup_made_by_hand_is_a_file_that_was_proved(records, keeping):

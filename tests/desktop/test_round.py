@@ -50,7 +50,7 @@ def test_the_quiet_page_counts_tonight_by_rack(qtbot, keeping):
 
     assert "all: 5 due, 2 hold, 1 not due, 1 cannot tell" in said
     assert "B: 2 due, 0 hold, 0 not due, 0 cannot tell" in said
-    assert "Enter begins the round of Wed 25\u202fNov" in said
+    assert "Enter begins the round of Wed 25\u00a0Nov" in said
     desk.close()
 
 
@@ -111,7 +111,7 @@ def test_the_foot_is_told_the_tub_the_result_and_the_prey(desk):
     desk.press("5")
 
     told = desk.written[-1]
-    assert (told.where, told.what) == ("A1·1 Tansy", "left in, 2 mouse fuzzy, 10\u202fg")
+    assert (told.where, told.what) == ("A1·1 Tansy", "left in, 2 mouse fuzzy, 10\u00a0g")
 
 
 def test_the_keepers_caution_stands_on_the_front_and_on_the_panel(desk):
@@ -129,12 +129,12 @@ def test_a_regurgitation_is_written_the_tub_stays_and_its_caution_shows(desk, ke
     assert [entry.event.happened.day for entry in found] == [walk(keeping).night]
     assert offers(keeping) == {}
     assert "Tansy, regurgitation found" in said_on(desk.page)
-    assert "REGURGITATED, hold to 9\u202fDec; water, heat, no handling" in said_on(desk.page)
+    assert "REGURGITATED, hold to 9\u00a0Dec; water, heat, no handling" in said_on(desk.page)
 
 
 def test_other_prey_is_shown_and_written_with_the_grams_of_its_grade(desk, keeping):
     desk.press("/ 4 1")
-    assert "1 × hopper mouse, 8\u202fg" in said_on(desk.page)
+    assert "1 × hopper mouse, 8\u00a0g" in said_on(desk.page)
     desk.press("0 Enter")
 
     first, second = offers(keeping)[1], offers(keeping)[2]
@@ -206,9 +206,9 @@ def test_the_point_takes_back_the_whole_round_and_says_what(desk, keeping):
     desk.press("Enter * 2 0 . . .")
 
     assert [w.what for w in desk.written[-3:]] == [
-        "taken back: refused, 2 mouse fuzzy, 10\u202fg",
+        "taken back: refused, 2 mouse fuzzy, 10\u00a0g",
         "taken back: mark",
-        "taken back: taken, 2 mouse fuzzy, 10\u202fg",
+        "taken back: taken, 2 mouse fuzzy, 10\u00a0g",
     ]
     assert offers(keeping) == {}
     desk.press(".")

@@ -131,7 +131,7 @@ def test_a_round_with_tubs_not_reached_is_closed_by_a_second_enter_and_they_stay
     desk.press("Enter 9 0 Enter Enter")
 
     assert desk.noted[-1] == (
-        "5 not reached stay due, 0 not looked at. Enter again closes the round of Wed 25\u202fNov."
+        "5 not reached stay due, 0 not looked at. Enter again closes the round of Wed 25\u00a0Nov."
     )
     assert open_night(keeping) is not None
     desk.press("Enter")
@@ -159,7 +159,7 @@ def test_any_other_key_does_not_close(desk, keeping):
 
 def test_the_morning_look_goes_through_the_tubs_left_in_of_the_closed_round(desk, keeping):
     desk.press("5 5 9 0 Enter 0 Enter")
-    assert "2\u202ftubs left in, result open: A1·1 Tansy, A1·2 Bracken" in said_on(desk.page)
+    assert "2\u00a0tubs left in, result open: A1·1 Tansy, A1·2 Bracken" in said_on(desk.page)
 
     desk.press("5 Enter 0 Enter")
 

@@ -204,10 +204,10 @@ def test_a_figure_stays_with_its_unit_when_a_line_breaks(look):
     font = look.font(Use.BODY)
     room = advance(font, "interval 7, 82") + 2
 
-    lines = list(wrapped("interval 7, 82\u202fg empty", font, room))
+    lines = list(wrapped("interval 7, 82\u00a0g empty", font, room))
 
     assert lines[0] == "interval 7,"
-    assert lines[1].startswith("82\u202fg")
+    assert lines[1].startswith("82\u00a0g")
 
 
 def ink_bands(panel, width_px=150):

@@ -97,7 +97,7 @@ def test_a_caution_is_shown_before_longer_reasons_that_came_first(qapp, room):
 def test_the_chosen_line_is_told_in_full_with_what_was_tried_its_row_and_its_heat(watch):
     choose(watch, "cold row")
 
-    told = watch.page.detail.text().replace("\u202f", " ")
+    told = watch.page.detail.text().replace("\u00a0", " ")
     assert "heat: fits, 24.3 °C against" in told
     assert "move, cleaning: may be" in told
     assert "5 of 8 refused" in told
@@ -135,8 +135,8 @@ def test_a_line_put_aside_is_quoted_at_the_foot_with_its_end_and_comes_back_when
     assert isinstance(aside, AsideFace)
     assert aside.heading == "Put aside 1"
     assert "“damp hide given”, J." in aside.words
-    assert aside.till.replace("\u202f", " ") == "till 12 Dec"
-    assert "A1·2 Thora, put aside until 12 Dec 2026" in watch.foot.replace("\u202f", " ")
+    assert aside.till.replace("\u00a0", " ") == "till 12 Dec"
+    assert "A1·2 Thora, put aside until 12 Dec 2026" in watch.foot.replace("\u00a0", " ")
     assert not [f for f in faces(watch)[:-1] if "Thora" in f.title]
 
     watch.take_back()
@@ -227,7 +227,7 @@ def test_a_quiet_room_says_what_was_looked_at_and_what_it_cannot_tell(qtbot, tmp
         said = Window(qtbot, keeping, PLACES).page.nothing
 
         assert said.isVisible()
-        told = said.text().replace("\u202f", " ")
+        told = said.text().replace("\u00a0", " ")
         assert "Nothing needs a look." in told
         assert "2 animals" in told
         assert "1 of 2 rows" in told
@@ -322,7 +322,7 @@ def test_many_animals_of_a_cause_are_named_by_place(keeping):
 def test_the_head_says_how_much_was_looked_at(keeping):
     board = watch_board(keeping, TODAY)
 
-    assert looked_at(board).replace("\u202f", " ") == (
+    assert looked_at(board).replace("\u00a0", " ") == (
         "14 animals looked at; heat read lately in 1 of 2 rows"
     )
     assert len(rows_of(board)) == len(board.items)

@@ -54,16 +54,16 @@ def test_a_weight_inside_the_range_is_written_in_silence_and_the_walk_goes_on(de
 
     assert grams(keeping) == {"Ingrid": 362.0}
     assert desk.refused == desk.noted == []
-    assert desk.written[-1].what == "362\u202fg"
+    assert desk.written[-1].what == "362\u00a0g"
     assert on_panel(desk, "Thora")
-    assert "tub 1, Ingrid, 362\u202fg, written" in said_on(desk.page)
+    assert "tub 1, Ingrid, 362\u00a0g, written" in said_on(desk.page)
 
 
 def test_digits_are_not_written_before_enter(desk, keeping):
     desk.press("3 6 2")
 
     assert grams(keeping) == {}
-    assert "362\u202fg, typed, not written, expected 306–" in said_on(desk.page)
+    assert "362\u00a0g, typed, not written, expected 306–" in said_on(desk.page)
 
 
 def test_a_slipped_point_is_asked_about_with_its_guess_and_nothing_is_written(desk, keeping):
@@ -73,7 +73,7 @@ def test_a_slipped_point_is_asked_about_with_its_guess_and_nothing_is_written(de
     assert grams(keeping) == {}
     assert "Did you mean 362?, Type the weight again" in said
     assert "outside by a factor of 8" in said
-    assert "slips tried: point slipped, 362\u202fg, inside" in said
+    assert "slips tried: point slipped, 362\u00a0g, inside" in said
     assert on_panel(desk, "Ingrid")
 
 
@@ -89,7 +89,7 @@ def test_the_same_weight_typed_twice_is_written_and_marked(desk, keeping):
 
     ((_, event),) = weighed(keeping)
     assert (event.weight_g, event.typed_twice) == (36.2, True)
-    assert desk.written[-1].what == "36.2\u202fg, typed twice"
+    assert desk.written[-1].what == "36.2\u00a0g, typed twice"
 
 
 def test_enter_alone_does_not_answer_the_question(desk, keeping):
@@ -103,13 +103,13 @@ def test_a_third_weight_is_asked_about_anew(desk, keeping):
     desk.press("3 6 . 2 Enter 9 9 9 Enter 3 6 . 2 Enter")
 
     assert grams(keeping) == {}
-    assert "36.2 Enter a second time writes 36.2\u202fg" in said_on(desk.page)
+    assert "36.2 Enter a second time writes 36.2\u00a0g" in said_on(desk.page)
 
 
 def test_the_neighbours_weight_is_named(desk):
     desk.press("1 2 1 Enter")
 
-    assert "neighbour, Thora, 121\u202fg, inside" in said_on(desk.page)
+    assert "neighbour, Thora, 121\u00a0g, inside" in said_on(desk.page)
 
 
 def test_an_animal_never_weighed_is_judged_by_what_is_expected_at_its_age(desk, keeping):
@@ -144,12 +144,12 @@ def test_what_is_no_weight_is_one_sentence_and_the_cursor_stays(desk, keeping, k
 def test_a_second_point_is_not_typed(desk):
     desk.press("3 6 . . 2")
 
-    assert "36.2\u202fg, typed, not written" in said_on(desk.page)
+    assert "36.2\u00a0g, typed, not written" in said_on(desk.page)
 
 
 def test_the_bag_is_taken_off_until_it_is_set_to_nought(desk, keeping):
     desk.press("3 3 +")
-    assert "bag 33\u202fg taken off" in said_on(desk.page)
+    assert "bag 33\u00a0g taken off" in said_on(desk.page)
     desk.press("3 9 5 Enter 0 + 1 2 1 Enter")
 
     told = {name: (event.weight_g, event.note) for name, event in weighed(keeping)}
@@ -159,12 +159,12 @@ def test_the_bag_is_taken_off_until_it_is_set_to_nought(desk, keeping):
 def test_a_forgotten_bag_is_named_once_one_was_used(desk):
     desk.press("5 0 + 0 + 4 2 2 Enter")
 
-    assert "tare forgotten, 372\u202fg, inside" in said_on(desk.page)
+    assert "tare forgotten, 372\u00a0g, inside" in said_on(desk.page)
 
 
 def test_minus_rubs_out_while_typing_and_steps_back_when_nothing_is_typed(desk):
     desk.press("/ 4 2 -")
-    assert "4\u202fg, typed, not written" in said_on(desk.page)
+    assert "4\u00a0g, typed, not written" in said_on(desk.page)
 
     desk.press("- -")
 

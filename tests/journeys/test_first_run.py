@@ -71,7 +71,7 @@ def test_records_are_mended_counted_and_taken_in_and_the_book_is_found_again(fro
     press(front, Qt.Key.Key_1)
     for path in wrote(tmp_path):
         answer(front, path)
-    assert "2 animals and 3 entries" in front.page.body.text().replace("\u202f", " ")
+    assert "2 animals and 3 entries" in front.page.body.text().replace("\u00a0", " ")
     assert not list(tmp_path.rglob("*.book"))
 
     book = tmp_path / "papers" / "mine.book"

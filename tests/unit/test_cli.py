@@ -130,7 +130,7 @@ def test_expect_in_words_says_sex_age_and_source(run: Run) -> None:
     said = run("expect", "--species", "corn snake", "--sex", "male", "--age-days", 365)
 
     assert said.out.startswith("A male corn snake of 12 months: median ")
-    assert "\u202f" not in said.out
+    assert "\u00a0" not in said.out
     assert "Source: " in said.out
 
 

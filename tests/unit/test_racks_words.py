@@ -68,7 +68,7 @@ def test_the_chosen_tub_is_told_by_place_name_and_verdict():
 def test_the_row_comes_first_with_what_its_hot_end_read_and_wants():
     words = told(a_room(a_heat()))
 
-    assert words.row.startswith("hot end 24.3\u202f°C on 25\u202fNov, wanted 30–32\u202f°C. ")
+    assert words.row.startswith("hot end 24.3\u00a0°C on 25\u00a0Nov, wanted 30–32\u00a0°C. ")
     assert "4 of 7 refused" in words.row
 
 
@@ -150,6 +150,6 @@ def test_the_nights_have_the_totals_of_the_house_and_every_animal_its_words():
     assert picture.totals == ("0 of 1", "2 of 3")
     assert [block.total for block in picture.blocks] == ["1 of 3", "1 of 1"]
     assert picture.blocks[1].lines[0].words == (
-        "A2·1 A2 1: 22\u202fNov refused, excused, 25\u202fNov refused; refused 1 of 1"
+        "A2·1 A2 1: 22\u00a0Nov refused, excused, 25\u00a0Nov refused; refused 1 of 1"
     )
-    assert picture.words.startswith("refused of offered: 2 of 4; by night: 22\u202fNov 0 of 1")
+    assert picture.words.startswith("refused of offered: 2 of 4; by night: 22\u00a0Nov 0 of 1")

@@ -32,7 +32,7 @@ _nights = counted("feed night", "feed nights")
 def night_words(night: date) -> str:
     r"""The night as the keeper calls it.
 
-    >>> night_words(date(2026, 11, 25)).replace("\u202f", " ")
+    >>> night_words(date(2026, 11, 25)).replace("\u00a0", " ")
     'Wed 25 Nov'
     """
     return f"{_DAYS[night.weekday()]} {day(night, night)}"

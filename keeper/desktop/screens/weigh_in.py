@@ -152,7 +152,7 @@ class WeighInScreen(QWidget):
             return
         bag_g = walk.take_off_bag(self._typed)
         self._typed, self._asks = "", None
-        told = f"{bag_g:g}\u202fg are taken off each weight; 0 and + end that."
+        told = f"{bag_g:g}\u00a0g are taken off each weight; 0 and + end that."
         self._notices.noted.emit(told if bag_g else "No bag is taken off any more.")
 
     def _step(self, walk: WeighIn, by: int) -> None:

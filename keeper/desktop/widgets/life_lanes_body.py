@@ -113,7 +113,7 @@ def _paint_expected(canvas: Canvas, lane: QRectF, free: Free) -> None:
         told = day(middle, on=canvas.page.today)
         words = f"next about {told}" if not clock.overdue_days else ""
     if clock.overdue_days:
-        words = f"{clock.verdict}, {clock.overdue_days}\u202fd past"
+        words = f"{clock.verdict}, {clock.overdue_days}\u00a0d past"
     if words and free.claim(left, left + canvas.wide(words)):
         canvas.words(left, canvas.middle(lane), words)
 
