@@ -1,18 +1,19 @@
 """Every number, date and span to text, units always shown.
 
-A space before a unit never breaks a line (U+00A0); ``plain`` makes it an ordinary
+Figures come in grams and degrees Celsius; the ``Writing`` in use says in what unit and with
+what marks they are told. A space before a unit never breaks a line (U+00A0); ``plain`` makes it an ordinary
 one for terminals and files. Minus is U+2212, a range has an en dash.
 """
 
 from collections.abc import Callable, Mapping
 from datetime import date, datetime
 
+from keeper.reports.writing import in_use
+
 GAP = "\u00a0"
 MINUS = "\u2212"
 UNKNOWN = "?"
 
-_MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
-_WEEKDAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
 _DAYS_A_MONTH = 365.25 / 12
 _AGE_IN_DAYS = 100  # an age is told in days below this, then in months, then in years
 _AGE_IN_MONTHS = 24
@@ -36,16 +37,48 @@ def number(value: float, decimals: int = 0) -> str:
     text = f"{value:,.{decimals}f}"
     if decimals:
         text = text.rstrip("0").rstrip(".")
-    return "0" if text in ("-0", "") else text.replace("-", MINUS)
+    return "0" if text in ("-0", "") else text.replace("-", MINUS).translate(_marks())
+
+
+def _marks() -> dict[int, str]:
+    writing = in_use()
+    return {ord("."): writing.point, ord(","): writing.group}
+
+
+def mass(value_g: float) -> str:
+    """Grams without their unit: tenths below 100 g, whole above; ounces about as fine.
+
+    >>> from keeper.reports.writing import Writing, writing_as
+    >>> with writing_as(Writing(ounces=True)):
+    ...     [mass(g) for g in (3.44, 41.2, 412.4, 4000)]
+    ['0.121', '1.45', '14.55', '141.1']
+    """
+    told = in_use().mass(value_g)
+    if not in_use().ounces:
+        return number(told, 1 if abs(told) < 100 else 0)
+    return number(told, 3 if abs(told) < 1 else 2 if abs(told) < 100 else 1)
+
+
+def mass_unit() -> str:
+    return in_use().mass_unit
 
 
 def grams(value: float) -> str:
-    """Tenths of a gram below 100 g, whole grams above.
+    """Tenths of a gram below 100 g, whole grams above; ounces where those are in use.
 
     >>> [plain(grams(g)) for g in (3.44, 99.96, 412.4, 1500)]
     ['3.4 g', '100 g', '412 g', '1,500 g']
     """
-    return f"{number(value, 1 if abs(value) < 100 else 0)}{GAP}g"
+    return f"{mass(value)}{GAP}{mass_unit()}"
+
+
+def typed_grams(value_g: float) -> str:
+    """A mass as it is typed, no digit lost and without a unit.
+
+    >>> typed_grams(41.25), typed_grams(1240.0)
+    ('41.25', '1240')
+    """
+    return f"{in_use().mass(value_g):.3f}".rstrip("0").rstrip(".").replace(".", in_use().point)
 
 
 def weight_change(value: float) -> str:
@@ -54,7 +87,7 @@ def weight_change(value: float) -> str:
     >>> plain(weight_change(-0.124))
     '−0.12 g'
     """
-    return f"{number(value, 2)}{GAP}g"
+    return f"{number(in_use().mass(value), 4 if in_use().ounces else 2)}{GAP}{mass_unit()}"
 
 
 def percent(value: float) -> str:
@@ -95,8 +128,24 @@ def centile(value: float) -> str:
     return "above p99" if value >= 99.5 else f"p{max(value, 1):.0f}"
 
 
+def degrees(value_c: float, decimals: int = 1) -> str:
+    """Degrees Celsius without their unit, or the same in Fahrenheit."""
+    return number(in_use().degrees(value_c), decimals)
+
+
+def heat_unit() -> str:
+    return in_use().heat_unit
+
+
 def celsius(value: float) -> str:
-    return f"{number(value, 1)}{GAP}°C"
+    """Degrees with their unit, Fahrenheit where that is in use.
+
+    >>> from keeper.reports.writing import Writing, writing_as
+    >>> with writing_as(Writing(fahrenheit=True, point=",")):
+    ...     plain(celsius(31.2))
+    '88,2 °F'
+    """
+    return f"{degrees(value)}{GAP}{heat_unit()}"
 
 
 def centimetres(value: float) -> str:
@@ -145,8 +194,20 @@ def day(value: date | str, on: date | None = None) -> str:
     ('18 Mar 2026', '21 Nov')
     """
     told = date.fromisoformat(value[:10]) if isinstance(value, str) else value
-    short = f"{told.day}{GAP}{_MONTHS[told.month - 1]}"
+    writing = in_use()
+    month = writing.months[told.month - 1]
+    parts = (str(told.day), month) if writing.day_first else (month, str(told.day))
+    short = GAP.join(parts)
     return short if on is not None and on.year == told.year else f"{short}{GAP}{told.year}"
+
+
+def weekday(value: date) -> str:
+    """Its short name.
+
+    >>> weekday(date(2026, 11, 25))
+    'Wed'
+    """
+    return in_use().weekdays[value.weekday()]
 
 
 def night(value: date | str) -> str:
@@ -156,7 +217,7 @@ def night(value: date | str) -> str:
     'Wed 25 Nov 2026'
     """
     told = date.fromisoformat(value[:10]) if isinstance(value, str) else value
-    return f"{_WEEKDAYS[told.weekday()]}{GAP}{day(told)}"
+    return f"{weekday(told)}{GAP}{day(told)}"
 
 
 def moment(value: datetime | date | str) -> str:
