@@ -102,12 +102,15 @@ def _spare_the_collector() -> None:
 def build_house(keeping: Keeping, look: Look) -> House:
     """The window over an open book, with every place."""
     house = House(keeping, look, PLACES)
-    house.window.closing.connect(lambda: _leave(keeping, look))
+    house.window.closing.connect(lambda: _leave(keeping))
     return house
 
 
 class Front(QObject):
     """What is in front of the keeper: the first page, or the window over a book.
+
+    The light is remembered as it changes, not on closing: a start in a dark room after a power cut
+    dazzles nobody.
 
     worker: where the demo collection is made, which takes seconds.
     """
@@ -115,6 +118,7 @@ class Front(QObject):
     def __init__(self, look: Look, *, worker: Worker | None = None) -> None:
         super().__init__()
         self._look = look
+        look.changed.connect(lambda: remember_light(look.red_lamp))
         self._worker = worker or Background()
         self.window: MainWindow | None = None
         self.house: House | None = None
@@ -246,9 +250,8 @@ def _free(path: Path) -> Path:
     return path if not path.exists() else next(c for c in candidates if not c.exists())
 
 
-def _leave(keeping: Keeping, look: Look) -> None:
-    """What is done when the window goes: remember the light, back up, close the book."""
-    remember_light(look.red_lamp)
+def _leave(keeping: Keeping) -> None:
+    """What is done when the window goes: back up, close the book."""
     try:
         close(keeping)
         if keeping.book.writable:

@@ -152,18 +152,20 @@ class MainWindow(QMainWindow):
         redo = _action(self, "Write again", ["Ctrl+Shift+Z"], self.redo_asked.emit)
         light = _action(self, "Day or Red lamp", ["F12"], self.look.switch_light)
         dim = _action(self, "Dim the red lamp", ["Ctrl+F12"], self.look.dim)
+        leave = _action(self, "Close the book", ["Ctrl+Q"], self.close)
         keys_here = _action(self, "Keys of this place", ["F1"], self.show_keys)
         menu = _action(self, "Menu", ["F10"], self._bar.ask)
         for title, action in (
             ("&Book", undo),
             ("&Book", redo),
+            ("&Book", leave),
             ("&Light", light),
             ("&Light", dim),
             ("&Keys", keys_here),
         ):
             self.add_command(title, action)
         self.addAction(menu)
-        self._general = (undo, redo, light, dim, menu)
+        self._general = (undo, redo, light, dim, menu, leave)
 
     def _goer(self, index: int) -> Callable[[], None]:
         return lambda: self.go_to(index)

@@ -47,4 +47,5 @@ def was_red_lamp() -> bool:
 
 
 def remember_light(red_lamp: bool) -> None:
-    _settings().setValue(_RED_LAMP, red_lamp)
+    if red_lamp != was_red_lamp():
+        _settings().setValue(_RED_LAMP, red_lamp)

@@ -6,6 +6,7 @@ import sys
 from pathlib import Path
 
 import pytest
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 from trouble_sample import a_room, empty_book
 
@@ -14,7 +15,7 @@ from keeper.actions.keeping import open_keeping
 from keeper.desktop.background import AtOnce
 from keeper.desktop.look import Look
 from keeper.desktop.places import PLACE_KEYS
-from keeper.desktop.remembered import last_book
+from keeper.desktop.remembered import last_book, was_red_lamp
 from keeper.desktop.widgets.words_line import Words
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -49,6 +50,12 @@ def front(qtbot):
         made.window.close()
 
 
+def _in_front(qtbot, window):
+    with qtbot.waitActive(window):
+        window.activateWindow()
+    return window
+
+
 def test_the_places_stand_in_the_keeper_s_order(front, book):
     window = front(book).window
     names = [place.name for place in window._places]
@@ -71,6 +78,24 @@ def test_a_book_opened_is_the_book_of_the_next_start(front, book):
     front(book)
 
     assert last_book() == book
+
+
+def test_ctrl_q_closes_the_window_and_backs_the_book_up(qtbot, front, book):
+    window = _in_front(qtbot, front(book).window)
+
+    qtbot.keyClick(window, Qt.Key.Key_Q, Qt.KeyboardModifier.ControlModifier)
+
+    qtbot.waitUntil(lambda: not window.isVisible())
+    assert list(book.parent.glob("room.book.backups/*"))
+
+
+def test_the_light_is_remembered_when_it_changes_and_not_only_on_closing(qtbot, front, book):
+    window = _in_front(qtbot, front(book).window)
+    assert not was_red_lamp()
+
+    qtbot.keyClick(window, Qt.Key.Key_F12)
+
+    assert was_red_lamp()
 
 
 def test_a_second_window_on_one_book_is_told_and_reads_only(front, book):
