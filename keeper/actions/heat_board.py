@@ -15,6 +15,8 @@ from keeper.husbandry.place import place_of, walking_key
 from keeper.husbandry.profile import SpeciesProfile
 from keeper.husbandry.reasons import Reason
 from keeper.husbandry.when import at_instant
+from keeper.reports.figures import degrees, heat_unit
+from keeper.reports.writing import in_use
 from keeper.rules.heat import HeatVerdict
 from keeper.store import reading, readings
 
@@ -90,10 +92,19 @@ def typed_celsius(text: str) -> float:
     """
     if not _NUMBER.fullmatch(text):
         raise ValueError(f"{text!r} is no temperature; 31 or 31.2 is right.")
-    temp_c = float(text.replace(",", "."))
+    temp_c = in_use().typed_degrees(float(text.replace(",", ".")))
     if not LEAST_C <= temp_c <= MOST_C and doubt(temp_c) is None:
-        raise ValueError(f"{temp_c:g} °C is beyond any room; {LEAST_C:g} to {MOST_C:g} is right.")
+        raise ValueError(_beyond(temp_c))
     return temp_c
+
+
+def _beyond(temp_c: float) -> str:
+    right = f"{degrees(LEAST_C)} to {degrees(MOST_C)} is right."
+    return f"{_told(temp_c)} is beyond any room; {right}"
+
+
+def _told(temp_c: float) -> str:
+    return f"{degrees(temp_c, 2)} {heat_unit()}"
 
 
 def doubt(temp_c: float) -> str | None:
@@ -105,6 +116,8 @@ def doubt(temp_c: float) -> str | None:
     low, high = USUAL_C
     if low <= temp_c <= high:
         return None
+    if in_use().fahrenheit:
+        return f"{_told(temp_c)} is unusual for a tub."
     if low <= temp_c / 10 <= high and temp_c >= 100:
         return f"{temp_c:g} °C is unusual; {temp_c / 10:g} °C?"
     fahrenheit = round((temp_c - 32) / 1.8, 1)
@@ -122,10 +135,10 @@ def write_heat(
         ValueError: no degrees of any room.
     """
     if not LEAST_C <= temp_c <= MOST_C:
-        raise ValueError(f"{temp_c:g} °C is beyond any room; {LEAST_C:g} to {MOST_C:g} is right.")
+        raise ValueError(_beyond(temp_c))
     happened = at_instant(keeping.now())
     event = Heat(place=place, happened=happened, zone=zone, temp_c=temp_c, read_with=read_with)
-    return note(keeping, "read heat", event, where=place, what=f"{zone.value} {temp_c:g} °C")
+    return note(keeping, "read heat", event, where=place, what=f"{zone.value} {_told(temp_c)}")
 
 
 def set_incubator_limits(keeping: Keeping, text: str) -> Written:
@@ -137,12 +150,14 @@ def set_incubator_limits(keeping: Keeping, text: str) -> Written:
     parts = [part for part in re.split(r"\s*(?:–|-|to|;)\s*", text.strip()) if part]
     if len(parts) != 2 or not all(_NUMBER.fullmatch(part) for part in parts):
         raise ValueError(f"{text!r} is no range; 27-30.5 is right.")
-    low, high = (float(part.replace(",", ".")) for part in parts)
+    low, high = (in_use().typed_degrees(float(part.replace(",", "."))) for part in parts)
+    told = f"{degrees(low, 2)} to {_told(high)}"
     if not USUAL_C[0] <= low < high <= USUAL_C[1]:
-        raise ValueError(f"{low:g} to {high:g} °C is no range of an incubator; 27-30.5 is right.")
+        right = f"{degrees(27)}-{degrees(30.5)}"
+        raise ValueError(f"{told} is no range of an incubator; {right} is right.")
     happened = at_instant(keeping.now())
     event = Setting(happened=happened, key="incubator limits", value=f"{low:g},{high:g}")
-    return note(keeping, "set incubator limits", event, what=f"{low:g} to {high:g} °C")
+    return note(keeping, "set incubator limits", event, what=told)
 
 
 def wanted(zone: Zone, profile: SpeciesProfile) -> tuple[float | None, float | None]:

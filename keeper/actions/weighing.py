@@ -17,7 +17,9 @@ from keeper.husbandry.events import Weighing
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import SpeciesProfile
 from keeper.husbandry.when import at_instant
-from keeper.reports.figures import GAP
+from keeper.reports.figures import GAP, mass_unit
+from keeper.reports.figures import typed_grams as told_mass
+from keeper.reports.writing import in_use
 from keeper.rules.slips import Range, Verdict, expected_range, judge, row_shift
 from keeper.rules.weights import Empty
 from keeper.store import reading
@@ -50,16 +52,18 @@ class Asks:
 
 
 def typed_grams(text: str) -> float:
-    """Read digits as typed on a number pad; comma and point are the same key.
+    """Grams of digits as typed on a number pad in the unit in use; comma and point are the same.
 
     Raises:
         ValueError: nothing that can be a weight, in one sentence.
     """
     if not _DIGITS.fullmatch(text.strip()):
         raise ValueError(f"{text!r} is not a weight; digits and one point, such as 41.2, are right")
-    grams = float(text.strip().replace(",", "."))
+    grams = in_use().typed_mass(float(text.strip().replace(",", ".")))
     if grams <= 0:
-        raise ValueError("0 g is no weight; leave her out with / if she was not weighed")
+        raise ValueError(
+            f"0 {mass_unit()} is no weight; leave her out with / if she was not weighed"
+        )
     return grams
 
 
@@ -145,7 +149,8 @@ class WeighIn:
             typed_twice=verdict.typed_twice,
             note=f"bag of {self.bag_g:g} g taken off" if self.bag_g else None,
         )
-        what = f"{grams:g}{GAP}g{', typed twice' if verdict.typed_twice else ''}"
+        told = f"{told_mass(grams)}{GAP}{mass_unit()}"
+        what = f"{told}, typed twice" if verdict.typed_twice else told
         old = [self._entries[self.cursor]] if self.cursor in self._entries else []
         written = write(self._keeping, VERB, [weighing], old, where=_where(row), what=what)
         self.written[self.cursor] = grams
@@ -163,7 +168,8 @@ class WeighIn:
         grams = typed_grams(text)
         if grams <= self.bag_g:
             raise ValueError(
-                f"{grams:g} g is no more than the bag of {self.bag_g:g} g;"
+                f"{told_mass(grams)} {mass_unit()} is no more than the bag of"
+                f" {told_mass(self.bag_g)} {mass_unit()};"
                 " 0 and + if no bag is on the scale"
             )
         return round(grams - self.bag_g, 3)
