@@ -9,6 +9,7 @@ from datetime import date
 from enum import StrEnum
 
 from keeper.husbandry.animal import AnimalId, Sex, SexedBy, Status
+from keeper.husbandry.house import AboutRoom, Cleaning
 from keeper.husbandry.when import Happened
 
 
@@ -262,6 +263,13 @@ class StartStep(AnimalEvent):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Cleaned(AnimalEvent):
+    """The tub in which this animal lives was cleaned."""
+
+    extent: Cleaning
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Heat:
     """A temperature read at a place: a tub as on its label, a row as ``B3``, a rack as ``B``."""
 
@@ -370,6 +378,7 @@ AboutAnimal = (
     | Snooze
     | OfferedThrough
     | StartStep
+    | Cleaned
 )
 AboutHouse = (
     Heat
@@ -380,5 +389,6 @@ AboutHouse = (
     | RoundClosed
     | NightAnswer
     | PlanLine
+    | AboutRoom
 )
 Event = AboutAnimal | AboutHouse

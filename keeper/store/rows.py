@@ -13,7 +13,7 @@ from enum import StrEnum
 from functools import cache, partial
 from typing import Any, get_args, get_type_hints
 
-from keeper.husbandry import events
+from keeper.husbandry import events, house
 from keeper.husbandry.events import Event
 from keeper.husbandry.when import Happened
 
@@ -40,6 +40,7 @@ TABLES: dict[type[Any], str] = {
     events.Snooze: "snooze",
     events.OfferedThrough: "offered_through",
     events.StartStep: "start_step",
+    events.Cleaned: "cleaned",
     events.Heat: "heat",
     events.ProbePlaced: "probe_placed",
     events.Setting: "setting",
@@ -48,6 +49,9 @@ TABLES: dict[type[Any], str] = {
     events.RoundClosed: "round_closed",
     events.NightAnswer: "night_answer",
     events.PlanLine: "plan_line",
+    house.DailyRound: "daily_round",
+    house.BagOpened: "bag_opened",
+    house.PlaceAside: "place_aside",
 }
 KINDS = {table: kind for kind, table in TABLES.items()}
 _MOST = 2**63 - 1

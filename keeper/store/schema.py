@@ -6,6 +6,8 @@ masses are milligrams, lengths millimetres, temperatures thousandths of a degree
 readings are hundredths (store/readings.py).
 """
 
+import sqlite3
+
 _WHEN = """
     at INTEGER NOT NULL,
     span INTEGER NOT NULL CHECK (span >= 0),
@@ -44,6 +46,7 @@ ANIMAL_COLUMNS = {
     "snooze": "watch_kind TEXT NOT NULL, until INTEGER NOT NULL, reason TEXT NOT NULL",
     "offered_through": "kind TEXT NOT NULL, yes INTEGER NOT NULL CHECK (yes IN (0, 1))",
     "start_step": "step TEXT NOT NULL",
+    "cleaned": "extent TEXT NOT NULL CHECK (extent IN ('spot', 'whole'))",
 }
 
 HOUSE_COLUMNS = {
@@ -60,6 +63,10 @@ HOUSE_COLUMNS = {
         round INTEGER NOT NULL REFERENCES round (id), line INTEGER NOT NULL,
         animal INTEGER NOT NULL REFERENCES animal (id), place TEXT, state TEXT NOT NULL,
         prey TEXT, count INTEGER, mass_mg INTEGER, caution TEXT, because TEXT NOT NULL""",
+    "daily_round": "place TEXT",
+    "bag_opened": "prey TEXT NOT NULL, bag TEXT NOT NULL",
+    "place_aside": """
+        place TEXT, watch_kind TEXT NOT NULL, until INTEGER NOT NULL, reason TEXT NOT NULL""",
 }
 
 SPINE_TABLES = ("batch", "withdrawal", "animal", "round")
@@ -195,3 +202,12 @@ def fresh_schema() -> str:
             *(_insert_only(table) for table in guarded),
         )
     )
+
+
+def schema_parts(connection: sqlite3.Connection) -> dict[str, str]:
+    """The SQL of each table, index and trigger of a book, by kind and name."""
+    rows = connection.execute(
+        """SELECT type || ' ' || name, sql FROM sqlite_master
+           WHERE sql IS NOT NULL AND name NOT LIKE 'sqlite!_%' ESCAPE '!'"""
+    )
+    return dict(rows.fetchall())

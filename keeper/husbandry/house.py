@@ -1,0 +1,48 @@
+"""What happens in the room around the animals: rounds of looking, bags of prey, lines put aside."""
+
+from dataclasses import dataclass
+from datetime import date
+from enum import StrEnum
+
+from keeper.husbandry.when import Happened
+
+
+class Cleaning(StrEnum):
+    """How much of a tub was cleaned."""
+
+    SPOT = "spot"
+    WHOLE = "whole"  # stripped, washed and given new substrate: the animal was out of it
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DailyRound:
+    """The keeper looked into the tubs of a rack (``B``) or row (``B3``); None: of the room."""
+
+    happened: Happened
+    place: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class BagOpened:
+    """From then on prey of that grade comes out of that bag, one delivery of it."""
+
+    happened: Happened
+    prey: str
+    bag: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PlaceAside:
+    """A line of the watch about a place, a bag or a keeper, put aside with a reason and an end.
+
+    place: as the line names it, None where it speaks of the whole room.
+    """
+
+    happened: Happened
+    place: str | None
+    watch_kind: str
+    until: date
+    reason: str
+
+
+AboutRoom = DailyRound | BagOpened | PlaceAside
