@@ -13,11 +13,10 @@ from contextlib import closing
 from dataclasses import dataclass
 from pathlib import Path
 
-from keeper.store.database import Book, open_book
+from keeper.store.database import SCHEMA_VERSION, Book, open_book
 from keeper.store.durable import copy_durably, make_private_folder, sha256_of, sync
 from keeper.store.errors import BookError
 from keeper.store.locks import claim
-from keeper.store.schema import CACHES, EVENT_TABLES, READING_TABLES, SPINE_TABLES
 from keeper.store.state import differing, rebuild
 
 KEPT = 10
@@ -165,6 +164,7 @@ def _made(book: Book, folder: Path, why: str) -> Backup:
         _copy_proved(book, part)
         _write_sidecar(path, sha256_of(part))
         sync(part)
+        sync(folder)  # the sidecar has its name before the copy gets its own
         part.rename(path)
         sync(folder)
     except BaseException:
@@ -221,9 +221,11 @@ def _writer(path: Path) -> sqlite3.Connection:
 
 
 def _row_counts(connection: sqlite3.Connection) -> dict[str, int]:
+    """Of every table that is there: an older book has fewer."""
+    tables = connection.execute("SELECT name FROM sqlite_master WHERE type = 'table'").fetchall()
     return {
         table: connection.execute(f"SELECT count(*) FROM {table}").fetchone()[0]
-        for table in (*SPINE_TABLES, *EVENT_TABLES, *READING_TABLES, *CACHES)
+        for (table,) in tables
     }
 
 
@@ -243,9 +245,13 @@ def _flaws(path: Path) -> tuple[str, ...]:
 
 
 def _refuse_flaws(path: Path) -> None:
-    """Make sure of the copy's state rows, then that nothing is wrong with it."""
-    with closing(open_book(path, station="restore").connection) as connection:
-        if differing(connection):
+    """Make sure of the copy's state rows, then that nothing is wrong with it.
+
+    A copy of an older book stays so until it is opened: that makes a backup of it first.
+    """
+    with closing(_writer(path)) as connection:
+        (version,) = connection.execute("PRAGMA user_version").fetchone()
+        if version == SCHEMA_VERSION and differing(connection):
             connection.execute("BEGIN IMMEDIATE")
             rebuild(connection)
             connection.execute("COMMIT")

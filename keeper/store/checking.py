@@ -10,7 +10,7 @@ from typing import Any, get_args, get_type_hints
 from keeper.store.backups import backups_of, prove
 from keeper.store.database import Book
 from keeper.store.rows import TABLES
-from keeper.store.schema import EVENT_TABLES, fresh_schema
+from keeper.store.schema import EVENT_TABLES, fresh_schema, schema_parts
 from keeper.store.standing import WHOLE, reckoned
 from keeper.store.state import differing
 
@@ -78,15 +78,6 @@ def _parts(book: Book) -> Iterator[str]:
     for name in sorted(expected.keys() & found.keys()):
         if expected[name] != found[name]:
             yield f"The {name} is not as this version makes it."
-
-
-def schema_parts(connection: sqlite3.Connection) -> dict[str, str]:
-    """The SQL of each table, index and trigger, by kind and name."""
-    rows = connection.execute(
-        """SELECT type || ' ' || name, sql FROM sqlite_master
-           WHERE sql IS NOT NULL AND name NOT LIKE 'sqlite!_%' ESCAPE '!'"""
-    )
-    return dict(rows.fetchall())
 
 
 def _words(book: Book) -> Iterator[str]:

@@ -15,7 +15,7 @@ from pathlib import Path
 from keeper.store.errors import BookError, NewerBook, NotABook, ReadOnlyBook
 
 APPLICATION_ID = 0x6B656570
-SCHEMA_VERSION = 1
+SCHEMA_VERSION = 2
 _BUSY_MS = 5000
 _CACHE_KIB = 64_000
 """Pages that a board has read are still there when its tubs are walked one by one."""
@@ -63,7 +63,7 @@ def create_book(path: Path, *, station: str, tail: Callable[[], int] = random_ta
         NotABook: something is there already, or the folder is missing.
         BookError: the folder refuses a new file, or the disk is full.
     """
-    from keeper.store.migrations import migrate  # sqlite_utils: see the module's docstring
+    from keeper.store.migrations import make_tables  # sqlite_utils: see the module's docstring
 
     if path.exists():
         raise NotABook(f"{path} is there already; a new book needs a name of its own.")
@@ -74,7 +74,7 @@ def create_book(path: Path, *, station: str, tail: Callable[[], int] = random_ta
         connection = _connect(path, "rw")
         try:
             _make_durable(connection)
-            migrate(connection)
+            make_tables(connection)
         except BaseException:
             connection.close()
             raise
@@ -103,6 +103,7 @@ def open_book(
     Raises:
         NotABook: missing, empty, damaged or another program's file.
         NewerBook: written by a newer keeper; nothing in it was changed.
+        BookError: the world refused; an older book that could not be brought up is unchanged.
     """
     _refuse_what_is_no_book(path)
     writable = not read_only and os.access(path, os.W_OK) and os.access(path.parent, os.W_OK)
@@ -112,6 +113,8 @@ def open_book(
         connection.execute(f"PRAGMA cache_size = -{_CACHE_KIB}")  # this reads the file
         if writable:
             _make_durable(connection)
+        if _version(connection) < SCHEMA_VERSION:
+            connection = _brought_up(Book(path, connection, station, writable, tail))
     except sqlite3.OperationalError as error:
         connection.close()
         raise BookError(f"{path} cannot be opened: {error}. It was not changed.") from error
@@ -145,7 +148,7 @@ def _refuse_foreign(path: Path, connection: sqlite3.Connection, *, known_whole: 
     """Only reads: a file that is refused keeps every byte."""
     try:
         (application,) = connection.execute("PRAGMA application_id").fetchone()
-        (version,) = connection.execute("PRAGMA user_version").fetchone()
+        version = _version(connection)
         health = "ok"
         if not known_whole:
             (health,) = connection.execute("PRAGMA quick_check(1)").fetchone()
@@ -163,6 +166,30 @@ def _refuse_foreign(path: Path, connection: sqlite3.Connection, *, known_whole: 
     if health != "ok":
         raise NotABook(f"{path} is damaged ({health}); it was not changed. Restore a backup.")
     _refuse_cut_short(path, connection)
+
+
+def _version(connection: sqlite3.Connection) -> int:
+    return int(connection.execute("PRAGMA user_version").fetchone()[0])
+
+
+def _brought_up(older: Book) -> sqlite3.Connection:
+    """A connection to *older* as a book of this version, backed up as it was first.
+
+    Where it may only be read a copy in memory is brought up, and the file stays as it is.
+    """
+    from keeper.store.backups import back_up  # they stand on this module
+    from keeper.store.migrations import bring_up
+
+    if older.writable:
+        back_up(older, f"before version {SCHEMA_VERSION}")
+        bring_up(older.connection)
+        return older.connection
+    copy = sqlite3.connect(":memory:", isolation_level=None)
+    older.connection.backup(copy)
+    older.close()
+    bring_up(copy)
+    copy.execute("PRAGMA query_only = ON")
+    return copy
 
 
 def _refuse_cut_short(path: Path, connection: sqlite3.Connection) -> None:

@@ -1,4 +1,4 @@
-"""The schema of a new book as text; run as a program it writes the golden file anew.
+"""The schema of a new book as text; run as a program it writes the golden file of this version.
 
 python3 tests/store/golden.py
 """
@@ -9,7 +9,12 @@ from contextlib import closing
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
-GOLDEN = Path(__file__).with_name("data") / "schema_1.sql"
+DATA = Path(__file__).with_name("data")
+
+
+def golden(version: int) -> Path:
+    """Where the schema of that version of the book is kept."""
+    return DATA / f"schema_{version}.sql"
 
 
 def schema_text(connection: sqlite3.Connection) -> str:
@@ -22,11 +27,12 @@ def schema_text(connection: sqlite3.Connection) -> str:
 
 def main() -> None:
     sys.path.insert(0, str(ROOT))
+    from keeper.store.database import SCHEMA_VERSION
     from keeper.store.schema import fresh_schema
 
     with closing(sqlite3.connect(":memory:")) as connection:
         connection.executescript(fresh_schema())
-        GOLDEN.write_text(schema_text(connection), encoding="utf-8")
+        golden(SCHEMA_VERSION).write_text(schema_text(connection), encoding="utf-8")
 
 
 if __name__ == "__main__":
