@@ -9,7 +9,8 @@ what was there.
 
 import sqlite3
 import struct
-from collections.abc import Iterable, Iterator, Sequence
+import sys
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 
@@ -26,6 +27,8 @@ DAY_SECONDS = 86_400
 _SLOTS = struct.Struct(f"<{SLOTS}h")
 _HOURS = struct.Struct(f"<{3 * HOURS}h")
 _AN_HOUR = SLOTS // HOURS
+_NO_SLOTS = struct.pack("<h", EMPTY) * SLOTS
+_NO_HOURS = struct.pack("<h", EMPTY) * 3 * HOURS
 _UNIX = datetime(1970, 1, 1, tzinfo=UTC)
 _MERGE = """
     INSERT INTO reading_day (probe, day, slots, hours) VALUES (?, ?, ?, ?)
@@ -74,6 +77,27 @@ def merge_days(book: Book, days: Iterable[PackedDay], file: ReadFile | None = No
         connection.executemany(_MERGE, _merged(connection, days))
         if file is not None:
             _keep_file(connection, file)
+
+
+def put_in(book: Book, days: Mapping[tuple[str, int], Mapping[int, int]]) -> None:
+    """Put single readings in, all or none: by probe and day, slot number to hundredths.
+
+    Only the hours that they touch are rolled up again: a room of live probes is put in often.
+
+    Raises:
+        BookError: the book cannot be written.
+    """
+    with writing(book) as connection:
+        rows = [
+            (probe, day, *_with(_day_of(connection, probe, day), values))
+            for (probe, day), values in days.items()
+        ]
+        connection.executemany(_MERGE, rows)
+
+
+def state_of_others(book: Book) -> int:
+    """A number that changes when another connection wrote in the book."""
+    return int(book.connection.execute("PRAGMA data_version").fetchone()[0])
 
 
 def read_file(book: Book, sha256: str) -> ReadFile | None:
@@ -172,6 +196,33 @@ def rolled_up(slots: bytes) -> bytes:
         highs.append(max(read, default=EMPTY))
         means.append(round(sum(read) / len(read)) if read else EMPTY)
     return _HOURS.pack(*lows, *highs, *means)
+
+
+def _day_of(connection: sqlite3.Connection, probe: str, day: int) -> tuple[bytes, bytes]:
+    """Slots and hours of a day; all of them empty where there is none."""
+    row = connection.execute(
+        "SELECT slots, hours FROM reading_day WHERE probe = ? AND day = ?", (probe, day)
+    ).fetchone()
+    return row or (_NO_SLOTS, _NO_HOURS)
+
+
+def _with(before: tuple[bytes, bytes], values: Mapping[int, int]) -> tuple[bytes, bytes]:
+    """Slots and hours with *values* in their slots."""
+    slots, hours = (memoryview(bytearray(part)).cast("h") for part in map(_native, before))
+    for slot, value in values.items():
+        slots[slot] = value
+    for hour in {slot // _AN_HOUR for slot in values}:
+        read = [v for v in slots[hour * _AN_HOUR : (hour + 1) * _AN_HOUR] if v != EMPTY]
+        hours[hour], hours[HOURS + hour] = min(read), max(read)
+        hours[2 * HOURS + hour] = round(sum(read) / len(read))
+    return _native(slots.tobytes()), _native(hours.tobytes())
+
+
+def _native(numbers: bytes) -> bytes:
+    """16-bit numbers from lowest byte first to the machine's own order, or back."""
+    if sys.byteorder == "little":
+        return numbers
+    return struct.pack(f"<{len(numbers) // 2}h", *struct.unpack(f"={len(numbers) // 2}h", numbers))
 
 
 def packed(values: dict[int, int]) -> bytes:

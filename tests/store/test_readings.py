@@ -1,6 +1,8 @@
 """Packed readings: merged slot by slot, the last wins, and no batch is asked."""
 
+from contextlib import closing
 from datetime import UTC, datetime, timedelta
+from pathlib import Path
 
 import pytest
 from hypothesis import given
@@ -10,7 +12,7 @@ from keeper.husbandry.events import ProbePlaced, Zone
 from keeper.husbandry.when import at_instant
 from keeper.store.backups import back_up, prove
 from keeper.store.checking import check
-from keeper.store.database import open_book
+from keeper.store.database import create_book, open_book
 from keeper.store.errors import ReadOnlyBook
 from keeper.store.readings import (
     EMPTY,
@@ -23,11 +25,13 @@ from keeper.store.readings import (
     merged_slots,
     packed,
     placings,
+    put_in,
     read_file,
     rolled_up,
+    state_of_others,
     values_of,
 )
-from tests.store.books import write
+from tests.store.books import quick_folder, write
 
 DAY_ONE = 20_500
 BEGIN = datetime(1970, 1, 1, tzinfo=UTC) + timedelta(days=DAY_ONE)
@@ -157,3 +161,32 @@ def test_where_a_probe_hung_is_told_in_the_order_of_time(book):
 def test_a_probe_without_a_name_cannot_be_placed():
     with pytest.raises(ValueError, match="needs a name"):
         ProbePlaced(happened=at_instant(BEGIN), probe="", zone=Zone.HOT, place="B3")
+
+
+@given(st.lists(SLOTS_OF_A_DAY.filter(bool), min_size=1, max_size=4))
+def test_readings_put_in_one_by_one_lie_as_a_whole_day_would(parts):
+    whole: dict[int, int] = {}
+    with quick_folder() as at, closing(create_book(Path(at) / "a.book", station="s")) as book:
+        for part in parts:
+            put_in(book, {("K1", DAY_ONE): part})
+            whole |= part
+        row = book.connection.execute("SELECT slots, hours FROM reading_day").fetchone()
+
+    assert row == (packed(whole), rolled_up(packed(whole)))
+
+
+def test_readings_of_many_probes_are_put_in_all_or_none(book):
+    with pytest.raises(IndexError):
+        put_in(book, {("K1", DAY_ONE): {0: 2100}, ("K2", DAY_ONE): {288: 2100}})
+
+    assert list(values_of(book, "K1", BEGIN, BEGIN + timedelta(days=1))) == []
+
+
+def test_what_another_connection_writes_is_noticed(book):
+    with closing(open_book(book.path, station="s")) as other:
+        before = state_of_others(book)
+        put_in(book, {("K1", DAY_ONE): {0: 2100}})
+        assert state_of_others(book) == before
+        put_in(other, {("K1", DAY_ONE): {0: 2200}})
+
+    assert state_of_others(book) != before
