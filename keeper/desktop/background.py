@@ -7,6 +7,7 @@ it. The thread is a daemon: a reckoning of minutes must not hold up the closing 
 from __future__ import annotations
 
 from collections.abc import Callable
+from contextvars import copy_context
 from queue import Empty, SimpleQueue
 from threading import Thread
 from typing import Any, Protocol, TypeVar
@@ -56,7 +57,8 @@ class Background(QObject):
         if self._thread is None:
             self._thread = Thread(target=self._work, args=(self._jobs,), daemon=True)
             self._thread.start()
-        self._jobs.put(lambda: _outcome(job, done, failed))
+        here = copy_context()  # the thread writes figures as this one does
+        self._jobs.put(lambda: here.run(_outcome, job, done, failed))
 
     def stop(self, last: Callable[[], object] | None = None) -> None:
         """Drop what has not begun, do *last* in the thread, and wait two seconds for the end.

@@ -10,12 +10,13 @@ from PySide6.QtWidgets import QWidget
 from keeper.actions import undoing
 from keeper.actions.keeping import Keeping, Written
 from keeper.actions.troubles import REFUSALS, said
+from keeper.actions.tub_labels import code_scanned
 from keeper.desktop.look import Look
 from keeper.desktop.main_window import MainWindow
 from keeper.desktop.notices import Notices
 from keeper.desktop.places import PLACE_KEYS, Place
 from keeper.desktop.widgets import foot
-from keeper.reports.figures import day
+from keeper.reports.figures import day, weekday
 
 Maker = Callable[[Look, Keeping, Notices], QWidget]
 
@@ -81,7 +82,7 @@ class House(QObject):
 
     def _show_clock(self) -> None:
         now = self.keeping.now()
-        self.window.strip.show_clock(f"{now:%a} {day(now.date())}", f"{now:%H:%M}")
+        self.window.strip.show_clock(f"{weekday(now)} {day(now.date())}", f"{now:%H:%M}")
 
     def _show_written(self, written: Written) -> None:
         here = self.window.page(self.window.place.name)
@@ -126,5 +127,8 @@ class House(QObject):
         take = getattr(page, "scanned", None)
         if take is None:
             self.window.foot.show_refusal(f"Nothing here takes the scanned code {code}.")
-        else:
-            take(code)
+            return
+        try:
+            take(code_scanned(self.keeping, code))
+        except REFUSALS as refusal:
+            self.window.foot.show_refusal(said(refusal))

@@ -1,8 +1,8 @@
 """Every number, date and span to text, units always shown.
 
 Figures come in grams and degrees Celsius; the ``Writing`` in use says in what unit and with
-what marks they are told. A space before a unit never breaks a line (U+00A0); ``plain`` makes it an ordinary
-one for terminals and files. Minus is U+2212, a range has an en dash.
+what marks they are told. A space before a unit never breaks a line (U+00A0); ``plain`` makes
+it an ordinary one for terminals and files. Minus is U+2212, a range has an en dash.
 """
 
 from collections.abc import Callable, Mapping
@@ -131,6 +131,15 @@ def centile(value: float) -> str:
 def degrees(value_c: float, decimals: int = 1) -> str:
     """Degrees Celsius without their unit, or the same in Fahrenheit."""
     return number(in_use().degrees(value_c), decimals)
+
+
+def tenths(value_c: float) -> str:
+    """As ``degrees``, its tenth written even where it is nought, so that a column lines up.
+
+    >>> tenths(31.0), tenths(-0.54)
+    ('31.0', '−0.5')
+    """
+    return f"{in_use().degrees(value_c):.1f}".replace("-", MINUS).replace(".", in_use().point)
 
 
 def heat_unit() -> str:

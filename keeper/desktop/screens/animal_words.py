@@ -24,8 +24,9 @@ from keeper.reports.figures import (
     centile,
     counted,
     day,
+    degrees,
     grams,
-    number,
+    heat_unit,
     span,
     z_value,
 )
@@ -217,15 +218,17 @@ def _heat(told: DayOfLife) -> Figure:
     heat = told.heat
     if heat is None:
         return Figure(label="hot end, night", value=UNKNOWN)
-    hot = number(heat.hot_c, 1) if heat.hot_c is not None else UNKNOWN
-    night = number(heat.night_c, 1) if heat.night_c is not None else UNKNOWN
+    hot = degrees(heat.hot_c) if heat.hot_c is not None else UNKNOWN
+    night = degrees(heat.night_c) if heat.night_c is not None else UNKNOWN
     cold = told.coldest
     beneath = (
         f"{celsius(cold.hot_c)} on {day(cold.day, on=told.day)}"
         if cold is not None and cold.hot_c is not None and cold.day != told.day
         else ""
     )
-    return Figure(label="hot end, night", value=f"{hot}, {night}{GAP}°C", beneath=beneath)
+    return Figure(
+        label="hot end, night", value=f"{hot}, {night}{GAP}{heat_unit()}", beneath=beneath
+    )
 
 
 def _place(told: DayOfLife) -> Figure:

@@ -10,7 +10,7 @@ from keeper.actions.females import FemaleRow
 from keeper.desktop.widgets.calendar_strip import Marks, Window, months_round
 from keeper.desktop.widgets.gate_row import FemaleFace, GateFace
 from keeper.desktop.widgets.tile import FACES, TileState
-from keeper.reports.figures import centimetres, day, days, grams, number, span
+from keeper.reports.figures import centimetres, day, days, grams, mass_unit, number, span
 from keeper.reports.words import because_text, word_of
 
 if TYPE_CHECKING:
@@ -24,7 +24,7 @@ RECKONING = "reckoning a day"
 def female_face(row: FemaleRow, forecast: WeightForecast | None, on: date) -> FemaleFace:
     """Her row; without a forecast that she wants, it says that one is being reckoned."""
     marks = _marks(row, forecast, on)
-    weight = grams(row.empty_g) if row.empty_g is not None else "? g"
+    weight = grams(row.empty_g) if row.empty_g is not None else f"? {mass_unit()}"
     beside = _beside(row, on)
     gates = tuple(GateFace(name=gate.name, state=OF_GATE[gate.state]) for gate in row.gates)
     said = ", ".join(f"{word_of('gate', g.name)} {FACES[g.state].words}" for g in gates)

@@ -12,7 +12,7 @@ from keeper.desktop.widgets.day_night_band import BandFace, Limit
 from keeper.desktop.widgets.heat_list import CellFace, PlaceFace
 from keeper.desktop.widgets.reading_panel import ReadingFace
 from keeper.husbandry.events import Zone
-from keeper.reports.figures import MINUS, celsius, counted, day, number, span
+from keeper.reports.figures import celsius, counted, day, degrees, number, span, tenths
 from keeper.reports.words import because_text, sentence, word
 
 READINGS = counted("reading", "readings")
@@ -71,8 +71,8 @@ def band_face(line: HeatLine, cell: HeatCell, band: DayBand) -> BandFace:
         heat = line.profile.heat
         low, high = heat.digest_hot_low_c.value, heat.hot_act_c.value
         limits = [
-            Limit(temp_c=low, words=f"digest {number(low, 1)}"),
-            Limit(temp_c=high, words=f"act {number(high, 1)}"),
+            Limit(temp_c=low, words=f"digest {degrees(low)}"),
+            Limit(temp_c=high, words=f"act {degrees(high)}"),
         ]
     known = cell.low_c is not None and cell.high_c is not None
     how = f"{band.days} days before"
@@ -127,7 +127,7 @@ def _cell_face(cell: HeatCell, on: date) -> CellFace:
     zone_words = word(cell.zone).lower() if own else ""
     if cell.temp_c is None or cell.at is None:
         return CellFace(standing=cell.standing, words="", zone_words=zone_words)
-    words = f"{cell.letter} {cell.temp_c:.1f}".strip().replace("-", MINUS)
+    words = f"{cell.letter} {tenths(cell.temp_c)}".strip()
     return CellFace(
         standing=cell.standing, words=words, when=_when(cell.at, on), zone_words=zone_words
     )

@@ -15,7 +15,7 @@ from keeper.desktop.widgets.rack_paint import FrontRack, FrontRow, FrontTub
 from keeper.desktop.widgets.tub_lines import TubWords
 from keeper.husbandry.animal import Sex
 from keeper.husbandry.now import AnimalNow
-from keeper.reports.figures import age, celsius, day
+from keeper.reports.figures import age, celsius, day, degrees
 from keeper.reports.words import because_text, word
 
 _MANY = {
@@ -137,7 +137,7 @@ def cause_words(cause: PlaceCause, heat: PlaceHeat | None) -> str:
     told = because_text(why for why in cause.because if why.why not in left_out)
     if out is None:
         return told
-    wanted = f"{out.low_c:g}–{celsius(out.high_c)}"
+    wanted = f"{degrees(out.low_c)}–{celsius(out.high_c)}"
     return f"hot end {celsius(out.temp_c)} on {day(out.on, on=out.on)}, wanted {wanted}. {told}"
 
 

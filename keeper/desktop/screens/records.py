@@ -28,7 +28,7 @@ from keeper.desktop.type import Use
 from keeper.desktop.widgets.asking_line import AskingLine
 from keeper.desktop.widgets.record_table import RecordTable
 from keeper.desktop.widgets.words_line import HeadLine, Words
-from keeper.reports.figures import counted, day
+from keeper.reports.figures import counted, night
 
 KEYS = (
     "T take the chosen line back    R write it again    I take in files    N feed nights"
@@ -133,7 +133,7 @@ class RecordsScreen(QWidget):
         coming = [n for n in feed_nights_around(self._keeping, today) if n >= today]
         if not coming:
             return "every night is a feed night"
-        return "feed nights " + ", ".join(f"{n:%a} {day(n)}" for n in coming[:_SHOWN_NIGHTS])
+        return "feed nights " + ", ".join(night(n) for n in coming[:_SHOWN_NIGHTS])
 
     def _take_back(self) -> None:
         """Asks once more with the same key, since later entries may lean on it."""

@@ -14,7 +14,16 @@ from keeper.desktop.widgets.watch_detail import DetailFace, TriedFace, TubFace
 from keeper.husbandry.animal import Sex
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.reasons import Reason
-from keeper.reports.figures import GAP, celsius, counted, day, days, number, span
+from keeper.reports.figures import (
+    GAP,
+    celsius,
+    counted,
+    day,
+    days,
+    degrees,
+    heat_unit,
+    span,
+)
 from keeper.reports.words import sentence, word_of
 
 S = TileState
@@ -260,7 +269,7 @@ def _heat(item: WatchItem, on: date) -> HeatDots | None:
     if heat is None:
         return None
     return HeatDots(
-        words=f"hot end of {heat.place}, °C, since {day(heat.first, on=on)}",
+        words=f"hot end of {heat.place}, {heat_unit()}, since {day(heat.first, on=on)}",
         first=heat.first,
         last=heat.last,
         readings=heat.readings,
@@ -279,7 +288,7 @@ def _against(why: Reason, item: WatchItem) -> str:
     heat = item.row.heat if item.row else None
     if heat is None:
         return str(why.figures.get("reading", ""))
-    wanted = span(number(heat.low_c, 1), number(heat.high_c, 1))
+    wanted = span(degrees(heat.low_c), degrees(heat.high_c))
     return f"{celsius(heat.readings[-1][1])} against {wanted}"
 
 

@@ -13,6 +13,7 @@ from keeper.actions.weighing import Asks, WeighIn
 from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
 from keeper.desktop.screens.round_asking import Marks
+from keeper.desktop.screens.weigh_in_faces import grams_typed
 from keeper.desktop.screens.weigh_in_view import WeighView
 from keeper.husbandry.place import place_of
 
@@ -152,7 +153,7 @@ class WeighInScreen(QWidget):
             return
         bag_g = walk.take_off_bag(self._typed)
         self._typed, self._asks = "", None
-        told = f"{bag_g:g}\u00a0g are taken off each weight; 0 and + end that."
+        told = f"{grams_typed(bag_g)} are taken off each weight; 0 and + end that."
         self._notices.noted.emit(told if bag_g else "No bag is taken off any more.")
 
     def _step(self, walk: WeighIn, by: int) -> None:

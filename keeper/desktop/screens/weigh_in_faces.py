@@ -18,8 +18,20 @@ from keeper.husbandry.animal import Sex
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import place_of
 from keeper.husbandry.reasons import Reason
-from keeper.reports.figures import GAP, age, day, days, grams, number, percent, span
+from keeper.reports.figures import (
+    GAP,
+    age,
+    day,
+    days,
+    grams,
+    mass_unit,
+    number,
+    percent,
+    span,
+    typed_grams,
+)
 from keeper.reports.words import because_text, word
+from keeper.reports.writing import in_use
 
 HER = {Sex.FEMALE: "her", Sex.MALE: "him", Sex.UNKNOWN: "it"}
 HERS = {Sex.FEMALE: "Her", Sex.MALE: "His", Sex.UNKNOWN: "Its"}
@@ -68,7 +80,7 @@ def words_of(walk: WeighIn, scale: OnScale, typed: str, asks: Asks | None, kind:
         place=_place(row),
         name=row.name or row.code,
         who=_who(walk, row, kind),
-        typed=f"{typed}{GAP}g" if typed else "",
+        typed=f"{typed}{GAP}{mass_unit()}" if typed else "",
         state=_state(walk, typed, asks),
         expected=f"expected {expected} for {HER[row.sex]}" if expected else "nothing expected yet",
         outside=_outside(scale, asks),
@@ -117,9 +129,9 @@ def hint_of(walk: WeighIn, asks: Asks | None) -> str:
     """What Enter does now."""
     if asks is None:
         return "Enter writes what was typed. A weight outside the range is asked for again."
-    twice = f"{asks.typed_g:g} Enter a second time writes {grams_typed(asks.typed_g)}"
+    twice = f"{typed_grams(asks.typed_g)} Enter a second time writes {grams_typed(asks.typed_g)}"
     guess = asks.verdict.guess_g
-    first = f"{guess:g} Enter writes {grams_typed(guess)}.   " if guess else ""
+    first = f"{typed_grams(guess)} Enter writes {grams_typed(guess)}.   " if guess else ""
     return f"{first}{twice}, marked typed twice.   Nothing is changed for you."
 
 
@@ -148,7 +160,7 @@ def grams_typed(value: float) -> str:
     >>> grams_typed(41.25).replace(GAP, " "), grams_typed(1240.0).replace(GAP, " ")
     ('41.25 g', '1,240 g')
     """
-    return f"{number(value, 3)}{GAP}g"
+    return f"{number(in_use().mass(value), 3)}{GAP}{mass_unit()}"
 
 
 def _front(walk: WeighIn, num: int, index: int, passed: frozenset[int], *, asks: bool) -> TubFront:
@@ -225,7 +237,7 @@ def _question(asks: Asks | None) -> str:
     if asks is None:
         return ""
     guess = asks.verdict.guess_g
-    return f"Did you mean {guess:,g}?" if guess else "Is that right?"
+    return f"Did you mean {number(in_use().mass(guess), 3)}?" if guess else "Is that right?"
 
 
 def _gauge(scale: OnScale, asks: Asks | None, expected: str) -> GaugeMarks:

@@ -16,7 +16,7 @@ from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
 from keeper.desktop.widgets.lettering import CENTRE, LEFT, RIGHT, advance, cap_height, set_line
-from keeper.reports.figures import celsius, day, number, span
+from keeper.reports.figures import celsius, day, degrees, span
 
 _GAP_HOURS = 1.0
 _STEP_HOURS = 24 / STEPS
@@ -118,7 +118,7 @@ class DayNightBand(Drawn):
             painter.setPen(QPen(look.colour("hair"), 1.0))
             painter.drawLine(QLineF(self._plot.left(), y, self._plot.right(), y))
             place = QPointF(self._plot.left() - look.u(1.5), y + cap_height(plain) / 2)
-            set_line(painter, place, number(temp_c), plain, look.colour("ink2"), align=RIGHT)
+            set_line(painter, place, degrees(temp_c, 0), plain, look.colour("ink2"), align=RIGHT)
         painter.setPen(QPen(look.colour("line"), 1.1))
         bottom = self._plot.bottom()
         painter.drawLine(QLineF(self._plot.left(), bottom, self._plot.right(), bottom))
@@ -175,7 +175,7 @@ class DayNightBand(Drawn):
         if band.today:
             last = band.today[-1]
             strong = look.font(Use.TABLE_STRONG)
-            words = f"today {number(last.temp_c, 1)}"
+            words = f"today {degrees(last.temp_c)}"
             x = self._x(last.hour) + look.u(1.6)
             align = LEFT
             if x + advance(strong, words) > self._plot.right():

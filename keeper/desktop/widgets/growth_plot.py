@@ -14,7 +14,7 @@ from keeper.desktop.type import Use
 from keeper.desktop.widgets.lettering import RIGHT, cap_height
 from keeper.desktop.widgets.life_canvas import LABEL_LEFT_UNITS, Canvas
 from keeper.husbandry.animal import Sex
-from keeper.reports.figures import number
+from keeper.reports.figures import mass, mass_unit
 
 _FINER = tuple(tuple(1 + n / part for n in range(9 * part)) for part in (2, 5, 10))
 _STEPS = ((1, 2, 5), (1, 1.5, 2, 3, 4, 5, 6, 8), *_FINER)
@@ -69,11 +69,11 @@ def paint_weight_grid(canvas: Canvas, scale: WeightScale) -> None:
         before = y
         canvas.line("hair", 1.0, plot.left(), y, plot.right(), y)
         canvas.line("line", 1.1, plot.left() - look.u(1.2), y, plot.left(), y)
-        canvas.words(plot.left() - look.u(2, 1.7), y + half, number(grams, 1), align=RIGHT)
+        canvas.words(plot.left() - look.u(2, 1.7), y + half, mass(grams), align=RIGHT)
     canvas.line("line", 1.1, plot.left(), plot.top(), plot.left(), plot.bottom())
     canvas.line("line", 1.3, plot.left(), plot.bottom(), plot.right(), plot.bottom())
     canvas.words(left, base, "weight", use=Use.TABLE_STRONG, ink="ink")
-    for n, words in enumerate(("g, ratio", "scale"), start=1):
+    for n, words in enumerate((f"{mass_unit()}, ratio", "scale"), start=1):
         canvas.words(left, base + n * look.u(4.4, 3.9), words, ink="ink3")
 
 

@@ -14,7 +14,7 @@ from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.lettering import RIGHT, advance, cap_height, set_line
 from keeper.desktop.widgets.life_axis import TimeAxis
-from keeper.reports.figures import celsius, day, number, span
+from keeper.reports.figures import celsius, day, degrees, span
 
 Height = Callable[[float], float]
 
@@ -87,7 +87,7 @@ def _paint_scale(
         painter.setPen(QPen(look.colour("hair"), 1.0))
         painter.drawLine(QLineF(plot.left(), y(temp_c), plot.right(), y(temp_c)))
         place = QPointF(plot.left() - look.u(1.2), y(temp_c) + cap_height(plain) / 2)
-        set_line(painter, place, number(temp_c), plain, look.colour("ink2"), align=RIGHT)
+        set_line(painter, place, degrees(temp_c, 0), plain, look.colour("ink2"), align=RIGHT)
 
 
 def _paint_days(painter: QPainter, plot: QRectF, axis: TimeAxis, look: Look) -> None:

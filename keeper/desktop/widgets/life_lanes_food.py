@@ -16,14 +16,14 @@ from keeper.desktop.widgets.lettering import RIGHT, cap_height
 from keeper.desktop.widgets.life_canvas import Canvas, Free
 from keeper.desktop.widgets.patterns import FINE, Pattern, paint_pattern
 from keeper.husbandry.events import Offer, Result
-from keeper.reports.figures import GAP, number
+from keeper.reports.figures import GAP, mass, mass_unit
 from keeper.reports.words import word
 
 
 def paint_meals(canvas: Canvas) -> None:
     """One stroke a meal, as high as its grams; the next one hollow."""
     lane, look = canvas.layout.meals, canvas.look
-    canvas.lane(lane, "meals", "g", top=True)
+    canvas.lane(lane, "meals", mass_unit(), top=True)
     meals = [
         offer
         for offer in canvas.page.life.offers
@@ -71,7 +71,7 @@ def _paint_grams(canvas: Canvas, lane: QRectF, scale: float, most: float) -> Non
         y = lane.bottom() - n * step * scale
         tick = canvas.look.u(1.2)
         canvas.line("line", 1.1, lane.left() - tick, y, lane.left(), y)
-        canvas.words(lane.left() - 1.7 * tick, y + half, number(n * step, 1), align=RIGHT)
+        canvas.words(lane.left() - 1.7 * tick, y + half, mass(n * step), align=RIGHT)
 
 
 def _paint_meal(canvas: Canvas, lane: QRectF, meal: Offer, wide: float, scale: float) -> None:

@@ -17,7 +17,7 @@ from keeper.desktop.widgets.lettering import CENTRE, RIGHT, cap_height
 from keeper.desktop.widgets.life_canvas import Canvas
 from keeper.desktop.widgets.patterns import rising_lines
 from keeper.husbandry.animal import IN_THE_ROOM
-from keeper.reports.figures import number
+from keeper.reports.figures import degrees, heat_unit
 from keeper.reports.words import word
 
 Of = Callable[[HeatDay], float | None]
@@ -40,7 +40,7 @@ class HeatScale:
 def paint_heat(canvas: Canvas) -> None:
     """Hot end above, night low below, what is wanted behind; a cold dip with its figure."""
     lane, look = canvas.layout.heat, canvas.look
-    canvas.lane(lane, "heat", "°C", top=True)
+    canvas.lane(lane, "heat", heat_unit(), top=True)
     days = [heat for heat in canvas.page.beside.heat if canvas.axis.shows(heat.day)]
     if not days:
         words = "not read"
@@ -115,10 +115,10 @@ def _paint_degrees(canvas: Canvas, lane: QRectF, scale: HeatScale) -> None:
     half, tick = cap_height(canvas.look.font(Use.TABLE)) / 2, canvas.look.u(1.2)
     step = 5 if scale.high_c - scale.low_c < 12 else 10
     first = math.ceil(scale.low_c / step) * step
-    for degrees in range(first, math.floor(scale.high_c) + 1, step):
-        y = scale.y(degrees)
+    for level in range(first, math.floor(scale.high_c) + 1, step):
+        y = scale.y(level)
         canvas.line("line", 1.1, lane.left() - tick, y, lane.left(), y)
-        canvas.words(lane.left() - 1.7 * tick, y + half, number(degrees), align=RIGHT)
+        canvas.words(lane.left() - 1.7 * tick, y + half, degrees(level, 0), align=RIGHT)
 
 
 def _thinned(canvas: Canvas, days: Sequence[HeatDay]) -> Iterator[HeatDay]:
@@ -180,7 +180,7 @@ def _paint_dip(canvas: Canvas, lane: QRectF, days: Sequence[HeatDay], scale: Hea
     low, on = min(cold, default=(limit_c, canvas.page.today))
     if low >= limit_c:
         return
-    words = number(low, 1)
+    words = degrees(low)
     half, wide = 0.5 * canvas.wide(words, Use.BODY_STRONG), canvas.look.u(2)
     x = canvas.axis.x(on)
     left = x - half - wide if x - 2 * half - wide > lane.left() else x + half + wide
@@ -191,7 +191,7 @@ def _paint_dip(canvas: Canvas, lane: QRectF, days: Sequence[HeatDay], scale: Hea
 def _paint_heat_names(canvas: Canvas, lane: QRectF) -> None:
     """Which line is which, where it ends."""
     look, wanted = canvas.look, canvas.page.profile.heat
-    low, high = number(wanted.hot_low_c.value, 1), number(wanted.hot_high_c.value, 1)
+    low, high = degrees(wanted.hot_low_c.value), degrees(wanted.hot_high_c.value)
     names = (f"hot end, wanted {low}–{high}", "night low")
     left = canvas.today_x + look.u(2.5, 2)
     step = 0.42 * lane.height()

@@ -12,6 +12,7 @@ from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
 from keeper.desktop.widgets.lettering import RIGHT, advance, set_line, wrapped
+from keeper.reports.figures import heat_unit
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -35,7 +36,7 @@ class ReadingPanel(Drawn):
 
     def show_reading(self, face: ReadingFace) -> None:
         self._face = face
-        typed = f"{face.typed} °C, not written" if face.typed else face.last
+        typed = f"{face.typed} {heat_unit()}, not written" if face.typed else face.last
         self.tell(" ".join(filter(None, (face.place, face.zone, typed, face.asked, face.reason))))
 
     def natural_size(self) -> tuple[float, float]:
@@ -55,7 +56,7 @@ class ReadingPanel(Drawn):
         big, mid = look.font(Use.NAME), look.font(Use.PAGE_HEAD)
         left, right = frame.left() + look.u(4, 3), frame.right() - look.u(4, 3)
         base = frame.top() + look.u(19, 15)
-        figure = f"{face.typed or '–'} °C"
+        figure = f"{face.typed or '–'} {heat_unit()}"
         wide = advance(big, figure)
         set_line(painter, QPointF(right, base), figure, big, look.colour("ink"), align=RIGHT)
         room = right - wide - left - look.u(3)
