@@ -73,7 +73,8 @@ class Writing:
         return round((typed - FAHRENHEIT_AT_0_C) / FAHRENHEIT_A_KELVIN, 2)
 
 
-_IN_USE: ContextVar[Writing] = ContextVar("writing", default=Writing())
+_PLAIN = Writing()
+_IN_USE: ContextVar[Writing] = ContextVar("writing", default=_PLAIN)
 
 
 def in_use() -> Writing:
