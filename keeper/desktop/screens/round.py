@@ -17,7 +17,7 @@ from keeper.desktop.notices import Notices
 from keeper.desktop.screens.all_but_typing import CODE
 from keeper.desktop.screens.round_asking import Closing
 from keeper.desktop.screens.round_deeds import Asking, Deed, Refused, Step, Verb
-from keeper.desktop.screens.round_doing import do, line_of
+from keeper.desktop.screens.round_doing import line_of
 from keeper.desktop.screens.round_over import RoundOver
 from keeper.desktop.screens.round_pages import walk_face
 from keeper.desktop.screens.round_paper import (
@@ -140,7 +140,7 @@ class RoundScreen(QWidget):
                     self._asking = step
                     self._telling.asked(step.because)
                 else:
-                    self._telling.written(do(self._keeping, here, step))
+                    self._telling.written(self._stand.do(step))
         except REFUSALS as error:
             self._telling.refused(said(error))
 

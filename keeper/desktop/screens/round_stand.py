@@ -8,15 +8,19 @@ from keeper.actions import rounds
 from keeper.actions.due_board import due_rows
 from keeper.actions.keeping import Keeping, Written
 from keeper.actions.past_nights import PastNight, missing_nights
+from keeper.actions.round_place import forget_place, keep_place, taken_up
 from keeper.actions.rounds import Walk, night_of, sweep_covers
 from keeper.actions.tubs import Tub, read_tubs
 from keeper.desktop.screens.round_deeds import Deed, Step, Verb
-from keeper.desktop.screens.round_doing import begin_check
+from keeper.desktop.screens.round_doing import begin_check, do
 from keeper.desktop.screens.round_faces import sweep_places
 from keeper.desktop.screens.round_input import Ground, check_key, end_key, offer_key, quiet_key
 from keeper.desktop.screens.round_pages import Standing, standing
 from keeper.desktop.screens.round_quiet import left_in, night_words, quiet_counts
 from keeper.desktop.widgets.night_counts import NightCounts
+
+_MOVES = frozenset({Verb.GO_TO, Verb.STEP_BACK, Verb.TAKE_BACK, Verb.CHECK})
+"""What moves the keeper without an entry that tells where the walk goes on."""
 
 
 class RoundStand:
@@ -70,11 +74,25 @@ class RoundStand:
         self.here = self._as_written(before) if self.is_past else None
         self.forget_counts()
 
+    def do(self, deed: Deed) -> Written | None:
+        """Do *deed* in the walk; where the keeper then stands outlives a power cut.
+
+        Raises:
+            LookupError, ValueError, BookError: it cannot be done; one sentence, nothing written.
+        """
+        if self.here is None:
+            return None
+        written = do(self._keeping, self.here, deed)
+        if deed.verb in _MOVES and not self.here.again:
+            keep_place(self._keeping, self.here.walk, self.here.looked)
+        return written
+
     def close(self) -> Written | None:
         """Close the round."""
         if self.here is None:
             return None
         written = self.here.walk.close()
+        forget_place(self._keeping)
         self.here = None
         return written
 
@@ -115,12 +133,12 @@ class RoundStand:
         )
 
     def _as_written(self, before: Standing | None) -> Standing | None:
-        walk = rounds.open_night(self._keeping)
-        if before is not None and (before.again or (walk and walk.round == before.walk.round)):
+        found = taken_up(self._keeping)
+        if before is not None and (before.again or (found and found[0].round == before.walk.round)):
             walk = rounds.read_again(before.walk, self._keeping)
             kept = standing(walk, again=before.again)
             return replace(kept, looked=before.looked, last_prey=before.last_prey)
-        return standing(walk) if walk else None
+        return replace(standing(found[0]), looked=found[1]) if found else None
 
 
 def _past_as_written(here: Standing, keeping: Keeping) -> Standing:

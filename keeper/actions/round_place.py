@@ -1,0 +1,113 @@
+"""Where the keeper stands in an open round, kept beside the book for a power cut.
+
+The book holds what was written; a jump, a step back or the beginning of the check pass writes
+nothing in it. They are kept in a small file of this machine's own, so that a key that writes
+a result has nothing more to do.
+"""
+
+import json
+import os
+from collections.abc import Sequence
+from dataclasses import asdict, dataclass
+from pathlib import Path
+
+from keeper.actions.keeping import Keeping
+from keeper.actions.rounds import Walk, open_night
+from keeper.actions.tubs import Tub, last_written
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RoundPlace:
+    """line: where the keeper stood, None at the end of a pass, as long as nothing is written.
+
+    since: the newest entry of the round when it was kept. looked: tubs that the check pass
+    had to look at when it began.
+    """
+
+    round: int
+    checking: bool
+    line: int | None
+    since: int
+    looked: int = 0
+
+
+def keep_place(keeping: Keeping, walk: Walk, looked: int) -> None:
+    """Keep where *walk* stands; a window that only reads keeps nothing.
+
+    On a disk that takes no such file the round itself goes on.
+    """
+    if not keeping.book.writable:
+        return
+    place = RoundPlace(
+        round=walk.round,
+        checking=walk.checking,
+        line=walk.cursor,
+        since=_newest(walk.tubs),
+        looked=looked,
+    )
+    try:
+        _write(_file_of(keeping), json.dumps(asdict(place)))
+    except OSError:
+        return
+
+
+def forget_place(keeping: Keeping) -> None:
+    """The round is over; nothing is left beside the book."""
+    try:
+        _file_of(keeping).unlink(missing_ok=True)
+    except OSError:
+        return
+
+
+def taken_up(keeping: Keeping) -> tuple[Walk, int] | None:
+    """The open round at the tub where the keeper stood, and how many its check pass looks at."""
+    walk = open_night(keeping)
+    if walk is None:
+        return None
+    place = _read(_file_of(keeping))
+    if place is None or place.round != walk.round:
+        return walk, 0
+    if place.checking:
+        walk.begin_check()
+        walk.cursor = _next_waiting(walk, last_written(walk.tubs))
+    if place.since == _newest(walk.tubs) and (place.line is None or _is_line(place.line, walk)):
+        walk.cursor = place.line
+    return walk, place.looked
+
+
+def _is_line(line: int, walk: Walk) -> bool:
+    return 1 <= line <= len(walk.tubs)
+
+
+def _next_waiting(walk: Walk, after: int) -> int | None:
+    onward = (*walk.tubs[after:], *walk.tubs[:after])
+    return next((tub.line for tub in onward if walk.waits(tub)), None)
+
+
+def _newest(tubs: Sequence[Tub]) -> int:
+    return max((tub.offer.key.batch for tub in tubs if tub.offer), default=0)
+
+
+def _file_of(keeping: Keeping) -> Path:
+    book = keeping.book.path
+    return book.with_name(f"{book.name}.round")
+
+
+def _write(path: Path, text: str) -> None:
+    """The old file or the new one is there, never half of it."""
+    fresh = path.with_name(f".{path.name}.part")
+    with fresh.open("w", encoding="utf-8") as file:
+        file.write(text)
+        file.flush()
+        os.fsync(file.fileno())
+    fresh.replace(path)
+
+
+def _read(path: Path) -> RoundPlace | None:
+    """None where there is no such file, or one that this program did not write."""
+    try:
+        place = RoundPlace(**json.loads(path.read_text(encoding="utf-8")))
+    except (OSError, ValueError, TypeError):
+        return None
+    numbers = (place.round, place.since, place.looked, place.line or 0)
+    return place if all(isinstance(number, int) for number in numbers) else None
