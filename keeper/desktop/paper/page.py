@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from enum import Enum
 from math import floor
@@ -33,6 +34,7 @@ GREY = QColor(214, 214, 214)
 RULE = QColor(120, 120, 120)
 
 _MM_AN_INCH = 25.4
+_PX_AN_INCH = 96.0
 _LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 
 
@@ -112,6 +114,23 @@ class Page:
         self._painter.setPen(QPen(INK, thick * self._dots))
         self._painter.drawRect(self._rect(box))
 
+    def solid(self, box: Box) -> None:
+        """Black, for the modules of a picture code."""
+        self._painter.fillRect(self._rect(box), INK)
+
+    @contextmanager
+    def picture(self, box: Box) -> Iterator[tuple[QPainter, QSizeF]]:
+        """A painter for *box* and its size, both in px at 96 dpi: what the window draws with."""
+        scale = self._dots * _MM_AN_INCH / _PX_AN_INCH
+        painter = self._painter
+        painter.save()
+        painter.translate(self._rect(box).topLeft())
+        painter.scale(scale, scale)
+        try:
+            yield painter, QSizeF(box.width, box.height) * (_PX_AN_INCH / _MM_AN_INCH)
+        finally:
+            painter.restore()
+
     def rule(self, box: Box, *, thick: float = 0.15) -> None:
         """A line along the foot of *box*."""
         self._painter.setPen(QPen(INK if thick > 0.3 else RULE, thick * self._dots))
@@ -168,8 +187,15 @@ def print_to(device: QPagedPaintDevice, drawings: list[Drawing]) -> None:
         painter.end()
 
 
-def write_pdf(path: Path, title: str, drawings: list[Drawing], paper: Paper = Paper.A4) -> None:
-    """Write *drawings* as a PDF at *path*, whole or not at all.
+def write_pdf(
+    path: Path,
+    title: str,
+    drawings: list[Drawing],
+    paper: Paper = Paper.A4,
+    *,
+    across: bool = False,
+) -> None:
+    """Write *drawings* as a PDF at *path*, whole or not at all. across: the long side level.
 
     Raises:
         OSError: it cannot be written there; what stood there is unharmed.
@@ -184,10 +210,7 @@ def write_pdf(path: Path, title: str, drawings: list[Drawing], paper: Paper = Pa
     writer.setTitle(title)
     writer.setCreator("keeper")
     writer.setColorModel(QPdfWriter.ColorModel.Grayscale)
-    size = QPageSize(paper.value)
-    layout = QPageLayout(size, QPageLayout.Orientation.Portrait, QMarginsF(0, 0, 0, 0))
-    layout.setMode(QPageLayout.Mode.FullPageMode)
-    writer.setPageLayout(layout)
+    writer.setPageLayout(page_layout(paper, across=across))
     try:
         print_to(writer, drawings)
         del writer
@@ -195,3 +218,11 @@ def write_pdf(path: Path, title: str, drawings: list[Drawing], paper: Paper = Pa
     except OSError as error:
         unfinished.unlink(missing_ok=True)
         raise OSError(f"{path} was not written: {error}") from error
+
+
+def page_layout(paper: Paper, *, across: bool = False) -> QPageLayout:
+    """The whole sheet of *paper*; our own margins lie inside."""
+    turned = QPageLayout.Orientation.Landscape if across else QPageLayout.Orientation.Portrait
+    layout = QPageLayout(QPageSize(paper.value), turned, QMarginsF(0, 0, 0, 0))
+    layout.setMode(QPageLayout.Mode.FullPageMode)
+    return layout

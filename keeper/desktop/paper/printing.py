@@ -1,7 +1,8 @@
-"""Print what a night needs: the round sheet and the thaw list, as a PDF or on a printer."""
+"""Print as a PDF or on a printer: what a night needs, and any other sheets beside the book."""
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
 
@@ -10,9 +11,37 @@ from PySide6.QtGui import QPagedPaintDevice
 from keeper.actions.keeping import Keeping
 from keeper.actions.rounds import Walk
 from keeper.actions.sheets import round_sheet_of, thaw_list_of
-from keeper.desktop.paper.page import Paper, print_to, write_pdf
+from keeper.desktop.paper.page import Drawing, Paper, print_to, write_pdf
 from keeper.desktop.paper.round_sheet import round_sheet_pages
 from keeper.desktop.paper.thaw_list import thaw_list_pages
+from keeper.reports.figures import moment, plain
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Sheets:
+    """Pages ready to be drawn. stem: what tells their file from others beside the book."""
+
+    title: str
+    stem: str
+    pages: list[Drawing]
+    across: bool = False
+
+
+def printed_words(keeping: Keeping) -> str:
+    """When a sheet was printed, for its foot."""
+    return plain(moment(keeping.now()))
+
+
+def print_beside(keeping: Keeping, sheets: Sheets, paper: Paper = Paper.A4) -> Path:
+    """Write *sheets* as a PDF beside the book; returns where. Raises OSError.
+
+    Nothing of a name leads out of the folder: only letters, digits and ``-`` of the stem stay.
+    """
+    book = keeping.book.path
+    stem = "".join(c if c.isalnum() or c == "-" else "-" for c in sheets.stem)
+    path = book.with_name(f"{book.name}.{stem}.pdf")
+    write_pdf(path, sheets.title, sheets.pages, paper, across=sheets.across)
+    return path
 
 
 def print_round_sheet(

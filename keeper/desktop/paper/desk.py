@@ -1,0 +1,79 @@
+"""Where a place's papers are made: a PDF beside the book, then on a printer if that is asked."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtGui import QPagedPaintDevice
+from PySide6.QtWidgets import QWidget
+
+from keeper.actions.keeping import Keeping
+from keeper.actions.troubles import REFUSALS, said
+from keeper.desktop.notices import Notices
+from keeper.desktop.paper.page import Paper, page_layout, print_to
+from keeper.desktop.paper.printing import Sheets, print_beside
+from keeper.reports.figures import counted
+
+TO_PRINTER = "Ctrl+Shift+P puts it on paper."
+NO_PRINTER = "No printer is set up on this machine; the PDF is beside the book."
+NOTHING_YET = "No paper was made here yet; choose one first, then the printer."
+
+_pages = counted("page", "pages")
+
+PrinterOf = Callable[[QWidget, Sheets], QPagedPaintDevice | None]
+
+
+class PaperDesk:
+    """One a place. It keeps the sheets made last, which the printer is given."""
+
+    def __init__(
+        self, keeping: Keeping, notices: Notices, page: QWidget, printer: PrinterOf | None = None
+    ) -> None:
+        self._keeping, self._notices, self._page = keeping, notices, page
+        self._printer = printer or chosen_printer
+        self._last: Sheets | None = None
+
+    def make(self, sheets_of: Callable[[], Sheets]) -> None:
+        """Write a PDF beside the book and say where, or why it cannot be done."""
+        try:
+            sheets = sheets_of()
+            path = print_beside(self._keeping, sheets)
+        except (*REFUSALS, OSError) as refusal:
+            self._notices.refused.emit(said(refusal))
+            return
+        self._last = sheets
+        told = f"{sheets.title}, {_pages(len(sheets.pages))}: {path}. {TO_PRINTER}"
+        self._notices.noted.emit(told)
+
+    def to_printer(self) -> None:
+        """Draw what was made last on a printer that the keeper chooses."""
+        if self._last is None:
+            self._notices.refused.emit(NOTHING_YET)
+            return
+        try:
+            device = self._printer(self._page, self._last)
+            if device is None:
+                return
+            print_to(device, self._last.pages)
+        except (*REFUSALS, OSError) as refusal:
+            self._notices.refused.emit(said(refusal))
+            return
+        self._notices.noted.emit(f"{self._last.title}, {_pages(len(self._last.pages))}: printed.")
+
+
+def chosen_printer(page: QWidget, sheets: Sheets) -> QPagedPaintDevice | None:
+    """The printer that the keeper chose; None where the choice was left.
+
+    Raises:
+        OSError: the machine has none.
+    """
+    from PySide6.QtPrintSupport import QPrintDialog, QPrinter, QPrinterInfo  # only when asked
+
+    if not QPrinterInfo.availablePrinterNames():
+        raise OSError(NO_PRINTER)
+    printer = QPrinter(QPrinter.PrinterMode.HighResolution)
+    printer.setDocName(sheets.title)
+    printer.setPageLayout(page_layout(Paper.A4, across=sheets.across))
+    printer.setFullPage(True)
+    dialog = QPrintDialog(printer, page)
+    return printer if dialog.exec() else None
