@@ -15,6 +15,7 @@ from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
 from keeper.desktop.screens.all_but_typing import CODE
+from keeper.desktop.screens.quiet_view import QuietView
 from keeper.desktop.screens.round_asking import Closing
 from keeper.desktop.screens.round_deeds import Asking, Deed, Refused, Step, Verb
 from keeper.desktop.screens.round_doing import line_of
@@ -26,7 +27,7 @@ from keeper.desktop.screens.round_paper import (
     thaw_list_beside,
 )
 from keeper.desktop.screens.round_past import Why, asked_first
-from keeper.desktop.screens.round_quiet import QuietView, night_words
+from keeper.desktop.screens.round_quiet import night_words
 from keeper.desktop.screens.round_stand import RoundStand
 from keeper.desktop.screens.round_telling import RoundTelling
 from keeper.desktop.screens.round_view import WalkView

@@ -6,18 +6,10 @@ from collections import Counter
 from collections.abc import Mapping, Sequence
 from datetime import date
 
-from PySide6.QtCore import QRectF
-from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QVBoxLayout, QWidget
-
 from keeper.actions.due_board import DueRow
 from keeper.actions.rounds import Walk
 from keeper.actions.tubs import Tub, tub_name
-from keeper.desktop.look import Look
-from keeper.desktop.screens.round_view import meanings
-from keeper.desktop.widgets.night_counts import CountRow, CountsTable, NightCounts
-from keeper.desktop.widgets.pad import PadLegend
-from keeper.desktop.widgets.words_line import HeadLine
+from keeper.desktop.widgets.night_counts import CountRow, NightCounts
 from keeper.husbandry.events import Result
 from keeper.husbandry.place import place_of
 from keeper.reports.figures import counted, day
@@ -80,49 +72,6 @@ def last_words(last: Walk) -> tuple[str, ...]:
         said.append(f"{told} {_tubs(len(waiting))} left in, result open: {_named(waiting)}.")
         said.append("5 goes through the tubs left in and says gone or still there.")
     return tuple(said)
-
-
-class QuietView(QWidget):
-    """Head line, counts and pad, the pad where the walking page has it."""
-
-    def __init__(self, look: Look, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.look = look
-        self.pad = PadLegend(look)
-        self._head = HeadLine(look)
-        self._table = CountsTable(look)
-        self._body = QWidget()
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(0)
-        column.addWidget(self._head)
-        column.addWidget(self._body, 1)
-        for child in (self._table, self.pad):
-            child.setParent(self._body)
-        look.changed.connect(self._lay_out)
-
-    def show_counts(self, counts: NightCounts, legend: Mapping[str, str]) -> None:
-        """Show *counts* and what the pad does now."""
-        due = dict(zip(counts.columns, counts.total.counts, strict=True)).get("due", 0)
-        self._head.show_words("Round", (("none open", False),), (f"{due} due tonight",))
-        self._table.show_counts(counts)
-        self.pad.show_meanings(meanings(legend, frozenset()))
-        self._lay_out()
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        super().resizeEvent(event)
-        self._lay_out()
-
-    def _lay_out(self) -> None:
-        look, body = self.look, QRectF(self._body.rect())
-        margin, gutter, side = look.u(7, 3.5), look.u(8.5, 4), look.u(102.5, 78)
-        high = look.u(70, 60)
-        left = body.width() - margin - side
-        self._table.setGeometry(
-            QRectF(margin, look.u(4), left - gutter - margin, body.height() - look.u(7)).toRect()
-        )
-        top = body.height() - look.u(3, 2) - high
-        self.pad.setGeometry(QRectF(left, top, side, high).toRect())
 
 
 def _counted(name: str, counts: Mapping[str, int]) -> CountRow:

@@ -14,7 +14,7 @@ from keeper.desktop.widgets.night_head import NightHead
 from keeper.desktop.widgets.night_map import Night, NightMap
 from keeper.desktop.widgets.offer_panel import OfferPanel, OfferWords
 from keeper.desktop.widgets.offers_strip import OffersStrip, PastOffer
-from keeper.desktop.widgets.pad import KeyFace, KeyMeaning, PadLegend
+from keeper.desktop.widgets.pad import PadLegend, meanings
 from keeper.desktop.widgets.words_line import Reason
 
 
@@ -37,15 +37,6 @@ class WalkFace:
     legend: Mapping[str, str]
     raised: frozenset[str] = frozenset()
     banner: str = ""
-
-
-def meanings(legend: Mapping[str, str], raised: frozenset[str]) -> dict[str, KeyMeaning]:
-    """The pad's keys with Enter solid, and *raised* ones raised."""
-    faces = dict.fromkeys(raised, KeyFace.RAISED) | {"Enter": KeyFace.SOLID}
-    return {
-        key: KeyMeaning(words=words, face=faces.get(key, KeyFace.PLAIN))
-        for key, words in legend.items()
-    }
 
 
 class WalkView(QWidget):

@@ -107,6 +107,15 @@ def pad_key(event: QKeyEvent) -> str | None:
     return _KEYS.get(key)
 
 
+def meanings(legend: Mapping[str, str], raised: frozenset[str]) -> dict[str, KeyMeaning]:
+    """The pad's keys with Enter solid, and *raised* ones raised."""
+    faces = dict.fromkeys(raised, KeyFace.RAISED) | {"Enter": KeyFace.SOLID}
+    return {
+        key: KeyMeaning(words=words, face=faces.get(key, KeyFace.PLAIN))
+        for key, words in legend.items()
+    }
+
+
 class PadLegend(QWidget):
     """The legend of the pad. ``key_asked(key)`` comes from the keyboard and the mouse alike.
 
