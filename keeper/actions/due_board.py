@@ -14,7 +14,7 @@ from keeper.husbandry.events import AnimalEvent, Offer, ShedSign
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import SpeciesProfile
 from keeper.rules.feeding import DueState, Plan, due, plan
-from keeper.rules.nights import feed_nights
+from keeper.rules.nights import feed_nights, rules_in
 from keeper.rules.weights import empty_weight
 from keeper.store import reading
 
@@ -46,7 +46,7 @@ def feed_nights_around(keeping: Keeping, on: date) -> tuple[date, ...]:
 @lru_cache(maxsize=32)
 def _nights(rules: str, on: date) -> tuple[date, ...]:
     """Reckoned once a day: a rule counts its nights from years back."""
-    written = rules.split()
+    written = rules_in(rules)
     return feed_nights(written, on - _NIGHTS_BACK, on + _NIGHTS_AHEAD) if written else ()
 
 

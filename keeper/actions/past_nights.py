@@ -43,7 +43,10 @@ from keeper.store.nights import first_offer_day, night_answers, offer_days
 from keeper.store.reading import Entry
 
 EVENING_HOUR = Sourced(value=18, source=COMMON_PRACTICE)
-"""A night that is written up later was fed some time from this hour on."""
+"""A night that is written up later was fed some time from this hour on, unless the book says."""
+
+EVENING_BEGINS = "feed nights begin"
+"""Setting: the hour at which the house begins to feed."""
 
 MISSING_DAYS = 28
 """Feed nights further back are not asked about any more."""
@@ -284,9 +287,14 @@ def _refuse_future(keeping: Keeping, night: date) -> None:
 def _some_time(keeping: Keeping, night: date) -> Happened:
     """Some time from the evening of *night* to the end of the round's hours."""
     zone = keeping.now().tzinfo
-    begins = datetime.combine(night, time(int(EVENING_HOUR.value)), zone)
+    begins = datetime.combine(night, time(evening_hour(keeping)), zone)
     ends = datetime.combine(night + _NEIGHBOUR, time(int(NIGHT_ENDS_HOUR.value)), zone)
     return Happened(at=begins, span=ends - begins, day=night)
+
+
+def evening_hour(keeping: Keeping) -> int:
+    """The hour at which feed nights begin in this house."""
+    return int(reading.settings(keeping.book).get(EVENING_BEGINS, EVENING_HOUR.value))
 
 
 def _told(night: date) -> str:

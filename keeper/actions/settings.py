@@ -1,27 +1,145 @@
-"""The keeper's choices that belong to the book."""
+"""The keeper's choices that belong to the book: what is fed when, and figures of his own."""
 
+import re
+from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, timedelta
 
 from keeper.actions.due_board import FEED_NIGHTS
 from keeper.actions.keeping import Keeping, Written
 from keeper.actions.noting import note
+from keeper.actions.past_nights import EVENING_BEGINS
+from keeper.actions.rounds import NIGHT_ENDS_HOUR
 from keeper.husbandry.events import Override, Setting
 from keeper.husbandry.when import at_instant
-from keeper.rules.nights import feed_nights
+from keeper.rules.nights import feed_nights, rules_in
+from keeper.store import reading
 from keeper.store.profile_figures import every_figure
 from keeper.store.species_files import with_overrides
 
+_DAYS = {
+    "MO": "monday",
+    "TU": "tuesday",
+    "WE": "wednesday",
+    "TH": "thursday",
+    "FR": "friday",
+    "SA": "saturday",
+    "SU": "sunday",
+}
+_WEEKLY = re.compile(r"FREQ=WEEKLY;BYDAY=([A-Z,]+)")
+_EVERY = re.compile(r"every\s+(\d{1,2})\s+(?:days|nights)(?:\s+from\s+(\d{4}-\d\d-\d\d))?")
+_EVERY_DAY = ("every day", "every night", "daily", "")
+_RULE = re.compile(r"DTSTART:(\d{4})(\d\d)(\d\d)\s+RRULE:FREQ=DAILY;INTERVAL=(\d+)")
+_LOOKED_AHEAD = timedelta(days=400)
 
-def set_feed_nights(keeping: Keeping, rules: str) -> Written:
-    """Feed on the nights that *rules* give: recurrence rules of RFC 5545, one a line.
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class NightsChoice:
+    """Feed nights as chosen. rules: recurrence rules of RFC 5545, one a line; empty: every day."""
+
+    rules: str
+    words: str
+    coming: tuple[date, ...]
+
+
+def feed_nights_typed(text: str, today: date, most: int = 4) -> NightsChoice:
+    """What *text* would mean, with the next nights: ``tue fri``, ``every 4 days``, or a rule.
+
+    Nothing is written.
 
     Raises:
-        ValueError: a rule cannot be read, in one sentence; nothing is written.
+        ValueError: it cannot be read, in one sentence.
+
+    >>> feed_nights_typed("Tue, Fri", date(2026, 11, 24)).rules
+    'FREQ=WEEKLY;BYDAY=TU,FR'
+    >>> feed_nights_typed("every 4 days", date(2026, 11, 24)).coming[1].isoformat()
+    '2026-11-28'
     """
-    feed_nights(rules.split(), date(2026, 1, 1), date(2026, 2, 1))
-    setting = Setting(happened=at_instant(keeping.now()), key=FEED_NIGHTS, value=rules)
-    return note(keeping, "set feed nights", setting, what=rules or "every day")
+    return _choice(_rules_of(text.strip(), today), today, most)
+
+
+def feed_nights_chosen(keeping: Keeping, most: int = 4) -> NightsChoice:
+    """The feed nights of the book and the next of them."""
+    rules = reading.settings(keeping.book).get(FEED_NIGHTS, "")
+    return _choice(rules, keeping.today, most)
+
+
+def set_feed_nights(keeping: Keeping, text: str) -> Written:
+    """Feed on the nights that *text* gives, as ``feed_nights_typed`` reads it.
+
+    Raises:
+        ValueError: it cannot be read, in one sentence; nothing is written.
+    """
+    chosen = feed_nights_typed(text, keeping.today)
+    setting = Setting(happened=at_instant(keeping.now()), key=FEED_NIGHTS, value=chosen.rules)
+    return note(keeping, "set feed nights", setting, what=chosen.words)
+
+
+def _choice(rules: str, today: date, most: int) -> NightsChoice:
+    if not rules:
+        nights: Sequence[date] = [today + timedelta(days=n) for n in range(most)]
+    else:
+        nights = feed_nights(rules_in(rules), today, today + _LOOKED_AHEAD)
+    return NightsChoice(rules=rules, words=_words_of(rules), coming=tuple(nights[:most]))
+
+
+def _rules_of(text: str, today: date) -> str:
+    plain = text.casefold()
+    if plain in _EVERY_DAY:
+        return ""
+    if "=" in text:
+        feed_nights(rules_in(text), today, today + _LOOKED_AHEAD)
+        return text
+    every = _EVERY.fullmatch(plain)
+    if every is not None:
+        return _every_few_days(int(every[1]), every[2] or today.isoformat())
+    named = [_day_named(word) for word in re.split(r"[\s,;/]+|\band\b", plain) if word]
+    return f"FREQ=WEEKLY;BYDAY={','.join(day for day in _DAYS if day in named)}"
+
+
+def _every_few_days(days: int, first: str) -> str:
+    if days < 1:
+        raise ValueError("every 0 days is no feed night; every 4 days is right.")
+    start = date.fromisoformat(first)
+    return f"DTSTART:{start:%Y%m%d}\nRRULE:FREQ=DAILY;INTERVAL={days}"
+
+
+def _day_named(word: str) -> str:
+    found = [key for key, name in _DAYS.items() if len(word) > 1 and name.startswith(word)]
+    if not found:
+        raise ValueError(
+            f"{word!r} is no feed night; tue fri, every 4 days, or a rule such as"
+            " FREQ=WEEKLY;BYDAY=WE,SA is right."
+        )
+    return found[0]
+
+
+def _words_of(rules: str) -> str:
+    """The rule as it is typed where that is short, else itself."""
+    if not rules:
+        return "every day"
+    weekly, daily = _WEEKLY.fullmatch(rules), _RULE.fullmatch(rules)
+    if weekly is not None:
+        return ", ".join(_DAYS[day][:3].capitalize() for day in weekly[1].split(","))
+    if daily is not None:
+        return f"every {daily[4]} days from {daily[1]}-{daily[2]}-{daily[3]}"
+    return " ".join(rules.split())
+
+
+def set_evening_hour(keeping: Keeping, text: str) -> Written:
+    """Feed nights begin at the hour that *text* gives, such as 18 or 18:00.
+
+    Raises:
+        ValueError: no hour after the end of the night before, in one sentence.
+    """
+    match = re.fullmatch(r"(\d{1,2})(?::00)?", text.strip())
+    least = int(NIGHT_ENDS_HOUR.value)
+    if match is None or not least <= int(match[1]) <= 23:
+        raise ValueError(f"{text.strip()!r} is no hour of an evening; {least} to 23 is right.")
+    setting = Setting(
+        happened=at_instant(keeping.now()), key=EVENING_BEGINS, value=str(int(match[1]))
+    )
+    return note(keeping, "set start of feed nights", setting, what=f"{int(match[1])}:00")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -35,6 +35,16 @@ def feed_nights(rules: Sequence[str], first: date, last: date) -> tuple[date, ..
     return tuple(sorted(nights))
 
 
+def rules_in(text: str) -> list[str]:
+    """The rules of a text that holds one a line; a line DTSTART belongs to the rule after it.
+
+    >>> len(rules_in("FREQ=DAILY DTSTART:20261124 RRULE:FREQ=DAILY;INTERVAL=4"))
+    2
+    """
+    found = re.findall(r"(?:DTSTART\S*\s+)?\S+", text)
+    return ["\n".join(rule.split()) for rule in found]
+
+
 def snap(due: date, nights: Sequence[date], early_days: int, late_days: int) -> date:
     """The feed night nearest to *due*, at most so much earlier or later, else the next one.
 
