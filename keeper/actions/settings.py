@@ -100,7 +100,10 @@ def _rules_of(text: str, today: date) -> str:
 def _every_few_days(days: int, first: str) -> str:
     if days < 1:
         raise ValueError("every 0 days is no feed night; every 4 days is right.")
-    start = date.fromisoformat(first)
+    try:
+        start = date.fromisoformat(first)
+    except ValueError:
+        raise ValueError(f"{first!r} is no day; 2026-11-24 is right.") from None
     return f"DTSTART:{start:%Y%m%d}\nRRULE:FREQ=DAILY;INTERVAL={days}"
 
 

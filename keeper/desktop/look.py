@@ -20,9 +20,13 @@ class Look(QObject):
 
     changed = Signal()
 
-    def __init__(self, parent: QObject | None = None, *, red_lamp: bool = False) -> None:
+    def __init__(
+        self, parent: QObject | None = None, *, red_lamp: bool = False, large_text: bool = False
+    ) -> None:
         super().__init__(parent)
         self._red_lamp = red_lamp
+        self._large_text = large_text
+        self._size_px = QSizeF(*(96.0 / 72.0 * side for side in Column.LARGE.value))
         self._step = 0
         self._column = Column.LARGE
         self._scale = 1.0
@@ -49,6 +53,16 @@ class Look(QObject):
         """Whether the small column of sizes is in use."""
         return self._column is Column.SMALL
 
+    @property
+    def large_text(self) -> bool:
+        """Whether the type that is larger for its window is wanted."""
+        return self._large_text
+
+    def switch_text(self) -> None:
+        """Type as drawn for the window, or larger where the window has room for it, and back."""
+        self._large_text = not self._large_text
+        self.fit(self._size_px, self._dpi)
+
     def switch_light(self) -> None:
         """Day to Red lamp and back; the dim step is kept for the next time."""
         self._red_lamp = not self._red_lamp
@@ -62,8 +76,9 @@ class Look(QObject):
 
     def fit(self, size_px: QSizeF, dpi: float) -> None:
         """Choose column and scale for a window of *size_px* at *dpi* logical dots an inch."""
-        points = 72.0 / dpi
-        column, scale = column_for(size_px.width() * points, size_px.height() * points)
+        points, self._size_px = 72.0 / dpi, QSizeF(size_px)
+        width_pt, height_pt = size_px.width() * points, size_px.height() * points
+        column, scale = column_for(width_pt, height_pt, large_text=self._large_text)
         if (column, scale, dpi) != (self._column, self._scale, self._dpi):
             self._column, self._scale, self._dpi = column, scale, dpi
             self._fonts.clear()

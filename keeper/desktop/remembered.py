@@ -1,5 +1,7 @@
-"""What the window remembers outside any book: the last book, how it was left, the light."""
+"""What the window remembers outside any book: the last book, the light, and the machine's ways."""
 
+import hashlib
+from dataclasses import dataclass
 from pathlib import Path
 
 from PySide6.QtCore import QSettings
@@ -9,6 +11,12 @@ from keeper.actions.station import home_dir
 _BOOK = "book"
 _LEFT_WHOLE = "left whole"
 _RED_LAMP = "red lamp"
+_LARGE_TEXT = "large text"
+_OUNCES = "ounces"
+_FAHRENHEIT = "fahrenheit"
+_HOUSE_MARKS = "house marks"
+_SECOND_PLACE = "second place"
+_CHANGES_SEEN = "changes seen"
 
 
 def _settings() -> QSettings:
@@ -28,15 +36,16 @@ def remember_book(path: Path) -> None:
 
 def left_whole(path: Path) -> bool:
     """The book at *path* is the very file that was last closed whole, unchanged since."""
-    return path.is_file() and str(_settings().value(_LEFT_WHOLE, "", str)) == _print_of(path)
+    return path.is_file() and str(_settings().value(_LEFT_WHOLE, "", str)) == print_of(path)
 
 
 def remember_whole(path: Path) -> None:
     """The book at *path* was closed with a backup that was proved."""
-    _settings().setValue(_LEFT_WHOLE, _print_of(path))
+    _settings().setValue(_LEFT_WHOLE, print_of(path))
 
 
-def _print_of(path: Path) -> str:
+def print_of(path: Path) -> str:
+    """What tells this very file as it now is from any other. Raises OSError."""
     found = path.stat()
     told = (found.st_dev, found.st_ino, found.st_size, found.st_mtime_ns, found.st_ctime_ns)
     return " ".join(map(str, told))
@@ -49,3 +58,61 @@ def was_red_lamp() -> bool:
 def remember_light(red_lamp: bool) -> None:
     if red_lamp != was_red_lamp():
         _settings().setValue(_RED_LAMP, red_lamp)
+
+
+def was_large_text() -> bool:
+    return bool(_settings().value(_LARGE_TEXT, False, bool))
+
+
+def remember_large_text(large: bool) -> None:
+    _settings().setValue(_LARGE_TEXT, large)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FigureWays:
+    """How this machine writes figures. house_marks: as the program does, whatever the locale."""
+
+    ounces: bool = False
+    fahrenheit: bool = False
+    house_marks: bool = False
+
+
+def figure_ways() -> FigureWays:
+    kept = _settings()
+    return FigureWays(
+        ounces=bool(kept.value(_OUNCES, False, bool)),
+        fahrenheit=bool(kept.value(_FAHRENHEIT, False, bool)),
+        house_marks=bool(kept.value(_HOUSE_MARKS, False, bool)),
+    )
+
+
+def remember_figure_ways(ways: FigureWays) -> None:
+    kept = _settings()
+    kept.setValue(_OUNCES, ways.ounces)
+    kept.setValue(_FAHRENHEIT, ways.fahrenheit)
+    kept.setValue(_HOUSE_MARKS, ways.house_marks)
+
+
+def second_place(book: Path) -> Path | None:
+    """The folder in which each backup of *book* is laid down once more; None: nowhere."""
+    written = str(_settings().value(_second_key(book), "", str))
+    return Path(written) if written else None
+
+
+def remember_second_place(book: Path, folder: Path | None) -> None:
+    _settings().setValue(_second_key(book), str(folder) if folder is not None else "")
+
+
+def _second_key(book: Path) -> str:
+    """A book is told by where it lies; its path itself may hold what a key may not."""
+    told = hashlib.sha256(str(book.resolve()).encode()).hexdigest()[:16]
+    return f"{_SECOND_PLACE}/{told}"
+
+
+def changes_seen() -> str:
+    """The latest version whose changes this machine was told of; empty before the first start."""
+    return str(_settings().value(_CHANGES_SEEN, "", str))
+
+
+def remember_changes_seen(version: str) -> None:
+    _settings().setValue(_CHANGES_SEEN, version)

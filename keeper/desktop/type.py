@@ -138,18 +138,24 @@ def font(use: Use, column: Column, scale: float = 1.0, face: Face | None = None)
     return made
 
 
-def column_for(width_pt: float, height_pt: float) -> tuple[Column, float]:
+def column_for(
+    width_pt: float, height_pt: float, *, large_text: bool = False
+) -> tuple[Column, float]:
     """The column and the scale for a window of this size in points.
 
     SMALL below 570 pt of height (760 px at 96 dpi) or where LARGE would be narrower than
-    0.84 of its own drawing.
+    0.84 of its own drawing. large_text: SMALL, which has more type for its area, blown up to
+    the window; a window that has SMALL already has no room for more.
 
     >>> column_for(1080, 675), column_for(768, 450)
     ((<Column.LARGE: (1080.0, 675.0)>, 1.0), (<Column.SMALL: (768.0, 450.0)>, 1.0))
+    >>> column_for(1080, 675, large_text=True)
+    (<Column.SMALL: (768.0, 450.0)>, 1.4)
     """
     small = height_pt < 570 or width_pt < 907
     column = Column.SMALL if small else Column.LARGE
     least, most = (0.8, 1.3) if small else (0.8, 2.5)
+    column = Column.SMALL if large_text else column
     fits = min(width_pt / column.value[0], height_pt / column.value[1])
     return column, max(least, min(most, math.floor(fits * 40 + 1e-6) / 40))
 
