@@ -79,20 +79,20 @@ def merge_days(book: Book, days: Iterable[PackedDay], file: ReadFile | None = No
             _keep_file(connection, file)
 
 
-def put_in(book: Book, days: Mapping[tuple[str, int], Mapping[int, int]]) -> None:
+def put_in(book: Book, days: Mapping[tuple[str, int], Mapping[int, int]]) -> int:
     """Put single readings in, all or none: by probe and day, slot number to hundredths.
 
     Only the hours that they touch are rolled up again: a room of live probes is put in often.
+    Returns how many took the place of an earlier one.
 
     Raises:
         BookError: the book cannot be written.
     """
     with writing(book) as connection:
-        rows = [
-            (probe, day, *_with(_day_of(connection, probe, day), values))
-            for (probe, day), values in days.items()
-        ]
+        there = {key: _day_of(connection, *key) for key in days}
+        rows = [(*key, *_with(there[key], values)) for key, values in days.items()]
         connection.executemany(_MERGE, rows)
+    return sum(_count_filled(there[key][0], values) for key, values in days.items())
 
 
 def state_of_others(book: Book) -> int:
@@ -216,6 +216,10 @@ def _with(before: tuple[bytes, bytes], values: Mapping[int, int]) -> tuple[bytes
         hours[hour], hours[HOURS + hour] = min(read), max(read)
         hours[2 * HOURS + hour] = round(sum(read) / len(read))
     return _native(slots.tobytes()), _native(hours.tobytes())
+
+
+def _count_filled(slots: bytes, numbers: Iterable[int]) -> int:
+    return sum(slots[2 * n : 2 * n + 2] != _NO_SLOTS[:2] for n in numbers)
 
 
 def _native(numbers: bytes) -> bytes:

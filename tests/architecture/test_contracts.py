@@ -23,6 +23,7 @@ SEEDS = {
     ),
     "Qt lives in desktop only": ("keeper/actions/seed.py", "from PySide6 import QtCore"),
     "SQL lives in store only": ("keeper/actions/seed.py", "import sqlite3"),
+    "Network code lives in live only": ("keeper/desktop/look.py", "import paho.mqtt.client"),
     "Vocabulary is plain Python: no arrays, no files, no store": (
         "keeper/husbandry/when.py",
         "import json",
@@ -215,6 +216,17 @@ def test_only_growth_and_the_reading_of_logger_files_compute_with_arrays():
 def test_the_pure_part_wakes_neither_window_nor_arrays_nor_database(module):
     heavy = ("PySide6", "numpy", "sqlite3", "sqlite_utils")
     ask = f"import sys, {module}; print(*[name for name in {heavy!r} if name in sys.modules])"
+
+    told = subprocess.run(
+        [sys.executable, "-c", ask], cwd=ROOT, capture_output=True, text=True, check=True
+    )
+
+    assert told.stdout == "\n"
+
+
+@pytest.mark.parametrize("module", ["keeper.live.receiving", "keeper.desktop.screens.heat"])
+def test_nothing_that_reaches_out_is_loaded_before_live_readings_are_switched_on(module):
+    ask = f"import sys, {module}; print(*[name for name in sys.modules if 'paho' in name])"
 
     told = subprocess.run(
         [sys.executable, "-c", ask], cwd=ROOT, capture_output=True, text=True, check=True

@@ -1,4 +1,4 @@
-"""Nothing that a file brings along is ever run, and nothing is sent anywhere."""
+"""Nothing that a file brings along is ever run, and one module alone can reach out."""
 
 import ast
 from collections.abc import Iterator
@@ -18,13 +18,22 @@ REACHES_OUT = (
     "requests",
     "httpx",
     "PySide6.QtNetwork",
+    "paho",
 )
+SPEAKS_TO_BROKERS = {"keeper/live/broker.py": "paho"}
+"""The one module with network code, and all that it may use; loaded once it is switched on."""
+
 UNSAFE_CALLS = ("eval", "exec", "os.system", "os.popen", "tempfile.mktemp", "zipfile.extractall")
 
 
-def unsafe_uses(tree: ast.AST) -> Iterator[str]:
-    """What in *tree* could run foreign code or reach out, each as line and name."""
+def unsafe_uses(tree: ast.AST, excused: str = "") -> Iterator[str]:
+    """What in *tree* could run foreign code or reach out, each as line and name.
+
+    excused: a module that it may import all the same.
+    """
     for name in imports_of(tree):
+        if excused and is_within(name, excused):
+            continue
         if any(is_within(name, module) for module in (*RUNS_WHAT_IT_READS, *REACHES_OUT)):
             yield f"imports {name}"
     for node in ast.walk(tree):
@@ -43,7 +52,15 @@ def _unsafe_call(call: ast.Call) -> Iterator[str]:
 
 @pytest.mark.parametrize("path", source_files(), ids=shown)
 def test_no_file_of_the_program_runs_foreign_code_or_reaches_out(path):
-    assert list(unsafe_uses(ast.parse(path.read_text(encoding="utf-8")))) == []
+    excused = SPEAKS_TO_BROKERS.get(shown(path), "")
+
+    assert list(unsafe_uses(ast.parse(path.read_text(encoding="utf-8")), excused)) == []
+
+
+def test_the_module_that_speaks_to_brokers_is_excused_from_nothing_else():
+    lines = "import paho.mqtt.client\nimport socket\nimport pickle"
+
+    assert list(unsafe_uses(ast.parse(lines), "paho")) == ["imports socket", "imports pickle"]
 
 
 @pytest.mark.parametrize(
@@ -55,6 +72,7 @@ def test_no_file_of_the_program_runs_foreign_code_or_reaches_out(path):
         "import urllib.request",
         "from urllib import request",
         "from PySide6 import QtNetwork",
+        "import paho.mqtt.publish",
         "eval('1')",
         "exec(text)",
         "os.system(line)",

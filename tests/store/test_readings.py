@@ -182,6 +182,11 @@ def test_readings_of_many_probes_are_put_in_all_or_none(book):
     assert list(values_of(book, "K1", BEGIN, BEGIN + timedelta(days=1))) == []
 
 
+def test_readings_that_took_the_place_of_another_are_counted(book):
+    assert put_in(book, {("K1", DAY_ONE): {0: 2100, 1: 2100}}) == 0
+    assert put_in(book, {("K1", DAY_ONE): {1: 2200, 2: 2300}, ("K2", DAY_ONE): {1: 2200}}) == 1
+
+
 def test_what_another_connection_writes_is_noticed(book):
     with closing(open_book(book.path, station="s")) as other:
         before = state_of_others(book)
