@@ -13,7 +13,8 @@ class Notices(QObject):
     Signals: ``written`` after something was written in the book (carries the ``Written``);
     ``refused`` with one sentence when nothing was; ``noted`` with a plain sentence;
     ``changed`` when the book changed in any way, so that what is shown may be read again;
-    ``animal_asked`` with an animal's key to open its page.
+    ``animal_asked`` with an animal's key to open its page; ``live_asked`` with a ``LiveChoice``
+    to listen so, or None to be told how it stands; ``live_told`` with that ``LiveState``.
     """
 
     written = Signal(object)
@@ -21,6 +22,8 @@ class Notices(QObject):
     noted = Signal(str)
     changed = Signal()
     animal_asked = Signal(object)  # keys are larger than a C int
+    live_asked = Signal(object)
+    live_told = Signal(object)
 
     def tell_written(self, written: Written) -> None:
         """Say what was written and that the book changed."""

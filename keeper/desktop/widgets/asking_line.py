@@ -36,8 +36,20 @@ class AskingLine(QWidget):
         self._fit()
         self.hide()
 
-    def ask(self, question: str, answered: Callable[[str], bool], written: str = "") -> None:
-        """Ask *question*. *answered* gets the text and says whether it could be taken."""
+    def ask(
+        self,
+        question: str,
+        answered: Callable[[str], bool],
+        written: str = "",
+        *,
+        hidden: bool = False,
+    ) -> None:
+        """Ask *question*. *answered* gets the text and says whether it could be taken.
+
+        hidden: what is typed is not shown.
+        """
+        echo = QLineEdit.EchoMode
+        self.field.setEchoMode(echo.Password if hidden else echo.Normal)
         self._question.setText(question)
         self._answered = answered
         self.field.setText(written)
