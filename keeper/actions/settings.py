@@ -129,8 +129,8 @@ def _words_of(rules: str) -> str:
     return " ".join(rules.split())
 
 
-def set_evening_hour(keeping: Keeping, text: str) -> Written:
-    """Feed nights begin at the hour that *text* gives, such as 18 or 18:00.
+def evening_typed(text: str) -> int:
+    """The hour that *text* gives, such as 18 or 18:00.
 
     Raises:
         ValueError: no hour after the end of the night before, in one sentence.
@@ -139,10 +139,18 @@ def set_evening_hour(keeping: Keeping, text: str) -> Written:
     least = int(NIGHT_ENDS_HOUR.value)
     if match is None or not least <= int(match[1]) <= 23:
         raise ValueError(f"{text.strip()!r} is no hour of an evening; {least} to 23 is right.")
-    setting = Setting(
-        happened=at_instant(keeping.now()), key=EVENING_BEGINS, value=str(int(match[1]))
-    )
-    return note(keeping, "set start of feed nights", setting, what=f"{int(match[1])}:00")
+    return int(match[1])
+
+
+def set_evening_hour(keeping: Keeping, text: str) -> Written:
+    """Feed nights begin at the hour that *text* gives.
+
+    Raises:
+        ValueError: no hour of an evening; nothing is written.
+    """
+    hour = evening_typed(text)
+    setting = Setting(happened=at_instant(keeping.now()), key=EVENING_BEGINS, value=str(hour))
+    return note(keeping, "set start of feed nights", setting, what=f"{hour}:00")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -58,6 +58,13 @@ class Look(QObject):
         """Whether the type that is larger for its window is wanted."""
         return self._large_text
 
+    @property
+    def small_anyway(self) -> bool:
+        """Whether the window is so small that larger type has no room in it."""
+        points = 72.0 / self._dpi
+        size = self._size_px.width() * points, self._size_px.height() * points
+        return column_for(*size, large_text=True) == column_for(*size)
+
     def switch_text(self) -> None:
         """Type as drawn for the window, or larger where the window has room for it, and back."""
         self._large_text = not self._large_text

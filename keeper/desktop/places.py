@@ -22,6 +22,14 @@ PLACE_KEYS = {
 }
 """F1 stays help, F10 the menu and F12 the light, as many hands expect of those keys."""
 
+ASIDE_KEYS = {"House ways": "Ctrl+,", "What is new": "Ctrl+F1"}
+"""Places that are gone to seldom: in the menu with their keys, and not in the strip."""
+
+
+def key_of(name: str) -> str:
+    """The key of the place called *name*; KeyError where there is no such place."""
+    return PLACE_KEYS[name] if name in PLACE_KEYS else ASIDE_KEYS[name]
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class KeyLine:
@@ -43,3 +51,8 @@ class Place:
     title: str
     make: Callable[[Look], QWidget]
     keys: tuple[KeyLine, ...] = ()
+
+    @property
+    def in_strip(self) -> bool:
+        """Whether its name stands at the top of the window."""
+        return self.name not in ASIDE_KEYS

@@ -72,6 +72,7 @@ class _Tabs(QTabBar):
         for index, place in enumerate(places):
             self.addTab(place.name)
             self.setAccessibleTabName(index, f"{place.name}, {place.key}")
+            self.setTabVisible(index, place.in_strip)
         look.changed.connect(self._refit)
         self._refit()
 
@@ -87,7 +88,7 @@ class _Tabs(QTabBar):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self)
-        for index in range(self.count()):
+        for index in filter(self.isTabVisible, range(self.count())):
             self._paint_tab(painter, QRectF(self.tabRect(index)), index)
         painter.end()
 

@@ -1,0 +1,233 @@
+"""House ways: the eight things that a house may want otherwise, each with what follows from it.
+
+What belongs to the book is written there and can be taken back; what belongs to this machine is
+kept outside every book, and the same key puts it back.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+
+from PySide6.QtCore import QEvent, QLocale, QObject, Qt
+from PySide6.QtGui import QShowEvent
+from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
+
+from keeper.actions.keeping import Keeping, Written
+from keeper.actions.past_nights import evening_hour
+from keeper.actions.safe_keeping import second_place_typed
+from keeper.actions.settings import (
+    evening_typed,
+    feed_nights_chosen,
+    feed_nights_typed,
+    set_evening_hour,
+    set_feed_nights,
+)
+from keeper.actions.troubles import REFUSALS, said
+from keeper.desktop.locale_marks import writing_of
+from keeper.desktop.look import Look
+from keeper.desktop.notices import Notices
+from keeper.desktop.page_keys import add_key
+from keeper.desktop.remembered import (
+    FigureWays,
+    figure_ways,
+    remember_figure_ways,
+    remember_large_text,
+    remember_light,
+    remember_second_place,
+    second_place,
+)
+from keeper.desktop.screens.settings_words import coming_words, evening_words, faces, place_words
+from keeper.desktop.widgets.asking_line import AskingLine
+from keeper.desktop.widgets.choice_row import ChoiceRow
+from keeper.desktop.widgets.words_line import HeadLine
+from keeper.reports.writing import put_to_use
+
+NIGHTS, EVENING, MASS, HEAT, MARKS, LIGHT, TEXT, PLACE = range(8)
+NAMES = (
+    "feed nights",
+    "when feed nights begin",
+    "grams or ounces",
+    "Celsius or Fahrenheit",
+    "marks of numbers and dates",
+    "Day or Red lamp",
+    "size of the text",
+    "second place of backups",
+)
+NIGHTS_ASKED = "Feed on (tue fri, every 4 days, or a rule)"
+
+
+class SettingsScreen(QWidget):
+    """Eight rows; the digit of one, or Enter on it, changes it or asks for it."""
+
+    def __init__(self, look: Look, keeping: Keeping, notices: Notices) -> None:
+        super().__init__()
+        self._look, self._keeping, self._notices = look, keeping, notices
+        self._head = HeadLine(look)
+        self._asking = AskingLine(look, self)
+        self._preview: Callable[[str], str] | None = None
+        self._asked = NIGHTS
+        self.rows = [ChoiceRow(look, self) for _ in NAMES]
+        self._deeds = (
+            self._ask_nights,
+            self._ask_evening,
+            lambda: self._write_as(replace(figure_ways(), ounces=not figure_ways().ounces)),
+            lambda: self._write_as(replace(figure_ways(), fahrenheit=not figure_ways().fahrenheit)),
+            lambda: self._write_as(
+                replace(figure_ways(), house_marks=not figure_ways().house_marks)
+            ),
+            self._switch_light,
+            self._switch_text,
+            self._ask_place,
+        )
+        self._lay_out()
+        for number, name in enumerate(NAMES):
+            add_key(self, str(number + 1), name, self._doer(number))
+            self.rows[number].clicked.connect(self._doer(number))
+        self._asking.field.textChanged.connect(self._show_preview)
+        self._asking.installEventFilter(self)
+        notices.changed.connect(self._show)
+        look.changed.connect(self._show)
+        self.setFocusProxy(self.rows[0])
+
+    def _lay_out(self) -> None:
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self._head)
+        inside = QWidget()
+        rows = QVBoxLayout(inside)
+        rows.setContentsMargins(0, 0, 0, 0)
+        rows.setSpacing(0)
+        for row in self.rows:
+            rows.addWidget(row)
+        rows.addStretch(1)
+        room = QScrollArea(self)
+        room.setWidget(inside)
+        room.setWidgetResizable(True)
+        room.setFrameShape(QFrame.Shape.NoFrame)
+        room.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        room.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._room = room
+        column.addWidget(room, 1)
+        column.addWidget(self._asking)
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self._show()
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """What was typed and left leaves no trace in its row."""
+        if watched is self._asking and event.type() == QEvent.Type.Hide:
+            self._show()
+        return super().eventFilter(watched, event)
+
+    def _show(self) -> None:
+        if not self.isVisible():
+            return
+        where = [("the digit of a line, or Enter on it, changes it", False)]
+        self._head.show_words("House ways", where)
+        shown = faces(self._keeping, self._look, figure_ways())
+        for row, face in zip(self.rows, shown, strict=True):
+            row.show_choice(face)
+
+    def _doer(self, number: int) -> Callable[[], None]:
+        def do() -> None:
+            self.setFocusProxy(self.rows[number])
+            self.rows[number].setFocus()
+            self._room.ensureWidgetVisible(self.rows[number])
+            self._deeds[number]()
+
+        return do
+
+    def _ask_nights(self) -> None:
+        chosen = feed_nights_chosen(self._keeping)
+        self._ask(
+            NIGHTS,
+            NIGHTS_ASKED,
+            lambda text: self._try(lambda: set_feed_nights(self._keeping, text)),
+            chosen.words,
+            lambda text: coming_words(
+                feed_nights_typed(text, self._keeping.today), self._keeping.today
+            ),
+        )
+
+    def _ask_evening(self) -> None:
+        self._ask(
+            EVENING,
+            "Feed nights begin at the hour",
+            lambda text: self._try(lambda: set_evening_hour(self._keeping, text)),
+            str(evening_hour(self._keeping)),
+            lambda text: evening_words(evening_typed(text)),
+        )
+
+    def _ask_place(self) -> None:
+        before = second_place(self._keeping.book.path)
+        self._ask(
+            PLACE,
+            "A folder on another disk or a stick (empty: none)",
+            self._set_place,
+            str(before or ""),
+            lambda text: place_words(self._keeping, second_place_typed(self._keeping, text)),
+        )
+
+    def _ask(
+        self,
+        row: int,
+        question: str,
+        take: Callable[[str], bool],
+        written: str,
+        preview: Callable[[str], str],
+    ) -> None:
+        self._asked, self._preview = row, None
+        self._asking.ask(question, take, written)
+        self._preview = preview
+
+    def _show_preview(self, text: str) -> None:
+        """What would follow from what is typed so far, in the row itself."""
+        row = self.rows[self._asked]
+        if self._preview is None or row.face is None or not self._asking.isVisible():
+            return
+        try:
+            told, refused = self._preview(text), False
+        except REFUSALS as refusal:
+            told, refused = said(refusal), True
+        row.show_choice(replace(row.face, effect=told, refused=refused))
+
+    def _set_place(self, text: str) -> bool:
+        try:
+            folder = second_place_typed(self._keeping, text)
+        except REFUSALS as refusal:
+            self._notices.refused.emit(said(refusal))
+            return False
+        remember_second_place(self._keeping.book.path, folder)
+        self._notices.noted.emit(place_words(self._keeping, folder))
+        self._show()
+        return True
+
+    def _write_as(self, ways: FigureWays) -> None:
+        """Every page reads its figures again: they are words by the time they are drawn."""
+        remember_figure_ways(ways)
+        put_to_use(writing_of(ways, QLocale()))
+        self._notices.changed.emit()
+        self._notices.noted.emit(
+            "Every figure is written so from now on; the same key puts it back."
+        )
+
+    def _switch_light(self) -> None:
+        self._look.switch_light()
+        remember_light(self._look.red_lamp)
+
+    def _switch_text(self) -> None:
+        self._look.switch_text()
+        remember_large_text(self._look.large_text)
+        self._show()
+
+    def _try(self, write: Callable[[], Written]) -> bool:
+        try:
+            written = write()
+        except REFUSALS as refusal:
+            self._notices.refused.emit(said(refusal))
+            return False
+        self._notices.tell_written(written)
+        return True

@@ -1,0 +1,87 @@
+"""One thing to choose: its key, its name, what is chosen, and what follows from it, at once."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt
+from PySide6.QtGui import QPainter, QPen
+from PySide6.QtWidgets import QWidget
+
+from keeper.desktop.look import Look
+from keeper.desktop.type import Use
+from keeper.desktop.widgets.drawn import DrawnKey
+from keeper.desktop.widgets.lettering import RIGHT, advance, set_line, wrapped
+
+_EFFECT_LINES = 2
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ChoiceFace:
+    """In words: *value* is what is chosen, *effect* what follows, *kept* where it is kept."""
+
+    key: str
+    name: str
+    value: str
+    effect: str
+    kept: str
+    refused: bool = False  # the effect says why what is typed cannot be
+
+
+class ChoiceRow(DrawnKey):
+    """A row that takes the keyboard; Enter, space, its key or a click ask for the change."""
+
+    def __init__(self, look: Look, parent: QWidget | None = None) -> None:
+        super().__init__(look, parent)
+        self.face: ChoiceFace | None = None
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        look.changed.connect(self.updateGeometry)
+
+    def show_choice(self, face: ChoiceFace) -> None:
+        """Show *face*; assistive technology reads the name with what is chosen and follows."""
+        self.face = face
+        self.setText(f"{face.name}: {face.value}")
+        self.setAccessibleName(f"{face.key}, {face.name}: {face.value}")
+        self.setAccessibleDescription(f"{face.effect} Kept {face.kept}.")
+        self.update()
+
+    def sizeHint(self) -> QSize:
+        return QSize(round(self.look.u(200)), round(self.look.u(16.5, 13.6)))
+
+    def minimumSizeHint(self) -> QSize:
+        return QSize(0, self.sizeHint().height())
+
+    def paint(self, painter: QPainter) -> None:
+        if self.face is None:
+            return
+        look, rect = self.look, QRectF(self.rect())
+        if self.hasFocus():
+            painter.fillRect(rect, look.colour("sheet"))
+            bar = QRectF(rect.left(), rect.top(), look.u(1.3, 1), rect.height())
+            painter.fillRect(bar, look.colour("point"))
+        painter.setPen(QPen(look.colour("hair"), 1.0))
+        painter.drawLine(rect.bottomLeft(), rect.bottomRight())
+        self._paint_words(painter, rect, self.face)
+
+    def _paint_words(self, painter: QPainter, rect: QRectF, face: ChoiceFace) -> None:
+        look = self.look
+        title, aside, body = (look.font(use) for use in (Use.LINE_TITLE, Use.TABLE, Use.BODY))
+        base = rect.top() + look.u(5.6, 4.7)
+        margin = look.u(4, 3)
+        value_left = rect.left() + look.u(84, 62)
+        right = rect.right() - margin
+        set_line(painter, QPointF(margin, base), face.key, title, look.colour("ink3"))
+        name_left = margin + look.u(8, 6)
+        room = value_left - name_left - margin
+        set_line(painter, QPointF(name_left, base), face.name, title, look.colour("ink"), room=room)
+        kept = QPointF(right, base)
+        set_line(painter, kept, face.kept, aside, look.colour("ink3"), align=RIGHT)
+        room = right - value_left - advance(aside, face.kept) - margin
+        place = QPointF(value_left, base)
+        set_line(painter, place, face.value, title, look.colour("ink"), room=room)
+        lines = list(wrapped(face.effect, body, right - value_left))
+        lines[_EFFECT_LINES - 1 :] = [" ".join(lines[_EFFECT_LINES - 1 :])]
+        ink = look.colour("ink" if face.refused else "ink2")
+        for line in filter(None, lines):
+            base += look.u(5.2, 4.3)
+            set_line(painter, QPointF(value_left, base), line, body, ink, room=right - value_left)
