@@ -159,6 +159,7 @@ def _spacing(distance: int) -> int:
 def _made(book: Book, folder: Path, why: str) -> Backup:
     number, path = _reserved(folder, _slug(why))
     part = folder / f".{path.name}.part"
+    part.unlink(missing_ok=True)  # left by a crash before its number had a name
     try:
         os.close(os.open(part, os.O_CREAT | os.O_EXCL | os.O_RDWR, 0o600))
         _copy_proved(book, part)
@@ -264,15 +265,18 @@ def _take_place(waiting: Path, place: Path) -> Path | None:
     """Swap in one rename where that is safe; the old file keeps a name at every moment.
 
     A journal that is not empty belongs to the old file: left behind it would be played into
-    the new one. It and the old file go aside first, so that no half of them can be opened.
+    the new one, and without it the old file is half a batch. So it has its new name before
+    the old file gets its own, and loses its old one before the new file comes.
     """
     journal = _journal(place)
     aside = _free_aside(place) if place.exists() else None
     if journal.exists() and journal.stat().st_size:
+        _keep_aside(journal, _journal(aside or _free_aside(place)))
+        sync(place.parent)
         if aside is not None:
             place.rename(aside)
             sync(place.parent)
-        journal.rename(_journal(aside or _free_aside(place)))
+        journal.unlink()
     elif aside is not None:
         _keep_aside(place, aside)
     sync(place.parent)

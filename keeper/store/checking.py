@@ -2,7 +2,6 @@
 
 import sqlite3
 from collections.abc import Callable, Iterator
-from contextlib import closing
 from dataclasses import dataclass, fields
 from enum import StrEnum
 from typing import Any, get_args, get_type_hints
@@ -10,7 +9,7 @@ from typing import Any, get_args, get_type_hints
 from keeper.store.backups import backups_of, prove
 from keeper.store.database import Book
 from keeper.store.rows import TABLES
-from keeper.store.schema import EVENT_TABLES, fresh_schema, schema_parts
+from keeper.store.schema import EVENT_TABLES, new_parts, schema_parts
 from keeper.store.standing import WHOLE, reckoned
 from keeper.store.state import differing
 
@@ -67,9 +66,7 @@ def _references(book: Book) -> Iterator[str]:
 
 
 def _parts(book: Book) -> Iterator[str]:
-    with closing(sqlite3.connect(":memory:")) as fresh:
-        fresh.executescript(fresh_schema())
-        expected = schema_parts(fresh)
+    expected = new_parts()
     found = schema_parts(book.connection)
     for name in sorted(expected.keys() - found.keys()):
         yield f"The {name} is missing."

@@ -31,8 +31,11 @@ def sync(path: Path) -> None:
 
 def make_private_folder(folder: Path) -> None:
     """Make *folder* if it is not there; only its owner can look into it."""
+    is_new = not folder.exists()
     folder.mkdir(mode=0o700, exist_ok=True)
     folder.chmod(0o700)
+    if is_new:
+        sync(folder.parent)
 
 
 def sha256_of(path: Path) -> str:

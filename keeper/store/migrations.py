@@ -7,7 +7,6 @@ columns changed are made anew. A step is for what changes a table that holds rec
 
 import sqlite3
 from collections.abc import Callable, Mapping
-from contextlib import closing
 
 from sqlite_utils import Database
 
@@ -18,6 +17,7 @@ from keeper.store.schema import (
     READING_TABLES,
     SPINE_TABLES,
     fresh_schema,
+    new_parts,
     schema_parts,
 )
 from keeper.store.state import rebuild
@@ -87,7 +87,7 @@ def _take_steps(connection: sqlite3.Connection, steps: Mapping[int, Step]) -> No
 
 def _make_parts(connection: sqlite3.Connection) -> None:
     """Every part of a new book that is missing; derived tables that are otherwise, anew."""
-    wanted = _new_parts()
+    wanted = new_parts()
     there = schema_parts(connection)
     for table in CACHES:
         name = f"table {table}"
@@ -101,16 +101,10 @@ def _make_parts(connection: sqlite3.Connection) -> None:
 
 
 def _refuse_unlike_new(connection: sqlite3.Connection) -> None:
-    wanted, there = _new_parts(), schema_parts(connection)
+    wanted, there = new_parts(), schema_parts(connection)
     unlike = {name for name in wanted.keys() | there.keys() if wanted.get(name) != there.get(name)}
     if unlike:
         raise AssertionError(f"no step makes these as a new book has them: {sorted(unlike)}")
     broken = connection.execute("PRAGMA foreign_key_check").fetchall()
     if broken:
         raise sqlite3.IntegrityError(f"{len(broken)} rows name what the book does not have")
-
-
-def _new_parts() -> dict[str, str]:
-    with closing(sqlite3.connect(":memory:")) as fresh:
-        fresh.executescript(fresh_schema())
-        return schema_parts(fresh)

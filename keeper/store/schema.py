@@ -7,6 +7,10 @@ readings are hundredths (store/readings.py).
 """
 
 import sqlite3
+from collections.abc import Mapping
+from contextlib import closing
+from functools import cache
+from types import MappingProxyType
 
 _WHEN = """
     at INTEGER NOT NULL,
@@ -211,3 +215,11 @@ def schema_parts(connection: sqlite3.Connection) -> dict[str, str]:
            WHERE sql IS NOT NULL AND name NOT LIKE 'sqlite!_%' ESCAPE '!'"""
     )
     return dict(rows.fetchall())
+
+
+@cache
+def new_parts() -> Mapping[str, str]:
+    """The same of a new book."""
+    with closing(sqlite3.connect(":memory:")) as fresh:
+        fresh.executescript(fresh_schema())
+        return MappingProxyType(schema_parts(fresh))
