@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from datetime import datetime
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QAction, QKeyEvent, QKeySequence, QShowEvent
 from PySide6.QtWidgets import QWidget
 
@@ -19,10 +20,12 @@ from keeper.actions.heat_board import (
 from keeper.actions.keeping import Keeping
 from keeper.actions.logger_files import Preview
 from keeper.actions.troubles import REFUSALS, said
+from keeper.desktop.aside_reading import AsideReading
 from keeper.desktop.background import Background, Worker
 from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
 from keeper.desktop.screens.heat_files import AGREE, HeatFiles
+from keeper.desktop.screens.heat_live import LIVE_KEYS, HeatLive
 from keeper.desktop.screens.heat_typing import GUN, HeatTyping
 from keeper.desktop.screens.heat_view import HeatView
 from keeper.desktop.screens.heat_words import (
@@ -32,8 +35,15 @@ from keeper.desktop.screens.heat_words import (
     preview_lines,
     reading_face,
 )
+from keeper.live.receiving import LiveState
 
-KEYS = "digits, Enter  write    +  −  row    /  zone    G  read with    L  logger file    P  probe"
+KEYS = (
+    "digits, Enter  write    +  −  row    /  zone    G  read with    L  logger file    P  probe"
+    "    M  live"
+)
+LIVE_LOOK_MS = 10_000
+"""Readings that come by themselves are looked at again so seldom."""
+
 _KEYS = {
     Qt.Key.Key_Enter: "Enter",
     Qt.Key.Key_Return: "Enter",
@@ -49,7 +59,7 @@ _KEYS = {
     Qt.Key.Key_Comma: ".",
     Qt.Key.Key_Backspace: "rub",
     **{Qt.Key(Qt.Key.Key_0.value + n): str(n) for n in range(10)},
-    **{Qt.Key[f"Key_{letter}"]: letter for letter in "UOZN"},
+    **{Qt.Key[f"Key_{letter}"]: letter for letter in "UOZNSAWVT"},
 }
 
 
@@ -65,8 +75,18 @@ class HeatScreen(HeatView):
         self._board = HeatBoard(lines=(), faults=(), fault_places=())
         self._line = self._cell = 0
         self._typing = HeatTyping()
-        self._stale = True
+        self._heard_at: datetime | None = None
         self.files = HeatFiles(keeping, notices, self.asking, self._worker, self._show_file)
+        self.live = HeatLive(keeping, notices, self.asking, self._show_live, self._place_heard)
+        self._reading = AsideReading(
+            self,
+            keeping,
+            worker,
+            question=heat_board,
+            take=self._take_board,
+            refused=notices.refused.emit,
+        )
+        self._soon = QTimer(self, interval=LIVE_LOOK_MS, singleShot=True)
         self.keys.setText(KEYS)
         self._listen()
 
@@ -80,6 +100,7 @@ class HeatScreen(HeatView):
 
     def close_down(self) -> None:
         """Wait for what is being read."""
+        self._reading.stop()
         self._worker.stop()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
@@ -89,8 +110,7 @@ class HeatScreen(HeatView):
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
-        if self._stale:
-            self._read()
+        self._reading.look()
 
     def _listen(self) -> None:
         for key, words, slot in (
@@ -98,22 +118,31 @@ class HeatScreen(HeatView):
             ("P", "place a probe here", self._place_probe),
             ("G", "what readings are typed from", self._ask_read_with),
             ("I", "limits of the incubator", self._ask_incubator),
+            ("M", "live readings of a message broker", self._look_at_live),
         ):
             self.addAction(_action(self, key, words, slot))
         self.list.asked.connect(self._choose)
-        self._notices.changed.connect(self._hear)
+        self._notices.changed.connect(self._reading.hear)
+        self._notices.live_told.connect(self._hear_live)
+        self._soon.timeout.connect(self._reading.hear)
 
     # --- reading and showing -----------------------------------------------------------------
 
-    def _hear(self) -> None:
-        self._stale = True
-        if self.isVisible():
-            self._read()
+    def _hear_live(self, state: LiveState | None) -> None:
+        """Read again soon when readings came; what is not in view is read when it is."""
+        last_at = state.counts.last_at if state else None
+        if last_at != self._heard_at and not self._soon.isActive():
+            self._heard_at = last_at
+            self._soon.start()
 
-    def _read(self) -> None:
-        self._stale = False
-        self._board = heat_board(self._keeping, self._keeping.today)
-        self._line = min(self._line, max(0, len(self._board.lines) - 1))
+    def _take_board(self, board: HeatBoard) -> None:
+        """Show *board*; the place that was chosen stays so."""
+        here = self._here()
+        self._board = board
+        places = [line.place for line in board.lines]
+        if here is not None and here[0].place in places:
+            self._line = places.index(here[0].place)
+        self._line = min(self._line, max(0, len(places) - 1))
         self._show()
 
     def _here(self) -> tuple[HeatLine, HeatCell] | None:
@@ -141,18 +170,24 @@ class HeatScreen(HeatView):
         self.head.show_words("Heat", *head_words(self._board, self._typing.read_with))
 
     def _show_file(self, seen: Preview | None) -> None:
-        self.lay_over(self.band if seen is None else self.sheet)
-        if seen is None:
-            self.keys.setText(KEYS)
-            return
-        self.sheet.show_lines(list(preview_lines(seen)))
-        self.keys.setText(AGREE)
-        self.setFocus()
+        self.live.looked_at = False
+        self._show_sheet(None if seen is None else list(preview_lines(seen)), AGREE)
+
+    def _show_live(self, lines: list[tuple[str, bool]] | None) -> None:
+        self._show_sheet(lines, LIVE_KEYS)
+
+    def _show_sheet(self, lines: list[tuple[str, bool]] | None, keys: str) -> None:
+        self.lay_over(self.band if lines is None else self.sheet)
+        self.keys.setText(KEYS if lines is None else keys)
+        if lines is not None:
+            self.sheet.show_lines(lines)
+            if not self.asking.isVisible():
+                self.setFocus()
 
     # --- keys --------------------------------------------------------------------------------
 
     def _press(self, key: str) -> bool:
-        if self.files.seen is not None and self.files.press(key):
+        if self.files.press(key) or self.live.press(key):
             return True
         if self._here() is None:
             return False
@@ -205,9 +240,16 @@ class HeatScreen(HeatView):
     def _take_file(self) -> None:
         self.files.begin()
 
+    def _look_at_live(self) -> None:
+        if self.files.seen is None:
+            self.live.begin()
+
+    def _place_heard(self, probe: str) -> None:
+        self.files.ask_place_of(probe)
+
     def _place_probe(self) -> None:
         here = self._here()
-        if not self.files.press("P") and here is not None:
+        if not (self.files.press("P") or self.live.press("P")) and here is not None:
             self.files.place(here[0].place, here[1].zone)
 
     def _ask_read_with(self) -> None:

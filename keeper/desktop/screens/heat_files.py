@@ -152,7 +152,10 @@ class HeatFiles:
         if not unplaced:
             self._notices.refused.emit("Every probe of the file has its place.")
             return
-        probe = unplaced[0].probe
+        self.ask_place_of(unplaced[0].probe)
+
+    def ask_place_of(self, probe: str) -> None:
+        """Ask where *probe* hangs."""
         self._asking.ask(
             f"{probe} hangs at (B3 hot, A2·4 cool, room)", lambda text: self._where(probe, text)
         )

@@ -1,0 +1,142 @@
+"""Live readings looked after on the heat page: switched on and off, topics, probes to place."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+
+from keeper.actions.keeping import Keeping, Written
+from keeper.actions.live_choice import LiveChoice, choice_for, with_address
+from keeper.actions.live_topics import set_topic, topics_of
+from keeper.actions.troubles import REFUSALS, said
+from keeper.desktop.notices import Notices
+from keeper.desktop.screens.heat_live_words import live_lines
+from keeper.desktop.widgets.asking_line import AskingLine
+from keeper.live.receiving import LiveState
+
+LIVE_KEYS = (
+    "S switch on or off    A address    W password    V version    T topic    P place    Esc leaves"
+)
+Lines = list[tuple[str, bool]]
+
+
+class HeatLive:
+    """What is told of live readings while it is looked at, and the keys that change it.
+
+    shown: called with the lines, or None when they are looked at no more. place: asks where
+    the probe of that name hangs.
+    """
+
+    def __init__(
+        self,
+        keeping: Keeping,
+        notices: Notices,
+        asking: AskingLine,
+        shown: Callable[[Lines | None], None],
+        place: Callable[[str], None],
+    ) -> None:
+        self._keeping, self._notices, self._asking = keeping, notices, asking
+        self._shown, self._place = shown, place
+        self._state = LiveState()
+        self.looked_at = False
+        notices.live_told.connect(self._hear)
+
+    @property
+    def choice(self) -> LiveChoice:
+        return choice_for(self._keeping.book.path)
+
+    def begin(self) -> None:
+        """Look at them."""
+        self.looked_at = True
+        self._notices.live_asked.emit(None)
+        self._show()
+
+    def leave(self) -> None:
+        """Look at them no more."""
+        self.looked_at = False
+        self._shown(None)
+
+    def press(self, key: str) -> bool:
+        """Do what *key* means while they are looked at; False: nothing."""
+        deeds = {
+            "S": self._switch,
+            "A": self._ask_address,
+            "W": self._ask_password,
+            "V": self._change_version,
+            "T": self._ask_topic,
+            "P": self._ask_place,
+            "Esc": self.leave,
+        }
+        if not self.looked_at or key not in deeds:
+            return False
+        deeds[key]()
+        return True
+
+    def _hear(self, state: LiveState | None) -> None:
+        self._state = state or self._state
+        self._show()
+
+    def _show(self) -> None:
+        if self.looked_at:
+            book = self._keeping.book
+            self._shown(list(live_lines(self._state, self.choice, topics_of(book), book.path)))
+
+    def _choose(self, choice: LiveChoice) -> None:
+        self._notices.live_asked.emit(choice)
+        self._show()
+
+    def _switch(self) -> None:
+        if not self.choice.host:
+            self._ask_address()
+            return
+        self._choose(replace(self.choice, on=not self.choice.on))
+
+    def _change_version(self) -> None:
+        version = self.choice.protocol
+        self._choose(replace(self.choice, protocol="5" if version == "3.1.1" else "3.1.1"))
+
+    def _ask_address(self) -> None:
+        question = "Address of the message broker (host, host:port, user@host)"
+        self._asking.ask(question, self._address, self.choice.address)
+
+    def _address(self, text: str) -> bool:
+        try:
+            choice = with_address(self.choice, text)
+        except REFUSALS as refusal:
+            self._notices.refused.emit(said(refusal))
+            return False
+        self._choose(choice)
+        return True
+
+    def _ask_password(self) -> None:
+        if not self.choice.user:
+            self._notices.refused.emit("No user is named; A names one, such as ro@broker.local.")
+            return
+        self._asking.ask(f"Password of {self.choice.user}", self._password, hidden=True)
+
+    def _password(self, text: str) -> bool:
+        self._choose(replace(self.choice, password=text))
+        return True
+
+    def _ask_topic(self) -> None:
+        self._asking.ask("Topic = probe, field, time (room/+/air = +)", self._topic)
+
+    def _topic(self, text: str) -> bool:
+        try:
+            written = set_topic(self._keeping, text)
+        except REFUSALS as refusal:
+            self._notices.refused.emit(said(refusal))
+            return False
+        self._tell(written)
+        return True
+
+    def _tell(self, written: Written) -> None:
+        self._notices.tell_written(written)
+        self._show()
+
+    def _ask_place(self) -> None:
+        """Place the first probe that speaks and has no place."""
+        if self._state.counts.unplaced:
+            self._place(self._state.counts.unplaced[0])
+        else:
+            self._notices.refused.emit("Every probe that was heard has its place.")
