@@ -11,9 +11,9 @@ from PySide6.QtWidgets import QWidget
 from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import DrawnKey
-from keeper.desktop.widgets.lettering import RIGHT, advance, set_line, wrapped
+from keeper.desktop.widgets.lettering import RIGHT, advance, font_to_fit, set_line
 
-_EFFECT_LINES = 2
+_LEAST_PT = 9.0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -46,7 +46,7 @@ class ChoiceRow(DrawnKey):
         self.update()
 
     def sizeHint(self) -> QSize:
-        return QSize(round(self.look.u(200)), round(self.look.u(16.5, 13.6)))
+        return QSize(round(self.look.u(200)), round(self.look.u(15.6, 12.8)))
 
     def minimumSizeHint(self) -> QSize:
         return QSize(0, self.sizeHint().height())
@@ -66,22 +66,21 @@ class ChoiceRow(DrawnKey):
     def _paint_words(self, painter: QPainter, rect: QRectF, face: ChoiceFace) -> None:
         look = self.look
         title, aside, body = (look.font(use) for use in (Use.LINE_TITLE, Use.TABLE, Use.BODY))
-        base = rect.top() + look.u(5.6, 4.7)
-        margin = look.u(4, 3)
-        value_left = rect.left() + look.u(84, 62)
+        base = rect.top() + look.u(6.6, 5.4)
+        margin = look.u(7, 3.5)
+        value_left = rect.left() + look.u(86, 68)
         right = rect.right() - margin
         set_line(painter, QPointF(margin, base), face.key, title, look.colour("ink3"))
-        name_left = margin + look.u(8, 6)
-        room = value_left - name_left - margin
+        name_left = margin + look.u(7, 5)
+        room = value_left - name_left - look.u(2)
         set_line(painter, QPointF(name_left, base), face.name, title, look.colour("ink"), room=room)
         kept = QPointF(right, base)
         set_line(painter, kept, face.kept, aside, look.colour("ink3"), align=RIGHT)
         room = right - value_left - advance(aside, face.kept) - margin
         place = QPointF(value_left, base)
         set_line(painter, place, face.value, title, look.colour("ink"), room=room)
-        lines = list(wrapped(face.effect, body, right - value_left))
-        lines[_EFFECT_LINES - 1 :] = [" ".join(lines[_EFFECT_LINES - 1 :])]
+        room = right - value_left
+        fitted = font_to_fit(body, face.effect, room, _LEAST_PT)
         ink = look.colour("ink" if face.refused else "ink2")
-        for line in filter(None, lines):
-            base += look.u(5.2, 4.3)
-            set_line(painter, QPointF(value_left, base), line, body, ink, room=right - value_left)
+        place = QPointF(value_left, base + look.u(5.8, 4.8))
+        set_line(painter, place, face.effect, fitted, ink, room=room)
