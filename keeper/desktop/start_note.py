@@ -17,13 +17,12 @@ NO_SECOND_PLACE = (
 
 def say_at_start(keeping: Keeping, say: Callable[[str], None]) -> None:
     """Say what matters most. What was new is said once; a first start has nothing new."""
-    news = _news()
     place = second_place(keeping.book.path)
     if keeping.told:
         return
     if place is not None and not place.is_dir():
         say(NO_SECOND_PLACE.format(place=place))
-    elif news:
+    elif news := _news():
         say(news)
 
 
