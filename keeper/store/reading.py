@@ -100,7 +100,7 @@ def history(
             WHERE e.animal = ? AND {where} ORDER BY e.at, e.batch, e.seq""",
         (animal,),
     )
-    return [_entry(kind, row) for row in rows]
+    return [entry_of_row(kind, row) for row in rows]
 
 
 def recent(
@@ -158,7 +158,7 @@ def all_of(book: Book, kind: type[E], condition: str = "1", *values: Any) -> lis
             WHERE {condition} AND {stands("e")} ORDER BY e.batch, e.seq""",
         values,
     )
-    return [_entry(kind, row) for row in rows]
+    return [entry_of_row(kind, row) for row in rows]
 
 
 def on_days(book: Book, kind: type[E], first: date, last: date) -> list[E]:
@@ -206,7 +206,7 @@ def latest_batches(book: Book, most: int = 50) -> list[Batch]:
             FROM batch b ORDER BY b.id DESC LIMIT ?""",
         (most,),
     )
-    return [_batch(row) for row in rows]
+    return [batch_of_row(row) for row in rows]
 
 
 def batch_row(book: Book, batch: BatchId) -> Batch | None:
@@ -216,7 +216,7 @@ def batch_row(book: Book, batch: BatchId) -> Batch | None:
             FROM batch b WHERE b.id = ?""",
         (batch,),
     ).fetchall()
-    return _batch(rows[0]) if rows else None
+    return batch_of_row(rows[0]) if rows else None
 
 
 def withdrawer_of(book: Book, batch: BatchId) -> BatchId | None:
@@ -238,15 +238,15 @@ def entries_of(book: Book, batch: BatchId) -> list[Entry[Any]]:
             f"SELECT {select_columns(kind, 'e')}, {stands('e')} FROM {table} e WHERE e.batch = ?",
             (batch,),
         )
-        found += [_entry(kind, row) for row in rows]
+        found += [entry_of_row(kind, row) for row in rows]
     return sorted(found, key=lambda entry: entry.key.seq)
 
 
-def _entry(kind: type[Any], row: Sequence[Any]) -> Entry[Any]:
+def entry_of_row(kind: type[Any], row: Sequence[Any]) -> Entry[Any]:
     return Entry(from_row(kind, row[:-1]), EntryKey(row[4], row[5]), bool(row[-1]))
 
 
-def _batch(row: Sequence[Any]) -> Batch:
+def batch_of_row(row: Sequence[Any]) -> Batch:
     key, station, keeper, verb, written_ms, utc_offset, reason, standing = row
     zone = timezone(timedelta(minutes=utc_offset)) if utc_offset else UTC
     return Batch(
@@ -258,19 +258,6 @@ def _batch(row: Sequence[Any]) -> Batch:
         reason=reason,
         stands=bool(standing),
     )
-
-
-def entry_counts(book: Book, batch: BatchId) -> dict[str, int]:
-    """How many entries of each table *batch* wrote; tables without any are left out."""
-    counts = {
-        table: int(
-            book.connection.execute(
-                f"SELECT count(*) FROM {table} WHERE batch = ?", (batch,)
-            ).fetchone()[0]
-        )
-        for table in TABLES.values()
-    }
-    return {table: count for table, count in counts.items() if count}
 
 
 def animals_of(book: Book, batch: BatchId, most: int) -> list[AnimalId]:

@@ -7,6 +7,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QWidget
 from trouble_sample import TODAY, Window, add, at_once, empty_book, heat
 
+from keeper.actions.records import MOST
 from keeper.actions.settings import set_feed_nights, set_own_figure
 from keeper.desktop.screens.records import RecordsScreen
 from keeper.desktop.screens.watch import WatchScreen
@@ -38,7 +39,7 @@ class RecordsWindow(Window):
 
     @property
     def indexes(self):
-        model = self.page._table.model()
+        model = self.page._list.table.model()
         return [model.index(number, 0) for number in range(model.rowCount())]
 
     def answer(self, text):
@@ -64,8 +65,43 @@ def take_in(records, paths):
 
 def test_what_was_done_stands_newest_first_with_its_entries_and_animals(records):
     assert [row.batch.verb for row in records.rows] == ["set feed nights", "read heat", "try"]
-    assert records.rows[1].counts == {"heat": 1}
+    assert records.rows[1].told == "A1 hot surface 31\u00a0°C"
     assert records.rows[2].animals == ("Ingrid",)
+
+
+def test_the_chosen_line_is_told_entry_by_entry_beneath(records):
+    records.press(Qt.Key.Key_Down, Qt.Key.Key_Down)
+
+    told = records.page._list._panel.text()
+
+    assert told.startswith("try; written 14:30:00   J.; Ingrid described as A-1")
+    assert "Ingrid moved to A1·1; Ingrid female, as the records say; Ingrid taken, 1 m" in told
+
+
+def test_o_keeps_to_the_lines_of_one_animal_and_nothing_typed_shows_all(records, keeping):
+    records.press(Qt.Key.Key_O)
+    records.answer("nobody")
+    assert "No animal here is called 'nobody'" in records.foot
+    assert len(records.rows) == 3
+
+    records.answer("ingrid")
+    assert [row.batch.verb for row in records.rows] == ["try"]
+
+    records.press(Qt.Key.Key_O)
+    records.answer("")
+    assert len(records.rows) == 3
+
+
+def test_the_first_line_ever_written_is_reached_by_scrolling_on(records, keeping):
+    for degrees in range(MOST + 5):
+        heat(keeping, "A1", TODAY, 25.0 + degrees / 100)
+    records.house.notices.changed.emit()
+    assert len(records.rows) == MOST
+
+    records.press(Qt.Key.Key_End, Qt.Key.Key_End)
+
+    assert records.rows[-1].batch.verb == "try"
+    assert len(records.rows) == MOST + 8
 
 
 def test_t_says_what_follows_and_t_again_takes_the_chosen_line_back(records, keeping):
@@ -203,7 +239,7 @@ def test_a_flaw_of_the_book_is_said(records, keeping):
 def test_nothing_is_read_out_of_view(records):
     page = records.page
     asked = []
-    page._reading._question = lambda aside, on: asked.append(on) or []
+    page._list._reading._question = lambda aside, on: asked.append(on) or []
     records.window.go_to(1)
 
     records.house.notices.changed.emit()
@@ -220,7 +256,7 @@ def test_no_part_of_the_page_is_clipped(qtbot, keeping, size):
     window.page._asking.ask("Question", lambda _: True)
     qtbot.wait(1)
 
-    inside = window.page._table.viewport()
+    inside = window.page._list.table.viewport()
     for child in window.page.findChildren(QWidget):
         if child.isVisible() and not inside.isAncestorOf(child):
             assert child.parentWidget().rect().contains(child.geometry()), child

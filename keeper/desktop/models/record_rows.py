@@ -1,8 +1,9 @@
-"""The batches of the book as a table."""
+"""The batches of the book as a table that reads on as it is scrolled."""
 
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from datetime import date
 from typing import Any, NamedTuple
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
@@ -12,50 +13,81 @@ from keeper.actions.records import RecordRow
 from keeper.reports.figures import day
 
 Index = QModelIndex | QPersistentModelIndex
+Older = Callable[[RecordRow], Sequence[RecordRow]]
 ROW_ROLE = Qt.ItemDataRole.UserRole
-_MOST_NAMES = 3
+
+
+class Seen(NamedTuple):
+    """From where the list is looked at: the day, and the station whose name need not be said."""
+
+    today: date
+    station: str
 
 
 class Column(NamedTuple):
     heading: str
-    text: Callable[[RecordRow], str]
+    text: Callable[[RecordRow, Seen], str]
 
 
-def _when(row: RecordRow) -> str:
-    return f"{day(row.batch.written.date())} {row.batch.written:%H:%M:%S}"
+def when(row: RecordRow, seen: Seen) -> str:
+    """When it was written: the time alone for today."""
+    written = row.batch.written
+    time = f"{written:%H:%M:%S}"
+    return time if written.date() == seen.today else f"{day(written.date(), seen.today)} {time}"
 
 
-def _entries(row: RecordRow) -> str:
-    return ", ".join(f"{count} {kind.replace('_', ' ')}" for kind, count in row.counts.items())
+def by_whom(row: RecordRow, seen: Seen) -> str:
+    """The keeper who wrote it, or the station where none is named; this one is *here*."""
+    here = "here" if row.batch.station == seen.station else row.batch.station
+    return row.batch.keeper or here
 
 
-def _who(row: RecordRow) -> str:
-    names = ", ".join(row.animals[:_MOST_NAMES])
-    return f"{names} …" if len(row.animals) == _MOST_NAMES else names
+def _who(row: RecordRow, seen: Seen) -> str:
+    return ", ".join(row.animals) + (" …" if row.more_animals else "")
+
+
+def _stands(row: RecordRow, seen: Seen) -> str:
+    return "" if row.batch.stands else "taken back"
 
 
 COLUMNS = (
-    Column("written", _when),
-    Column("what was done", lambda row: row.batch.verb),
+    Column("written", when),
+    Column("what was done", lambda row, seen: row.batch.verb),
     Column("animals", _who),
-    Column("entries", _entries),
-    Column("reason", lambda row: row.batch.reason or ""),
-    Column("by", lambda row: row.batch.keeper or row.batch.station),
-    Column("stands", lambda row: "" if row.batch.stands else "taken back"),
+    Column("what it says", lambda row, seen: row.told),
+    Column("by", by_whom),
+    Column("stands", _stands),
 )
 
 
 class RecordRowsModel(QAbstractTableModel):
-    """Shows the rows it is given; what was taken back is struck through."""
+    """Shows the rows it is given and reads older ones on; what was taken back is struck through.
 
-    def __init__(self, parent: QObject | None = None) -> None:
+    older: the rows that come after one, newest first; none at the book's beginning.
+    """
+
+    def __init__(self, parent: QObject | None = None, *, older: Older = lambda row: ()) -> None:
         super().__init__(parent)
-        self._rows: Sequence[RecordRow] = ()
+        self._rows: list[RecordRow] = []
+        self._seen = Seen(date.min, "")
+        self._older, self._whole = older, True
 
-    def show_rows(self, rows: Sequence[RecordRow]) -> None:
+    def show_rows(self, rows: Sequence[RecordRow], seen: Seen) -> None:
         self.beginResetModel()
-        self._rows = tuple(rows)
+        self._rows, self._seen, self._whole = list(rows), seen, not rows
         self.endResetModel()
+
+    def canFetchMore(self, parent: Index) -> bool:
+        return not self._whole and not parent.isValid()
+
+    def fetchMore(self, parent: Index) -> None:
+        more = self._older(self._rows[-1])
+        self._whole = not more
+        if more:
+            first = len(self._rows)
+            self.beginInsertRows(QModelIndex(), first, first + len(more) - 1)
+            self._rows += more
+            self.endInsertRows()
 
     def rowCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008
         return 0 if parent.isValid() else len(self._rows)
@@ -73,7 +105,7 @@ class RecordRowsModel(QAbstractTableModel):
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         row = self._rows[index.row()]
         if role == Qt.ItemDataRole.DisplayRole:
-            return COLUMNS[index.column()].text(row)
+            return COLUMNS[index.column()].text(row, self._seen)
         if role == Qt.ItemDataRole.FontRole and not row.batch.stands:
             struck = QFont()
             struck.setStrikeOut(True)

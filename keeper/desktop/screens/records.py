@@ -12,27 +12,26 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 from keeper.actions import undoing
 from keeper.actions.checking import flaws_of
 from keeper.actions.due_board import feed_nights_around
-from keeper.actions.keeping import Keeping, Written
-from keeper.actions.records import RecordRow, record_rows
+from keeper.actions.finding import found
+from keeper.actions.keeping import Keeping, Written, animals_on
 from keeper.actions.safe_keeping import back_up_now
 from keeper.actions.settings import own_figures, set_feed_nights
 from keeper.actions.taking_in import TakenIn, take_in
 from keeper.actions.troubles import REFUSALS, said
-from keeper.desktop.aside_reading import AsideReading
 from keeper.desktop.background import Worker
 from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
 from keeper.desktop.page_keys import add_key
 from keeper.desktop.screens.files_asking import FilesAsking, Paths
+from keeper.desktop.screens.record_list import RecordList
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.asking_line import AskingLine
-from keeper.desktop.widgets.record_table import RecordTable
 from keeper.desktop.widgets.words_line import HeadLine, Words
 from keeper.reports.figures import counted, night
 
 KEYS = (
-    "T take the chosen line back    R write it again    I take in files    N feed nights"
-    "    F own figures    B back up now    C check the book"
+    "T take the chosen line back    R write it again    O one animal    I take in files"
+    "    N feed nights    F own figures    B back up now    C check the book"
 )
 _SHOWN_NIGHTS = 4
 _ENTRIES = counted("entry", "entries")
@@ -47,7 +46,7 @@ class RecordsScreen(QWidget):
         super().__init__()
         self._look, self._keeping, self._notices = look, keeping, notices
         self._head = HeadLine(look)
-        self._table = RecordTable(self)
+        self._list = RecordList(look, keeping, worker, self._say)
         self._asking = AskingLine(look, self)
         self._keys = Words(look, Use.BODY, "ink2")
         self._keys.setText(KEYS)
@@ -57,18 +56,11 @@ class RecordsScreen(QWidget):
             self._asking, looked=self._looked, say=self._say, agreed=self._agreed
         )
         self._asked_back: int | None = None
-        self._reading = AsideReading(
-            self,
-            keeping,
-            worker,
-            question=lambda aside, _: record_rows(aside),
-            take=self._take,
-            refused=self._say,
-        )
         self._lay_out()
         for key, words, slot in (
             ("T", "take the chosen line back", self._take_back),
             ("R", "write it again", self._put_back),
+            ("O", "one animal's lines", self._ask_animal),
             ("I", "take in files", self._files.begin),
             ("N", "feed nights", self._ask_feed_nights),
             ("F", "own figures", self._show_own),
@@ -76,19 +68,18 @@ class RecordsScreen(QWidget):
             ("C", "check the book", self._check),
         ):
             add_key(self, key, words, slot)
-        notices.changed.connect(self._reading.hear)
+        notices.changed.connect(self._list.hear)
+        notices.changed.connect(self._show_head)
         look.changed.connect(self._dress)
         self._dress()
-        self.setFocusProxy(self._table)
+        self.setFocusProxy(self._list)
 
     def _lay_out(self) -> None:
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         column.addWidget(self._head)
-        self._frame = QVBoxLayout()
-        self._frame.addWidget(self._table)
-        column.addLayout(self._frame, 1)
+        column.addWidget(self._list, 1)
         self._under = QVBoxLayout()
         self._under.addWidget(self.body)
         column.addLayout(self._under)
@@ -98,34 +89,22 @@ class RecordsScreen(QWidget):
 
     def close_down(self) -> None:
         """Wait for a reading that runs; nothing is read any more."""
-        self._reading.stop()
+        self._list.stop()
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
         self._show_head()
-        self._reading.look()
-
-    def resizeEvent(self, event: object) -> None:
-        self._share_width()
+        self._list.look()
 
     def _dress(self) -> None:
-        self._table.setFont(self._look.font(Use.TABLE))
-        self._table.horizontalHeader().setFont(self._look.font(Use.TABLE))
-        self._table.verticalHeader().setDefaultSectionSize(round(self._look.u(8)))
-        self._share_width()
-
-    def _share_width(self) -> None:
         margin = round(self._look.u(7, 3.5))
-        self._frame.setContentsMargins(margin, 0, margin, 0)
         self._under.setContentsMargins(margin, round(self._look.u(2)), margin, 0)
-        self._table.share(self.width() - 2 * margin)
-
-    def _take(self, rows: list[RecordRow]) -> None:
-        self._table.show_rows(rows)
-        self._show_head()
 
     def _show_head(self) -> None:
+        only = self._list.only
         where = [(str(self._keeping.book.path), False)]
+        if only is not None:
+            where.append((f"only {only.name or only.code}", True))
         self._head.show_words("Records", where, (self._feed_nights(),))
 
     def _feed_nights(self) -> str:
@@ -137,7 +116,7 @@ class RecordsScreen(QWidget):
 
     def _take_back(self) -> None:
         """Asks once more with the same key, since later entries may lean on it."""
-        row = self._table.chosen()
+        row = self._list.chosen()
         if row is None:
             return
         if self._asked_back != row.batch.id:
@@ -151,7 +130,7 @@ class RecordsScreen(QWidget):
         self._try(lambda: undoing.take_back_batch(self._keeping, row.batch.id))
 
     def _put_back(self) -> None:
-        row = self._table.chosen()
+        row = self._list.chosen()
         if row is not None:
             self._try(lambda: undoing.put_back_batch(self._keeping, row.batch.id))
 
@@ -159,6 +138,19 @@ class RecordsScreen(QWidget):
         """Show *text* under the table; nothing takes it away."""
         self.body.setText(text)
         self.body.setVisible(bool(text))
+
+    def _ask_animal(self) -> None:
+        self._asking.ask("Only the lines of (code, name or tub; nothing for all)", self._keep_to)
+
+    def _keep_to(self, text: str) -> bool:
+        """The lines of the one animal meant by *text*."""
+        meant = found(animals_on(self._keeping, self._keeping.today), text, most=1)
+        if text.strip() and not meant:
+            self._notices.refused.emit(f"No animal here is called {text!r}.")
+            return False
+        self._list.keep_to(meant[0] if meant else None)
+        self._show_head()
+        return True
 
     def _looked(self, animals: Path | None, diary: Path | None) -> TakenIn:
         return take_in(self._keeping, animals=animals, diary=diary, dry_run=True)

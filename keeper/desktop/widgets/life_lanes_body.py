@@ -6,6 +6,7 @@ from datetime import date, timedelta
 
 from PySide6.QtCore import QRectF, Qt
 
+from keeper.actions.entry_words import clutch_words
 from keeper.actions.life_lanes import ShedCycle
 from keeper.desktop.widgets.lettering import RIGHT
 from keeper.desktop.widgets.life_canvas import Canvas, Free
@@ -18,7 +19,7 @@ _FILLS = {
     ShedStage.OPAQUE: Pattern.SOLID,
     ShedStage.CLEARED: Pattern.PLAIN,
 }
-_EGGS, _SLUGS = counted("egg", "eggs"), counted("slug", "slugs")
+_EGGS = counted("egg", "eggs")
 
 
 def paint_shed(canvas: Canvas) -> None:
@@ -61,12 +62,6 @@ def paint_breeding(canvas: Canvas, weight_on: date | None) -> None:
     _name_gate(canvas, lane, _gate_words(canvas, opens, weight_on), canvas.axis.x(opens), free)
     for clutch in reversed(laid):
         _paint_clutch(canvas, lane, clutch, free)
-
-
-def clutch_words(clutch: Clutch) -> str:
-    """Eggs and slugs in words."""
-    slugs = f", {_SLUGS(clutch.slugs)}" if clutch.slugs else ""
-    return f"{_EGGS(clutch.good)}{slugs}"
 
 
 def _paint_cycle(canvas: Canvas, lane: QRectF, cycle: ShedCycle, free: Free) -> None:

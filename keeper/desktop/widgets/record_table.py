@@ -4,22 +4,28 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QModelIndex, Qt, Signal
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
 
 from keeper.actions.records import RecordRow
-from keeper.desktop.models.record_rows import COLUMNS, ROW_ROLE, RecordRowsModel
+from keeper.desktop.models.record_rows import COLUMNS, ROW_ROLE, Older, RecordRowsModel, Seen
 
-_SHARES = (3.2, 2.4, 3, 4.4, 3, 2, 1.8)
+_SHARES = (2.6, 2.2, 3.4, 7.6, 1.9, 1.7)
 
 
 class RecordTable(QTableView):
-    """Shows rows it is given; the chosen one stays chosen when new ones come above it."""
+    """Shows rows it is given; the chosen one stays chosen when new ones come above it.
 
-    def __init__(self, parent: QWidget) -> None:
+    Signal ``chosen_changed`` when another row is chosen. older: see ``RecordRowsModel``.
+    """
+
+    chosen_changed = Signal()
+
+    def __init__(self, parent: QWidget, *, older: Older) -> None:
         super().__init__(parent)
-        self._rows = RecordRowsModel(self)
+        self._rows = RecordRowsModel(self, older=older)
         self.setModel(self._rows)
+        self.selectionModel().currentRowChanged.connect(lambda *_: self.chosen_changed.emit())
         self.setAccessibleName("what was written, newest first")
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
@@ -30,15 +36,27 @@ class RecordTable(QTableView):
         self.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft)
         self.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
 
-    def show_rows(self, rows: Sequence[RecordRow]) -> None:
+    def show_rows(self, rows: Sequence[RecordRow], seen: Seen) -> None:
         chosen = self.chosen()
-        self._rows.show_rows(rows)
+        self._rows.show_rows(rows, seen)
         keys = [row.batch.id for row in rows]
         self.selectRow(keys.index(chosen.batch.id) if chosen and chosen.batch.id in keys else 0)
 
     def chosen(self) -> RecordRow | None:
         found = self.currentIndex().data(ROW_ROLE)
         return found if isinstance(found, RecordRow) else None
+
+    def moveCursor(
+        self, step: QAbstractItemView.CursorAction, modifiers: Qt.KeyboardModifier
+    ) -> QModelIndex:
+        """Home and End go to the newest line and to the oldest that is read."""
+        ends = {
+            QAbstractItemView.CursorAction.MoveHome: 0,
+            QAbstractItemView.CursorAction.MoveEnd: self._rows.rowCount() - 1,
+        }
+        if step in ends:
+            return self._rows.index(ends[step], 0)
+        return super().moveCursor(step, modifiers)
 
     def share(self, width: float) -> None:
         """Give each column its share of *width*."""

@@ -1,0 +1,45 @@
+"""Every kind of entry can be told in the records."""
+
+from collections.abc import Iterator
+from dataclasses import fields
+from datetime import date
+from enum import StrEnum
+from typing import Any, get_args, get_type_hints
+
+import pytest
+
+from keeper.actions.entry_words import KINDS, entry_words
+from keeper.husbandry.when import Happened, on_day
+from keeper.store.rows import TABLES
+
+DAY = date(2026, 3, 18)
+
+
+def filled(kind: type[Any]) -> Any:
+    """An entry of *kind* with something in every field."""
+    hints = get_type_hints(kind)
+    return kind(**{f.name: _sample(hints[f.name]) for f in fields(kind) if f.name != "note"})
+
+
+def _sample(hint: Any) -> Any:
+    kinds = [kind for kind in get_args(hint) or (hint,) if kind is not type(None)]
+    return _values(kinds[0])
+
+
+def _values(kind: type[Any]) -> Any:
+    if issubclass(kind, StrEnum):
+        return next(iter(kind))
+    samples: Iterator[tuple[type[Any], Any]] = iter(
+        ((Happened, on_day(DAY)), (bool, True), (int, 3), (float, 3.0), (date, DAY), (str, "B3"))
+    )
+    return next(value for base, value in samples if issubclass(kind, base))
+
+
+@pytest.mark.parametrize("kind", TABLES, ids=lambda kind: kind.__name__)
+def test_an_entry_of_every_kind_has_words(kind):
+    assert entry_words(filled(kind))
+
+
+@pytest.mark.parametrize("table", TABLES.values())
+def test_every_table_is_counted_in_words_of_its_own(table):
+    assert KINDS[table](1) != KINDS[table](2)
