@@ -115,7 +115,7 @@ def open_book(
             _make_durable(connection)
         if _version(connection) < SCHEMA_VERSION:
             connection = _brought_up(Book(path, connection, station, writable, tail))
-    except sqlite3.OperationalError as error:
+    except (sqlite3.OperationalError, sqlite3.IntegrityError) as error:
         connection.close()
         raise BookError(f"{path} cannot be opened: {error}. It was not changed.") from error
     except BaseException:

@@ -13,7 +13,7 @@ from tests.store.golden import golden, schema_text
 
 
 def test_a_new_book_has_the_schema_of_the_golden_file(book):
-    told = "the schema changed: raise SCHEMA_VERSION, run golden.py and old_books.py"
+    told = "the schema changed: old_books.py first, raise SCHEMA_VERSION, then golden.py"
 
     assert schema_text(book.connection) == golden(SCHEMA_VERSION).read_text("utf-8"), told
 
