@@ -29,7 +29,7 @@ from keeper.reports.paper_parts import (
     Words,
 )
 
-HEAD_MM, HEADING_MM, BLANK_MM = 12.0, 9.5, 10.5
+HEAD_MM, HEADING_MM, BLANK_MM = 12.0, 9.0, 9.0
 TITLE_PT, HEADING_PT = 16.0, 13.0
 LABEL_MM, BOX_MM = 46.0, 3.6
 AIR_MM = 1.3
@@ -138,7 +138,8 @@ def _slabs(page: Page, part: Part, pictures: Mapping[str, Artist]) -> Iterator[S
             yield from _table(page, part)
         case Blank():
             for label in part.labels:
-                yield Slab(BLANK_MM, partial(_blank, label=label))
+                tied = label != part.labels[-1]
+                yield Slab(BLANK_MM, partial(_blank, label=label), tied=tied)
         case Picture():
             yield Slab(part.high_mm, partial(_picture, artist=pictures[part.name]))
         case PageEnd():
@@ -204,7 +205,7 @@ def _row(page: Page, cells: Sequence[str], widths: Sequence[float], *, head: boo
 
 
 def _blank(page: Page, box: Box, label: str) -> None:
-    used = page.text(Box(box.left, box.top + 3, box.width / 2, box.height - 3.5), label)
+    used = page.text(Box(box.left, box.top + 2, box.width / 2, box.height - 2.5), label)
     left = box.left + (used + _GAP_MM if used else 0.0)
     page.rule(Box(left, box.top, box.left + box.width - left, box.height - 1), thick=0.2)
 

@@ -30,6 +30,7 @@ from keeper.desktop.screens.animal_asking import (
     sign_asked,
 )
 from keeper.desktop.screens.animal_line import AnimalLine
+from keeper.desktop.screens.animal_paper import AnimalPaper
 from keeper.desktop.screens.animal_reading import AnimalReading
 from keeper.desktop.screens.animal_words import figures_of, identity
 from keeper.desktop.type import Use
@@ -78,6 +79,7 @@ class AnimalScreen(QWidget):
         self.strip = LifeStrip(look, self)
         self.read_out = ReadOut(look, self)
         self.line = AnimalLine(look, self, notices)
+        self.paper = AnimalPaper(keeping, notices, self, self.strip)
         self.nobody = Words(look, Use.BODY, "ink2", self)
         self._assemble()
         self._listen()
@@ -189,7 +191,7 @@ class AnimalScreen(QWidget):
         self._notices.changed.connect(self._changed)
         self.destroyed.connect(self._reading.stop)
         self.strip.day_asked.connect(lambda day: self.go(lambda view: view.to(day)))
-        for key in (*self._moves(), *self._deeds()):
+        for key in (*self._moves(), *self._deeds(), *self.paper.keys()):
             self.addAction(_action(self, key))
 
     def _moves(self) -> Sequence[Key]:

@@ -1,0 +1,156 @@
+"""What the papers of one animal say: the card for a buyer and the summary for a vet."""
+
+from collections.abc import Sequence
+from datetime import date, timedelta
+from statistics import median
+
+from keeper.actions.animal_page import AnimalPage, Weighed
+from keeper.actions.day_of_life import day_of_life
+from keeper.actions.keeping import Keeping
+from keeper.actions.life_lanes import Counting
+from keeper.husbandry.animal import Status
+from keeper.husbandry.events import (
+    HoldKind,
+    HoldSet,
+    Remark,
+    RemarkKind,
+    ShedSign,
+    ShedStage,
+    Stock,
+)
+from keeper.reports.buyers_card import CardFacts, buyers_card
+from keeper.reports.figures import GAP, centile, day, plain, z_value
+from keeper.reports.paper_parts import Document
+from keeper.reports.vet_summary import (
+    EXPOSURE_DAYS,
+    HEAT_DAYS,
+    HeatFacts,
+    VetFacts,
+    WeightLine,
+    vet_summary,
+)
+from keeper.store import reading
+
+GENES = "genes"
+"""A note that begins so is the keeper's statement of genes, odds and all."""
+
+_ORDERED = frozenset({HoldKind.VET, HoldKind.QUARANTINE, HoldKind.STUCK_SHED, HoldKind.OTHER})
+_ARRIVED = frozenset({HoldKind.NEW_ARRIVAL, HoldKind.QUARANTINE})
+
+
+def buyers_card_of(keeping: Keeping, page: AnimalPage) -> Document:
+    """The card for whoever takes this animal."""
+    life, beside = page.life, page.beside
+    hot, night = _heat(page)
+    return buyers_card(
+        CardFacts(
+            row=page.animal,
+            profile=page.profile,
+            on=page.today,
+            printed=keeping.now(),
+            sexings=beside.sexings,
+            parents=beside.parents,
+            offers=life.offers,
+            weighed=[(w.day, w.scale_g, _how(w)) for w in page.weighed],
+            sheds=_sheds(life.signs),
+            genes=[r for r in life.remarks if _of_genes(r)],
+            seen=[r for r in life.remarks if r.kind in _SEEN],
+            hot_c=(hot.low_c, hot.high_c) if hot else None,
+            night_c=(night.low_c, night.high_c) if night else None,
+            next_offer_on=page.plan.due_on,
+        )
+    )
+
+
+def vet_summary_of(keeping: Keeping, page: AnimalPage) -> Document:
+    """What a vet asks first, on two pages."""
+    life = page.life
+    told = day_of_life(page, page.today)
+    counted = told.counted(Counting.COUNTED)
+    hot, night = _heat(page)
+    return vet_summary(
+        VetFacts(
+            row=page.animal,
+            profile=page.profile,
+            on=page.today,
+            printed=keeping.now(),
+            sexings=page.beside.sexings,
+            offers=life.offers,
+            weights=[_weight_line(page, weighed) for weighed in page.weighed],
+            regurgitations=life.regurgitations,
+            sheds=_sheds(life.signs),
+            remarks=[r for r in life.remarks if r.kind is not RemarkKind.CAUTION],
+            holds=[hold for hold in life.holds if hold.kind in _ORDERED],
+            counted=counted,
+            excused=len(told.refused) - counted,
+            hot=hot,
+            night=night,
+            company=_company(page),
+            arrivals=_arrivals(keeping, page),
+        )
+    )
+
+
+_SEEN = frozenset({RemarkKind.MITES, RemarkKind.WOUND, RemarkKind.BREATHING, RemarkKind.FAECES})
+
+
+def _of_genes(remark: Remark) -> bool:
+    return remark.kind is RemarkKind.NOTE and remark.text.casefold().startswith(GENES)
+
+
+def _sheds(signs: Sequence[ShedSign]) -> list[ShedSign]:
+    return [sign for sign in signs if sign.stage is ShedStage.SHED]
+
+
+def _how(weighed: Weighed) -> str:
+    return "empty" if weighed.fasted else "within digestion"
+
+
+def _weight_line(page: AnimalPage, weighed: Weighed) -> WeightLine:
+    stands = page.standing(weighed)
+    against = plain(f"z{GAP}{z_value(stands.z)}, {centile(stands.centile)}") if stands else ""
+    return WeightLine(
+        day=weighed.day,
+        scale_g=weighed.scale_g,
+        empty_g=weighed.empty_g,
+        how=_how(weighed),
+        against=against,
+    )
+
+
+def _heat(page: AnimalPage) -> tuple[HeatFacts | None, HeatFacts | None]:
+    """Hot end and night low where she stood, over the last weeks."""
+    since = page.today - timedelta(days=HEAT_DAYS - 1)
+    near = [heat for heat in page.beside.heat if heat.day >= since]
+    hot = [heat.hot_c for heat in near if heat.hot_c is not None]
+    night = [heat.night_c for heat in near if heat.night_c is not None]
+    return _figures(hot), _figures(night)
+
+
+def _figures(read_c: Sequence[float]) -> HeatFacts | None:
+    if not read_c:
+        return None
+    middle = round(median(read_c), 1)
+    return HeatFacts(days=len(read_c), low_c=min(read_c), mid_c=middle, high_c=max(read_c))
+
+
+def _since(page: AnimalPage) -> date:
+    return page.today - timedelta(days=EXPOSURE_DAYS)
+
+
+def _company(page: AnimalPage) -> list[str]:
+    """Who shared a tub with her within the days that matter."""
+    near = [m for m in page.beside.mates if m.until is None or m.until >= _since(page)]
+    return [plain(f"{mate.name} from {day(mate.since)}") for mate in near]
+
+
+def _arrivals(keeping: Keeping, page: AnimalPage) -> list[str]:
+    """Animals that came into the room, by the holds and the stock entries that say so."""
+    held = reading.on_days(keeping.book, HoldSet, _since(page), page.today)
+    stock = reading.on_days(keeping.book, Stock, _since(page), page.today)
+    came = {h.animal: h.happened.day for h in held if h.kind in _ARRIVED}
+    came |= {s.animal: s.happened.day for s in stock if s.status is Status.KEPT}
+    rows = {animal: reading.animal_now(keeping.book, animal) for animal in came}
+    told = [(came[a], row) for a, row in rows.items() if row and a != page.animal.animal]
+    told.sort(key=lambda pair: (pair[0], pair[1].code), reverse=True)
+    return [plain(f"{row.code} {row.place or ''} {day(when)}") for when, row in told]

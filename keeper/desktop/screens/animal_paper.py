@@ -1,0 +1,87 @@
+"""The papers of an animal: its life as it looks, its label, the card, the summary, its kin."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from PySide6.QtWidgets import QWidget
+
+from keeper.actions.animal_page import AnimalPage
+from keeper.actions.animal_papers import buyers_card_of, vet_summary_of
+from keeper.actions.day_of_life import day_of_life
+from keeper.actions.keeping import Keeping
+from keeper.actions.kin_weights import kin_document, kin_of
+from keeper.desktop.notices import Notices
+from keeper.desktop.paper.desk import PaperDesk
+from keeper.desktop.paper.flow import Artist, document_pages
+from keeper.desktop.paper.life_page import LIFE, life_artist, life_document, whole_life
+from keeper.desktop.paper.printing import Sheets, printed_words
+from keeper.desktop.screens.animal_words import figures_of
+from keeper.desktop.screens.racks_paper import label_sheets
+from keeper.desktop.widgets.life_paint import Told
+from keeper.desktop.widgets.life_strip import LifeStrip
+from keeper.reports.paper_parts import Document
+
+Key = tuple[str, str, Callable[[], object]]
+NOBODY = "No animal is shown; there is nothing to print."
+
+
+class AnimalPaper:
+    """Each writes a PDF beside the book of the animal that the strip shows."""
+
+    def __init__(self, keeping: Keeping, notices: Notices, page: QWidget, strip: LifeStrip) -> None:
+        self._keeping, self._strip = keeping, strip
+        self.desk = PaperDesk(keeping, notices, page)
+
+    def keys(self) -> Sequence[Key]:
+        """What it does, its shortcut, and how; for the keys of the place and its menu."""
+        make = self.desk.make
+        return (
+            ("Life strip on paper", "Ctrl+P", lambda: make(self.life)),
+            ("Tub label", "Ctrl+L", lambda: make(self.label)),
+            ("Card for a buyer", "Ctrl+B", lambda: make(self.card)),
+            ("Summary for a vet", "Ctrl+D", lambda: make(self.summary)),
+            ("Weights of the clutch or line", "Ctrl+K", lambda: make(self.kin)),
+            ("The last PDF on a printer", "Ctrl+Shift+P", self.desk.to_printer),
+        )
+
+    def life(self) -> Sheets:
+        """The strip as it looks, with the read-out of the day of the cursor."""
+        told, view = self._told(), self._strip.view
+        figures = figures_of(told.page, day_of_life(told.page, view.cursor))
+        document = life_document(told, view, figures, printed_words(self._keeping))
+        return _sheets(document, "life", told.page, {LIFE: life_artist(told, view)})
+
+    def label(self) -> Sheets:
+        row = self._told().page.animal
+        return label_sheets(self._keeping, [row], row.name or row.code, f"label-{row.code}")
+
+    def card(self) -> Sheets:
+        page = self._told().page
+        return _sheets(buyers_card_of(self._keeping, page), "card", page)
+
+    def summary(self) -> Sheets:
+        told = self._told()
+        document = vet_summary_of(self._keeping, told.page)
+        return _sheets(document, "vet", told.page, {LIFE: whole_life(told)})
+
+    def kin(self) -> Sheets:
+        """Weights of her clutch, or of her line where no clutch is written."""
+        from keeper.desktop.paper.kin_chart import CHART, kin_artist
+
+        page = self._told().page
+        kin = kin_of(self._keeping, page)
+        document = kin_document(kin, self._keeping.now())
+        return _sheets(document, "weights", page, {CHART: kin_artist(kin)})
+
+    def _told(self) -> Told:
+        if self._strip.told is None:
+            raise LookupError(NOBODY)
+        return self._strip.told
+
+
+def _sheets(
+    document: Document, kind: str, page: AnimalPage, pictures: dict[str, Artist] | None = None
+) -> Sheets:
+    stem = f"{kind}-{page.animal.code}-{page.today.isoformat()}"
+    return Sheets(title=document.title, stem=stem, pages=document_pages(document, pictures))

@@ -1,0 +1,144 @@
+"""The card that goes with an animal to its buyer: what is written of it, and the usual cautions."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date, datetime
+
+from keeper.husbandry.events import Offer, Remark, Sexed, ShedSign
+from keeper.husbandry.now import AnimalNow
+from keeper.husbandry.profile import SpeciesProfile
+from keeper.reports.entry_words import (
+    OFFER_HEADS,
+    OFFER_SHARES,
+    degrees,
+    hatched_words,
+    offer_row,
+    remark_words,
+    sex_words,
+    shed_words,
+)
+from keeper.reports.figures import UNKNOWN, day, grams, moment, plain
+from keeper.reports.paper_parts import Blank, Document, Facts, Heading, Part, Table, Words
+
+OFFERS, WEIGHTS, SHEDS = 8, 4, 4
+"""So many of the newest stand on the card."""
+
+ODDS = (
+    "Odds are what they were on the day they were written. A gene that an animal may carry is no"
+    " promise: only its young can show it."
+)
+NO_VERDICT = (
+    "This card repeats what was written down. What was not written is not known, and nothing here"
+    " is a verdict of health: a reptile vet can look the animal over."
+)
+CAUTIONS = (
+    "Salmonella: snakes and rodents can carry it. Wash hands after the animal, its water and its"
+    " prey; keep its things away from food, and small children and people with weak immunity"
+    " apart from it.",
+    "Check local law before it changes hands or travels: permits, licences and papers are for"
+    " buyer and keeper to know.",
+    "Leave it in peace for 5 to 7 days before the first meal (common practice); then one item of"
+    " the kind and size above, killed and thawed through, never refrozen. A heater needs a"
+    " thermostat and a second thermometer.",
+    "Ask a reptile vet about open-mouth breathing, bubbles at nose or mouth, a kept eye cap or a"
+    " ring of skin on the tail tip, and weight that falls. Never pick at an eye cap.",
+)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CardFacts:
+    """What the card is made of; entries oldest first. weighed: day, grams, how it was taken.
+
+    hot_c, night_c: lowest and highest daily figure of the last weeks where it stood, measured.
+    """
+
+    row: AnimalNow
+    profile: SpeciesProfile
+    on: date
+    printed: datetime
+    sexings: Sequence[Sexed] = ()
+    parents: tuple[str | None, str | None] = (None, None)
+    offers: Sequence[Offer] = ()
+    weighed: Sequence[tuple[date, float, str]] = ()
+    sheds: Sequence[ShedSign] = ()
+    genes: Sequence[Remark] = ()
+    seen: Sequence[Remark] = ()
+    hot_c: tuple[float, float] | None = None
+    night_c: tuple[float, float] | None = None
+    next_offer_on: date | None = None
+
+
+def buyers_card(facts: CardFacts) -> Document:
+    """The card as it is printed."""
+    row = facts.row
+    name = f"{row.name}, {row.code}" if row.name else row.code
+    return Document(
+        title=f"Animal card: {name}",
+        printed=plain(moment(facts.printed)),
+        parts=(
+            Facts(rows=tuple(_who(facts))),
+            *_genes(facts),
+            Heading(words=f"Feeding record, the last {OFFERS} offers"),
+            _offers(facts.offers),
+            Heading(words="Last weights and sheds"),
+            Facts(rows=tuple(_body(facts))),
+            *_seen(facts),
+            Heading(words="Cautions"),
+            *(Words(words=caution, boxed=False) for caution in CAUTIONS),
+            Words(words=NO_VERDICT, bold=True),
+            Blank(labels=("Handed over on, by", "To", "Papers and their numbers")),
+        ),
+    )
+
+
+def _who(facts: CardFacts) -> list[tuple[str, str]]:
+    row, profile = facts.row, facts.profile
+    dam, sire = facts.parents
+    return [
+        ("Species", f"{profile.english} ({profile.scientific})"),
+        ("Hatched", hatched_words(row, facts.on)),
+        ("Sex", sex_words(row, facts.sexings)),
+        ("Line", row.line or UNKNOWN),
+        ("Dam × sire", f"{dam or UNKNOWN} × {sire or UNKNOWN}"),
+        ("Clutch", row.clutch or ""),
+        ("Caution", row.caution or ""),
+        ("Kept at, measured", _kept_at(facts)),
+        ("Next offer due", plain(day(facts.next_offer_on)) if facts.next_offer_on else ""),
+    ]
+
+
+def _kept_at(facts: CardFacts) -> str:
+    hot = f"hot end {degrees(*facts.hot_c)}" if facts.hot_c else ""
+    night = f"night low {degrees(*facts.night_c)}" if facts.night_c else ""
+    return ", ".join(part for part in (hot, night) if part) or UNKNOWN
+
+
+def _genes(facts: CardFacts) -> list[Part]:
+    told = [Words(words=f"{plain(day(r.happened.day))}: {remark_words(r)}") for r in facts.genes]
+    nothing = Words(words="No statement of genes is written in the book.")
+    return [
+        Heading(words="Genes, as written"),
+        *([*told, Words(words=ODDS)] if told else [nothing]),
+    ]
+
+
+def _offers(offers: Sequence[Offer]) -> Table:
+    rows = tuple(offer_row(offer) for offer in reversed(offers[-OFFERS:]))
+    empty = "No offer is written in the book."
+    return Table(heads=OFFER_HEADS, rows=rows, shares=OFFER_SHARES, empty=empty)
+
+
+def _body(facts: CardFacts) -> list[tuple[str, str]]:
+    weights = [
+        f"{plain(day(when))} {plain(grams(weight_g))} {how}".strip()
+        for when, weight_g, how in reversed(facts.weighed[-WEIGHTS:])
+    ]
+    sheds = [shed_words(sign) for sign in reversed(facts.sheds[-SHEDS:])]
+    return [("Weights", "; ".join(weights) or UNKNOWN), ("Sheds", "; ".join(sheds) or UNKNOWN)]
+
+
+def _seen(facts: CardFacts) -> list[Part]:
+    if not facts.seen:
+        return []
+    told = [(plain(day(remark.happened.day)), remark_words(remark)) for remark in facts.seen]
+    return [Heading(words="Seen and treated, in the keeper's words"), Facts(rows=tuple(told))]

@@ -1,0 +1,66 @@
+"""Single entries of a record as they are printed: offers, sheds, remarks and how a sex is known."""
+
+from collections.abc import Sequence
+from datetime import date
+
+from keeper.husbandry.animal import Sex
+from keeper.husbandry.events import Offer, Remark, RemarkKind, Sexed, ShedSign
+from keeper.husbandry.now import AnimalNow
+from keeper.reports.figures import UNKNOWN, age, celsius, day, grams, plain
+from keeper.reports.words import word
+
+OFFER_HEADS = ("day", "offered", "grams", "result", "how it is known")
+OFFER_SHARES = (0.16, 0.28, 0.12, 0.20, 0.24)
+
+
+def offer_row(offer: Offer) -> tuple[str, ...]:
+    """An offer as cells under ``OFFER_HEADS``."""
+    prey = f"{offer.count} × {offer.prey}" if offer.count and offer.prey else offer.prey
+    return (
+        plain(day(offer.happened.day)),
+        prey or UNKNOWN,
+        plain(grams(offer.mass_g)) if offer.mass_g is not None else UNKNOWN,
+        word(offer.result),
+        word(offer.evidence),
+    )
+
+
+def sex_words(row: AnimalNow, sexings: Sequence[Sexed]) -> str:
+    """The sex and each sexing that it rests on, newest first."""
+    if row.sex is Sex.UNKNOWN:
+        return "not known"
+    told = [_sexing(one) for one in reversed(sexings) if one.sex is row.sex]
+    return f"{word(row.sex)}: {'; '.join(told)}" if told else word(row.sex)
+
+
+def hatched_words(row: AnimalNow, on: date) -> str:
+    """The day of hatching and the age on the day *on*; empty where it is not known."""
+    if row.hatched_first is None:
+        return UNKNOWN
+    first, last = row.hatched_first, row.hatched_last or row.hatched_first
+    when = day(first) if first == last else f"between {day(first)} and {day(last)}"
+    return plain(f"{when}, {age(row.age_days(on) or 0)} old")
+
+
+def shed_words(sign: ShedSign) -> str:
+    """A shed with what was found of the skin."""
+    parts = [plain(day(sign.happened.day)), word(sign.quality) if sign.quality else "skin not read"]
+    return ", ".join([*parts, *(["pre-lay"] if sign.pre_lay else [])])
+
+
+def remark_words(remark: Remark) -> str:
+    """What was seen, in the keeper's own words."""
+    kind = "" if remark.kind is RemarkKind.NOTE else f"{word(remark.kind)}: "
+    note = f" ({remark.note})" if remark.note else ""
+    return f"{kind}{remark.text}{note}"
+
+
+def degrees(low: float, high: float) -> str:
+    """A range of temperatures, or one where both are the same."""
+    one, other = plain(celsius(low)), plain(celsius(high))
+    return one if one == other else f"{one} to {other}"
+
+
+def _sexing(sexed: Sexed) -> str:
+    note = f", {sexed.note}" if sexed.note else ""
+    return plain(f"{word(sexed.sexed_by)} {day(sexed.happened.day)}{note}")
