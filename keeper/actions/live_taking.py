@@ -7,10 +7,12 @@ so that a probe that speaks otherwise than it should can be put right.
 from __future__ import annotations
 
 import csv
+import io
 from collections import Counter
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from datetime import datetime
+from itertools import chain
 from pathlib import Path
 
 from keeper.actions.live_messages import OLDEST, Message, SortedMessages, Span, sort_out
@@ -25,6 +27,7 @@ MOST_ASIDE_BYTES = 1_000_000
 _DAYS_AT_ONCE = 100
 _SHOWN_BYTES = 80
 _EXAMPLES = 3
+_TOPIC_LETTERS = 200
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -160,18 +163,26 @@ def aside_path(book: Path) -> Path:
 
 def _append(path: Path, aside: Sequence[tuple[str, Message]], room: int) -> None:
     """One line for each message, as long as there is room."""
-    begins = not path.exists()
-    with path.open("a", encoding="utf-8", newline="") as out:
-        lines = csv.writer(out)
-        if begins:
-            lines.writerow(("at", "why", "topic", "message"))
-        for why, message in aside:
-            at = message.at.isoformat(timespec="seconds")
-            row = (at, why, repr(message.topic[:200]), _shown(message.payload))
-            room -= sum(map(len, row)) + 4
+    with path.open("ab") as out:
+        head = [] if out.tell() else [("at", "why", "topic", "message")]
+        for row in chain(head, map(_row, aside)):
+            line = _csv_line(row)
+            room -= len(line)
             if room < 0:
                 return
-            lines.writerow(row)
+            out.write(line)
+
+
+def _row(kept: tuple[str, Message]) -> tuple[str, ...]:
+    why, message = kept
+    at = message.at.isoformat(timespec="seconds")
+    return at, why, repr(message.topic[:_TOPIC_LETTERS]), _shown(message.payload)
+
+
+def _csv_line(row: Sequence[str]) -> bytes:
+    text = io.StringIO()
+    csv.writer(text, lineterminator="\n").writerow(row)
+    return text.getvalue().encode("utf-8", "replace")
 
 
 def _shown(payload: bytes) -> str:
