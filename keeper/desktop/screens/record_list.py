@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from datetime import date
 
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from keeper.actions.keeping import Keeping
@@ -57,14 +58,15 @@ class RecordList(QWidget):
         self.only = animal
         self._reading.hear()
 
-    def look(self) -> None:
-        self._reading.look()
-
     def hear(self) -> None:
         self._reading.hear()
 
     def stop(self) -> None:
         self._reading.stop()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        self._reading.look()
 
     def resizeEvent(self, event: object) -> None:
         self._share_width()

@@ -94,7 +94,6 @@ class RecordsScreen(QWidget):
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
         self._show_head()
-        self._list.look()
 
     def _dress(self) -> None:
         margin = round(self._look.u(7, 3.5))

@@ -4,13 +4,39 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QModelIndex, Qt, Signal
-from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
+from PySide6.QtCore import QModelIndex, QPersistentModelIndex, Qt, Signal
+from PySide6.QtGui import QPainter
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QHeaderView,
+    QStyle,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QTableView,
+    QWidget,
+)
 
 from keeper.actions.records import RecordRow
 from keeper.desktop.models.record_rows import COLUMNS, ROW_ROLE, Older, RecordRowsModel, Seen
 
+_BAR_SHARE = 10
 _SHARES = (2.6, 2.2, 3.4, 7.6, 1.9, 1.7)
+
+
+class _Barred(QStyledItemDelegate):
+    """A bar at the left end of the chosen row, which its lightness alone would not show."""
+
+    def paint(
+        self,
+        painter: QPainter,
+        option: QStyleOptionViewItem,
+        index: QModelIndex | QPersistentModelIndex,
+    ) -> None:
+        super().paint(painter, option, index)
+        if option.state & QStyle.StateFlag.State_Selected:
+            bar = option.rect
+            bar.setWidth(max(2, bar.height() // _BAR_SHARE))
+            painter.fillRect(bar, option.palette.text())
 
 
 class RecordTable(QTableView):
@@ -26,6 +52,7 @@ class RecordTable(QTableView):
         self._rows = RecordRowsModel(self, older=older)
         self.setModel(self._rows)
         self.selectionModel().currentRowChanged.connect(lambda *_: self.chosen_changed.emit())
+        self.setItemDelegateForColumn(0, _Barred(self))
         self.setAccessibleName("what was written, newest first")
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
