@@ -32,6 +32,7 @@ FAR_SHARE = Sourced(value=2.0, source=COMMON_PRACTICE)
 
 TRIED = {
     "heat is out of limits there": ("heat", "fits"),
+    "cooler than it was": ("heat", "fits"),
     "heat is within limits there": ("heat", "no"),
     "heat was not read there": ("heat", "not read"),
     "others refused from the same bag": ("prey bag", "fits"),
@@ -40,6 +41,10 @@ TRIED = {
     "others refused from the same hands": ("who fed", "fits"),
     "others ate from the same hands": ("who fed", "no"),
     "all from the same hands": ("who fed", "may be"),
+    "others refused after the same cleaning": ("cleaning", "fits"),
+    "others ate after the same cleaning": ("cleaning", "no"),
+    "all cleaned on one day": ("cleaning", "may be"),
+    "recent move or season": ("move, season", "may be"),
     "recent move, cleaning or season": ("move, cleaning", "may be"),
     "humidity before snakes": ("humidity", "look first"),
 }

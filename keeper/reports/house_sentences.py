@@ -43,6 +43,14 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
         "{kind:Cause} {name}: {refused:n} of {offered:n} refused where {expected:tenth}"
         " is usual, over {nights:nights} (chance {chance:chance})."
     ),
+    "refused after a cleaning": (
+        "Tubs cleaned on {on:day}: {refused:n} of {offered:n} refused where {expected:tenth}"
+        " is usual, over {nights:nights} (chance {chance:chance})."
+    ),
+    "cooler than it was": (
+        "{place} read {temp_c:celsius} on {on:day}, where {usual_c:celsius} was usual beside the"
+        " other rows (chance {chance:chance}): look at its heat first."
+    ),
     "heat is out of limits there": "Heat at {place} is {reading}: look at that first.",
     "heat is within limits there": "Heat at {place} is within limits.",
     "heat was not read there": (
@@ -67,6 +75,16 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
         " {expected:tenth} is usual."
     ),
     "all from the same hands": "All of them were fed by {keeper}.",
+    "others refused after the same cleaning": (
+        "Elsewhere {refused:n} of {offered:n} in tubs cleaned on {on:day} refused as well, where"
+        " {expected:tenth} is usual."
+    ),
+    "others ate after the same cleaning": (
+        "Elsewhere only {refused:n} of {offered:n} in tubs cleaned on {on:day} refused, where"
+        " {expected:tenth} is usual."
+    ),
+    "all cleaned on one day": "Their tubs were cleaned on {on:day}, and no others.",
+    "recent move or season": "A recent move or the season may be the cause.",
     "recent move, cleaning or season": "A recent move, cleaning or the season may be the cause.",
     "bad sheds together": "{place}: bad sheds of {count:animals} within {days:days}.",
     "humidity before snakes": "Check the humidity of the row before the snakes.",

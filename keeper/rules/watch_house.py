@@ -22,6 +22,7 @@ KIND_OF_CAUSE = {
     "rack": "refusals in a rack",
     "bag": "refusals from one bag of prey",
     "keeper": "refusals from one keeper's hands",
+    "cleaning": "refusals after a cleaning",
     "room": "refusals in the room",
     "humidity": "bad sheds in a row of tubs",
 }
@@ -69,7 +70,8 @@ def _cold_there(cause: Cause, house: HouseFacts) -> HeatVerdict | None:
 def _cause_line(cause: Cause, house: HouseFacts) -> WatchLine:
     """A cause; a row that refuses and was read cold is a cold row."""
     cold = _cold_there(cause, house)
-    kind = "cold row" if cold and cause.kind == "row" else KIND_OF_CAUSE[cause.kind]
+    is_cold = cause.kind == "row" and (cold is not None or cause.cooler)
+    kind = "cold row" if is_cold else KIND_OF_CAUSE[cause.kind]
     word = "ends with a whole shed" if cause.kind == "humidity" else "ends when they eat again"
     return WatchLine(
         animal=None,
