@@ -64,12 +64,13 @@ class AnimalDesk:
 
         Imports numpy, and the first of a kind takes some seconds.
         """
-        from keeper.actions.forecasting import Forecaster  # numpy: only when it is asked for
+        from keeper.actions.fitting_aside import fit_aside  # numpy: only when it is asked for
+        from keeper.actions.forecasting import Forecaster
 
         if page.target_g is None:
             return None
         if self._forecaster is None or self._forecaster[0] != page.today:
-            self._forecaster = (page.today, Forecaster(self._keeping(), page.today))
+            self._forecaster = (page.today, Forecaster(self._keeping(), page.today, fit_aside))
         return self._forecaster[1].weight(page.animal, page.target_g)
 
     def close(self) -> None:

@@ -78,13 +78,14 @@ class FemaleDesk:
 
     def forecast(self, row: FemaleRow, on: date) -> "tuple[AnimalId, WeightForecast]":
         """When she reaches the weight of her gate. Imports numpy; the first of a kind is slow."""
-        from keeper.actions.forecasting import Forecaster  # numpy: only when it is asked for
+        from keeper.actions.fitting_aside import fit_aside  # numpy: only when it is asked for
+        from keeper.actions.forecasting import Forecaster
 
         if self._aside is None:
             self.females(on)
         assert self._aside is not None
         if self._forecaster is None:
-            self._forecaster = Forecaster(self._aside, on)
+            self._forecaster = Forecaster(self._aside, on, fit_aside)
         return row.animal.animal, self._forecaster.weight(row.animal, target_g(row))
 
     def close(self) -> None:

@@ -7,12 +7,12 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 
 from keeper.actions.keeping import Keeping, animals_on
-from keeper.actions.populations import AgedWeights, aged_weights, population_of
+from keeper.actions.populations import AgedWeights, Fitter, aged_weights, fit_here, population_of
 from keeper.husbandry.animal import Sex
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.reasons import Reason, because
 from keeper.rules.growth.expectation import heaviest_g
-from keeper.rules.growth.forecast import Forecast, forecast
+from keeper.rules.growth.forecast import Forecast, forecasts
 from keeper.rules.growth.weighings import reached_already
 
 LEVEL = 0.8
@@ -59,11 +59,12 @@ class WeightForecast:
 
 
 class Forecaster:
-    """Forecasts for one book as of one day."""
+    """Forecasts for one book as of one day; *fitter* fits a kind when it is first asked for."""
 
-    def __init__(self, keeping: Keeping, on: date) -> None:
+    def __init__(self, keeping: Keeping, on: date, fitter: Fitter = fit_here) -> None:
         self._keeping = keeping
         self._on = on
+        self._fitter = fitter
 
     def weight(self, row: AnimalNow, target_g: float) -> WeightForecast:
         """When *row* will weigh *target_g* empty; the first question of a kind takes a fit."""
@@ -77,15 +78,13 @@ class Forecaster:
         reached = reached_already(record, target_g)
         if reached is not None:
             return self._reached(row, target_g, reached)
-        most_g = self._most_g(row)
-        if target_g > most_g:
+        if target_g > (most_g := self._most_g(row, target_g)):
             beyond = because("forecast beyond the kind", target_g=target_g, most_g=most_g)
             return WeightForecast(animal=row, target_g=target_g, on=None, because=(beyond,))
-        population = population_of(self._keeping, row, self._on)
+        population = population_of(self._keeping, row, self._on, self._fitter)
         age = float(row.age_days(self._on) or 0)
-        wide, narrow = (
-            forecast(record, target_g, population, level=level, now_age_days=age)
-            for level in (LEVEL, HALF)
+        wide, narrow = forecasts(
+            record, target_g, population, levels=(LEVEL, HALF), now_age_days=age
         )
         return _told(row, target_g, record, wide, narrow)
 
@@ -113,15 +112,20 @@ class Forecaster:
             because=(because("forecast reached", target_g=target_g, on=day),),
         )
 
-    def _most_g(self, row: AnimalNow) -> float:
-        """The heaviest that the kind is known to grow, by its curve or by one that did here."""
+    def _most_g(self, row: AnimalNow, target_g: float) -> float:
+        """The heaviest that the kind is known to grow, by its curve or by one that did here.
+
+        The others here are looked at only where the curve does not go up to *target_g*.
+        """
         profile = self._keeping.profile(row)
+        if target_g <= (by_curve := heaviest_g(profile.growth[row.sex])):
+            return by_curve
         kin = [
             other.weight_g or 0.0
             for other in animals_on(self._keeping, self._on)
             if other.sex is row.sex and self._keeping.profile(other).slug == profile.slug
         ]
-        return max(heaviest_g(profile.growth[row.sex]), *kin)
+        return max(by_curve, *kin)
 
 
 def forecast_weight(keeping: Keeping, row: AnimalNow, target_g: float, on: date) -> WeightForecast:

@@ -4,9 +4,10 @@ A fit learns of a weighing on the day after it: a weigh-in changes an animal's o
 once and its kind by nothing that can be seen, so a forecast after it need not wait for a fit.
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import date
+from hashlib import sha256
 from threading import Lock
 
 from keeper.actions.keeping import Keeping, animals_on
@@ -19,6 +20,7 @@ from keeper.rules.growth.population import Population
 from keeper.rules.growth.stand_ins import population_for
 from keeper.rules.growth.weighings import history
 from keeper.store import reading
+from keeper.store.touched import first_day_touched
 
 Kind = tuple[str, str, Sex]
 """Path of a book, slug of a species, sex."""
@@ -26,37 +28,99 @@ Kind = tuple[str, str, Sex]
 AgedWeights = tuple[tuple[float, float], ...]
 """Ages in days and empty weights in grams, oldest first."""
 
+MOST_RECORDS = 300  # of a kind: a fit hears fewer, and reading them takes long
+DAILY = ("weighing", "offer")
+"""Tables whose entries matter to a fit if they are of a day before it."""
+
+LASTING = ("described", "sexed")
+"""Tables whose entries say which animals are of a kind, whatever their day."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Asked:
+    """A kind to fit as of a day; known: the print of the records of a fit that is there."""
+
+    slug: str
+    sex: Sex
+    curve: LmsCurve
+    on: date
+    known: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Fitted:
+    """records: their print. population is None where they are the ones that were known."""
+
+    records: str
+    population: Population | None
+
+
+Fitter = Callable[[Keeping, Asked], Fitted]
+"""Reads the records of a kind and fits them, here or elsewhere."""
+
 
 @dataclass(frozen=True, slots=True)
 class _Kept:
-    """A fit, what it was fitted on, and the newest batch and day for which that was read."""
+    """A fit, of which records, and the newest batch and the day for which that is known."""
 
-    read_at: tuple[int, date]
-    fitted_on: tuple[LmsCurve, tuple[AgedWeights, ...]]
+    batch: int
+    on: date
+    curve: LmsCurve
+    records: str
     population: Population
 
 
 _kept: dict[Kind, _Kept] = {}
-_fitting = Lock()  # of two readers that ask at once the second waits for the first one's fit
+_fitting: dict[Kind, Lock] = {}
+"""Of two readers that ask for a kind at once the second waits for the first one's fit."""
 
 
-def population_of(keeping: Keeping, row: AnimalNow, on: date) -> Population:
+def fit_here(keeping: Keeping, asked: Asked) -> Fitted:
+    """The fit in this thread: some seconds, unless the records are known."""
+    records = _records(keeping, asked)
+    told = sha256(repr((asked.curve, records)).encode()).hexdigest()
+    if told == asked.known:
+        return Fitted(records=told, population=None)
+    own = [history(record) for record in records]
+    return Fitted(records=told, population=population_for(asked.curve, own))
+
+
+def population_of(
+    keeping: Keeping, row: AnimalNow, on: date, fitter: Fitter = fit_here
+) -> Population:
     """What the kind of *row* tells of growth, by all weighings before the day *on*.
 
     The species must have a growth curve for the sex of *row*.
     """
     profile = keeping.profile(row)
+    curve = profile.growth[row.sex]
     kind = (str(keeping.book.path), profile.slug, row.sex)
     newest = reading.latest_batches(keeping.book, 1)
-    read_at = (newest[0].id if newest else 0, on)
-    with _fitting:
+    batch = newest[0].id if newest else 0
+    with _fitting.setdefault(kind, Lock()):
         kept = _kept.get(kind)
-        if kept is None or kept.read_at != read_at:
-            fitted_on = (profile.growth[row.sex], _records(keeping, kind, on))
-            same = kept is not None and kept.fitted_on == fitted_on
-            fit = kept.population if kept is not None and same else _fit(*fitted_on)
-            kept = _kept[kind] = _Kept(read_at, fitted_on, fit)
-        return kept.population
+        if kept is not None and _still_holds(keeping, kept, batch, curve, on):
+            fit = Fitted(records=kept.records, population=None)
+        else:
+            known = kept.records if kept else ""
+            asked = Asked(slug=profile.slug, sex=row.sex, curve=curve, on=on, known=known)
+            fit = fitter(keeping, asked)
+        population = fit.population or (kept.population if kept else None)
+        assert population is not None, "only a fit that is kept can be known"
+        _kept[kind] = _Kept(batch, on, curve, fit.records, population)
+        return population
+
+
+def _still_holds(keeping: Keeping, kept: _Kept, batch: int, curve: LmsCurve, on: date) -> bool:
+    """Whether nothing written since the fit is of a day before it, or changes who is of a kind."""
+    if (kept.on, kept.curve) != (on, curve) or batch < kept.batch:
+        return False
+    if batch == kept.batch:
+        return True
+    if first_day_touched(keeping.book, kept.batch, LASTING) is not None:
+        return False
+    first = first_day_touched(keeping.book, kept.batch, DAILY)
+    return first is None or first >= on
 
 
 def aged_weights(keeping: Keeping, row: AnimalNow, until: date) -> AgedWeights:
@@ -69,18 +133,25 @@ def aged_weights(keeping: Keeping, row: AnimalNow, until: date) -> AgedWeights:
     return tuple((float(age), grams) for age, grams in aged if age is not None and age >= 0)
 
 
-def _fit(curve: LmsCurve, records: Sequence[AgedWeights]) -> Population:
-    return population_for(curve, [history(record) for record in records])
-
-
-def _records(keeping: Keeping, kind: Kind, on: date) -> tuple[AgedWeights, ...]:
+def _records(keeping: Keeping, asked: Asked) -> tuple[AgedWeights, ...]:
     """The records of a kind by the animals' keys, so that a move changes nothing."""
-    _, slug, sex = kind
-    rows = [r for r in animals_on(keeping, on) if r.sex is sex and r.hatched_first is not None]
-    own = sorted((r for r in rows if keeping.profile(r).slug == slug), key=lambda r: r.animal)
+    on = asked.on
+    rows = [r for r in animals_on(keeping, on) if r.sex is asked.sex and r.hatched_first]
+    own = sorted((r for r in rows if keeping.profile(r).slug == asked.slug), key=_key)
     day_before = date.fromordinal(on.toordinal() - 1)
-    found = [aged_weights(keeping, row, day_before) for row in own]
+    found = [aged_weights(keeping, row, day_before) for row in _evenly(own)]
     return tuple(record for record in found if record)
+
+
+def _key(row: AnimalNow) -> int:
+    return row.animal
+
+
+def _evenly(rows: Sequence[AnimalNow]) -> Sequence[AnimalNow]:
+    """Up to ``MOST_RECORDS`` of them, spread over the whole."""
+    if len(rows) <= MOST_RECORDS:
+        return rows
+    return [rows[at * (len(rows) - 1) // (MOST_RECORDS - 1)] for at in range(MOST_RECORDS)]
 
 
 def _history(keeping: Keeping, kind: type[E], row: AnimalNow, until: date) -> list[E]:

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from keeper.actions.animal_desk import AnimalDesk, Opened
 from keeper.actions.animal_page import AnimalPage
 from keeper.actions.keeping import Keeping
+from keeper.actions.other_process import call_off
 from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.background import Background, Worker
 
@@ -74,6 +75,7 @@ class AnimalReading:
     def stop(self) -> None:
         """Let go of the book in both threads; no result arrives after this."""
         self._turn += 1
+        call_off()
         self._reader.stop(self._pages.close)
         self._reckoner.stop(self._forecasts.close)
 

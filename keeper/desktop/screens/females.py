@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 from keeper.actions.female_desk import CAUTION, FemaleDesk, Females, set_gate, wants_forecast
 from keeper.actions.females import FemaleRow
 from keeper.actions.keeping import Keeping
+from keeper.actions.other_process import call_off
 from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.background import Background, Worker
 from keeper.desktop.look import Look
@@ -70,8 +71,9 @@ class FemalesScreen(QWidget):
         self._notices.refused.emit(f"No female here bears {code!r}.")
 
     def close_down(self) -> None:
-        """Let go of the book; waits for the forecast that is being reckoned."""
+        """Let go of the book; a kind that is being fitted is called off."""
         self._turn += 1
+        call_off()
         self._worker.stop(self._desk.close)
 
     def showEvent(self, event: QShowEvent) -> None:

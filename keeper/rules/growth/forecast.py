@@ -1,7 +1,8 @@
 """When an animal will weigh so much, with an interval that is right as often as it says."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from functools import partial
 
 import numpy as np
 
@@ -53,28 +54,54 @@ def forecast(
         ValueError: a weight or the target not above 0 g, an age below 0, or a level that is
             not between 0 and 1.
     """
+    (told,) = forecasts(
+        weighings, target_g, population, levels=(level,), now_age_days=now_age_days, seed=seed
+    )
+    return told
+
+
+def forecasts(
+    weighings: Iterable[tuple[float, float]],
+    target_g: float,
+    population: Population,
+    *,
+    levels: Sequence[float],
+    now_age_days: float | None = None,
+    seed: int = 0,
+) -> tuple[Forecast, ...]:
+    """The same at several levels, for little more than the price of one.
+
+    Raises:
+        ValueError: as ``forecast``.
+    """
     if not (target_g > 0 and np.isfinite(target_g)):
         raise ValueError(f"a target weight must be above 0 g and finite, got {target_g!r}")
-    if not 0 < level < 1:
-        raise ValueError(f"a level must lie between 0 and 1, got {level!r}")
+    for level in levels:
+        if not 0 < level < 1:
+            raise ValueError(f"a level must lie between 0 and 1, got {level!r}")
     whole, target = history(weighings), float(np.log(target_g))
+    told = partial(_answer, population, target=target)
     if not len(whole):
-        return _answer(population, level, 0, target=target, cannot_tell="no weighing yet")
+        return tuple(told(level, 0, cannot_tell="no weighing yet") for level in levels)
     record = set_aside(population.gompertz, whole)
+    used = len(record)
     if record.log_g[-1] >= target:
         day = record.reaches(target)
-        return _answer(
-            population, level, len(record), target=target, ages=(day, day, day), reached=True
-        )
+        return tuple(told(level, used, ages=(day, day, day), reached=True) for level in levels)
     now = max(float(whole.age_days[-1]), now_age_days or 0.0)
-    ages = _ages(population, record, target, level, now, seed)
-    return _answer(population, level, len(record), target=target, ages=ages)
+    ages = _ages(population, record, target, levels, now, seed)
+    return tuple(told(level, used, ages=at) for level, at in zip(levels, ages, strict=True))
 
 
 def _ages(
-    population: Population, record: History, target: float, level: float, now: float, seed: int
-) -> tuple[float, float, float | None]:
-    """Median, low and high age, none before *now*.
+    population: Population,
+    record: History,
+    target: float,
+    levels: Sequence[float],
+    now: float,
+    seed: int,
+) -> list[tuple[float, float, float | None]]:
+    """Median, low and high age at each level, none before *now*.
 
     A target so near that the question is one about noise is answered from the nearest that
     could be asked of other animals: in proportion, and for the upper limit by the root of it,
@@ -90,18 +117,18 @@ def _ages(
     answer = population.answers(Question(record, asked), seed)
     days = expected_days(answer, skill.coefficients)
     likely = spread(skill.errors, days, last / population.span_days)
-    low, middle, high = (
-        days * float(np.exp(answer.scale * error))
-        for error in (
-            likely.low((1 - level) / 2),
-            likely.middle(),
-            likely.high((1 + level) / 2),
-        )
-    )
     horizon = now + HORIZON_SPANS * population.span_days
-    point = min(max(last + near * middle, now), horizon)
-    late = max(last + float(np.sqrt(near)) * high, point)
-    return point, min(max(last + near * low, now), point), late if late < horizon else None
+
+    def age(share: float, error: float) -> float:
+        return last + share * days * float(np.exp(answer.scale * error))
+
+    point = min(max(age(near, likely.middle()), now), horizon)
+    ages = []
+    for level in levels:
+        low = age(near, likely.low((1 - level) / 2))
+        late = max(age(float(np.sqrt(near)), likely.high((1 + level) / 2)), point)
+        ages.append((point, min(max(low, now), point), late if late < horizon else None))
+    return ages
 
 
 def _answer(
