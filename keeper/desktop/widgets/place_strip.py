@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QLineF, QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QLineF, QPointF, QRectF, QSignalBlocker, QSize, Qt, Signal
 from PySide6.QtGui import QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QHBoxLayout, QTabBar, QWidget
 
@@ -19,7 +19,11 @@ _MARGIN_UNITS = (7.0, 3.5)
 
 
 class PlaceStrip(QWidget):
-    """Names of the places with their keys; ``place_asked(index)`` when one is clicked."""
+    """Names of the places with their keys.
+
+    ``place_asked(index)`` when one is clicked, or pressed by assistive technology, which chooses
+    a tab without a click.
+    """
 
     place_asked = Signal(int)
 
@@ -27,7 +31,8 @@ class PlaceStrip(QWidget):
         super().__init__(parent)
         self.look = look
         self._tabs = _Tabs(look, places, self)
-        self._tabs.tabBarClicked.connect(self.place_asked)
+        self._tabs.currentChanged.connect(self.place_asked)
+        self._tabs.tabBarClicked.connect(self._ask_again)
         self._clock = _Clock(look, self)
         self._row = QHBoxLayout(self)
         self._row.setSpacing(0)
@@ -38,11 +43,17 @@ class PlaceStrip(QWidget):
 
     def show_place(self, index: int) -> None:
         """Mark the place at *index* as the one gone to."""
-        self._tabs.setCurrentIndex(index)
+        with QSignalBlocker(self._tabs):
+            self._tabs.setCurrentIndex(index)
 
     def show_clock(self, day: str, clock: str) -> None:
         """Show the day in words and the clock; a small window shows the clock alone."""
         self._clock.show_clock(day, clock)
+
+    def _ask_again(self, index: int) -> None:
+        """A click on the place gone to gives it the keyboard back."""
+        if index == self._tabs.currentIndex():
+            self.place_asked.emit(index)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         painter = QPainter(self)
