@@ -27,7 +27,6 @@ from keeper.reports.vet_summary import (
     HeatFacts,
     VetFacts,
     WeightLine,
-    vet_summary,
 )
 from keeper.store import reading
 
@@ -62,32 +61,30 @@ def buyers_card_of(keeping: Keeping, page: AnimalPage) -> Document:
     )
 
 
-def vet_summary_of(keeping: Keeping, page: AnimalPage) -> Document:
-    """What a vet asks first, on two pages."""
+def vet_facts_of(keeping: Keeping, page: AnimalPage) -> VetFacts:
+    """What a vet asks first."""
     life = page.life
     told = day_of_life(page, page.today)
     counted = told.counted(Counting.COUNTED)
     hot, night = _heat(page)
-    return vet_summary(
-        VetFacts(
-            row=page.animal,
-            profile=page.profile,
-            on=page.today,
-            printed=keeping.now(),
-            sexings=page.beside.sexings,
-            offers=life.offers,
-            weights=[_weight_line(page, weighed) for weighed in page.weighed],
-            regurgitations=life.regurgitations,
-            sheds=_sheds(life.signs),
-            remarks=[r for r in life.remarks if r.kind is not RemarkKind.CAUTION],
-            holds=[hold for hold in life.holds if hold.kind in _ORDERED],
-            counted=counted,
-            excused=len(told.refused) - counted,
-            hot=hot,
-            night=night,
-            company=_company(page),
-            arrivals=_arrivals(keeping, page),
-        )
+    return VetFacts(
+        row=page.animal,
+        profile=page.profile,
+        on=page.today,
+        printed=keeping.now(),
+        sexings=page.beside.sexings,
+        offers=life.offers,
+        weights=[_weight_line(page, weighed) for weighed in page.weighed],
+        regurgitations=life.regurgitations,
+        sheds=_sheds(life.signs),
+        remarks=[r for r in life.remarks if r.kind is not RemarkKind.CAUTION],
+        holds=[hold for hold in life.holds if hold.kind in _ORDERED],
+        counted=counted,
+        excused=len(told.refused) - counted,
+        hot=hot,
+        night=night,
+        company=_company(page),
+        arrivals=_arrivals(keeping, page),
     )
 
 

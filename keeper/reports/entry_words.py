@@ -6,7 +6,7 @@ from datetime import date
 from keeper.husbandry.animal import Sex
 from keeper.husbandry.events import Offer, Remark, RemarkKind, Sexed, ShedSign
 from keeper.husbandry.now import AnimalNow
-from keeper.reports.figures import UNKNOWN, age, celsius, day, grams, plain
+from keeper.reports.figures import UNKNOWN, age, celsius, day, grams, plain, span
 from keeper.reports.words import word
 
 OFFER_HEADS = ("day", "offered", "grams", "result", "how it is known")
@@ -57,8 +57,7 @@ def remark_words(remark: Remark) -> str:
 
 def degrees(low: float, high: float) -> str:
     """A range of temperatures, or one where both are the same."""
-    one, other = plain(celsius(low)), plain(celsius(high))
-    return one if one == other else f"{one} to {other}"
+    return span(celsius(low), celsius(high))
 
 
 def _sexing(sexed: Sexed) -> str:

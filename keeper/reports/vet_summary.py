@@ -36,13 +36,30 @@ LIFE = "life"
 """The picture that the printer is handed: the animal's life strip."""
 
 LIFE_MM = 172.0
-OFFERS, WEIGHTS, SHEDS, REMARKS, HOLDS, COMPANY = 10, 8, 6, 9, 4, 8
-"""So many of the newest find room on two pages."""
+OFFERS, EXCERPT = 10, 140
 
 HEAT_DAYS, EXPOSURE_DAYS = 30, 120
 WEIGHT_HEADS = ("day", "on the scale", "without meals", "how", "against what is expected")
 WEIGHT_SHARES = (0.16, 0.16, 0.18, 0.24, 0.26)
 WRITTEN = "What the keeper wrote and measured, without a diagnosis; ? is not in the book."
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Room:
+    """So many of the newest are printed; where they take more than two pages, fewer."""
+
+    weights: int = 8
+    sheds: int = 6
+    remarks: int = 10
+    holds: int = 4
+    company: int = 8
+
+
+ROOMS = (
+    Room(),
+    Room(weights=6, sheds=4, remarks=6, holds=2, company=5),
+    Room(weights=4, sheds=3, remarks=3, holds=1, company=3),
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -92,8 +109,8 @@ class VetFacts:
     arrivals: Sequence[str] = ()
 
 
-def vet_summary(facts: VetFacts) -> Document:
-    """The summary as it is printed."""
+def vet_summary(facts: VetFacts, room: Room = ROOMS[0]) -> Document:
+    """The summary as it is printed; *room* is chosen by whoever measures it."""
     row = facts.row
     name = f"{row.name}, {row.code}" if row.name else row.code
     return Document(
@@ -107,11 +124,11 @@ def vet_summary(facts: VetFacts) -> Document:
             PageEnd(),
             Heading(words=f"The last {OFFERS} offers"),
             _offers(facts.offers),
-            Heading(words=f"The last {WEIGHTS} weights"),
-            _weights(facts.weights),
+            Heading(words=f"The last {room.weights} weights"),
+            _weights(facts.weights[-room.weights :]),
             Heading(words="Sheds, heat and company"),
-            Facts(rows=tuple(_around(facts))),
-            *_seen(facts),
+            Facts(rows=tuple(_around(facts, room))),
+            *_seen(facts, room),
             Blank(labels=("Weight today, on which scale", "Vet")),
         ),
     )
@@ -164,13 +181,13 @@ def _weights(weights: Sequence[WeightLine]) -> Table:
             line.how,
             line.against or UNKNOWN,
         )
-        for line in reversed(weights[-WEIGHTS:])
+        for line in reversed(weights)
     )
     return Table(heads=WEIGHT_HEADS, rows=rows, shares=WEIGHT_SHARES)
 
 
-def _around(facts: VetFacts) -> list[tuple[str, str]]:
-    sheds = [shed_words(sign) for sign in reversed(facts.sheds[-SHEDS:])]
+def _around(facts: VetFacts, room: Room) -> list[tuple[str, str]]:
+    sheds = [shed_words(sign) for sign in reversed(facts.sheds[-room.sheds :])]
     wanted = facts.profile.heat
     hot = degrees(wanted.hot_low_c.value, wanted.hot_high_c.value)
     night = degrees(wanted.night_low_c.value, wanted.night_high_c.value)
@@ -178,8 +195,8 @@ def _around(facts: VetFacts) -> list[tuple[str, str]]:
         ("Sheds", "; ".join(sheds) or UNKNOWN),
         ("Hot end, measured", f"{_heat(facts.hot)}; wanted {hot}"),
         ("Night low, measured", f"{_heat(facts.night)}; wanted {night}"),
-        ("In one tub with", _listed(facts.company)),
-        (f"New within {EXPOSURE_DAYS} days", _listed(facts.arrivals)),
+        ("In one tub with", _listed(facts.company, room.company)),
+        (f"New within {EXPOSURE_DAYS} days", _listed(facts.arrivals, room.company)),
     ]
 
 
@@ -190,20 +207,25 @@ def _heat(heat: HeatFacts | None) -> str:
     return f"{span}, middle {degrees(heat.mid_c, heat.mid_c)}, {heat.days} of {HEAT_DAYS} days read"
 
 
-def _listed(names: Sequence[str]) -> str:
-    shown = list(names[:COMPANY])
+def _listed(names: Sequence[str], most: int) -> str:
+    shown = list(names[:most])
     more = len(names) - len(shown)
     return "; ".join([*shown, *([f"and {more} more"] if more else [])]) or "nobody is written"
 
 
-def _seen(facts: VetFacts) -> list[Part]:
+def _seen(facts: VetFacts, room: Room) -> list[Part]:
     """Remarks, and what was given or ordered as the holds say it: the keeper's words alone."""
-    told = [(r.happened.day, remark_words(r)) for r in facts.remarks[-REMARKS:]] + [
-        (h.happened.day, _hold(h)) for h in facts.holds[-HOLDS:]
+    told = [(r.happened.day, remark_words(r)) for r in facts.remarks[-room.remarks :]] + [
+        (h.happened.day, _hold(h)) for h in facts.holds[-room.holds :]
     ]
-    rows = tuple((plain(day(when)), words) for when, words in sorted(told, reverse=True))
+    rows = tuple((plain(day(when)), _excerpt(words)) for when, words in sorted(told, reverse=True))
     head = Heading(words="Seen, given and ordered, in the keeper's words")
     return [head, Facts(rows=rows) if rows else Words(words="Nothing is written.")]
+
+
+def _excerpt(words: str) -> str:
+    """The beginning of a long note; the book has the rest, and the dots say so."""
+    return words if len(words) <= EXCERPT else f"{words[: EXCERPT - 1].rstrip()}…"
 
 
 def _hold(hold: HoldSet) -> str:

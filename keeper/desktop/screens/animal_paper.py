@@ -7,7 +7,7 @@ from collections.abc import Callable, Sequence
 from PySide6.QtWidgets import QWidget
 
 from keeper.actions.animal_page import AnimalPage
-from keeper.actions.animal_papers import buyers_card_of, vet_summary_of
+from keeper.actions.animal_papers import buyers_card_of, vet_facts_of
 from keeper.actions.day_of_life import day_of_life
 from keeper.actions.keeping import Keeping
 from keeper.actions.kin_weights import kin_document, kin_of
@@ -21,6 +21,7 @@ from keeper.desktop.screens.racks_paper import label_sheets
 from keeper.desktop.widgets.life_paint import Told
 from keeper.desktop.widgets.life_strip import LifeStrip
 from keeper.reports.paper_parts import Document
+from keeper.reports.vet_summary import PAGES, ROOMS, vet_summary
 
 Key = tuple[str, str, Callable[[], object]]
 NOBODY = "No animal is shown; there is nothing to print."
@@ -61,9 +62,14 @@ class AnimalPaper:
         return _sheets(buyers_card_of(self._keeping, page), "card", page)
 
     def summary(self) -> Sheets:
+        """Two pages; of a long record so much as they hold."""
         told = self._told()
-        document = vet_summary_of(self._keeping, told.page)
-        return _sheets(document, "vet", told.page, {LIFE: whole_life(told)})
+        facts, pictures = vet_facts_of(self._keeping, told.page), {LIFE: whole_life(told)}
+        for room in ROOMS:
+            sheets = _sheets(vet_summary(facts, room), "vet", told.page, pictures)
+            if len(sheets.pages) <= PAGES:
+                break
+        return sheets
 
     def kin(self) -> Sheets:
         """Weights of her clutch, or of her line where no clutch is written."""

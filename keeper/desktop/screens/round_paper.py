@@ -9,7 +9,8 @@ from keeper.actions.due_board import feed_nights_around
 from keeper.actions.keeping import Keeping
 from keeper.actions.rounds import Walk, night_of
 from keeper.actions.troubles import REFUSALS
-from keeper.desktop.paper.printing import print_round_sheet, print_thaw_list
+from keeper.desktop.paper.holiday import holiday_sheets
+from keeper.desktop.paper.printing import print_beside, print_round_sheet, print_thaw_list
 from keeper.reports.figures import counted
 
 REFUSALS_TO_PRINT = (*REFUSALS, OSError)
@@ -28,6 +29,12 @@ def thaw_list_beside(keeping: Keeping, walk: Walk | None) -> str:
     night = walk.night if walk else next_feed_night(keeping)
     path = _beside(keeping, "thaw", night)
     return _said("Thaw list", print_thaw_list(keeping, night, path), path)
+
+
+def holiday_page_beside(keeping: Keeping, walk: Walk | None) -> str:
+    """Write the page for whoever stands in. Raises LookupError in an empty room, and OSError."""
+    sheets = holiday_sheets(keeping)
+    return _said(sheets.title, len(sheets.pages), print_beside(keeping, sheets))
 
 
 def next_feed_night(keeping: Keeping) -> date:

@@ -1,0 +1,214 @@
+"""One page for whoever looks after the house meanwhile: plain words, and whom to call."""
+
+from collections import Counter, defaultdict
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from datetime import date, datetime
+from enum import IntEnum
+
+from keeper.husbandry.place import place_of, walking_key
+from keeper.reports.entry_words import degrees
+from keeper.reports.figures import celsius, day, moment, plain
+from keeper.reports.paper_parts import Blank, Document, Facts, Heading, Part, Table, Words
+from keeper.reports.round_sheet import night_words
+
+HEADS = ("night", "fed", "thaw", "where")
+SHARES = (0.14, 0.06, 0.38, 0.42)
+
+DAILY = (
+    "Look into every tub: alive, water in the bowl, nothing hurt. Fresh water where it is low or"
+    " fouled.",
+    "Push every tub in until it clicks. An open tub is an empty tub by the morning.",
+)
+FEEDING = (
+    "Prey is killed, thawed in the fridge, warmed in water and dried. Offer with long tongs; what"
+    " is not eaten by the morning is binned, never frozen again. Write down who left it.",
+    "What each tub gets stands on the round sheet of the night. Cloudy blue eyes, or anything"
+    " that is unclear: do not feed, and write it down; a night missed harms less than a wrong meal.",
+)
+LEAVE = (
+    "Do not handle, move, bathe or help to shed; do not feed live prey; do not open an incubator"
+    " or turn a thermostat; do not let anybody else in to the animals.",
+)
+VET = (
+    "Open-mouth breathing or bubbles, something hanging from the vent, straining without an egg,"
+    " eggs begun and not finished, a burn, bleeding, a snake that is limp or lies on its back.",
+)
+WASH = (
+    "Wash hands after animals, water and prey: they can carry Salmonella. Keep small children and"
+    " people with weak immunity away from them."
+)
+NUMBERS = ("Keeper, and second keeper", "Reptile vet, and out of hours")
+
+
+class Detail(IntEnum):
+    """How closely the tubs of a night are told, so that all stands on one page.
+
+    Those that must not be fed and those that need care are always told tub by tub.
+    """
+
+    TUBS = 0
+    ROWS = 1
+    RACKS = 2
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HolidayNight:
+    """One feed night: where those that are due stand, and items by grade."""
+
+    night: date
+    places: tuple[str, ...]
+    prey: Mapping[str, int]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class KindWanted:
+    """What heat a kind is kept at; act_c: a hot end at which something must be done now."""
+
+    name: str
+    hot_c: tuple[float, float]
+    night_c: tuple[float, float]
+    act_c: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HolidayFacts:
+    """unfed: places of those that are held, by the word of the hold; unknown: cannot be told."""
+
+    first: date
+    last: date
+    printed: datetime
+    nights: Sequence[HolidayNight]
+    unfed: Mapping[str, Sequence[str]]
+    unknown: Sequence[str]
+    cautions: Mapping[str, Sequence[str]]
+    kinds: Sequence[KindWanted]
+
+
+def holiday_page(facts: HolidayFacts, detail: Detail = Detail.TUBS) -> Document:
+    """The page; *detail* is chosen by whoever measures it."""
+    return Document(
+        title=f"While the keeper is away, {_span(facts)}",
+        printed=plain(moment(facts.printed)),
+        parts=(
+            Heading(words="Every day"),
+            *(Words(words=words, boxed=True) for words in DAILY),
+            Words(words=_heat(facts.kinds), boxed=True),
+            Heading(words="What is fed on which night"),
+            _nights(facts.nights, detail),
+            *(Words(words=words) for words in FEEDING),
+            *_not_fed(facts),
+            Heading(words="Leave alone"),
+            *(Words(words=words) for words in LEAVE),
+            *_cautions(facts),
+            Heading(words="Call the reptile vet the same day"),
+            *(Words(words=words) for words in VET),
+            *_too_hot(facts.kinds),
+            Blank(labels=NUMBERS),
+            Words(words=WASH, bold=True),
+        ),
+    )
+
+
+def tubs_told(places: Sequence[str], detail: Detail = Detail.TUBS) -> str:
+    """Places in a few words, in walking order.
+
+    >>> tubs_told(["A1·1", "A1·2", "A1·3", "A2·5"])
+    'A1: 1–3; A2: 5'
+    >>> tubs_told(["A1·1", "A1·2", "A2·5"], Detail.ROWS), tubs_told(["A1·1"], Detail.RACKS)
+    ('A1 (2), A2 (1)', 'A (1)')
+    """
+    rows: dict[str, list[int]] = defaultdict(list)
+    for written in sorted(places, key=walking_key):
+        place = place_of(written)
+        name = written if place is None else _name(place.rack, place.row, detail)
+        rows[name].append(place.tub if place else 0)
+    if detail is Detail.TUBS:
+        return "; ".join(
+            f"{row}: {_runs(tubs)}" if any(tubs) else row for row, tubs in rows.items()
+        )
+    return ", ".join(f"{name} ({len(tubs)})" for name, tubs in rows.items())
+
+
+def prey_told(prey: Mapping[str, int]) -> str:
+    """Items of each grade under the kind of prey.
+
+    >>> prey_told({"mouse pinky": 3, "mouse adult": 4, "rat fuzzy": 1})
+    'mouse: 4 adult, 3 pinky; rat: 1 fuzzy'
+    """
+    kinds: dict[str, list[str]] = defaultdict(list)
+    for name, count in sorted(prey.items()):
+        kind, _, grade = name.partition(" ")
+        kinds[kind].append(f"{count} {grade}".strip())
+    return "; ".join(f"{kind}: {', '.join(grades)}" for kind, grades in kinds.items())
+
+
+def _name(rack: str, row: int, detail: Detail) -> str:
+    return rack if detail is Detail.RACKS else f"{rack}{row}"
+
+
+def _runs(numbers: Sequence[int]) -> str:
+    """Numbers that follow each other as a range; one that two animals share stands once."""
+    told: list[list[int]] = []
+    for number in sorted(set(numbers)):
+        if told and number == told[-1][-1] + 1:
+            told[-1].append(number)
+        else:
+            told.append([number])
+    return ", ".join(str(run[0]) if len(run) == 1 else f"{run[0]}–{run[-1]}" for run in told)
+
+
+def _span(facts: HolidayFacts) -> str:
+    return f"{night_words(facts.first)} to {night_words(facts.last)}"
+
+
+def _heat(kinds: Sequence[KindWanted]) -> str:
+    told = "; ".join(
+        f"{kind.name} hot end {degrees(*kind.hot_c)}, night {degrees(*kind.night_c)}"
+        for kind in kinds
+    )
+    return f"Read the thermometer of every rack, morning and evening. Wanted: {told}."
+
+
+def _nights(nights: Sequence[HolidayNight], detail: Detail) -> Table:
+    rows = tuple(
+        (
+            plain(f"{night_words(each.night)[:3]} {day(each.night, on=each.night)}"),
+            str(len(each.places)),
+            prey_told(each.prey),
+            tubs_told(each.places, detail),
+        )
+        for each in nights
+        if each.places
+    )
+    return Table(heads=HEADS, rows=rows, shares=SHARES, empty="Nobody is due in these days.")
+
+
+def _not_fed(facts: HolidayFacts) -> list[Part]:
+    rows = [(f"Not fed: {kind}", tubs_told(places)) for kind, places in facts.unfed.items()]
+    unknown = tubs_told(facts.unknown)
+    return [Facts(rows=(*rows, ("Ask the keeper", unknown)))]
+
+
+def _cautions(facts: HolidayFacts) -> list[Part]:
+    rows = tuple((word, tubs_told(places)) for word, places in facts.cautions.items())
+    return [Facts(rows=rows)] if rows else []
+
+
+def _too_hot(kinds: Sequence[KindWanted]) -> list[Part]:
+    if not kinds:
+        return []
+    least = plain(celsius(min(kind.act_c for kind in kinds)))
+    words = (
+        f"A hot end over {least}: pull the plug of that rack's heater, open the door of the room,"
+        " and call. A rack can be lost within the hour."
+    )
+    return [Words(words=words, bold=True)]
+
+
+def counted(items: Sequence[tuple[str, int]]) -> Mapping[str, int]:
+    """Items of each grade added up."""
+    found: Counter[str] = Counter()
+    for prey, count in items:
+        found[prey] += count
+    return found
