@@ -81,9 +81,10 @@ class LiveTaking:
         """Put the readings of *messages* into the book; when this ends they are on the disk.
 
         Raises:
-            BookError: the book cannot be written; they can be given again.
+            BookError: the book can be neither read nor written; they can be given again.
         """
-        self._look_again()
+        with readings.asking(self._book):
+            self._look_again()
         found = sort_out(messages, self._topics, self._placed, self._span())
         days = sorted(found.days.items())
         for n in range(0, len(days), _DAYS_AT_ONCE):

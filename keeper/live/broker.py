@@ -27,7 +27,7 @@ Standing = Literal["connecting", "listening", "refused", "lost"]
 
 QOS = 1
 FIRST_WAIT_SECONDS, LONGEST_WAIT_SECONDS = 1, 60
-"""Waits between attempts to connect: doubled each time."""
+"""The shortest and the longest wait between attempts to connect; each is twice the one before."""
 
 AWAY_SECONDS = 300.0
 """After so long away what a broker held is older than its slot of five minutes."""
@@ -69,6 +69,7 @@ class Broker:
         self._topics: frozenset[str] = frozenset()
         self._connection = 0
         self._left_at: float | None = None
+        self._refused = False
         self._held_until = 0.0
         self._client = self._made(name)
         self._thread = Thread(target=self._keep_up, daemon=True)
@@ -135,6 +136,7 @@ class Broker:
 
     def _connected(self, _client: Client, _: Any, flags: Any, why: Any, _more: Any) -> None:
         self._connection += 1
+        self._refused = why.is_failure
         if why.is_failure:
             self._told("refused", f"{self._choice.address} refuses: {why}. Tried again.")
             return
@@ -150,6 +152,8 @@ class Broker:
     def _disconnected(
         self, _client: Client, _: Any, flags: DisconnectFlags, why: Any, _more: Any
     ) -> None:
+        if self._refused:  # that was told, and says more
+            return
         self._left_at = monotonic()
         self._told("lost", f"The line to {self._choice.address} is cut: {why}. Tried again.")
 

@@ -11,11 +11,13 @@ import sqlite3
 import struct
 import sys
 from collections.abc import Iterable, Iterator, Mapping, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 
 from keeper.husbandry.events import ProbePlaced
 from keeper.store.database import Book, writing
+from keeper.store.errors import BookError
 from keeper.store.reading import all_of
 
 SLOTS = 288
@@ -98,6 +100,19 @@ def put_in(book: Book, days: Mapping[tuple[str, int], Mapping[int, int]]) -> int
 def state_of_others(book: Book) -> int:
     """A number that changes when another connection wrote in the book."""
     return int(book.connection.execute("PRAGMA data_version").fetchone()[0])
+
+
+@contextmanager
+def asking(book: Book) -> Iterator[None]:
+    """Questions that may be asked again later.
+
+    Raises:
+        BookError: the file is locked, or the disk refused.
+    """
+    try:
+        yield
+    except sqlite3.OperationalError as error:
+        raise BookError(f"{book.path} could not be read: {error}.") from error
 
 
 def read_file(book: Book, sha256: str) -> ReadFile | None:

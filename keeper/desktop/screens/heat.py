@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from datetime import datetime
 
-from PySide6.QtCore import Qt, QTimer
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QKeyEvent, QKeySequence, QShowEvent
 from PySide6.QtWidgets import QWidget
 
@@ -35,15 +34,11 @@ from keeper.desktop.screens.heat_words import (
     preview_lines,
     reading_face,
 )
-from keeper.live.receiving import LiveState
 
 KEYS = (
     "digits, Enter  write    +  −  row    /  zone    G  read with    L  logger file    P  probe"
     "    M  live"
 )
-LIVE_LOOK_MS = 10_000
-"""Readings that come by themselves are looked at again so seldom."""
-
 _KEYS = {
     Qt.Key.Key_Enter: "Enter",
     Qt.Key.Key_Return: "Enter",
@@ -75,9 +70,10 @@ class HeatScreen(HeatView):
         self._board = HeatBoard(lines=(), faults=(), fault_places=())
         self._line = self._cell = 0
         self._typing = HeatTyping()
-        self._heard_at: datetime | None = None
         self.files = HeatFiles(keeping, notices, self.asking, self._worker, self._show_file)
-        self.live = HeatLive(keeping, notices, self.asking, self._show_live, self._place_heard)
+        self.live = HeatLive(
+            keeping, notices, self.asking, self._show_live, self.files.ask_place_of
+        )
         self._reading = AsideReading(
             self,
             keeping,
@@ -86,7 +82,6 @@ class HeatScreen(HeatView):
             take=self._take_board,
             refused=notices.refused.emit,
         )
-        self._soon = QTimer(self, interval=LIVE_LOOK_MS, singleShot=True)
         self.keys.setText(KEYS)
         self._listen()
 
@@ -123,17 +118,9 @@ class HeatScreen(HeatView):
             self.addAction(_action(self, key, words, slot))
         self.list.asked.connect(self._choose)
         self._notices.changed.connect(self._reading.hear)
-        self._notices.live_told.connect(self._hear_live)
-        self._soon.timeout.connect(self._reading.hear)
+        self.live.came.connect(self._reading.hear)
 
     # --- reading and showing -----------------------------------------------------------------
-
-    def _hear_live(self, state: LiveState | None) -> None:
-        """Read again soon when readings came; what is not in view is read when it is."""
-        last_at = state.counts.last_at if state else None
-        if last_at != self._heard_at and not self._soon.isActive():
-            self._heard_at = last_at
-            self._soon.start()
 
     def _take_board(self, board: HeatBoard) -> None:
         """Show *board*; the place that was chosen stays so."""
@@ -243,9 +230,6 @@ class HeatScreen(HeatView):
     def _look_at_live(self) -> None:
         if self.files.seen is None:
             self.live.begin()
-
-    def _place_heard(self, probe: str) -> None:
-        self.files.ask_place_of(probe)
 
     def _place_probe(self) -> None:
         here = self._here()

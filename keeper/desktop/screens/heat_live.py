@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import replace
 
+from PySide6.QtCore import QObject, QTimer, Signal
+
 from keeper.actions.keeping import Keeping, Written
 from keeper.actions.live_choice import LiveChoice, choice_for, with_address
 from keeper.actions.live_topics import set_topic, topics_of
@@ -17,15 +19,18 @@ from keeper.live.receiving import LiveState
 LIVE_KEYS = (
     "S switch on or off    A address    W password    V version    T topic    P place    Esc leaves"
 )
+LOOK_MS = 10_000
 Lines = list[tuple[str, bool]]
 
 
-class HeatLive:
+class HeatLive(QObject):
     """What is told of live readings while it is looked at, and the keys that change it.
 
     shown: called with the lines, or None when they are looked at no more. place: asks where
-    the probe of that name hangs.
+    the probe of that name hangs. ``came``: readings came, told at most every ten seconds.
     """
+
+    came = Signal()
 
     def __init__(
         self,
@@ -35,9 +40,12 @@ class HeatLive:
         shown: Callable[[Lines | None], None],
         place: Callable[[str], None],
     ) -> None:
+        super().__init__(asking)
         self._keeping, self._notices, self._asking = keeping, notices, asking
         self._shown, self._place = shown, place
         self._state = LiveState()
+        self._soon = QTimer(self, interval=LOOK_MS, singleShot=True)
+        self._soon.timeout.connect(self.came)
         self.looked_at = False
         notices.live_told.connect(self._hear)
 
@@ -73,7 +81,10 @@ class HeatLive:
         return True
 
     def _hear(self, state: LiveState | None) -> None:
-        self._state = state or self._state
+        before = self._state
+        self._state = state or before
+        if self._state.counts.last_at != before.counts.last_at and not self._soon.isActive():
+            self._soon.start()
         self._show()
 
     def _show(self) -> None:
