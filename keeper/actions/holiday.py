@@ -80,15 +80,14 @@ def holiday_facts(keeping: Keeping, days: int = DAYS) -> HolidayFacts:
     if not ahead.rows:
         raise LookupError("No animal is in the room; there is nothing to look after.")
     nights = [n for n in ahead.nights if first <= n <= last] or _every(first, days)
+    held, unknown = _not_fed(ahead, nights[0])
     fed = [_night(ahead, night) for night in nights]
-    never = {place for night in fed for place in night.places}
-    unfed, unknown = _not_fed(ahead, nights, never)
     return HolidayFacts(
         first=first,
         last=last,
         printed=keeping.now(),
         nights=fed,
-        unfed=unfed,
+        held=held,
         unknown=unknown,
         cautions=_cautions(ahead.rows),
         kinds=_kinds(keeping, ahead.rows),
@@ -109,21 +108,17 @@ def _night(ahead: _Ahead, night: date) -> HolidayNight:
     return HolidayNight(night=night, places=places, prey=counted(items))
 
 
-def _not_fed(
-    ahead: _Ahead, nights: Sequence[date], fed: set[str]
-) -> tuple[Mapping[str, Sequence[str]], Sequence[str]]:
+def _not_fed(ahead: _Ahead, night: date) -> tuple[Mapping[str, Sequence[str]], Sequence[str]]:
     """Those held by the word of the hold, and those of whom nothing can be told."""
-    unfed: dict[str, list[str]] = defaultdict(list)
+    held: dict[str, list[str]] = defaultdict(list)
     unknown: list[str] = []
-    for n, told in ahead.plans(nights[0]):
+    for n, told in ahead.plans(night):
         where = _where(ahead.rows[n])
-        if where in fed:
-            continue
         if told.state is DueState.HOLD and told.hold is not None:
-            unfed[word(told.hold.kind)].append(where)
+            held[word(told.hold.kind)].append(where)
         elif told.state is DueState.CANNOT_TELL:
             unknown.append(where)
-    return unfed, unknown
+    return held, unknown
 
 
 def _cautions(rows: Sequence[AnimalNow]) -> Mapping[str, Sequence[str]]:

@@ -23,8 +23,9 @@ DAILY = (
 FEEDING = (
     "Prey is killed, thawed in the fridge, warmed in water and dried. Offer with long tongs; what"
     " is not eaten by the morning is binned, never frozen again. Write down who left it.",
-    "What each tub gets stands on the round sheet of the night. Cloudy blue eyes, or anything"
-    " that is unclear: do not feed, and write it down; a night missed harms less than a wrong meal.",
+    "What each tub gets stands on the night's round sheet; who is held now is fed only on a night"
+    " that names it. Cloudy blue eyes or anything unclear: do not feed, and write it down; a night"
+    " missed harms less than a wrong meal.",
 )
 LEAVE = (
     "Do not handle, move, bathe or help to shed; do not feed live prey; do not open an incubator"
@@ -73,13 +74,13 @@ class KindWanted:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class HolidayFacts:
-    """unfed: places of those that are held, by the word of the hold; unknown: cannot be told."""
+    """held: places of those that are held now, by the word of the hold; unknown: cannot be told."""
 
     first: date
     last: date
     printed: datetime
     nights: Sequence[HolidayNight]
-    unfed: Mapping[str, Sequence[str]]
+    held: Mapping[str, Sequence[str]]
     unknown: Sequence[str]
     cautions: Mapping[str, Sequence[str]]
     kinds: Sequence[KindWanted]
@@ -97,7 +98,7 @@ def holiday_page(facts: HolidayFacts, detail: Detail = Detail.TUBS) -> Document:
             Heading(words="What is fed on which night"),
             _nights(facts.nights, detail),
             *(Words(words=words) for words in FEEDING),
-            *_not_fed(facts),
+            *_held(facts),
             Heading(words="Leave alone"),
             *(Words(words=words) for words in LEAVE),
             *_cautions(facts),
@@ -184,8 +185,8 @@ def _nights(nights: Sequence[HolidayNight], detail: Detail) -> Table:
     return Table(heads=HEADS, rows=rows, shares=SHARES, empty="Nobody is due in these days.")
 
 
-def _not_fed(facts: HolidayFacts) -> list[Part]:
-    rows = [(f"Not fed: {kind}", tubs_told(places)) for kind, places in facts.unfed.items()]
+def _held(facts: HolidayFacts) -> list[Part]:
+    rows = [(f"Held now: {kind}", tubs_told(places)) for kind, places in facts.held.items()]
     unknown = tubs_told(facts.unknown)
     return [Facts(rows=(*rows, ("Ask the keeper", unknown)))]
 

@@ -29,7 +29,7 @@ from keeper.reports.paper_parts import (
     Words,
 )
 
-HEAD_MM, HEADING_MM, BLANK_MM = 12.0, 9.0, 9.0
+HEAD_MM, HEADING_MM, BLANK_MM = 12.0, 8.0, 8.5
 TITLE_PT, HEADING_PT = 16.0, 13.0
 LABEL_MM, BOX_MM = 46.0, 3.6
 AIR_MM = 1.3
@@ -151,7 +151,7 @@ def _nothing(page: Page, box: Box) -> None:
 
 
 def _heading(page: Page, box: Box, words: str) -> None:
-    room = Box(box.left, box.top + 1.5, box.width, box.height - 2)
+    room = Box(box.left, box.top + 1.2, box.width, box.height - 1.6)
     page.text(room, words, pt=HEADING_PT, bold=True)
 
 
