@@ -13,6 +13,7 @@ from keeper.husbandry.animal import Sex
 from keeper.husbandry.events import (
     Described,
     Event,
+    Evidence,
     HoldKind,
     HoldSet,
     Moved,
@@ -24,9 +25,11 @@ from keeper.husbandry.events import (
     Sexed,
     ShedSign,
     ShedStage,
+    StartStep,
     Weighing,
 )
 from keeper.husbandry.when import on_day
+from keeper.rules.ladder import LadderStep
 from keeper.store.journal import batch
 
 NIGHT = date(2026, 11, 25)
@@ -138,6 +141,72 @@ def refused_twice(animal: int) -> Sequence[Event]:
         )
         for days in (11, 6)
     ]
+
+
+def ate_while_opaque(
+    refused: int, count: int, evidence: Evidence = Evidence.SEEN
+) -> Callable[[int], Sequence[Event]]:
+    """*count* past shed cycles, offered once while opaque in each, the first *refused* in vain;
+    and opaque again now."""
+
+    def more(animal: int) -> Sequence[Event]:
+        told: list[Event] = []
+        for n in range(count):
+            begun = 40 * (n + 1)
+            told += [
+                ShedSign(animal=animal, happened=on_day(ago(begun)), stage=ShedStage.OPAQUE),
+                ShedSign(animal=animal, happened=on_day(ago(begun - 8)), stage=ShedStage.SHED),
+                Offer(
+                    animal=animal,
+                    happened=on_day(ago(begun - 3)),
+                    result=Result.REFUSED if n < refused else Result.TAKEN,
+                    evidence=evidence,
+                    prey="mouse fuzzy",
+                    count=1,
+                    mass_g=5.0,
+                ),
+            ]
+        return [*told, *opaque(animal)]
+
+    return more
+
+
+def hatchling(animal: int, *more: Event, name: str = "Wee") -> Sequence[Event]:
+    """A young one of the copper line in place of the grown animal: shed once, refused once."""
+    hatched = ago(30)
+    return [
+        Described(
+            animal=animal,
+            code=f"26-{animal % 1000:03}",
+            species="house_snake",
+            hatched_first=hatched,
+            hatched_last=hatched,
+            line="copper",
+            name=name,
+            happened=on_day(hatched),
+        ),
+        ShedSign(animal=animal, happened=on_day(ago(22)), stage=ShedStage.SHED),
+        _young_offer(animal, 9, Result.REFUSED),
+        _weight(animal, 8, 3.5),
+        *more,
+    ]
+
+
+def began_with_the_cup(animal: int) -> Sequence[Event]:
+    """A young one of the same line that took its first meal from the cup."""
+    cup = StartStep(animal=animal, happened=on_day(ago(5)), step=LadderStep.CUP.value)
+    return hatchling(animal, cup, _young_offer(animal, 5, Result.TAKEN), name="Mite")
+
+
+def _young_offer(animal: int, days: int, result: Result) -> Offer:
+    return Offer(
+        animal=animal,
+        happened=on_day(ago(days)),
+        result=result,
+        prey="mouse pinky",
+        count=1,
+        mass_g=1.0,
+    )
 
 
 def _life(animal: int, number: int, tub: Tub) -> Sequence[Event]:

@@ -1,13 +1,15 @@
 """What an animal taught by eating when she was not meant to be offered, and the keeper's word."""
 
+from bisect import bisect_right
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 
+from keeper.actions.holds_ever import holds_ever
 from keeper.actions.keeping import Keeping, Written, animals_on
 from keeper.actions.noting import note
 from keeper.husbandry.animal import AnimalId
-from keeper.husbandry.events import HoldKind, HoldSet, Offer, OfferedThrough, ShedSign
+from keeper.husbandry.events import HoldKind, Offer, OfferedThrough, ShedSign
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.when import at_instant
 from keeper.reports.words import word
@@ -20,6 +22,9 @@ VERB = "offered through"
 LEARNABLE = frozenset({HoldKind.OPAQUE})
 """Holds that only spare prey. One that spares the animal, after a regurgitation or by a vet's
 word, is never learned away."""
+
+
+_SIGNS = 8
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -73,15 +78,20 @@ def question_for(keeping: Keeping, row: AnimalNow, kind: HoldKind, on: date) -> 
     return Question(animal=row, learned=learned) if learned is not None else None
 
 
-def say(keeping: Keeping, animal: AnimalId, kind: HoldKind, *, yes: bool) -> Written:
+def say(
+    keeping: Keeping, animal: AnimalId, kind: HoldKind, *, yes: bool, night: date | None = None
+) -> Written:
     """Write the keeper's word: offer her under *kind* from now on, or keep skipping her.
+
+    night: the night whose round it is said in; None: today.
 
     Raises:
         ValueError: a hold that may not be learned away; one sentence, nothing written.
     """
     if kind not in LEARNABLE:
         raise ValueError(f"A hold of the kind {word(kind)} spares the animal; it is always kept.")
-    told = OfferedThrough(animal=animal, happened=at_instant(keeping.now()), kind=kind, yes=yes)
+    happened = at_instant(keeping.now(), night)
+    told = OfferedThrough(animal=animal, happened=happened, kind=kind, yes=yes)
     row = reading.animal_now(keeping.book, animal)
     name = (row.name or row.code) if row else ""
     what = f"offered while {word(kind)}" if yes else f"skipped while {word(kind)}"
@@ -99,10 +109,13 @@ def _offers_under(keeping: Keeping, row: AnimalNow, kind: HoldKind, on: date) ->
     profile = keeping.profile(row)
     offers = [e.event for e in reading.history(keeping.book, Offer, row.animal)]
     signs = [e.event for e in reading.history(keeping.book, ShedSign, row.animal)]
-    holds = [e.event for e in reading.history(keeping.book, HoldSet, row.animal)]
-    return [
-        offer
-        for offer in offers
-        if offer.happened.day <= on
-        and any(h.kind is kind for h in holds_on(offer.happened.day, holds, signs, profile))
-    ]
+    holds = holds_ever(keeping, [row.animal], on)[row.animal]
+    days = [sign.happened.day for sign in signs]
+    found = []
+    for offer in offers:
+        day = offer.happened.day
+        known = bisect_right(days, day)  # a hold of a day follows from the last signs before it
+        then = holds_on(day, holds, signs[max(0, known - _SIGNS) : known], profile)
+        if day <= on and any(hold.kind is kind for hold in then):
+            found.append(offer)
+    return found

@@ -4,6 +4,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from keeper.actions.keeping import Keeping, Written
+from keeper.actions.learned import VERB as LEARNED
+from keeper.actions.starting import VERB as STARTING_STEP
 from keeper.actions.tubs import Tub, checked, offer_in, offer_words
 from keeper.husbandry.events import Event, Evidence, HoldKind, Offer, Result
 from keeper.husbandry.when import Happened
@@ -12,7 +14,18 @@ from keeper.store.journal import EntryKey, batch
 from keeper.store.reading import Batch
 
 ROUND_VERBS = frozenset(
-    {"offer", "sweep", "check", "regurgitation", "mark", "pass on", "all but", "sheet"}
+    {
+        "offer",
+        "sweep",
+        "check",
+        "regurgitation",
+        "mark",
+        "pass on",
+        "all but",
+        "sheet",
+        LEARNED,
+        STARTING_STEP,
+    }
 )
 """What can be taken back one by one inside a round."""
 

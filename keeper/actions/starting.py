@@ -29,12 +29,26 @@ class Starting:
     """One hatchling that has not started, with what was tried and what comes next."""
 
     animal: AnimalNow
+    on: date
     tried: tuple[Tried, ...]
     advice: Advice
 
+    @property
+    def due(self) -> bool:
+        """Whether a step is left and enough days lie behind the last one."""
+        return self.advice.step is not None and self.advice.not_before <= self.on
 
-def try_step(keeping: Keeping, animal: AnimalId, step: LadderStep) -> Written:
-    """Write that *step* is tried with *animal* from today on.
+    @property
+    def tonight(self) -> LadderStep | None:
+        """The step that is tried on this very day, if one is."""
+        last = self.tried[-1] if self.tried else None
+        return last.step if last is not None and last.on == self.on else None
+
+
+def try_step(
+    keeping: Keeping, animal: AnimalId, step: LadderStep, night: date | None = None
+) -> Written:
+    """Write that *step* is tried with *animal*, from *night* on; None: from today on.
 
     Raises:
         ValueError: live prey, which the keeper has not said is lawful; nothing is written.
@@ -42,7 +56,7 @@ def try_step(keeping: Keeping, animal: AnimalId, step: LadderStep) -> Written:
     if step is LadderStep.LIVE and not live_is_lawful(keeping):
         raise ValueError("Live prey: check local law, and say that it is lawful where you are.")
     row = reading.animal_now(keeping.book, animal)
-    event = StartStep(animal=animal, happened=at_instant(keeping.now()), step=step.value)
+    event = StartStep(animal=animal, happened=at_instant(keeping.now(), night), step=step.value)
     return note(keeping, VERB, event, where=(row.name or row.code) if row else "", what=word(step))
 
 
@@ -67,6 +81,16 @@ def starting(keeping: Keeping, animal: AnimalId, on: date) -> Starting:
     if row is None:
         raise LookupError(f"The book has no animal {animal}.")
     return _starting(keeping, row, on, line_records(keeping, row.line, row.species, on))
+
+
+def starting_of(keeping: Keeping, row: AnimalNow, on: date) -> Starting | None:
+    """The same of *row*, if it is a hatchling that was offered or tried with, and never ate."""
+    if row.eaten_on is not None or not row.in_the_room:
+        return None
+    if stage_of(row, keeping.profile(row), on) is not Stage.HATCHLING:
+        return None
+    told = _starting(keeping, row, on, line_records(keeping, row.line, row.species, on))
+    return told if told.tried or row.offered_on is not None else None
 
 
 def not_started(keeping: Keeping, on: date) -> tuple[Starting, ...]:
@@ -144,4 +168,4 @@ def _starting(
         in_line=records,
         live_lawful=live_is_lawful(keeping),
     )
-    return Starting(animal=row, tried=tried, advice=advice)
+    return Starting(animal=row, on=on, tried=tried, advice=advice)

@@ -8,37 +8,11 @@ import pytest
 from keeper.actions import undoing
 from keeper.actions.due_board import due_rows
 from keeper.actions.learned import questions, say
-from keeper.husbandry.events import Evidence, HoldKind, Offer, Result, ShedSign, ShedStage
-from keeper.husbandry.when import on_day
+from keeper.husbandry.events import Evidence, HoldKind
 from keeper.reports.figures import plain
 from keeper.reports.words import because_text
 from keeper.rules.feeding import DueState
-from tests.feeding_room import NIGHT, Tub, ago, make_book, opaque, row
-
-
-def cycles(refused, count, evidence=Evidence.SEEN):
-    """*count* past shed cycles, offered once while opaque in each, the first *refused* in vain."""
-
-    def more(animal):
-        told = []
-        for n in range(count):
-            begun = 40 * (n + 1)
-            told += [
-                ShedSign(animal=animal, happened=on_day(ago(begun)), stage=ShedStage.OPAQUE),
-                ShedSign(animal=animal, happened=on_day(ago(begun - 8)), stage=ShedStage.SHED),
-                Offer(
-                    animal=animal,
-                    happened=on_day(ago(begun - 3)),
-                    result=Result.REFUSED if n < refused else Result.TAKEN,
-                    evidence=evidence,
-                    prey="mouse fuzzy",
-                    count=1,
-                    mass_g=5.0,
-                ),
-            ]
-        return [*told, *opaque(animal)]
-
-    return more
+from tests.feeding_room import NIGHT, Tub, ate_while_opaque, make_book, opaque, row
 
 
 def book_with(tmp_path, more):
@@ -51,7 +25,7 @@ def plan_of(keeping, name="Ingrid"):
 
 
 def test_fourteen_offers_in_opaque_and_thirteen_eaten_ask_to_stop_skipping(tmp_path):
-    with book_with(tmp_path, cycles(1, 14)) as keeping:
+    with book_with(tmp_path, ate_while_opaque(1, 14)) as keeping:
         (question,) = questions(keeping, NIGHT)
 
         told = plain(because_text(question.learned.because, question.animal.sex))
@@ -64,7 +38,13 @@ def test_fourteen_offers_in_opaque_and_thirteen_eaten_ask_to_stop_skipping(tmp_p
 
 
 @pytest.mark.parametrize(
-    "more", [cycles(0, 4), cycles(4, 8), cycles(0, 14, Evidence.ASSUMED), opaque]
+    "more",
+    [
+        ate_while_opaque(0, 4),
+        ate_while_opaque(4, 8),
+        ate_while_opaque(0, 14, Evidence.ASSUMED),
+        opaque,
+    ],
 )
 def test_too_little_or_too_mixed_or_only_assumed_asks_nothing(tmp_path, more):
     with book_with(tmp_path, more) as keeping:
@@ -72,7 +52,7 @@ def test_too_little_or_too_mixed_or_only_assumed_asks_nothing(tmp_path, more):
 
 
 def test_a_yes_puts_her_on_tonights_board_and_asks_no_more(tmp_path):
-    with book_with(tmp_path, cycles(1, 14)) as keeping:
+    with book_with(tmp_path, ate_while_opaque(1, 14)) as keeping:
         assert plan_of(keeping).state is DueState.HOLD
         animal = questions(keeping, NIGHT)[0].animal.animal
 
@@ -84,7 +64,7 @@ def test_a_yes_puts_her_on_tonights_board_and_asks_no_more(tmp_path):
 
 
 def test_a_yes_of_one_animal_frees_no_other(tmp_path):
-    with book_with(tmp_path, cycles(1, 14)) as keeping:
+    with book_with(tmp_path, ate_while_opaque(1, 14)) as keeping:
         first = due_rows(keeping, NIGHT)[0].animal.animal
         say(keeping, first, HoldKind.OPAQUE, yes=True)
 
@@ -92,7 +72,7 @@ def test_a_yes_of_one_animal_frees_no_other(tmp_path):
 
 
 def test_a_no_keeps_her_skipped_and_is_asked_again_only_by_new_offers(tmp_path):
-    with book_with(tmp_path, cycles(1, 14)) as keeping:
+    with book_with(tmp_path, ate_while_opaque(1, 14)) as keeping:
         animal = questions(keeping, NIGHT)[0].animal.animal
 
         say(keeping, animal, HoldKind.OPAQUE, yes=False)
@@ -102,7 +82,7 @@ def test_a_no_keeps_her_skipped_and_is_asked_again_only_by_new_offers(tmp_path):
 
 
 def test_a_word_taken_back_is_no_word(tmp_path):
-    with book_with(tmp_path, cycles(1, 14)) as keeping:
+    with book_with(tmp_path, ate_while_opaque(1, 14)) as keeping:
         animal = questions(keeping, NIGHT)[0].animal.animal
         say(keeping, animal, HoldKind.OPAQUE, yes=True)
 
@@ -113,7 +93,7 @@ def test_a_word_taken_back_is_no_word(tmp_path):
 
 
 def test_a_board_of_the_past_does_not_know_a_later_word(tmp_path):
-    with book_with(tmp_path, cycles(1, 14)) as keeping:
+    with book_with(tmp_path, ate_while_opaque(1, 14)) as keeping:
         animal = questions(keeping, NIGHT)[0].animal.animal
         say(keeping, animal, HoldKind.OPAQUE, yes=True)
 

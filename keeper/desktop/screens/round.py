@@ -27,7 +27,7 @@ from keeper.desktop.screens.round_paper import (
     thaw_list_beside,
 )
 from keeper.desktop.screens.round_past import Why, asked_first
-from keeper.desktop.screens.round_quiet import night_words
+from keeper.desktop.screens.round_quiet import asked_of, night_words
 from keeper.desktop.screens.round_stand import RoundStand
 from keeper.desktop.screens.round_telling import RoundTelling
 from keeper.desktop.screens.round_view import WalkView
@@ -58,7 +58,8 @@ class RoundScreen(QWidget):
     @property
     def takes_back(self) -> str:
         """How the foot says that what was written is taken back."""
-        return ".  takes it back" if self.over.page is None else "Ctrl+Z takes it back"
+        walks = self.over.page is None and self._stand.here is not None
+        return ".  takes it back" if walks else "Ctrl+Z takes it back"
 
     def scanned(self, code: str) -> None:
         """Go to the tub whose animal or place bears *code*, or begin the sheet that does."""
@@ -142,8 +143,15 @@ class RoundScreen(QWidget):
                     self._telling.asked(step.because)
                 else:
                     self._telling.written(self._stand.do(step))
+            elif deed.verb is Verb.LEARN:
+                self._telling.written(self._stand.answer(deed))
         except REFUSALS as error:
             self._telling.refused(said(error))
+
+    def _ask_learned(self) -> None:
+        self._asking = self._stand.asks()
+        if self._asking is None:
+            self._telling.asked("Nobody held tonight has eaten often enough under such a hold.")
 
     def _begin(self) -> None:
         self._telling.begun(self._stand.begin())
@@ -219,7 +227,8 @@ class RoundScreen(QWidget):
         if self._stale or self.over.page is not None:
             return
         if here is None:
-            self._quiet_view.show_counts(self._stand.counts(), self._stand.quiet_legend())
+            counts, legend = self._stand.counts(), self._stand.quiet_legend()
+            self._quiet_view.show_counts(*asked_of(counts, legend, self._asking))
             self.over.show(self._quiet_view)
         else:
             small, now = self.look.small, self._keeping.now()
@@ -249,6 +258,7 @@ def _action(page: QWidget, text: str, key: str, slot: Callable[[], None]) -> QAc
 
 _SCREEN: Mapping[Verb, Callable[[RoundScreen], None]] = {
     Verb.BEGIN: RoundScreen._begin,
+    Verb.ASK_LEARNED: RoundScreen._ask_learned,
     Verb.LOOK_AGAIN: lambda page: page._stand.look_again(),
     Verb.ASK_CLOSE: RoundScreen._ask_close,
     Verb.CLOSE: RoundScreen._close,

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from enum import Enum, auto
 from typing import Protocol
 
+from keeper.actions.learned import Question
 from keeper.actions.past_nights import Correction
 from keeper.actions.round_entries import OtherResult
 from keeper.actions.tubs import Prey
@@ -26,6 +27,9 @@ class Verb(Enum):
     STEP_BACK = auto()
     TAKE_BACK = auto()
     PREY = auto()
+    TRY_STEP = auto()
+    LEARN = auto()
+    ASK_LEARNED = auto()
     BEGIN = auto()
     CHECK = auto()
     LOOK_AGAIN = auto()
@@ -38,7 +42,7 @@ class Verb(Enum):
 class Deed:
     """Something asked for, with what it needs. line 0 is the end of the walk.
 
-    why: the reason, where a night that is over is put right.
+    why: the reason, where a night that is over is put right. question: what yes answers.
     """
 
     verb: Verb
@@ -50,6 +54,8 @@ class Deed:
     prey: Prey | None = None
     others: tuple[OtherResult, ...] = ()
     why: Correction | None = None
+    question: Question | None = None
+    yes: bool = False
 
 
 @dataclass(frozen=True, slots=True)

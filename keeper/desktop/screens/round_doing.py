@@ -9,6 +9,7 @@ from keeper.actions.marks import MARKS
 from keeper.actions.past_nights import PastNight
 from keeper.actions.rounds import Walk
 from keeper.desktop.screens.round_deeds import Deed, Verb
+from keeper.desktop.screens.round_learning import learn, try_next
 from keeper.desktop.screens.round_pages import Standing
 from keeper.husbandry.events import Result
 from keeper.husbandry.place import place_of
@@ -79,6 +80,11 @@ def _step_back(_keeping: Keeping, here: Standing, _deed: Deed) -> None:
     here.walk.step_back()
 
 
+def _try_step(keeping: Keeping, here: Standing, _deed: Deed) -> Written | None:
+    tub = here.walk.current
+    return try_next(keeping, tub, here.walk.night) if tub is not None else None
+
+
 def _nothing(_keeping: Keeping, _here: Standing, _deed: Deed) -> None:
     return None
 
@@ -94,6 +100,8 @@ DOINGS: Mapping[Verb, Doing] = {
     Verb.GO_TO: _go_to,
     Verb.PREY: _choose,
     Verb.STEP_BACK: _step_back,
+    Verb.TRY_STEP: _try_step,
+    Verb.LEARN: lambda keeping, here, deed: learn(keeping, deed, here.walk.night),
     Verb.CHECK: begin_check,
     Verb.GIVE_UP: _nothing,
 }

@@ -11,6 +11,7 @@ from dataclasses import dataclass, field
 from keeper.actions.tubs import Prey
 from keeper.desktop.screens.round_asking import RESULTS, Grades, Line, Marks, Reasons, Sweep
 from keeper.desktop.screens.round_deeds import Deed, Step, Verb
+from keeper.desktop.screens.round_learning import ASK, NO_ASIDE, TRY, Aside
 from keeper.husbandry.profile import PreyGrade
 
 
@@ -22,6 +23,7 @@ class Ground:
     last_prey: Prey | None = None
     places: Mapping[str, int] = field(default_factory=dict)
     covered: frozenset[int] = frozenset()
+    aside: Aside = NO_ASIDE
 
 
 OFFER_LEGEND = {
@@ -61,6 +63,8 @@ def offer_key(key: str, ground: Ground) -> Step:
         return Grades(ground.grades, ground.last_prey)
     if key == "3":
         return Line(Verb.PASS_ON)
+    if key in (TRY, ASK):
+        return ground.aside.press(key)
     return _either_pass(key, ground, checking=False)
 
 
@@ -82,7 +86,8 @@ def end_key(key: str, *, unproved: bool) -> Step:
 
 def quiet_key(key: str) -> Step:
     """What *key* asks for while no round is open."""
-    return {"Enter": Deed(verb=Verb.BEGIN), "5": Deed(verb=Verb.LOOK_AGAIN)}.get(key)
+    deeds = {"Enter": Verb.BEGIN, "5": Verb.LOOK_AGAIN, ASK: Verb.ASK_LEARNED}
+    return Deed(verb=deeds[key]) if key in deeds else None
 
 
 def _either_pass(key: str, ground: Ground, *, checking: bool) -> Step:

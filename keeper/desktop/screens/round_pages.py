@@ -18,6 +18,7 @@ from keeper.desktop.screens.round_faces import (
     row_shown,
 )
 from keeper.desktop.screens.round_input import CHECK_LEGEND, OFFER_LEGEND
+from keeper.desktop.screens.round_learning import NO_ASIDE, Aside, aside_of
 from keeper.desktop.screens.round_night import NightBoard, pace_words
 from keeper.desktop.screens.round_quiet import night_words
 from keeper.desktop.screens.round_view import WalkFace
@@ -35,6 +36,7 @@ class Standing:
     """Where the keeper stands: the walk, its map, and what is typed but not written.
 
     looked: how many tubs the check pass had to look at. again: a look into a closed round.
+    aside: what the tub at the cursor asks beside its meal, as it was shown last.
     """
 
     walk: Walk
@@ -46,6 +48,7 @@ class Standing:
     last_prey: Prey | None = None
     looked: int = 0
     again: bool = False
+    aside: Aside = NO_ASIDE
 
     def profile(self, keeping: Keeping, tub: Tub) -> SpeciesProfile:
         """The profile of the animal in *tub*, looked up once a species."""
@@ -115,6 +118,7 @@ def walk_face(
 
 def _tub_face(keeping: Keeping, here: Standing, tub: Tub, asking: Asking | None) -> WalkFace:
     walk, profile = here.walk, here.profile(keeping, tub)
+    here.aside = NO_ASIDE if here.again else aside_of(keeping, walk, tub)
     row = walk.row_of(tub.line)
     profiles = {each.plan.animal: here.profile(keeping, each) for each in row}
     others = asking.others if isinstance(asking, Sweep) else {}
@@ -129,14 +133,26 @@ def _tub_face(keeping: Keeping, here: Standing, tub: Tub, asking: Asking | None)
         where=(*where, place, *line) if number else (("place", False), (rack, True), *line),
         right=(),
         row=shown,
-        words=offer_shown(tub, profile, here.prey),
+        words=_panel(offer_shown(tub, profile, here.prey), here.aside),
         past=_past(keeping, tub, profile, walk),
         none_yet="no offer in the book yet",
-        because=because_text(tub.because, tub.animal.sex),
+        because=_because(tub, here.aside),
         night=here.board.night(None, pace=("", "")),
-        legend=CHECK_LEGEND if walk.checking else OFFER_LEGEND,
+        legend=CHECK_LEGEND if walk.checking else OFFER_LEGEND | here.aside.legend,
         raised=RAISED,
     )
+
+
+def _panel(words: OfferWords, aside: Aside) -> OfferWords:
+    if words.caution:
+        return words
+    caution, advice = aside.caution
+    return replace(words, caution=caution, advice=advice or words.advice)
+
+
+def _because(tub: Tub, aside: Aside) -> str:
+    plan = because_text(tub.because, tub.animal.sex)
+    return f"{aside.words} {plan}" if aside.words else plan
 
 
 def _past(keeping: Keeping, tub: Tub, profile: SpeciesProfile, walk: Walk) -> tuple[PastOffer, ...]:

@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from datetime import date
 
 from keeper.actions.due_board import DueRow
 from keeper.actions.rounds import Walk
 from keeper.actions.tubs import Tub, tub_name
+from keeper.desktop.screens.round_deeds import Asking
 from keeper.desktop.widgets.night_counts import CountRow, NightCounts
 from keeper.husbandry.events import Result
 from keeper.husbandry.place import place_of
@@ -46,6 +48,17 @@ def quiet_counts(
         total=_counted("all", total),
         notes=(*(last_words(last) if last else ()), *missing_words(missing)),
     )
+
+
+def asked_of(
+    counts: NightCounts, legend: Mapping[str, str], asking: Asking | None
+) -> tuple[NightCounts, Mapping[str, str]]:
+    """*counts* and *legend*, or what is asked in their place and how the pad answers it."""
+    if asking is None:
+        return counts, legend
+    because = getattr(asking, "because", asking.advice)
+    call = getattr(asking, "name", asking.word)
+    return replace(counts, call=call, notes=(because,)), asking.legend
 
 
 def missing_words(missing: int) -> tuple[str, ...]:

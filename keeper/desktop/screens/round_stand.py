@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from keeper.actions import rounds
-from keeper.actions.due_board import due_rows
+from keeper.actions.due_board import DueRow, due_rows
 from keeper.actions.keeping import Keeping, Written
 from keeper.actions.past_nights import PastNight, missing_nights
 from keeper.actions.round_place import forget_place, keep_place, taken_up
@@ -15,6 +15,13 @@ from keeper.desktop.screens.round_deeds import Deed, Step, Verb
 from keeper.desktop.screens.round_doing import begin_check, do
 from keeper.desktop.screens.round_faces import sweep_places
 from keeper.desktop.screens.round_input import Ground, check_key, end_key, offer_key, quiet_key
+from keeper.desktop.screens.round_learning import (
+    ASK,
+    EatsThrough,
+    first_question,
+    held_to_learn_of,
+    learn,
+)
 from keeper.desktop.screens.round_pages import Standing, standing
 from keeper.desktop.screens.round_quiet import left_in, night_words, quiet_counts
 from keeper.desktop.widgets.night_counts import NightCounts
@@ -32,6 +39,7 @@ class RoundStand:
         self._tonight: Standing | None = None
         self._last: Walk | None = None
         self._counts: NightCounts | None = None
+        self._held: tuple[DueRow, ...] = ()
 
     @property
     def is_past(self) -> bool:
@@ -112,6 +120,7 @@ class RoundStand:
             night = night_of(self._keeping.now())
             self._last = rounds.last_night(self._keeping)
             rows, missing = due_rows(self._keeping, night), missing_nights(self._keeping, night)
+            self._held = held_to_learn_of(rows)
             self._counts = quiet_counts(rows, night, self._last, len(missing))
         return self._counts
 
@@ -120,7 +129,16 @@ class RoundStand:
         legend = {"Enter": "begin the round"} if self.counts().rows else {}
         if self._last is not None and left_in(self._last):
             legend["5"] = "look again"
-        return legend
+        return legend | ({ASK: "eaten through?"} if self._held else {})
+
+    def asks(self) -> EatsThrough | None:
+        """The first animal held tonight under what she ate through before."""
+        question = first_question(self._keeping, self._held, night_of(self._keeping.now()))
+        return EatsThrough(question) if question is not None else None
+
+    def answer(self, deed: Deed) -> Written | None:
+        """Write the keeper's answer to what was asked while no round is open."""
+        return learn(self._keeping, deed, night_of(self._keeping.now()))
 
     def _ground(self, here: Standing, tub: Tub) -> Ground:
         row = here.walk.row_of(tub.line)
@@ -130,6 +148,7 @@ class RoundStand:
             last_prey=here.last_prey,
             places=sweep_places(row, tub.line, rest),
             covered=frozenset(rest),
+            aside=here.aside,
         )
 
     def _as_written(self, before: Standing | None) -> Standing | None:

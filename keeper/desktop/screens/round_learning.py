@@ -1,0 +1,161 @@
+"""What a tub asks beside its meal: a hold she eats through, and the next step of a non-starter."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, replace
+from datetime import date
+
+from keeper.actions import starting
+from keeper.actions.due_board import DueRow
+from keeper.actions.keeping import Keeping, Written
+from keeper.actions.learned import LEARNABLE, Question, question_for, say
+from keeper.actions.past_nights import PastNight
+from keeper.actions.rounds import Walk
+from keeper.actions.starting import Starting
+from keeper.actions.tubs import Tub, tub_name
+from keeper.desktop.screens.round_asking import GIVE_UP_WORDS
+from keeper.desktop.screens.round_deeds import GIVE_UP, Deed, Step, Verb
+from keeper.husbandry.reasons import Reason
+from keeper.reports.words import because_text, word
+
+TRY, ASK = "4", "6"
+"""Dead keys of the pad that live only at a tub with something to try or to ask."""
+
+HELD = "hold"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Aside:
+    """What the tub at the cursor asks beside its meal; mostly nothing."""
+
+    question: Question | None = None
+    starting: Starting | None = None
+
+    @property
+    def legend(self) -> dict[str, str]:
+        """The keys that live here."""
+        words = {TRY: "try next step"} if self.starting and self.starting.due else {}
+        return words | ({ASK: "eats through"} if self.question else {})
+
+    @property
+    def words(self) -> str:
+        """What speaks for it, in whole sentences."""
+        if self.starting is not None:
+            return _young_words(self.starting)
+        return _told(self.question) if self.question else ""
+
+    @property
+    def caution(self) -> tuple[str, str]:
+        """The caution word and its advice, where the plan has none of its own."""
+        young = self.starting
+        if young is None:
+            return "", ""
+        step = young.tonight or (young.advice.step if young.due else None)
+        return "NOT STARTED", word(step) if step else "no further step tonight"
+
+    def press(self, key: str) -> Step:
+        """What *key* asks for here; None: nothing."""
+        if key not in self.legend:
+            return None
+        if key == ASK and self.question is not None:
+            return EatsThrough(self.question)
+        return Deed(verb=Verb.TRY_STEP)
+
+
+NO_ASIDE = Aside()
+
+
+@dataclass(frozen=True, slots=True)
+class EatsThrough:
+    """Whether she is offered from now on under a hold that she ate through before."""
+
+    question: Question
+
+    @property
+    def legend(self) -> Mapping[str, str]:
+        return {"Enter": "offer all the same", "0": "go on skipping", ".": GIVE_UP_WORDS}
+
+    @property
+    def name(self) -> str:
+        """Place and name of who is asked about, for a page that shows no tub."""
+        row, kind = self.question.animal, word(self.question.learned.kind)
+        return f"{row.place or ''} {row.name or row.code}, {kind}: offer all the same?".strip()
+
+    @property
+    def word(self) -> str:
+        return f"{word(self.question.learned.kind).upper()}, OFFER?"
+
+    @property
+    def advice(self) -> str:
+        learned = self.question.learned
+        return f"ate {learned.ate} of {learned.offered}; Enter yes, 0 no"
+
+    @property
+    def because(self) -> str:
+        return _told(self.question)
+
+    def press(self, key: str) -> Step:
+        if key == ".":
+            return GIVE_UP
+        if key not in self.legend:
+            return None
+        return Deed(verb=Verb.LEARN, yes=key == "Enter", question=self.question)
+
+
+def aside_of(keeping: Keeping, walk: Walk, tub: Tub) -> Aside:
+    """What *tub* asks on a night that is being walked; nothing on one that is over."""
+    if walk.checking or isinstance(walk, PastNight) or tub.missing:
+        return NO_ASIDE
+    young = starting.starting_of(keeping, tub.animal, walk.night)
+    if young is not None:
+        return Aside(starting=young)
+    if tub.plan.state != HELD or not _learnable(tub.because):
+        return NO_ASIDE
+    asked = (question_for(keeping, tub.animal, kind, walk.night) for kind in LEARNABLE)
+    return Aside(question=next((question for question in asked if question is not None), None))
+
+
+def held_to_learn_of(rows: Iterable[DueRow]) -> tuple[DueRow, ...]:
+    """Animals held tonight under a hold that one may learn to eat through."""
+    return tuple(r for r in rows if r.plan.state.value == HELD and _learnable(r.plan.because))
+
+
+def first_question(keeping: Keeping, rows: Iterable[DueRow], night: date) -> Question | None:
+    """The first of *rows* in walking order to ask about."""
+    asked = (question_for(keeping, row.animal, kind, night) for row in rows for kind in LEARNABLE)
+    return next((question for question in asked if question is not None), None)
+
+
+def learn(keeping: Keeping, deed: Deed, night: date) -> Written | None:
+    """Write the keeper's answer to the question of *deed*."""
+    if deed.question is None:
+        return None
+    animal, kind = deed.question.animal, deed.question.learned.kind
+    written = say(keeping, animal.animal, kind, yes=deed.yes, night=night)
+    return replace(written, where=f"{animal.place or ''} {written.where}".strip())
+
+
+def try_next(keeping: Keeping, tub: Tub, night: date) -> Written | None:
+    """Write that the next untried step is tried in *tub* tonight. Raises ValueError."""
+    young = starting.starting_of(keeping, tub.animal, night)
+    if young is None or young.advice.step is None:
+        return None
+    written = starting.try_step(keeping, tub.plan.animal, young.advice.step, night)
+    return replace(written, where=tub_name(tub))
+
+
+def _young_words(young: Starting) -> str:
+    advice, tonight = young.advice, young.tonight
+    reasons = [r for r in advice.because if tonight is None or r.why != "next step"]
+    told = because_text((*reasons, *advice.cautions), young.animal.sex)
+    return f"Tried tonight: {word(tonight)}. {told}" if tonight else told
+
+
+def _told(question: Question) -> str:
+    return because_text(question.learned.because, question.animal.sex)
+
+
+def _learnable(because: Iterable[Reason]) -> bool:
+    kinds = {str(r.figures.get("kind")) for r in because if r.why == "hold"}
+    return any(kind.value in kinds for kind in LEARNABLE)
