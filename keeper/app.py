@@ -1,29 +1,24 @@
 """Composition root: opens the book, builds the places, shows the window."""
 
+from __future__ import annotations
+
 import gc
-import logging
 import sys
 from collections.abc import Callable
 from importlib import import_module
-from logging.handlers import RotatingFileHandler
 from pathlib import Path
 from types import TracebackType
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, QStandardPaths
+from PySide6.QtCore import QObject, QStandardPaths, QTimer, Signal
 from PySide6.QtWidgets import QApplication, QWidget
 
 from keeper import clock
-from keeper.actions.keeping import Keeping, open_keeping
-from keeper.actions.safe_keeping import close
 from keeper.actions.station import home_dir, station_name
-from keeper.actions.troubles import REFUSALS, BookError, said
-from keeper.desktop.background import Background, Worker
-from keeper.desktop.house import House, Maker
+from keeper.desktop.first_sight import Sight, SightPage, keep_sights, sight_of
 from keeper.desktop.look import Look
 from keeper.desktop.main_window import MainWindow
-from keeper.desktop.notices import Notices
-from keeper.desktop.places import Place
+from keeper.desktop.places import PLACE_KEYS, Place
 from keeper.desktop.remembered import (
     last_book,
     left_whole,
@@ -32,10 +27,15 @@ from keeper.desktop.remembered import (
     remember_whole,
     was_red_lamp,
 )
-from keeper.desktop.screens.round import RoundScreen
 
 if TYPE_CHECKING:
+    from keeper.actions.keeping import Keeping
+    from keeper.desktop.background import Worker
+    from keeper.desktop.house import House, Maker
+    from keeper.desktop.notices import Notices
     from keeper.desktop.screens.welcome import WelcomeScreen
+
+# What follows the first paint is loaded where it is used: store, rules, verbs, other places.
 
 
 def later(module: str, name: str) -> Maker:
@@ -51,7 +51,7 @@ def later(module: str, name: str) -> Maker:
 
 
 PLACES: dict[str, Maker] = {
-    "Round": RoundScreen,
+    "Round": later("round", "RoundScreen"),
     "Weigh-in": later("weigh_in", "WeighInScreen"),
     "Sheds": later("sheds", "ShedsScreen"),
     "Heat": later("heat", "HeatScreen"),
@@ -76,10 +76,10 @@ def run(path: Path | None) -> int:
     Returns the exit code of the window.
     """
     app = application()
-    _spare_the_collector()
     front = Front(Look(red_lamp=was_red_lamp()))
-    log_faults(front.tell)
-    front.open(path or last_book())
+    front.beginning.connect(lambda: log_faults(front.tell))
+    front.begun.connect(_spare_the_collector)
+    front.begin(path or last_book())
     return app.exec()
 
 
@@ -97,11 +97,18 @@ def _spare_the_collector() -> None:
     """What is loaded stays loaded, and a board of thousands of rows is no garbage."""
     gc.freeze()
     gc.set_threshold(_COLLECT_AFTER, 20, 50)
+    gc.enable()
 
 
-def build_house(keeping: Keeping, look: Look) -> House:
-    """The window over an open book, with every place."""
-    house = House(keeping, look, PLACES)
+def build_house(keeping: Keeping, look: Look, window: MainWindow | None = None) -> House:
+    """The window over an open book, with every place; in the *window* that shows its sight."""
+    from keeper.desktop.house import House
+    from keeper.desktop.live_line import LiveLine
+
+    house = House(keeping, look, PLACES, window)
+    live = LiveLine(keeping, house.notices, house)
+    house.window.closing.connect(live.stop)  # before the book is backed up and closed
+    QTimer.singleShot(0, live, live.start)
     house.window.closing.connect(lambda: _leave(keeping))
     return house
 
@@ -112,23 +119,44 @@ class Front(QObject):
     The light is remembered as it changes, not on closing: a start in a dark room after a power cut
     dazzles nobody.
 
-    worker: where the demo collection is made, which takes seconds.
+    worker: where the demo collection is made, which takes seconds. A start by ``begin`` emits
+    ``beginning`` before the book is opened and ``begun`` when it is in front.
     """
+
+    beginning = Signal()
+    begun = Signal()
 
     def __init__(self, look: Look, *, worker: Worker | None = None) -> None:
         super().__init__()
         self._look = look
         look.changed.connect(lambda: remember_light(look.red_lamp))
-        self._worker = worker or Background()
+        self._worker = worker
         self.window: MainWindow | None = None
         self.house: House | None = None
         self.page: WelcomeScreen | None = None
+
+    def begin(self, path: Path | None) -> None:
+        """A start: what the first place will show is painted first where that is known.
+
+        Keys pressed meanwhile wait for the place itself.
+        """
+        sight = sight_of(path, clock.now()) if path is not None else None
+        if sight is None:
+            self._begin(path)
+            return
+        page = SightPage(self._look, sight)
+        page.painted.connect(lambda: self._begin(path))
+        window = MainWindow(self._look, [_unmade(name) for name in PLACES], page)
+        self._show(window)
 
     def open(self, path: Path | None) -> None:
         """Show the book at *path*; the first page when there is none, or no animal in it."""
         if path is None:
             self._welcome(None)
             return
+        from keeper.actions.keeping import open_keeping
+        from keeper.actions.troubles import BookError, said
+
         try:
             keeping = open_keeping(
                 path, station=station_name(), now=clock.now, known_whole=left_whole(path)
@@ -145,6 +173,14 @@ class Front(QObject):
         """Say *sentence* at the foot of the window, if there is one."""
         if self.window is not None:
             self.window.foot.show_note(sentence)
+
+    def _begin(self, path: Path | None) -> None:
+        """The rest of a start; nothing where the window was closed at first sight."""
+        if self.window is not None and not self.window.isVisible():
+            return
+        self.beginning.emit()
+        self.open(path)
+        self.begun.emit()
 
     def _welcome(self, empty: Keeping | None, told: str = "") -> None:
         """The first page, over the *empty* book or over none."""
@@ -168,6 +204,8 @@ class Front(QObject):
         self, empty: Keeping | None, animals: Path | None, diary: Path | None, book: Path | None
     ) -> None:
         """Take the files in; where that cannot be done, the page says why and stays."""
+        from keeper.actions.troubles import REFUSALS
+
         try:
             self._enter(self._taken(empty, animals, diary, book))
         except (OSError, *REFUSALS) as refusal:
@@ -200,14 +238,19 @@ class Front(QObject):
             folder.mkdir(parents=True, exist_ok=True)
             return demo_book(_free(folder / "demo.book"))
 
-        self._worker.run(job, lambda path: self._show_demo(empty, path), self._refuse_demo)
+        worker = self._worker = self._worker or _background()
+        worker.run(job, lambda path: self._show_demo(empty, path), self._refuse_demo)
 
     def _show_demo(self, empty: Keeping | None, path: Path) -> None:
+        from keeper.actions.keeping import open_keeping
+
         if empty is not None:
             empty.close()
         self._enter(open_keeping(path, station=station_name(), now=clock.now))
 
     def _refuse_demo(self, error: Exception) -> None:
+        from keeper.actions.troubles import REFUSALS
+
         if not isinstance(error, (OSError, *REFUSALS)):
             raise error
         if self.page is not None:
@@ -221,8 +264,10 @@ class Front(QObject):
     def _enter(self, keeping: Keeping) -> None:
         remember_book(keeping.book.path)
         self.page = None
-        self.house = build_house(keeping, self._look)
-        self._show(self.house.window)
+        seen = self.window if self.window is not None and self.window.at_first_sight else None
+        self.house = build_house(keeping, self._look, seen)
+        if seen is None:
+            self._show(self.house.window)
 
     def _show(self, window: MainWindow) -> None:
         before, self.window = self.window, window
@@ -232,6 +277,17 @@ class Front(QObject):
             before.close()
 
 
+def _unmade(name: str) -> Place:
+    """A place by its name and key alone, for the strip; nobody can go there yet."""
+    return Place(key=PLACE_KEYS[name], name=name, title=name, make=lambda look: QWidget())
+
+
+def _background() -> Worker:
+    from keeper.desktop.background import Background
+
+    return Background()
+
+
 def _documents() -> Path:
     """Where the keeper's own papers lie."""
     return Path(QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation))
@@ -239,6 +295,8 @@ def _documents() -> Path:
 
 def _sentence(error: Exception) -> str:
     """What the world refused: a disk's own words with the file it is about."""
+    from keeper.actions.troubles import said
+
     if isinstance(error, OSError):
         return f"{error.filename}: {error.strerror}."
     return said(error)
@@ -251,17 +309,33 @@ def _free(path: Path) -> Path:
 
 
 def _leave(keeping: Keeping) -> None:
-    """What is done when the window goes: back up, close the book."""
+    """What is done when the window goes: back up, close the book, look ahead to the next start."""
+    from keeper.actions.safe_keeping import close
+    from keeper.actions.troubles import BookError
+
+    ahead = _ahead(keeping)
     try:
         close(keeping)
         if keeping.book.writable:
             remember_whole(keeping.book.path)
+            keep_sights(keeping.book.path, ahead)
     except BookError as error:
+        import logging
+
         logging.getLogger(__name__).error("%s", error)
+
+
+def _ahead(keeping: Keeping) -> list[Sight]:
+    from keeper.desktop.sights_ahead import sights_ahead
+
+    return sights_ahead(keeping) if keeping.book.writable else []
 
 
 def log_faults(tell: Callable[[str], None]) -> None:
     """Faults of the program go to a log and are told in one sentence; the window stays."""
+    import logging
+    from logging.handlers import RotatingFileHandler
+
     home_dir().mkdir(parents=True, exist_ok=True)
     path = home_dir() / LOG
     handler = RotatingFileHandler(path, maxBytes=_LOG_BYTES, backupCount=2, encoding="utf-8")

@@ -1,81 +1,108 @@
 """One start of the program, or of an empty window, in a process of its own.
 
     python one_start.py empty
-    python one_start.py BOOK [close]
+    python one_start.py open BOOK [close]
 
-Prints ``painted`` once the first place is on the window, then which modules are loaded. With
-``close`` the window is then closed as a keeper would, which leaves a backup.
+Prints ``painted`` once the first place is on the window with what it has to say, then which
+modules are loaded; then ``alive`` once the place itself has the keyboard. With ``close`` the
+window is then closed as a keeper would, which leaves a backup and what the next start shows.
 """
 
 import json
 import os
 import sys
+from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
 ROOT = Path(__file__).resolve().parents[2]
+FIRST = "Round"
+PATIENCE_MS = 120_000
+"""A start that shows nothing for so long has failed."""
 
 
-def main(what: str, *, closing: bool = False) -> None:
+def main(what: str, book: str = "", closing: str = "") -> None:
     """Start, say when the window is painted, and be gone."""
-    from PySide6.QtWidgets import QApplication, QMainWindow
-
     if what == "empty":
-        app: Any = QApplication([])
-        window: Any = QMainWindow()
-        page: Any = window
-        window.resize(1440, 900)
-        window.show()
+        _empty()
     else:
-        app, front = _program(Path(what))
-        window = front.window
-        page = window.page(window.place.name)
-    wait_for_paint(app, page)
-    print("painted", flush=True)
-    print(json.dumps(sorted(name for name in sys.modules if "." not in name)), flush=True)
-    if closing:
-        window.close()
+        _program(book, closing=bool(closing))
     os._exit(0)
 
 
-def _program(book: Path) -> tuple[Any, Any]:
-    """The program as it opens the window on a book, its clock standing at the book's evening."""
+def _empty() -> None:
+    from PySide6.QtWidgets import QApplication, QMainWindow
+
+    app = QApplication([])
+    window = QMainWindow()
+    window.resize(1440, 900)
+    _watch(app, lambda watched: watched is window, _tell_painted)
+    window.show()
+    while not _TOLD:
+        app.processEvents()
+
+
+def _program(book: str, *, closing: bool) -> None:
+    """The program by its own way in, its clock standing at the book's evening."""
     sys.path[:0] = [str(ROOT)]
     from datetime import UTC, datetime
 
+    from keeper import __main__ as way_in
     from keeper import clock
 
     evening = datetime(2026, 6, 17, 20, tzinfo=UTC)
     clock.now = lambda: evening
-    from keeper import app as program
-    from keeper.desktop.look import Look
+    from PySide6.QtWidgets import QApplication
 
-    application = program.application()
-    front = program.Front(Look())
-    front.open(book)
-    return application, front
+    app = QApplication([])
+
+    def at_paint(watched: Any) -> None:
+        _tell_painted(watched)
+        if _lives(watched.window()):
+            print("alive", flush=True)
+            if not closing:
+                os._exit(0)
+            watched.window().close()
+
+    _watch(app, lambda watched: _shows_first_place(watched.window()), at_paint)
+    way_in.window(Path(book))
 
 
-def wait_for_paint(app: Any, page: Any) -> None:
-    """Until *page* or something on it has been painted and handed to the screen."""
-    from PySide6.QtCore import QEvent, QObject
+_TOLD: list[str] = []
+
+
+def _tell_painted(_: Any) -> None:
+    if not _TOLD:
+        _TOLD.append("painted")
+        print("painted", flush=True)
+        print(json.dumps(sorted(n for n in sys.modules if "." not in n)), flush=True)
+
+
+def _shows_first_place(window: Any) -> bool:
+    """Its sight or itself; the window around it is not enough."""
+    return hasattr(window, "at_first_sight")
+
+
+def _lives(window: Any) -> bool:
+    return not window.at_first_sight and window.page(FIRST).isVisible()
+
+
+def _watch(app: Any, wanted: Callable[[Any], bool], then: Callable[[Any], None]) -> None:
+    """Call *then* once what was painted on a wanted window has been handed to the screen."""
+    from PySide6.QtCore import QEvent, QObject, QTimer
     from PySide6.QtWidgets import QWidget
 
     class Painted(QObject):
-        seen = False
-
         def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-            if event.type() == QEvent.Type.Paint and isinstance(watched, QWidget):
-                self.seen = self.seen or watched is page or page.isAncestorOf(watched)
+            painted = event.type() == QEvent.Type.Paint and isinstance(watched, QWidget)
+            if painted and wanted(watched):
+                QTimer.singleShot(0, self, lambda: then(watched))
             return False
 
-    painted = Painted()
-    app.installEventFilter(painted)
-    while not painted.seen:
-        app.processEvents()
-    app.processEvents()
-    app.removeEventFilter(painted)
+    app._watching = Painted()
+    app.installEventFilter(app._watching)
+    QTimer.singleShot(PATIENCE_MS, app, lambda: os._exit(1))
 
 
 if __name__ == "__main__":
-    main(sys.argv[1], closing=sys.argv[2:] == ["close"])
+    main(*sys.argv[1:])

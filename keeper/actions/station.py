@@ -1,10 +1,7 @@
 """What this machine is called in the books it writes; kept outside every book."""
 
 import os
-import secrets
 from pathlib import Path
-
-import platformdirs
 
 HOME_VARIABLE = "KEEPER_HOME"
 _FILE = "station"
@@ -13,7 +10,11 @@ _FILE = "station"
 def home_dir() -> Path:
     """The folder of what belongs to this machine and no book; KEEPER_HOME puts it elsewhere."""
     elsewhere = os.environ.get(HOME_VARIABLE)
-    return Path(elsewhere) if elsewhere else Path(platformdirs.user_data_dir("keeper", False))
+    if elsewhere:
+        return Path(elsewhere)
+    import platformdirs  # not loaded where it is not asked
+
+    return Path(platformdirs.user_data_dir("keeper", False))
 
 
 def station_name() -> str:
@@ -35,6 +36,8 @@ def _read(path: Path) -> str:
 
 def _make(path: Path) -> str:
     """Of two programs that start at once the first one's name stands for both."""
+    import secrets  # once in the life of a machine
+
     path.parent.mkdir(parents=True, exist_ok=True)
     fresh = path.with_name(f"{_FILE}.{secrets.token_hex(4)}")
     fresh.write_text(f"station-{secrets.token_hex(4)}\n", encoding="utf-8")

@@ -29,18 +29,27 @@ TAKES_BACK = "Ctrl+Z takes it back"
 class House(QObject):
     """Joins a window to a book. It shows and passes on; screens and verbs do the rest.
 
-    makers: the places by name, in the order of the strip.
+    makers: the places by name, in the order of the strip. window: one that already shows the
+    same places at first sight; without it one is made.
     """
 
-    def __init__(self, keeping: Keeping, look: Look, makers: Mapping[str, Maker]) -> None:
+    def __init__(
+        self,
+        keeping: Keeping,
+        look: Look,
+        makers: Mapping[str, Maker],
+        window: MainWindow | None = None,
+    ) -> None:
         super().__init__()
         self.keeping = keeping
         self.notices = Notices(self)
         self._names = tuple(makers)
         self._pages: list[QWidget] = []
         places = [self._place(name, make) for name, make in makers.items()]
-        self.window = MainWindow(look, places)
+        self.window = window or MainWindow(look, places)
         self._listen()
+        if window is not None:
+            window.enter(places)
         self._clock = QTimer(self, interval=CLOCK_MS)
         self._clock.timeout.connect(self._show_clock)
         self._clock.start()

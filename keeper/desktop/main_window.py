@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from PySide6.QtCore import QEvent, QSizeF, Qt, Signal
+from PySide6.QtCore import QEvent, QSize, QSizeF, Qt, Signal
 from PySide6.QtGui import QAction, QCloseEvent, QKeyEvent, QKeySequence, QResizeEvent
 from PySide6.QtWidgets import QApplication, QMainWindow, QMenu, QStackedWidget, QVBoxLayout, QWidget
 
@@ -31,6 +31,8 @@ class MainWindow(QMainWindow):
 
     Signals: ``undo_asked`` and ``redo_asked`` (Ctrl+Z, Ctrl+Shift+Z), ``scanned(code)`` from a
     label scanner, ``place_changed(index)``, ``closing`` before the window goes.
+
+    sight: shown in place of the first page, and no page is made, until ``enter``.
     """
 
     undo_asked = Signal()
@@ -39,12 +41,14 @@ class MainWindow(QMainWindow):
     place_changed = Signal(int)
     closing = Signal()
 
-    def __init__(self, look: Look, places: Sequence[Place]) -> None:
+    def __init__(self, look: Look, places: Sequence[Place], sight: QWidget | None = None) -> None:
         super().__init__()
         self.look = look
         self._places = tuple(places)
         self._pages: dict[int, QWidget] = {}
         self._index = -1
+        self._sight = sight
+        self._asked_early = 0
         self._alt_alone = False
         self.strip = PlaceStrip(look, self._places, self)
         self.foot = Foot(look, self)
@@ -57,13 +61,20 @@ class MainWindow(QMainWindow):
         self._add_actions()
         self._listen()
         self._dress()
-        if self._places:
+        if sight is not None:
+            self._show_sight(sight)
+        elif self._places:
             self.go_to(0)
 
     @property
     def place(self) -> Place:
         """The place gone to; IndexError while there is none."""
         return self._places[self._index]
+
+    @property
+    def at_first_sight(self) -> bool:
+        """Whether the sight it was made with still stands for the first page."""
+        return self._sight is not None
 
     def page(self, name: str) -> QWidget:
         """The page of the place called *name*, made if need be; KeyError if there is none."""
@@ -74,6 +85,9 @@ class MainWindow(QMainWindow):
 
     def go_to(self, index: int) -> None:
         """Show the place at *index* and give it the keyboard."""
+        if self._sight is not None:
+            self._asked_early = index
+            return
         page = self._made_page(index)
         moved = index != self._index
         self._index = index
@@ -86,6 +100,15 @@ class MainWindow(QMainWindow):
             announce(self, self.place.title)
             self.place_changed.emit(index)
 
+    def enter(self, places: Sequence[Place]) -> None:
+        """Take the sight away: *places*, the same by name and key, can be gone to."""
+        sight, self._sight = self._sight, None
+        self._places, self._index = tuple(places), -1
+        self.go_to(self._asked_early)
+        if sight is not None:
+            self._stack.removeWidget(sight)
+            sight.deleteLater()
+
     def add_command(self, menu: str, action: QAction) -> None:
         """Put *action* into the menu titled *menu* and make its shortcut work everywhere."""
         if menu not in self._menus:
@@ -95,7 +118,7 @@ class MainWindow(QMainWindow):
 
     def show_keys(self) -> None:
         """Lay the keys of this place over it, or take them away."""
-        if self._key_sheet.isVisible():
+        if self._key_sheet.isVisible() or self._sight is not None:
             self._key_sheet.hide()
             return
         own = self.place.keys + _lines_of(self._pages[self._index].actions())
@@ -126,10 +149,7 @@ class MainWindow(QMainWindow):
         column.addWidget(self._stack, 1)
         column.addWidget(self.foot)
         self.setCentralWidget(middle)
-        px = self.logicalDpiY() / 72.0
-        room = self.screen().availableSize()
-        least = (min(LEAST_PT[0] * px, room.width()), min(LEAST_PT[1] * px, room.height()))
-        self.setMinimumSize(round(least[0]), round(least[1]))
+        self.setMinimumSize(_least_size(self))
 
     def _listen(self) -> None:
         self.strip.place_asked.connect(self.go_to)
@@ -172,7 +192,8 @@ class MainWindow(QMainWindow):
 
     def _fill_here(self, here: QMenu) -> None:
         here.clear()
-        here.addActions(self._pages[self._index].actions())
+        if self._sight is None:
+            here.addActions(self._pages[self._index].actions())
 
     def _made_page(self, index: int) -> QWidget:
         if index not in self._pages:
@@ -184,6 +205,12 @@ class MainWindow(QMainWindow):
             self._pages[index] = page
         return self._pages[index]
 
+    def _show_sight(self, sight: QWidget) -> None:
+        self._index = 0
+        self._stack.addWidget(sight)
+        self.strip.show_place(0)
+        self.setWindowTitle(f"{self._places[0].title} · keeper")
+
     def _watch_alt(self, event: QKeyEvent) -> None:
         """Alt pressed and let go by itself asks for the menu."""
         alone = event.key() == Qt.Key.Key_Alt
@@ -194,10 +221,17 @@ class MainWindow(QMainWindow):
             self._bar.ask()
 
     def _back_to_page(self) -> None:
-        self._pages[self._index].setFocus()
+        if self._sight is None:
+            self._pages[self._index].setFocus()
 
     def _dress(self) -> None:
         dress(self, self.look.palette, self.look.font(Use.BODY))
+
+
+def _least_size(window: QWidget) -> QSize:
+    px, room = window.logicalDpiY() / 72.0, window.screen().availableSize()
+    least = (min(LEAST_PT[0] * px, room.width()), min(LEAST_PT[1] * px, room.height()))
+    return QSize(round(least[0]), round(least[1]))
 
 
 def _action(parent: QWidget, text: str, keys: Sequence[str], slot: Callable[[], object]) -> QAction:
