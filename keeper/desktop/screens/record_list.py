@@ -49,6 +49,7 @@ class RecordList(QWidget):
         look.changed.connect(self._dress)
         self._dress()
         self.setFocusProxy(self.table)
+        self.setAccessibleName("records")
 
     def chosen(self) -> RecordRow | None:
         return self.table.chosen()
