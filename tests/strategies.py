@@ -103,7 +103,7 @@ def _values(
         wanted = next(part for part in hints if part is not type(None))
         some = _values(name, wanted, animals, rounds)
         return st.none() if name == "round" and not rounds else st.none() | some
-    if name in ("animal", "dam", "sire"):
+    if name in ("animal", "dam", "sire", "mate"):
         return st.sampled_from(tuple(animals))
     if name == "round":
         return st.sampled_from(tuple(rounds))

@@ -23,6 +23,7 @@ KINDS: Mapping[str, Callable[[float], str]] = {
     "hold_set": counted("hold", "holds"),
     "hold_ended": counted("end of a hold", "ends of holds"),
     "clutch": counted("clutch", "clutches"),
+    "paired": counted("pairing", "pairings"),
     "remark": counted("remark", "remarks"),
     "snooze": counted("line put aside", "lines put aside"),
     "offered_through": counted("choice for an animal", "choices for animals"),
@@ -81,6 +82,8 @@ def _of_the_body(event: Any) -> str:
             return " ".join(part for part in (word(event.stage), quality, before) if part)
         case e.Clutch():
             return clutch_words(event)
+        case e.Paired():
+            return "paired, lock seen" if event.locked else "paired"
         case e.Sexed():
             return f"{word(event.sex)}, {word(event.sexed_by)}"
         case e.Regurgitation():

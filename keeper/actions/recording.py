@@ -20,6 +20,7 @@ class Newcomer:
 
     bought: it came from elsewhere on that day and settles in; otherwise it hatched here or
     was here before the book. happened: when it came into the room, or into the book.
+    hatched_last: the last day on which it may have hatched, where the day is not known.
     """
 
     happened: Happened
@@ -28,6 +29,7 @@ class Newcomer:
     name: str | None = None
     line: str | None = None
     hatched: date | None = None
+    hatched_last: date | None = None
     dam: AnimalId | None = None
     sire: AnimalId | None = None
     clutch: str | None = None
@@ -37,20 +39,22 @@ class Newcomer:
     bought: bool = False
 
 
-def receive(keeping: Keeping, newcomers: Sequence[Newcomer]) -> tuple[Written, list[AnimalId]]:
-    """Enter *newcomers* as one batch; their keys come in the same order.
+def receive(
+    keeping: Keeping, newcomers: Sequence[Newcomer], *, verb: str = RECEIVE, what: str = ""
+) -> tuple[Written, list[AnimalId]]:
+    """Enter *newcomers* as one batch; their keys come in the same order. what: for the foot.
 
     Raises:
         ValueError: a newcomer of a day to come; nothing is written.
     """
     _refuse_future(keeping, [newcomer.happened for newcomer in newcomers])
     at = keeping.now()
-    with batch(keeping.book, verb=RECEIVE, keeper=keeping.keeper, written=at) as writer:
+    with batch(keeping.book, verb=verb, keeper=keeping.keeper, written=at) as writer:
         animals = [writer.new_animal() for _ in newcomers]
         for animal, newcomer in zip(animals, newcomers, strict=True):
             writer.add(*_told_of(animal, newcomer))
-    what = f"{len(animals)} animals" if len(animals) != 1 else newcomers[0].code
-    return Written(batch=writer.id, at=at, verb=RECEIVE, what=what), animals
+    told = f"{len(animals)} animals" if len(animals) != 1 else newcomers[0].code
+    return Written(batch=writer.id, at=at, verb=verb, what=what or told), animals
 
 
 def write_up(keeping: Keeping, events: Sequence[Event], *, verb: str = WRITE_UP) -> Written:
@@ -84,7 +88,7 @@ def _told_of(animal: AnimalId, newcomer: Newcomer) -> Iterator[Event]:
         name=newcomer.name,
         line=newcomer.line,
         hatched_first=newcomer.hatched,
-        hatched_last=newcomer.hatched,
+        hatched_last=newcomer.hatched_last or newcomer.hatched,
         dam=newcomer.dam,
         sire=newcomer.sire,
         clutch=newcomer.clutch,

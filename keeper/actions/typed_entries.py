@@ -42,11 +42,15 @@ T = TypeVar("T")
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Typed:
-    """What is to be written: the verb of its batch, the entry, and words for the foot."""
+    """What is to be written: the verb of its batch, the entry, and words for the foot.
+
+    also: what follows from it and is written in the same batch.
+    """
 
     verb: str
     event: AboutAnimal
     what: str
+    also: tuple[AboutAnimal, ...] = ()
 
 
 SIGNS: Mapping[str, tuple[ShedStage, ShedQuality | None]] = {
@@ -65,7 +69,7 @@ REMARKS = {kind.value: kind for kind in RemarkKind}
 RESULTS = {result.value: result for result in Result}
 OPEN_END = ("open", "?", "-", "")
 
-_MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
+MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
 _DAY_MONTH = re.compile(r"(\d{1,2})\s*([a-z]{3})[a-z]*\.?\s*(\d{4})?")
 _DAYS = re.compile(r"\+?\s*(\d{1,4})\s*(?:d|day|days)")
 _WEIGHT = re.compile(r"\s*(\d{1,6}(?:[.,]\d{1,3})?)\s*g?(?:\s*[,;]\s*|\s+)(\S.*)")
@@ -215,7 +219,7 @@ def _day(wanted: str, since: date) -> date:
     if days := _DAYS.fullmatch(wanted):
         return since + timedelta(days=int(days[1]))
     if named := _DAY_MONTH.fullmatch(wanted):
-        month = _MONTHS.index(named[2]) + 1
+        month = MONTHS.index(named[2]) + 1
         year = int(named[3]) if named[3] else since.year
         found = date(year, month, int(named[1]))
         return found if named[3] or found > since else found.replace(year=year + 1)

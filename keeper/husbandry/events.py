@@ -230,6 +230,14 @@ class Clutch(AnimalEvent):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Paired(AnimalEvent):
+    """A female was put together with a mate. locked: a lock was seen."""
+
+    mate: AnimalId
+    locked: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Remark(AnimalEvent):
     kind: RemarkKind
     text: str
@@ -374,6 +382,7 @@ AboutAnimal = (
     | HoldSet
     | HoldEnded
     | Clutch
+    | Paired
     | Remark
     | Snooze
     | OfferedThrough

@@ -168,7 +168,8 @@ def _refuse_unknown_things(connection: sqlite3.Connection, document: Document) -
 
 
 def _references(event: Event) -> list[tuple[str, int]]:
-    named = (("animal", "animal"), ("animal", "dam"), ("animal", "sire"), ("round", "round"))
+    animals = (("animal", field) for field in ("animal", "dam", "sire", "mate"))
+    named = (*animals, ("round", "round"))
     keys = ((table, getattr(event, field, None)) for table, field in named)
     return [(table, key) for table, key in keys if key is not None]
 

@@ -36,6 +36,7 @@ TABLES: dict[type[Any], str] = {
     events.HoldSet: "hold_set",
     events.HoldEnded: "hold_ended",
     events.Clutch: "clutch",
+    events.Paired: "paired",
     events.Remark: "remark",
     events.Snooze: "snooze",
     events.OfferedThrough: "offered_through",
@@ -199,15 +200,19 @@ def _zone(utc_offset: int) -> timezone:
     return timezone(timedelta(minutes=utc_offset)) if utc_offset else UTC
 
 
+def cell_names(kind: type[Any]) -> tuple[str, ...]:
+    """The columns of an event's table in the order of ``from_row`` and ``to_row``."""
+    return (*_WHEN, *(column.name for column in _COLUMNS[kind]))
+
+
 def insert_sql(kind: type[Any]) -> str:
-    names = (*_WHEN, *(column.name for column in _COLUMNS[kind]))
+    names = cell_names(kind)
     marks = ", ".join("?" * len(names))
     return f"INSERT INTO {TABLES[kind]} ({', '.join(names)}) VALUES ({marks})"
 
 
 def select_columns(kind: type[Any], alias: str) -> str:
-    names = (*_WHEN, *(column.name for column in _COLUMNS[kind]))
-    return ", ".join(f"{alias}.{name}" for name in names)
+    return ", ".join(f"{alias}.{name}" for name in cell_names(kind))
 
 
 def to_row(event: Event, batch: int, seq: int) -> tuple[Cell, ...]:

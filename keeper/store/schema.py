@@ -46,6 +46,9 @@ ANIMAL_COLUMNS = {
     "hold_set": "kind TEXT NOT NULL, until INTEGER",
     "hold_ended": "kind TEXT NOT NULL",
     "clutch": "good INTEGER NOT NULL, slugs INTEGER NOT NULL, mass_mg INTEGER, code TEXT",
+    "paired": """
+        mate INTEGER NOT NULL REFERENCES animal (id),
+        locked INTEGER NOT NULL CHECK (locked IN (0, 1))""",
     "remark": "kind TEXT NOT NULL, text TEXT NOT NULL",
     "snooze": "watch_kind TEXT NOT NULL, until INTEGER NOT NULL, reason TEXT NOT NULL",
     "offered_through": "kind TEXT NOT NULL, yes INTEGER NOT NULL CHECK (yes IN (0, 1))",

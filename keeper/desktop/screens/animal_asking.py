@@ -81,7 +81,8 @@ class Noting:
         happened = happened_on(self.keeping, self.row, self.day)
         typed = self.reader(self.row.animal, happened, text)
         where = where_of(self.row)
-        return note(self.keeping, typed.verb, typed.event, where=where, what=typed.what)
+        events = (typed.event, *typed.also)
+        return note(self.keeping, typed.verb, *events, where=where, what=typed.what)
 
 
 @dataclass(slots=True)

@@ -15,6 +15,7 @@ CREATE INDEX offer_batch ON offer (batch);
 CREATE INDEX offer_round ON offer (round, line) WHERE round IS NOT NULL;
 CREATE INDEX offered_through_batch ON offered_through (batch);
 CREATE INDEX override_batch ON override (batch);
+CREATE INDEX paired_batch ON paired (batch);
 CREATE INDEX place_aside_batch ON place_aside (batch);
 CREATE INDEX plan_line_batch ON plan_line (batch);
 CREATE INDEX plan_line_round ON plan_line (round, line);
@@ -218,6 +219,19 @@ CREATE TABLE override (
     seq INTEGER NOT NULL,
     species TEXT NOT NULL, key TEXT NOT NULL, value REAL NOT NULL, reason TEXT NOT NULL,
     PRIMARY KEY (at, batch, seq)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE paired (
+    animal INTEGER NOT NULL REFERENCES animal (id),
+    at INTEGER NOT NULL,
+    span INTEGER NOT NULL CHECK (span >= 0),
+    utc_offset INTEGER NOT NULL,
+    day INTEGER NOT NULL,
+    batch INTEGER NOT NULL REFERENCES batch (id),
+    seq INTEGER NOT NULL,
+    note TEXT,
+        mate INTEGER NOT NULL REFERENCES animal (id),
+        locked INTEGER NOT NULL CHECK (locked IN (0, 1)),
+    PRIMARY KEY (animal, at, batch, seq)
 ) STRICT, WITHOUT ROWID;
 CREATE TABLE place_aside (
     at INTEGER NOT NULL,
@@ -471,6 +485,10 @@ CREATE TRIGGER override_no_delete BEFORE DELETE ON override
 BEGIN SELECT RAISE(ABORT, 'override is insert-only'); END;
 CREATE TRIGGER override_no_update BEFORE UPDATE ON override
 BEGIN SELECT RAISE(ABORT, 'override is insert-only'); END;
+CREATE TRIGGER paired_no_delete BEFORE DELETE ON paired
+BEGIN SELECT RAISE(ABORT, 'paired is insert-only'); END;
+CREATE TRIGGER paired_no_update BEFORE UPDATE ON paired
+BEGIN SELECT RAISE(ABORT, 'paired is insert-only'); END;
 CREATE TRIGGER place_aside_no_delete BEFORE DELETE ON place_aside
 BEGIN SELECT RAISE(ABORT, 'place_aside is insert-only'); END;
 CREATE TRIGGER place_aside_no_update BEFORE UPDATE ON place_aside

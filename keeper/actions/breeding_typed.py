@@ -1,0 +1,135 @@
+"""One typed line about breeding, standing or name, made into entries: see ``typed_entries``."""
+
+import re
+from collections.abc import Sequence
+from dataclasses import replace
+
+from keeper.actions.finding import found
+from keeper.actions.typed_entries import Typed, chosen
+from keeper.husbandry.animal import AnimalId, Sex, SexedBy, Status
+from keeper.husbandry.events import Clutch, Described, Moved, Paired, Sexed, Stock
+from keeper.husbandry.now import AnimalNow
+from keeper.husbandry.when import Happened
+
+LAID = "good eggs, slugs, grams of the clutch, its code: 8, 2 slugs, 61 g, 26-9"
+PAIRED = "who with, then locked if a lock was seen: Bram, locked"
+LEAVES = "sold, died, on loan or missing, then a note; kept when it is back"
+NAMED = "name Wren; line Sandpaper; either or both"
+
+_GOOD = re.compile(r"(\d{1,3})(?:\s*(?:good|eggs?))?")
+_SLUGS = re.compile(r"(\d{1,3})\s*slugs?")
+_GRAMS = re.compile(r"(\d{1,4}(?:[.,]\d)?)\s*g")
+_LOCKED = "locked"
+STANDINGS = {status.value: status for status in Status}
+
+
+def laid_typed(row: AnimalNow, happened: Happened, text: str) -> Typed:
+    """Her clutch; eggs prove her sex where it was not proved before.
+
+    Raises:
+        ValueError: a male; no count of good eggs.
+    """
+    if row.sex is Sex.MALE:
+        raise ValueError(f"{row.name or row.code} is a male; put the sex right first.")
+    good, slugs, mass_g, code = _eggs(text)
+    eggs = Clutch(
+        animal=row.animal, happened=happened, good=good, slugs=slugs, mass_g=mass_g, code=code
+    )
+    proved = Sexed(animal=row.animal, happened=happened, sex=Sex.FEMALE, sexed_by=SexedBy.LAID)
+    also = () if row.sexed_by is SexedBy.LAID else (proved,)
+    what = f"laid {good} good, {slugs} slugs" + (f", clutch {code}" if code else "")
+    return Typed(verb="clutch", event=eggs, what=what, also=also)
+
+
+def paired_typed(
+    row: AnimalNow, happened: Happened, text: str, everyone: Sequence[AnimalNow]
+) -> Typed:
+    """Put together with a mate; *locked* where a lock was seen. It is written of the female.
+
+    Raises:
+        ValueError: the mate is not found, or is of the same sex.
+    """
+    name, _, rest = (part.strip() for part in text.partition(","))
+    mate = next((other for other in found(everyone, name) if other.animal != row.animal), None)
+    if mate is None:
+        raise ValueError(f"No other animal here is called {name!r}; {PAIRED}.")
+    if rest and not _LOCKED.startswith(rest.casefold()):
+        raise ValueError(f"{rest!r} is not understood; {PAIRED}.")
+    if row.sex is mate.sex and row.sex is not Sex.UNKNOWN:
+        raise ValueError(
+            f"{mate.name or mate.code} is {row.sex.value} too; put the sex right first."
+        )
+    female, male = _female_first(row, mate)
+    event = Paired(animal=female.animal, happened=happened, mate=male.animal, locked=bool(rest))
+    what = f"with {mate.name or mate.code}" + (", lock seen" if rest else "")
+    return Typed(verb="pair", event=event, what=what)
+
+
+def standing_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
+    """``sold, to a school``: whether it is still here. Who left or died stands in no tub."""
+    told, _, note = (part.strip() for part in text.partition(","))
+    status = chosen(told, STANDINGS, "standing")
+    event = Stock(animal=animal, happened=happened, note=note or None, status=status)
+    stays = status in (Status.KEPT, Status.MISSING)
+    out = () if stays else (Moved(animal=animal, happened=happened, place=None),)
+    return Typed(verb="standing", event=event, what=status.value, also=out)
+
+
+def named_typed(row: AnimalNow, happened: Happened, text: str) -> Typed:
+    """``name Wren; line Sandpaper``: the description anew, with what was not typed as it was."""
+    told = dict(_named_parts(text))
+    if not told:
+        raise ValueError(f"{text.strip()!r} names nothing; {NAMED}.")
+    event = replace(_description(row, happened), **told)
+    what = ", ".join(f"{key} {value or 'none'}" for key, value in told.items())
+    return Typed(verb="describe", event=event, what=what)
+
+
+def _named_parts(text: str) -> Sequence[tuple[str, str | None]]:
+    pairs = []
+    for part in filter(None, (part.strip() for part in text.split(";"))):
+        key, _, value = part.partition(" ")
+        if key.casefold() not in ("name", "line"):
+            raise ValueError(f"{part!r} is not understood; {NAMED}.")
+        pairs.append((key.casefold(), value.strip() or None))
+    return pairs
+
+
+def _description(row: AnimalNow, happened: Happened) -> Described:
+    return Described(
+        animal=row.animal,
+        happened=happened,
+        code=row.code,
+        species=row.species,
+        name=row.name,
+        line=row.line,
+        hatched_first=row.hatched_first,
+        hatched_last=row.hatched_last,
+        dam=row.dam,
+        sire=row.sire,
+        clutch=row.clutch,
+    )
+
+
+def _female_first(row: AnimalNow, mate: AnimalNow) -> tuple[AnimalNow, AnimalNow]:
+    is_male = row.sex is Sex.MALE or mate.sex is Sex.FEMALE
+    return (mate, row) if is_male else (row, mate)
+
+
+def _eggs(text: str) -> tuple[int, int, float | None, str | None]:
+    good: int | None = None
+    slugs, mass_g, code = 0, None, None
+    for part in (part.strip() for part in text.split(",") if part.strip()):
+        if good is None and (match := _GOOD.fullmatch(part)):
+            good = int(match[1])
+        elif match := _SLUGS.fullmatch(part):
+            slugs = int(match[1])
+        elif match := _GRAMS.fullmatch(part):
+            mass_g = float(match[1].replace(",", "."))
+        elif code is None:
+            code = part
+        else:
+            raise ValueError(f"{part!r} is not understood; {LAID}.")
+    if good is None:
+        raise ValueError(f"A clutch needs the number of its good eggs first: {LAID}.")
+    return good, slugs, mass_g, code

@@ -1,0 +1,242 @@
+"""Animals that come into the book by one typed line: one that arrived, or a clutch that hatched."""
+
+import re
+from calendar import monthrange
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from datetime import date
+from itertools import islice
+from string import ascii_lowercase
+
+from keeper.actions.finding import found
+from keeper.actions.keeping import Keeping, Written, animals_on
+from keeper.actions.recording import Newcomer, receive
+from keeper.actions.typed_entries import MONTHS, SEXES, chosen
+from keeper.husbandry.animal import Sex
+from keeper.husbandry.events import Clutch
+from keeper.husbandry.now import AnimalNow
+from keeper.husbandry.place import Place, place_of
+from keeper.husbandry.when import Happened
+from keeper.reports.figures import day as day_words
+from keeper.reports.words import word
+from keeper.store import reading
+from keeper.store.species_files import profile_for
+
+NEW = "code, kind, sex, hatched, tub, name; ? where it is not known; bought if it came from outside"
+HATCHED = "how many, clutch, first tub, sire: 12, 26-9, A4-1, Bram"
+HATCH = "hatch"
+LETTERS = len(ascii_lowercase)
+
+_FIELDS = 6
+_UNKNOWN = ("", "?", "-")
+_BOUGHT = "bought"
+_MONTH_YEAR = re.compile(r"([a-z]{3})[a-z]*\.?\s*(\d{4})|(\d{4})-(\d{1,2})")
+_DAY_MONTH_YEAR = re.compile(r"(\d{1,2})\.?\s*([a-z]{3})[a-z]*\.?\s*(\d{4})")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Coming:
+    """Who would come in: the verb of the batch, the animals, and words for the echo."""
+
+    verb: str
+    newcomers: tuple[Newcomer, ...]
+    what: str
+
+
+def newcomer_typed(keeping: Keeping, happened: Happened, text: str) -> Coming:
+    """``26-101, corn snake, f, 3 Sep 2026, B4-2, Wren, bought``.
+
+    Raises:
+        ValueError: something is missing, unknown or already taken, in one sentence.
+    """
+    parts = [part.strip() for part in text.split(",")]
+    bought = _BOUGHT in (part.casefold() for part in parts)
+    fields = [part for part in parts if part.casefold() != _BOUGHT]
+    if len(fields) < 2 or len(fields) > _FIELDS:
+        raise ValueError(f"A new animal needs {NEW}.")
+    code, kind, sex, hatched, tub, name = fields + [""] * (_FIELDS - len(fields))
+    first, last = hatched_typed(hatched, happened.day)
+    newcomer = Newcomer(
+        happened=happened,
+        code=_free_code(keeping, code),
+        species=profile_for(keeping.profiles, kind).slug,
+        sex=Sex.UNKNOWN if sex in _UNKNOWN else chosen(sex, SEXES, "sex"),
+        hatched=first,
+        hatched_last=last,
+        place=None if tub in _UNKNOWN else tub_written(tub),
+        name=name or None,
+        bought=bought,
+    )
+    return Coming(verb="new animal", newcomers=(newcomer,), what=_told(keeping, newcomer))
+
+
+def hatchlings_typed(keeping: Keeping, dam: AnimalNow, happened: Happened, text: str) -> Coming:
+    """``12, 26-9, A4-1, Bram``: the young of *dam*, lettered, each in the next free tub.
+
+    Raises:
+        ValueError: a male is no dam; no count, a clutch with too few eggs, no free tub.
+    """
+    if dam.sex is Sex.MALE:
+        raise ValueError(f"{dam.name or dam.code} is a male; young are written on the dam's page.")
+    count_text, clutch, tub, sire_text = _four(text)
+    count = _count(count_text)
+    if not clutch:
+        raise ValueError(f"Young need the code of their clutch: {HATCHED}.")
+    here = animals_on(keeping, keeping.today)
+    before = [row for row in here if row.clutch == clutch]
+    _refuse_more_than_laid(keeping, dam, clutch, len(before) + count)
+    sire = _sire(here, sire_text)
+    first = Newcomer(
+        happened=happened,
+        code="",
+        species=dam.species,
+        line=dam.line if sire is None or sire.line == dam.line else None,
+        hatched=happened.day,
+        dam=dam.animal,
+        sire=sire.animal if sire else None,
+        clutch=clutch,
+    )
+    codes = islice(_letters(clutch, {row.code for row in here}), count)
+    tubs = _tubs(tub, here, count)
+    young = tuple(
+        replace(first, code=code, place=place) for code, place in zip(codes, tubs, strict=True)
+    )
+    by = f" by {sire.name or sire.code}" if sire else ""
+    return Coming(verb=HATCH, newcomers=young, what=f"{_span(young)}{by}")
+
+
+def bring_in(keeping: Keeping, coming: Coming) -> Written:
+    """Write *coming* as one batch."""
+    written, _ = receive(keeping, coming.newcomers, verb=coming.verb, what=coming.what)
+    return written
+
+
+def hatched_typed(text: str, on: date) -> tuple[date | None, date | None]:
+    """First and last day on which it may have hatched: a day, a month or a year.
+
+    >>> hatched_typed("Sep 2026", date(2026, 11, 25))
+    (datetime.date(2026, 9, 1), datetime.date(2026, 9, 30))
+
+    Raises:
+        ValueError: it is no such thing, or a time to come.
+    """
+    wanted = text.strip().casefold()
+    if wanted in _UNKNOWN:
+        return None, None
+    try:
+        first, last = _hatch_span(wanted)
+    except (ValueError, OverflowError):
+        told = f"{text.strip()!r} is no hatch date"
+        raise ValueError(
+            f"{told}; 3 Sep 2026, 2026-09-03, Sep 2026, 2026 or ? are right."
+        ) from None
+    if first > on:
+        raise ValueError(f"{day_words(first)} is a day to come; it hatched before {day_words(on)}.")
+    return first, min(last, on)
+
+
+def tub_written(text: str) -> str:
+    """A tub in the book's own spelling; any other place as it stands."""
+    place = place_of(text)
+    return str(place) if place else text.strip()
+
+
+def _hatch_span(wanted: str) -> tuple[date, date]:
+    if re.fullmatch(r"\d{4}", wanted):
+        return date(int(wanted), 1, 1), date(int(wanted), 12, 31)
+    if month := _MONTH_YEAR.fullmatch(wanted):
+        year = int(month[2] or month[3])
+        number = MONTHS.index(month[1]) + 1 if month[1] else int(month[4])
+        return date(year, number, 1), date(year, number, monthrange(year, number)[1])
+    if named := _DAY_MONTH_YEAR.fullmatch(wanted):
+        exact = date(int(named[3]), MONTHS.index(named[2]) + 1, int(named[1]))
+    else:
+        exact = date.fromisoformat(wanted)
+    return exact, exact
+
+
+def _free_code(keeping: Keeping, code: str) -> str:
+    if not code:
+        raise ValueError(f"A new animal needs a code first: {NEW}.")
+    taken = reading.animals_coded(keeping.book, code)
+    if taken:
+        who = taken[0].name or taken[0].species
+        raise ValueError(f"{code!r} is the code of {who} already; a code of its own is right.")
+    return code
+
+
+def _told(keeping: Keeping, newcomer: Newcomer) -> str:
+    kind = keeping.profiles[newcomer.species].english
+    hatched = "hatch day not known"
+    if newcomer.hatched is not None:
+        last = newcomer.hatched_last
+        upto = f" to {day_words(last)}" if last and last != newcomer.hatched else ""
+        hatched = f"hatched {day_words(newcomer.hatched)}{upto}"
+    sex = "sex not known" if newcomer.sex is Sex.UNKNOWN else word(newcomer.sex)
+    where = f"into {newcomer.place}" if newcomer.place else "no tub yet"
+    from_outside = "bought, settling in" if newcomer.bought else ""
+    parts = (newcomer.code, newcomer.name, kind, sex, hatched, where, from_outside)
+    return ", ".join(part for part in parts if part)
+
+
+def _four(text: str) -> tuple[str, str, str, str]:
+    parts = [part.strip() for part in text.split(",", 3)]
+    count, clutch, tub, sire = parts + [""] * (4 - len(parts))
+    return count, clutch, tub, sire
+
+
+def _count(text: str) -> int:
+    if not text.isdecimal() or not 1 <= int(text) <= LETTERS:
+        raise ValueError(f"{text!r} is no number of young; 1 to {LETTERS} are right: {HATCHED}.")
+    return int(text)
+
+
+def _refuse_more_than_laid(keeping: Keeping, dam: AnimalNow, clutch: str, young: int) -> None:
+    """The balance of a clutch must close: no more hatch than good eggs were laid."""
+    laid = [
+        entry.event
+        for entry in reading.history(keeping.book, dam.animal, Clutch)
+        if entry.event.code == clutch
+    ]
+    if laid and young > sum(eggs.good for eggs in laid):
+        good = sum(eggs.good for eggs in laid)
+        raise ValueError(
+            f"{young} young of {clutch} would be more than its {good} good eggs;"
+            " put the count of the eggs right first, or the number of young."
+        )
+
+
+def _sire(here: Sequence[AnimalNow], text: str) -> AnimalNow | None:
+    if text in _UNKNOWN:
+        return None
+    meant = [row for row in found(here, text) if row.sex is not Sex.FEMALE]
+    if not meant:
+        raise ValueError(f"No male here is called {text!r}; a code or name, or ?, is right.")
+    return meant[0]
+
+
+def _letters(clutch: str, taken: set[str]) -> Iterator[str]:
+    codes = (f"{clutch} {letter}" for letter in ascii_lowercase)
+    free = [code for code in codes if code not in taken]
+    yield from free
+
+
+def _tubs(text: str, here: Sequence[AnimalNow], count: int) -> Sequence[str | None]:
+    """*count* free tubs of one row from the one that *text* names on; none where none is named."""
+    if text in _UNKNOWN:
+        return [None] * count
+    first = place_of(text)
+    if first is None:
+        raise ValueError(f"{text!r} names no tub; rack, row and tub are right: A4-1.")
+    taken = {place_of(row.place) for row in here if row.in_the_room and row.place}
+    row = (Place(first.rack, first.row, first.tub + step) for step in range(count + len(taken)))
+    return [str(place) for place in islice((p for p in row if p not in taken), count)]
+
+
+def _span(young: Sequence[Newcomer]) -> str:
+    first, last = young[0], young[-1]
+    codes = first.code if first is last else f"{first.code} to {last.code}"
+    if first.place is None:
+        return f"{len(young)} hatched, {codes}"
+    tubs = first.place if first is last else f"{first.place} to {last.place}"
+    return f"{len(young)} hatched, {codes}, into {tubs}"
