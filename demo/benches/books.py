@@ -1,12 +1,14 @@
 """The books that are measured: invented collections, made once and kept in demo/out/books.
 
-A book's name holds its size, its seed and a print of the schema, so that a book of an older
-schema is not measured; delete the folder to have all of them made anew.
+A book's name holds its size, its seed and a print of the schema. A book of an older schema is
+not measured as it is: it is brought up as a keeper's would be. Delete the folder to have all of
+them made anew.
 """
 
 import hashlib
 import shutil
 import sqlite3
+import sys
 from collections.abc import Callable, Iterator
 from contextlib import closing, contextmanager
 from dataclasses import dataclass
@@ -16,6 +18,7 @@ from tempfile import TemporaryDirectory
 
 from keeper.actions.keeping import Keeping, open_keeping
 from keeper.rehearsal.collection import make_collection
+from keeper.store.errors import BookError
 from keeper.store.locks import lock_path
 from keeper.store.rows import day_number
 from keeper.store.schema import fresh_schema
@@ -62,20 +65,34 @@ def evening_clock() -> Callable[[], datetime]:
 
 def book_of(size: Size) -> Path:
     """The book of that size; made when it is not there yet, which takes from seconds to long."""
-    print_of_schema = hashlib.sha256(fresh_schema().encode()).hexdigest()[:8]
-    name = f"{size.animals}x{size.years}-{SEED}-{print_of_schema}.book"
-    path = FOLDER / name
+    begins = f"{size.animals}x{size.years}-{SEED}"
+    path = FOLDER / f"{begins}-{hashlib.sha256(fresh_schema().encode()).hexdigest()[:8]}.book"
     if path.exists():
         return path
     FOLDER.mkdir(parents=True, exist_ok=True)
-    print(f"Making {name}; it is kept for later runs.", flush=True)
+    older = sorted(FOLDER.glob(f"{begins}-????????.book"), key=lambda book: book.stat().st_mtime)
     with TemporaryDirectory(dir=FOLDER) as folder:
-        made = Path(folder) / name
-        make_collection(
-            made, animals=size.animals, years=size.years, seed=SEED, ends_on=ENDS_ON
-        ).close()
+        made = Path(folder) / path.name
+        if not (older and _brought_up(older[-1], made)):
+            print(f"Making {path.name}; it is kept for later runs.", file=sys.stderr, flush=True)
+            make_collection(
+                made, animals=size.animals, years=size.years, seed=SEED, ends_on=ENDS_ON
+            ).close()
         made.replace(path)
+    for book in older:
+        book.unlink()
     return path
+
+
+def _brought_up(older: Path, made: Path) -> bool:
+    """Whether a copy of *older* could be brought to the present schema."""
+    shutil.copy(older, made)
+    try:
+        open_keeping(made, station=STATION, now=evening_clock()).close()
+    except BookError:
+        made.unlink(missing_ok=True)
+        return False
+    return True
 
 
 @contextmanager
