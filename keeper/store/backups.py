@@ -111,11 +111,16 @@ def restore(backup: Backup, to: Path) -> Path | None:
     flaws = prove(backup)
     if flaws:
         raise BookError(f"{flaws[0]} Nothing was restored.")
+    return put_in_place(backup.path, to)
+
+
+def put_in_place(fresh: Path, to: Path) -> Path | None:
+    """Put a copy of the book *fresh* in the place of *to*, as ``restore`` does with a backup."""
     place = to.resolve()
     with claim(place, station="restore"):
         waiting = place.with_name(f".{place.name}.restoring")
         try:
-            copy_durably(backup.path, waiting)
+            copy_durably(fresh, waiting)
             _refuse_flaws(waiting)
             _pause_rotation(place)
             return _take_place(waiting, place)

@@ -125,6 +125,11 @@ def withdraw_batch(
     return writer.id
 
 
+def milliseconds_of(batch: BatchId) -> int:
+    """When *batch* was written, in milliseconds since 1970, as far as its key tells."""
+    return (batch >> _TAIL_BITS) + (_EPOCH - _UNIX) // _MILLISECOND
+
+
 def touched_animals(connection: sqlite3.Connection, batches: set[BatchId]) -> set[AnimalId]:
     """Every animal that the entries of *batches* are about."""
     return {
