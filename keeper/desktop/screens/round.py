@@ -23,6 +23,7 @@ from keeper.desktop.screens.round_over import RoundOver
 from keeper.desktop.screens.round_pages import walk_face
 from keeper.desktop.screens.round_paper import (
     REFUSALS_TO_PRINT,
+    holiday_page_beside,
     round_sheet_beside,
     thaw_list_beside,
 )
@@ -245,6 +246,7 @@ def _actions(page: RoundScreen) -> list[QAction]:
         ("Nights that are over", "Ctrl+Y", page._ask_nights),
         ("Print the round sheet", "Ctrl+P", lambda: page._print(round_sheet_beside)),
         ("Print the thaw list", "Ctrl+T", lambda: page._print(thaw_list_beside)),
+        ("Print the page for a holiday", "Ctrl+H", lambda: page._print(holiday_page_beside)),
     )
     return [_action(page, *deed) for deed in deeds]
 

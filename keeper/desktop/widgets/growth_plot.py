@@ -19,6 +19,7 @@ from keeper.reports.figures import mass, mass_unit
 _FINER = tuple(tuple(1 + n / part for n in range(9 * part)) for part in (2, 5, 10))
 _STEPS = ((1, 2, 5), (1, 1.5, 2, 3, 4, 5, 6, 8), *_FINER)
 _AIR = 0.06  # of the range left free above and below, in logarithms
+_KEY = (("empty", "ink"), ("within digestion", "sheet"))
 _SEXES = {Sex.FEMALE: "females", Sex.MALE: "males"}
 
 
@@ -134,13 +135,27 @@ def dot_at(canvas: Canvas, weighed: Weighed, scale: WeightScale) -> QPointF:
     return QPointF(canvas.axis.x(weighed.day), scale.y(grams))
 
 
-def paint_plot_key(canvas: Canvas, basis: str, beyond: str = "") -> None:
-    """What the dots mean and whose band it is, on the plot."""
+def plot_key_rect(canvas: Canvas, lines: Sequence[str], *, low: bool) -> QRectF:
+    """Where the key and its *lines* stand: at the top left, or *low* at the bottom right."""
     look, plot = canvas.look, canvas.layout.plot
+    dots = sum(look.u(8, 6.2) + canvas.wide(words) for words, _ in _KEY)
+    wide = max([dots, *(canvas.wide(line) for line in lines if line)])
+    high = cap_height(look.font(Use.TABLE)) + sum(map(bool, lines)) * look.u(4.9, 4.1)
+    air, side = look.u(2.4, 1.8), look.u(4, 3)
+    if low:
+        right = min(plot.right(), canvas.today_x) - side
+        return QRectF(right - wide, plot.bottom() - air - high, wide, high)
+    return QRectF(plot.left() + side, plot.top() + air, wide, high)
+
+
+def paint_plot_key(canvas: Canvas, basis: str, beyond: str = "", at: QRectF | None = None) -> None:
+    """What the dots mean and whose band it is, on the plot; *at* as of ``plot_key_rect``."""
+    look = canvas.look
+    rect = at or plot_key_rect(canvas, (basis, beyond), low=False)
     painter, radius = canvas.painter, look.u(1.15, 0.95)
-    base, x = plot.top() + look.u(4.6, 3.6), plot.left() + look.u(4, 3)
+    base, x = rect.top() + cap_height(look.font(Use.TABLE)), rect.left()
     middle = base - cap_height(look.font(Use.TABLE)) / 2
-    for words, fill in (("empty", "ink"), ("within digestion", "sheet")):
+    for words, fill in _KEY:
         wide = canvas.wide(words)
         canvas.clear(x, base, f"mm {words}", Use.TABLE, Qt.AlignmentFlag.AlignLeft, "ground")
         painter.setPen(canvas.pen("ink", 1.5))
@@ -149,10 +164,9 @@ def paint_plot_key(canvas: Canvas, basis: str, beyond: str = "") -> None:
         canvas.words(x + look.u(4, 3.2), base, words)
         x += look.u(4, 3.2) + wide + look.u(4, 3)
     painter.setBrush(Qt.BrushStyle.NoBrush)
-    for n, line in enumerate((basis, beyond), start=1):
-        if line:
-            y = base + n * look.u(4.9, 4.1)
-            canvas.words(plot.left() + look.u(4, 3), y, line, ink="ink2", paper="ground")
+    for n, line in enumerate(filter(None, (basis, beyond)), start=1):
+        y = base + n * look.u(4.9, 4.1)
+        canvas.words(rect.left(), y, line, ink="ink2", paper="ground")
 
 
 def basis_words(sex: Sex, basis: str) -> str:

@@ -31,11 +31,20 @@ class LifeLayout:
     shed: QRectF
     heat: QRectF
     place: QRectF
+    notes: QRectF
     breeding: QRectF
 
     @property
     def lanes(self) -> tuple[QRectF, ...]:
-        return (self.meals, self.not_eaten, self.shed, self.heat, self.place, self.breeding)
+        return (
+            self.meals,
+            self.not_eaten,
+            self.shed,
+            self.heat,
+            self.place,
+            self.notes,
+            self.breeding,
+        )
 
 
 _LANE_UNITS = {
@@ -44,6 +53,7 @@ _LANE_UNITS = {
     "shed": (9.5, 6.2),
     "heat": (18.0, 11.0),
     "place": (9.5, 6.0),
+    "notes": (7.0, 5.2),
     "breeding": (7.5, 5.6),
 }
 _GAP_UNITS = (0.8, 0.4)

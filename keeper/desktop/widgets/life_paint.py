@@ -2,25 +2,28 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QLineF, QSizeF, Qt
+from PySide6.QtCore import QLineF, QPointF, QRectF, QSizeF, Qt
 from PySide6.QtGui import QPainter
 
-from keeper.actions.animal_page import AnimalPage
+from keeper.actions.animal_page import AnimalPage, BandPoint
 from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.growth_forecast import Fan, paint_forecast
 from keeper.desktop.widgets.growth_plot import (
     WeightScale,
     basis_words,
+    dot_at,
     paint_band,
     paint_outlines,
     paint_plot_key,
     paint_weight_grid,
     paint_weights,
+    plot_key_rect,
     weight_scale,
 )
 from keeper.desktop.widgets.lettering import cap_height
@@ -33,6 +36,7 @@ from keeper.desktop.widgets.life_canvas import (
 )
 from keeper.desktop.widgets.life_lanes_body import paint_breeding, paint_shed
 from keeper.desktop.widgets.life_lanes_food import paint_meals, paint_not_eaten
+from keeper.desktop.widgets.life_lanes_notes import paint_notes
 from keeper.desktop.widgets.life_lanes_room import paint_heat, paint_place
 from keeper.desktop.widgets.life_view import LifeView
 from keeper.husbandry.animal import Sex
@@ -40,6 +44,9 @@ from keeper.reports.words import because_text
 
 if TYPE_CHECKING:
     from keeper.actions.forecasting import WeightForecast
+
+
+Bands = Mapping[Sex, Sequence[BandPoint]]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -72,6 +79,7 @@ def paint_life(
     paint_shed(canvas)
     paint_heat(canvas)
     paint_place(canvas)
+    paint_notes(canvas)
     paint_breeding(canvas, told.forecast.on if told.forecast else None)
     _paint_today(canvas, layout.meals.top(), layout.breeding.bottom())
     return scale
@@ -120,7 +128,7 @@ def _paint_plot(canvas: Canvas, forecast: WeightForecast | None, waiting: bool) 
     fan = _fan(page, told) if told else None
     if told and fan:
         paint_forecast(canvas, fan, told, scale)
-    _paint_key(canvas, _ahead_words(forecast, waiting))
+    _paint_key(canvas, _ahead_words(forecast, waiting), bands, scale, fan is not None)
     paint_weights(canvas, page.weighed, scale)
     canvas.painter.restore()
     return scale
@@ -144,14 +152,37 @@ def _ahead_words(forecast: WeightForecast | None, waiting: bool) -> str:
     return because_text(forecast.because[:1], forecast.animal.sex)
 
 
-def _paint_key(canvas: Canvas, beyond: str) -> None:
+def _paint_key(
+    canvas: Canvas, beyond: str, bands: Bands, scale: WeightScale, forecast: bool
+) -> None:
+    """At the top left; at the bottom right where the curve has risen into it by then."""
+    basis = _basis(canvas)
+    at = plot_key_rect(canvas, (basis, beyond), low=False)
+    below = plot_key_rect(canvas, (basis, beyond), low=True)
+    if not forecast and _meets(canvas, at, bands, scale) > _meets(canvas, below, bands, scale):
+        at = below
+    paint_plot_key(canvas, basis, beyond, at)
+
+
+def _meets(canvas: Canvas, rect: QRectF, bands: Bands, scale: WeightScale) -> int:
+    """How much of the band and how many weights lie in *rect*."""
+    places = [dot_at(canvas, weighed, scale) for weighed in canvas.page.weighed]
+    for points in bands.values():
+        for point in points:
+            x, told = canvas.axis.x(point.day), point.expected
+            grams = (told.p3_g, told.p10_g, told.p50_g, told.p90_g, told.p97_g)
+            places += [QPointF(x, scale.y(g)) for g in grams]
+    return sum(rect.contains(place) for place in places)
+
+
+def _basis(canvas: Canvas) -> str:
+    """Whose band it is, or why there is none."""
     page = canvas.page
     growth = page.profile.growth
     curve = growth.get(page.animal.sex) or next(iter(growth.values()), None)
     if curve is None or page.animal.hatched_first is None:
-        paint_plot_key(canvas, "no band: hatching day not known" if curve else "no band", beyond)
-        return
-    paint_plot_key(canvas, basis_words(page.animal.sex, page.basis), beyond)
+        return "no band: hatching day not known" if curve else "no band"
+    return basis_words(page.animal.sex, page.basis)
 
 
 def _fan(page: AnimalPage, forecast: WeightForecast) -> Fan | None:
