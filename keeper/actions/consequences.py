@@ -6,9 +6,10 @@ from dataclasses import dataclass
 from datetime import date
 
 from keeper.actions.due_board import due_rows
+from keeper.actions.holds_ever import holds_ever
 from keeper.actions.keeping import Keeping
 from keeper.husbandry.animal import AnimalId, Stage
-from keeper.husbandry.events import HoldSet, Offer, Result, ShedSign
+from keeper.husbandry.events import Offer, Result, ShedSign
 from keeper.husbandry.reasons import Reason, because
 from keeper.rules.feeding import DueState, Plan
 from keeper.rules.refusals import Step, counted_refusals, refusal_step
@@ -30,7 +31,7 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
 )
 """Every reason of this module with the figures it carries."""
 
-_OFFERS, _SIGNS, _HOLDS = 30, 24, 12
+_OFFERS, _SIGNS = 30, 24
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -81,7 +82,7 @@ def _situation(keeping: Keeping, animal: AnimalId, plan: Plan | None) -> _Situat
     run = counted_refusals(
         reading.recent(keeping.book, Offer, [animal], _OFFERS)[animal],
         reading.recent(keeping.book, ShedSign, [animal], _SIGNS)[animal],
-        reading.recent(keeping.book, HoldSet, [animal], _HOLDS)[animal],
+        holds_ever(keeping, [animal], keeping.today)[animal],
         profile,
     )
     stage = stage_of(row, profile, keeping.today) or Stage.SUBADULT

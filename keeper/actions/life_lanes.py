@@ -116,7 +116,7 @@ def refusal_marks(
     before = CountedRefusals()
     for offer in offers:
         if offer.result in EATEN:
-            run, before = [], CountedRefusals()
+            run, before = [offer], CountedRefusals()
         elif offer.result is Result.REFUSED:
             run.append(offer)
             after = counted_refusals(run, signs, holds, profile)
@@ -177,4 +177,5 @@ def _change(before: CountedRefusals, after: CountedRefusals) -> Counting | None:
         return Counting.COUNTED
     if after.half > before.half:
         return Counting.SHOWN
-    return Counting.EXCUSED if after.excused > before.excused else None
+    unheard = after.excused + after.switched > before.excused + before.switched
+    return Counting.EXCUSED if unheard else None

@@ -6,19 +6,21 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from enum import StrEnum
 
+from keeper.actions.holds_ever import holds_ever
 from keeper.actions.keeping import Keeping, animals_on
 from keeper.actions.racks import names_of
 from keeper.husbandry.animal import AnimalId
-from keeper.husbandry.events import HoldSet, Offer, PlanLine, Result, RoundClosed, ShedSign
+from keeper.husbandry.events import Offer, PlanLine, Result, RoundClosed, ShedSign
 from keeper.husbandry.now import AnimalNow
 from keeper.rules.feeding import DueState
 from keeper.rules.holds import excused, half_counted, holds_on
+from keeper.rules.refusals import prey_changes
 from keeper.store import reading
 from keeper.store.rows import day_number
 
 NIGHTS = 12
 _BACK_DAYS = (45, 200)
-_SIGNS, _HOLDS = 24, 12
+_SIGNS = 24
 _ASKED = (DueState.DUE.value, DueState.CANNOT_TELL.value)
 
 
@@ -142,9 +144,28 @@ def _cells(
         last[offer.animal, offer.happened.day] = offer
     found |= {key: _CELLS[offer.result] for key, offer in last.items()}
     refusals = [offer for offer in last.values() if offer.result is Result.REFUSED]
-    for offer in _excused(keeping, {row.animal: row for row in animals}, refusals):
+    rows = {row.animal: row for row in animals}
+    for offer in _excused(keeping, rows, refusals):
         found[offer.animal, offer.happened.day] = Cell.EXCUSED
+    for key in _of_changes(keeping, rows, last.values()) & last.keys():
+        if last[key].result is Result.REFUSED:
+            found[key] = Cell.EXCUSED
     return found
+
+
+def _of_changes(
+    keeping: Keeping, animals: Mapping[AnimalId, AnimalNow], offers: Iterable[Offer]
+) -> set[tuple[AnimalId, date]]:
+    """Animals and nights refused straight after a change of prey."""
+    told: dict[AnimalId, list[Offer]] = defaultdict(list)
+    for offer in offers:
+        if offer.animal in animals:
+            told[offer.animal].append(offer)
+    return {
+        (animal, day)
+        for animal, each in told.items()
+        for day in prey_changes(each, keeping.profile(animals[animal]))
+    }
 
 
 def _excused(
@@ -152,7 +173,8 @@ def _excused(
 ) -> list[Offer]:
     """Those that say nothing of the animal's appetite, by the holds of their own night."""
     keys = {offer.animal for offer in refusals} & animals.keys()
-    holds = reading.recent(keeping.book, HoldSet, keys, _HOLDS)
+    nights = (offer.happened.day for offer in refusals)
+    holds = holds_ever(keeping, keys, max(nights, default=date.min))
     signs = reading.recent(keeping.book, ShedSign, keys, _SIGNS)
     found = []
     for offer in refusals:

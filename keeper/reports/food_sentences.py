@@ -44,6 +44,10 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
     "refused": (
         "Refused on {on:day} ({counted:refusals} counted); offered again from {retry:day}."
     ),
+    "prey changed": (
+        "{kind} refused {times:n} times after a change from {before}: that is the change of prey,"
+        " not appetite."
+    ),
     "left in": "Left in on {on:day}, result open; offered again from {retry:day}.",
     "no holds": "No holds.",
     "hold": (
@@ -83,6 +87,10 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
     "offer": "{count:n} × {prey} ≈ {grams:g}",
     # refusals
     "refused in a row": (
+        "{counted:refusals} counted since the last meal, {excused:n} excused,"
+        " {switched:n} straight after a change of prey (a step at {step_at:n}).",
+        "{counted:refusals} counted since the last meal, {excused:n} excused,"
+        " {switched:n} straight after a change of prey.",
         "{counted:refusals} counted since the last meal, {excused:n} excused"
         " (a step at {step_at:n}).",
         "{counted:refusals} counted since the last meal, {excused:n} excused.",

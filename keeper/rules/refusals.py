@@ -13,7 +13,7 @@ from keeper.husbandry.reasons import Reason, because
 from keeper.rules.holds import Hold, excused, half_counted, holds_on
 
 WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
-    ("refused in a row", ("counted", "excused", "half", "step_at")),
+    ("refused in a row", ("counted", "excused", "half", "switched", "step_at")),
     ("not eaten for", ("days", "limit")),
     ("check heat, hide and shed", ()),
     ("change presentation", ()),
@@ -24,6 +24,10 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
 
 ARRIVAL_EXCUSED = Sourced(value=2, source=COMMON_PRACTICE)
 """A new arrival's refusals count from the one after these."""
+
+CHANGE_REFUSALS = Sourced(value=2, source=COMMON_PRACTICE)
+"""So many refusals straight after a change of prey are of the change and not of appetite; from
+then on she is offered what she ate before, and a refusal counts."""
 
 ATE = frozenset({Result.TAKEN, Result.PART})
 
@@ -40,11 +44,18 @@ class Step(StrEnum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CountedRefusals:
-    """Nights refused since the last meal: those that count, excused ones, shown-only ones."""
+    """Nights refused since the last meal: those that count, excused ones, shown-only ones.
+
+    switched: refused straight after a change of prey, from the kind *before* to the kind *now*;
+    they say nothing of appetite.
+    """
 
     counted: int = 0
     excused: int = 0
     half: int = 0
+    switched: int = 0
+    before: str | None = None
+    now: str | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -64,10 +75,14 @@ def counted_refusals(
     Nights count, not offers: a second try on the same night is the same refusal. A meal that
     is only assumed ends no run. holds: all ever set, an ended one with that day as its end.
     """
-    signs, holds = tuple(signs), tuple(holds)
+    signs, holds, offers = tuple(signs), tuple(holds), tuple(offers)
     refused = _refused_since_meal(offers)
+    changed = prey_changes(offers, profile)
+    switched = [day for day in refused if day in changed]
     half = excused_nights = arrival = 0
     for day, offer in refused.items():
+        if day in changed:
+            continue
         on_that_day = holds_on(day, holds, signs, profile)
         arrival += any(hold.kind is HoldKind.NEW_ARRIVAL for hold in on_that_day)
         weighing = _without_arrival(on_that_day) if _settled(arrival) else on_that_day
@@ -75,8 +90,36 @@ def counted_refusals(
             excused_nights += 1
         elif half_counted(offer, weighing):
             half += 1
-    counted = len(refused) - excused_nights - half
-    return CountedRefusals(counted=counted, excused=excused_nights, half=half)
+    before, now = changed[switched[-1]] if switched else (None, None)
+    return CountedRefusals(
+        counted=len(refused) - excused_nights - half - len(switched),
+        excused=excused_nights,
+        half=half,
+        switched=len(switched),
+        before=before,
+        now=now,
+    )
+
+
+def prey_changes(offers: Iterable[Offer], profile: SpeciesProfile) -> dict[date, tuple[str, str]]:
+    """Nights refused straight after a change of prey, with the kind eaten before and the new one.
+
+    A kind is told from the profile's grades. What was eaten last is what was seen to be eaten.
+    """
+    kinds = {f"{grade.kind} {grade.name}": grade.kind for grade in profile.prey}
+    found: dict[date, tuple[str, str]] = {}
+    eaten: str | None = None
+    of_new = 0
+    for offer in sorted(offers, key=lambda offer: (offer.happened.day, offer.happened.at)):
+        kind = kinds.get(offer.prey or "")
+        if offer.result in ATE and offer.evidence is not Evidence.ASSUMED:
+            eaten, of_new = kind, 0
+        elif offer.result is Result.REFUSED and None not in (kind, eaten) and kind != eaten:
+            day = offer.happened.day
+            of_new += day not in found
+            if of_new <= CHANGE_REFUSALS.value:
+                found[day] = (str(eaten), str(kind))
+    return found
 
 
 def refusal_step(
@@ -207,5 +250,6 @@ def _run(refusals: CountedRefusals, at: Sourced | None) -> Reason:
         counted=refusals.counted,
         excused=refusals.excused,
         half=refusals.half,
+        switched=refusals.switched or None,
         step_at=at.value if at else None,
     )

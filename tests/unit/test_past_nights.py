@@ -8,6 +8,7 @@ import pytest
 from keeper.actions import undoing
 from keeper.actions.consequences import consequences
 from keeper.actions.due_board import due_rows
+from keeper.actions.noting import note
 from keeper.actions.own_entries import struck_through
 from keeper.actions.past_nights import (
     Correction,
@@ -21,7 +22,8 @@ from keeper.actions.past_nights import (
 )
 from keeper.actions.rounds import begin_night, open_night
 from keeper.actions.settings import set_feed_nights
-from keeper.husbandry.events import Evidence, NightTold, Result
+from keeper.husbandry.events import Evidence, HoldEnded, HoldKind, HoldSet, NightTold, Result
+from keeper.husbandry.when import on_day
 from keeper.reports.figures import plain
 from keeper.reports.words import because_text
 from keeper.rules.feeding import DueState
@@ -98,6 +100,21 @@ def test_what_was_foreseen_is_what_follows(keeping, over):
     assert due_on(keeping, animal) == foreseen["due instead"]["after"]
     assert over.tub(1).animal.eaten_on == foreseen["eaten instead"]["after"]
     assert over.tub(1).animal.refused_since == foreseen["refusal now"]["after"]
+
+
+def test_a_refusal_after_a_hold_was_ended_is_foreseen_as_counted(keeping, over):
+    animal = over.tub(1).plan.animal
+    held = HoldSet(animal=animal, happened=on_day(NIGHT - timedelta(days=40)), kind=HoldKind.SHOW)
+    ended = HoldEnded(
+        animal=animal, happened=on_day(NIGHT - timedelta(days=30)), kind=HoldKind.SHOW
+    )
+    note(keeping, "hold", held)
+    note(keeping, "end hold", ended)
+    over.go_to(1)
+
+    told = plain(because_text(over.foreseen(Result.REFUSED)))
+
+    assert "now refusal 1, not 0" in told
 
 
 def test_the_old_entry_stays_struck_through_with_who_and_why(keeping, over):

@@ -5,7 +5,7 @@ import pytest
 from keeper.actions.keeping import Keeping
 from keeper.actions.refusal_strip import Cell, Margin, refusal_strip
 from keeper.actions.rounds import begin_night
-from keeper.husbandry.events import Offer, Result
+from keeper.husbandry.events import HoldEnded, HoldKind, HoldSet, Offer, Result
 from keeper.husbandry.when import on_day
 from tests.feeding_room import NIGHT, Tub, ago, make_book, opaque
 
@@ -82,6 +82,37 @@ def test_a_refusal_under_a_hold_is_excused_and_not_counted(book):
     assert cells(strip, "A1·1")[ago(1)] is Cell.EXCUSED
     assert cells(strip, "A1·2")[ago(1)] is Cell.REFUSED
     assert strip.night_margin(0) == Margin(refused=1, offered=1)
+
+
+def test_a_refusal_after_a_hold_was_ended_is_not_excused_by_it(book):
+    def ended_early(animal):
+        begun, over = on_day(ago(30)), on_day(ago(20))
+        return [
+            HoldSet(animal=animal, happened=begun, kind=HoldKind.SHOW),
+            HoldEnded(animal=animal, happened=over, kind=HoldKind.SHOW),
+        ]
+
+    keeping = book(a_tub("A1·1", (25, Result.REFUSED), (10, Result.REFUSED), more=ended_early))
+
+    told = cells(refusal_strip(keeping, NIGHT), "A1·1")
+
+    assert told == {ago(25): Cell.EXCUSED, ago(10): Cell.REFUSED}
+
+
+def test_refusals_straight_after_a_change_of_prey_are_not_counted_in_the_margins(book):
+    def of(animal):
+        nights = ((20, "mouse fuzzy", Result.TAKEN), (15, "rat pinky", Result.REFUSED))
+        return [
+            Offer(animal=animal, happened=on_day(ago(days)), result=result, prey=prey)
+            for days, prey, result in (*nights, (10, "mouse fuzzy", Result.REFUSED))
+        ]
+
+    keeping = book(a_tub("A1·1", more=of))
+
+    strip = refusal_strip(keeping, NIGHT)
+
+    assert list(cells(strip, "A1·1").values()) == [Cell.TAKEN, Cell.EXCUSED, Cell.REFUSED]
+    assert strip.rows[0].margin == Margin(refused=1, offered=2)
 
 
 def test_a_tub_planned_in_a_closed_round_and_never_answered_was_not_reached(book):

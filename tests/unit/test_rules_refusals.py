@@ -138,7 +138,13 @@ def test_the_step_says_how_many_and_at_which_number_it_comes() -> None:
     told = refusal_step(Stage.JUVENILE, CountedRefusals(counted=2, excused=1), 20, PROFILE)
 
     assert told is not None
-    assert dict(told.because[0].figures) == {"counted": 2, "excused": 1, "half": 0, "step_at": 2}
+    assert dict(told.because[0].figures) == {
+        "counted": 2,
+        "excused": 1,
+        "half": 0,
+        "switched": None,
+        "step_at": 2,
+    }
 
 
 # --- chance -----------------------------------------------------------------------------------
@@ -170,3 +176,70 @@ def test_equal_chances_give_the_binomial() -> None:
 
 def test_far_below_the_mean_so_many_or_more_is_certain() -> None:
     assert binomial_tail(50, 2000, 0.5) == 1.0
+
+
+# --- refusals straight after a change of prey ------------------------------------------------
+
+RAT = "rat fuzzy"
+
+
+def test_the_first_refusals_after_a_change_of_prey_are_of_the_change_and_not_of_appetite() -> None:
+    told = count(
+        an_offer("2026-09-05"), a_refusal("2026-09-12", prey=RAT), a_refusal("2026-09-19", prey=RAT)
+    )
+
+    assert told == CountedRefusals(switched=2, before="mouse", now="rat")
+    assert refusal_step(Stage.HATCHLING, told, 20, PROFILE) is None
+
+
+def test_from_the_third_of_the_new_kind_on_a_refusal_counts() -> None:
+    rats = [a_refusal(f"2026-09-{day}", prey=RAT) for day in (10, 14, 18, 22)]
+
+    told = count(an_offer("2026-09-05"), *rats)
+
+    assert (told.switched, told.counted) == (2, 2)
+
+
+def test_two_tries_of_the_new_kind_on_one_night_are_one_of_the_two() -> None:
+    rats = [a_refusal(f"2026-09-{day}", prey=RAT) for day in (10, 10, 14, 18)]
+
+    told = count(an_offer("2026-09-05"), *rats)
+
+    assert (told.switched, told.counted) == (2, 1)
+
+
+def test_a_refusal_of_what_she_eats_counts_beside_those_of_the_change() -> None:
+    told = count(an_offer("2026-09-05"), a_refusal("2026-09-12", prey=RAT), a_refusal("2026-09-19"))
+
+    assert (told.switched, told.counted) == (1, 1)
+
+
+@pytest.mark.parametrize(
+    "meals",
+    [
+        [],
+        [an_offer("2026-09-05", prey=RAT)],
+        [an_offer("2026-09-05", prey="frog")],
+        [an_offer("2026-09-01", prey=RAT), an_offer("2026-09-05", evidence=Evidence.ASSUMED)],
+    ],
+)
+def test_where_no_change_of_prey_is_known_every_refusal_counts(meals: list[Offer]) -> None:
+    told = count(*meals, a_refusal("2026-09-12", prey=RAT), a_refusal("2026-09-19", prey=RAT))
+
+    assert (told.switched, told.counted) == (0, 2)
+
+
+def test_once_the_new_kind_was_eaten_the_change_is_over() -> None:
+    told = count(
+        an_offer("2026-09-01"), a_refusal("2026-09-05", prey=RAT),
+        an_offer("2026-09-09", prey=RAT), a_refusal("2026-09-16", prey=RAT),
+    )  # fmt: skip
+
+    assert told == CountedRefusals(counted=1)
+
+
+def test_a_step_says_how_many_were_of_the_change() -> None:
+    told = refusal_step(Stage.HATCHLING, CountedRefusals(counted=3, switched=2), 20, PROFILE)
+
+    assert told is not None
+    assert dict(told.because[0].figures)["switched"] == 2
