@@ -30,7 +30,7 @@ OF_RESULT = {
     Result.LEFT_IN: S.LEFT_IN,
     Result.NOT_OFFERED: S.NOT_OFFERED,
 }
-OF_PLAN = {"hold": S.HOLD, "not due": S.NOT_OFFERED}
+OF_PLAN = {"hold": S.HOLD, "not due": S.NOT_DUE}
 _HALF_PERCENT = (40, 60)
 
 ADVICE = {

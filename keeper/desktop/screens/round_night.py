@@ -25,6 +25,7 @@ TALLIES = (
     (S.REGURGITATED, "regurg."),
     (S.NOT_OFFERED, "not offered"),
     (S.HOLD, "hold"),
+    (S.NOT_DUE, "not due"),
     (S.EMPTY, "empty"),
     (S.NOT_REACHED, "not reached"),
 )

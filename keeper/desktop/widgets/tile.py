@@ -30,6 +30,7 @@ class TileState(Enum):
     REFUSED = auto()
     LEFT_IN = auto()
     NOT_OFFERED = auto()
+    NOT_DUE = auto()
     HOLD = auto()
     REGURGITATED = auto()
     NOT_REACHED = auto()
@@ -97,6 +98,9 @@ FACES = {
     ),
     TileState.NOT_OFFERED: TileFace(
         letter="N", words="not offered", pattern=Pattern.LEVEL_BARS, ink="ink2"
+    ),
+    TileState.NOT_DUE: TileFace(
+        letter="–", words="not due", pattern=Pattern.DOTTED_RING, paper="ground", mark="ink3"
     ),
     TileState.HOLD: TileFace(letter="H", words="hold", pattern=Pattern.UPRIGHT_BARS, ink="ink2"),
     TileState.REGURGITATED: TileFace(

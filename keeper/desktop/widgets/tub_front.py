@@ -223,5 +223,11 @@ def _patch(rect: QRectF, look: Look) -> QRectF:
 
 
 def _ink(front: TubFront) -> str:
-    quiet = (TileState.NOT_REACHED, TileState.EMPTY, TileState.HOLD, TileState.NOT_OFFERED)
+    quiet = (
+        TileState.NOT_REACHED,
+        TileState.EMPTY,
+        TileState.HOLD,
+        TileState.NOT_OFFERED,
+        TileState.NOT_DUE,
+    )
     return "ink2" if front.state in quiet and not front.value else "ink"
