@@ -10,23 +10,28 @@ from pathlib import Path
 from types import TracebackType
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, QStandardPaths, QTimer, Signal
+from PySide6.QtCore import QLocale, QObject, QStandardPaths, QTimer, Signal
 from PySide6.QtWidgets import QApplication, QWidget
 
 from keeper import clock
 from keeper.actions.station import home_dir, station_name
 from keeper.desktop.first_sight import Sight, SightPage, keep_sights, sight_of
+from keeper.desktop.locale_marks import writing_of
 from keeper.desktop.look import Look
 from keeper.desktop.main_window import MainWindow
-from keeper.desktop.places import PLACE_KEYS, Place
+from keeper.desktop.places import Place, key_of
 from keeper.desktop.remembered import (
+    figure_ways,
     last_book,
     left_whole,
     remember_book,
     remember_light,
     remember_whole,
+    second_place,
+    was_large_text,
     was_red_lamp,
 )
+from keeper.reports.writing import put_to_use
 
 if TYPE_CHECKING:
     from keeper.actions.keeping import Keeping
@@ -60,8 +65,10 @@ PLACES: dict[str, Maker] = {
     "Females": later("females", "FemalesScreen"),
     "Animal": later("animal", "AnimalScreen"),
     "Records": later("records", "RecordsScreen"),
+    "House ways": later("settings", "SettingsScreen"),
+    "What is new": later("whats_new", "WhatsNewScreen"),
 }
-"""The places by name, in the order of the strip."""
+"""The places by name, in the order of the strip, then those that only the menu has."""
 
 WELCOME_KEY = "F2"
 LOG = "keeper.log"
@@ -76,9 +83,11 @@ def run(path: Path | None) -> int:
     Returns the exit code of the window.
     """
     app = application()
-    front = Front(Look(red_lamp=was_red_lamp()))
+    put_to_use(writing_of(figure_ways(), QLocale()))
+    front = Front(Look(red_lamp=was_red_lamp(), large_text=was_large_text()))
     front.beginning.connect(lambda: log_faults(front.tell))
     front.begun.connect(_spare_the_collector)
+    front.begun.connect(_show_icon)
     front.begin(path or last_book())
     return app.exec()
 
@@ -91,6 +100,12 @@ def application() -> QApplication:
     app.setDesktopFileName("keeper")
     app.setStyle("Fusion")
     return app
+
+
+def _show_icon() -> None:
+    from keeper.desktop.window_icon import house_icon
+
+    QApplication.setWindowIcon(house_icon())
 
 
 def _spare_the_collector() -> None:
@@ -262,12 +277,15 @@ class Front(QObject):
             empty.close()
 
     def _enter(self, keeping: Keeping) -> None:
+        from keeper.desktop.start_note import say_at_start
+
         remember_book(keeping.book.path)
         self.page = None
         seen = self.window if self.window is not None and self.window.at_first_sight else None
         self.house = build_house(keeping, self._look, seen)
         if seen is None:
             self._show(self.house.window)
+        say_at_start(keeping, self.tell)
 
     def _show(self, window: MainWindow) -> None:
         before, self.window = self.window, window
@@ -279,7 +297,7 @@ class Front(QObject):
 
 def _unmade(name: str) -> Place:
     """A place by its name and key alone, for the strip; nobody can go there yet."""
-    return Place(key=PLACE_KEYS[name], name=name, title=name, make=lambda look: QWidget())
+    return Place(key=key_of(name), name=name, title=name, make=lambda look: QWidget())
 
 
 def _background() -> Worker:
@@ -315,7 +333,7 @@ def _leave(keeping: Keeping) -> None:
 
     ahead = _ahead(keeping)
     try:
-        close(keeping)
+        close(keeping, second_place(keeping.book.path))
         if keeping.book.writable:
             remember_whole(keeping.book.path)
             keep_sights(keeping.book.path, ahead)

@@ -1,6 +1,7 @@
 """What changed from version to version, as it is told to keepers."""
 
 from dataclasses import dataclass
+from pathlib import Path
 
 from keeper.store.resources import resource_dir
 
@@ -26,7 +27,13 @@ def changes() -> list[Change]:
 
 def newest_version() -> str:
     """The version that runs: the newest that is told of; empty where none is."""
-    return next((change.version for change in changes()), "")
+    versions = (file.stem for file in resource_path("changes").glob("*.md"))
+    return max(versions, key=order_of, default="")
+
+
+def resource_path(*parts: str) -> Path:
+    """A file or folder that comes with the program, for those who may not know the store."""
+    return resource_dir().joinpath(*parts)
 
 
 def order_of(version: str) -> tuple[int, ...]:

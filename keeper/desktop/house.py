@@ -14,7 +14,7 @@ from keeper.actions.tub_labels import code_scanned
 from keeper.desktop.look import Look
 from keeper.desktop.main_window import MainWindow
 from keeper.desktop.notices import Notices
-from keeper.desktop.places import PLACE_KEYS, Place
+from keeper.desktop.places import Place, key_of
 from keeper.desktop.widgets import foot
 from keeper.reports.figures import day, weekday
 
@@ -59,7 +59,7 @@ class House(QObject):
 
     def _place(self, name: str, make: Maker) -> Place:
         return Place(
-            key=PLACE_KEYS[name],
+            key=key_of(name),
             name=name,
             title=name,
             make=lambda look: self._made(make(look, self.keeping, self.notices)),

@@ -14,7 +14,7 @@ from keeper import app
 from keeper.actions.keeping import open_keeping
 from keeper.desktop.background import AtOnce
 from keeper.desktop.look import Look
-from keeper.desktop.places import PLACE_KEYS
+from keeper.desktop.places import ASIDE_KEYS, PLACE_KEYS
 from keeper.desktop.remembered import last_book, was_red_lamp
 from keeper.desktop.widgets.words_line import Words
 
@@ -61,7 +61,7 @@ def test_the_places_stand_in_the_keeper_s_order(front, book):
     names = [place.name for place in window._places]
 
     assert {"Round", "Weigh-in", "Watch", "Females", "Animal", "Records"} <= set(names)
-    assert names == [name for name in PLACE_KEYS if name in names]
+    assert names == [name for name in (*PLACE_KEYS, *ASIDE_KEYS) if name in names]
     assert window.place.name == "Round"
 
 

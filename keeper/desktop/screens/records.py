@@ -22,6 +22,7 @@ from keeper.desktop.background import Worker
 from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
 from keeper.desktop.page_keys import add_key
+from keeper.desktop.remembered import second_place
 from keeper.desktop.screens.files_asking import FilesAsking, Paths
 from keeper.desktop.screens.record_list import RecordList
 from keeper.desktop.type import Use
@@ -176,14 +177,15 @@ class RecordsScreen(QWidget):
         self._say("\n".join(own) or "Every figure in use is the one that was shipped.")
 
     def _ask_feed_nights(self) -> None:
-        self._asking.ask("Feed on (RRULE, such as FREQ=WEEKLY;BYDAY=WE,SA)", self._set_nights)
+        self._asking.ask("Feed on (tue fri, every 4 days, or a rule)", self._set_nights)
 
     def _set_nights(self, rule: str) -> bool:
         return self._try(lambda: set_feed_nights(self._keeping, rule))
 
     def _back_up(self) -> None:
         try:
-            made = back_up_now(self._keeping)
+            second = second_place(self._keeping.book.path)
+            made = back_up_now(self._keeping, second_place=second)
         except REFUSALS as refusal:
             self._notices.refused.emit(said(refusal))
             return
