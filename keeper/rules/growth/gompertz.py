@@ -82,6 +82,16 @@ class _Batch:
 
 
 @dataclass(frozen=True, slots=True)
+class _White:
+    """A batch multiplied so that wobble and noise together have variance 1 at every weighing."""
+
+    design: Floats  # (animals, rates, n, 2)
+    across: Floats  # (animals, rates, 2, 2): its square
+    logs: Floats  # (animals, 1, n)
+    log_det: Floats  # (animals, 1)
+
+
+@dataclass(frozen=True, slots=True)
 class _Posterior:
     """Each animal's rate probabilities, and moments of (a, b) at each rate."""
 
@@ -110,8 +120,9 @@ def gompertz_population(
     for turn in range(WARM_ROUNDS if start else ROUNDS):
         if turn >= 3 or start:
             batch = replace(batch, trust=_trust(population, batch))
+        white = _white(population, batch)
         for _ in range(3):
-            population = _population_of(population, batch, _posterior(population, batch))
+            population = _population_of(population, batch, _posterior(population, white))
         if turn % 2 == 0 and not start:
             population = _better_sizes(population, batch, step)
             step *= 0.75 if turn > 6 else 1.0
@@ -152,24 +163,29 @@ def _noise_variance(population: GompertzPopulation, batch: _Batch) -> Floats:
     return np.where(batch.there, population.noise**2 / batch.trust, ABSENT)
 
 
-def _posterior(population: GompertzPopulation, batch: _Batch) -> _Posterior:
-    prior_mean, prior_covariance, log_share = population.given_rate()
+def _white(population: GompertzPopulation, batch: _Batch) -> _White:
+    """Depends on the sizes of wobble and noise, and not on the mean of the population."""
     variance = population.wobble_covariance(batch.ages, batch.ages)
     variance = variance + _noise_variance(population, batch)[:, :, None] * np.eye(
         batch.ages.shape[1]
     )
     lower = np.linalg.cholesky(variance)
-    whiten = np.linalg.inv(lower)[:, None]
-    design = whiten @ batch.design
-    rest = (whiten @ batch.logs[:, None, :, None])[..., 0]
-    rest = rest - (design @ prior_mean[:, :, None])[..., 0]
-    across = np.swapaxes(design, 2, 3)
-    precision = across @ design + np.linalg.inv(prior_covariance)
-    pull = (across @ rest[..., None])[..., 0]
+    whiten = np.linalg.inv(lower)
+    design = whiten[:, None] @ batch.design
+    log_det = 2.0 * np.log(np.diagonal(lower, axis1=1, axis2=2)).sum(axis=1)[:, None]
+    logs = (whiten @ batch.logs[..., None])[:, None, :, 0]
+    return _White(design, np.swapaxes(design, 2, 3) @ design, logs, log_det)
+
+
+def _posterior(population: GompertzPopulation, white: _White) -> _Posterior:
+    prior_mean, prior_covariance, log_share = population.given_rate()
+    rest = white.logs - (white.design @ prior_mean[:, :, None])[..., 0]
+    precision = white.across + np.linalg.inv(prior_covariance)
+    pull = (rest[..., None, :] @ white.design)[..., 0, :]
     covariance = np.linalg.inv(precision)
     shift = (covariance @ pull[..., None])[..., 0]
-    log_det = 2.0 * np.log(np.diagonal(lower, axis1=1, axis2=2)).sum(axis=1)[:, None]
-    log_det = log_det + np.linalg.slogdet(precision)[1] + np.linalg.slogdet(prior_covariance)[1]
+    log_det = white.log_det + np.linalg.slogdet(precision)[1]
+    log_det = log_det + np.linalg.slogdet(prior_covariance)[1]
     square = (rest**2).sum(axis=-1) - (pull * shift).sum(axis=-1)
     joint = log_share - 0.5 * (square + log_det)
     total = np.logaddexp.reduce(joint, axis=1)
@@ -193,7 +209,7 @@ def _population_of(
 
 def _trust(population: GompertzPopulation, batch: _Batch) -> Floats:
     """Weights of the weighings under t noise, from what curve and wobble leave over."""
-    found = _posterior(population, batch)
+    found = _posterior(population, _white(population, batch))
     each = (batch.design @ found.mean[..., None])[..., 0]
     curve = (found.rates[:, :, None] * each).sum(axis=1)
     wobble = population.wobble_covariance(batch.ages, batch.ages)
@@ -236,5 +252,5 @@ def _score(population: GompertzPopulation, batch: _Batch) -> float:
     sizes = np.log([population.wobble, population.wobble_days / population.span_days])
     away = (sizes - np.log([0.05, 0.2])) / np.array([1.0, 0.7])
     noise_away = np.log(population.noise / 0.03)
-    likely = float(_posterior(population, batch).log_likelihood.sum())
+    likely = float(_posterior(population, _white(population, batch)).log_likelihood.sum())
     return likely - 0.5 * float(away @ away + noise_away**2)

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from keeper.rules.growth.gompertz import (
+    LOG_RATES,
     WIDE_SHARE,
     WIDE_TIMES,
     GompertzPopulation,
@@ -45,13 +46,23 @@ class Paths:
 
 
 @dataclass(frozen=True, slots=True)
-class _Curves:
-    """Gaussian beliefs at every rate of one component, given one animal's weighings."""
+class _Weighed:
+    """One animal's weighings in the light of wobble and noise, the same for every curve."""
 
-    covariance: Floats  # of (a, b) at a rate, before the weighings
-    mean: Floats  # (rates, 2), the same
-    variance: Floats  # (rates, n, n) of the weighings
-    solved: Floats  # (rates, n): variance^-1 (weighings - mean)
+    design: Floats  # (rates, n, 2)
+    inverse: Floats  # (n, n): of the covariance of wobble and noise
+    solved_design: Floats  # (rates, n, 2): inverse @ design
+    log_det: float
+
+
+@dataclass(frozen=True, slots=True)
+class _Curves:
+    """Gaussian beliefs in (a, b) at every rate of one component, given one animal's weighings."""
+
+    mean: Floats  # (rates, 2)
+    covariance: Floats  # (rates, 2, 2)
+    left: Floats  # (rates, n): weighings less the mean curve
+    solved: Floats  # (rates, n): inverse @ left
     log_share: Floats  # (rates,)
 
 
@@ -74,57 +85,73 @@ def paths(population: GompertzPopulation, record: History, *, seed: int) -> Path
     ages = record.age_days[-1] + HORIZON_SPANS * population.span_days * (
         np.linspace(0.0, 1.0, GRID) ** 1.5
     )
-    curves = _believed(population, record)
+    weighed, curves = _believed(population, record)
     share = _shares(curves)
-    design, old = population.design(ages), population.design(record.age_days)
-    new_old = population.wobble_covariance(ages, record.age_days)
-    new_new = population.wobble_covariance(ages, ages)
+    kept = np.argsort(-share)[:MOST_CURVES]
+    kept = kept[share[kept] >= LEAST_SHARE]
+    rates = kept % len(LOG_RATES)
+    wobble = population.wobble_covariance(ages, record.age_days)
+    gain = wobble @ weighed.inverse  # of an animal's wobble from what the curve leaves over
+    design = population.design(ages)[rates]
+    mean, covariance, left = (
+        np.concatenate([getattr(belief, name) for belief in curves])[kept]
+        for name in ("mean", "covariance", "left")
+    )
+    middle = (design @ mean[..., None])[..., 0] + left @ gain.T
+    moved = design - gain @ weighed.design[rates]
+    spread = moved @ covariance @ np.swapaxes(moved, 1, 2)
+    spread = spread + population.wobble_covariance(ages, ages) - gain @ wobble.T
+    lower = np.linalg.cholesky(spread + 1e-8 * np.eye(GRID))
     normal = np.random.default_rng(seed).standard_normal((DRAWS, GRID))
-    drawn, weights = [], []
-    for at in np.argsort(-share)[:MOST_CURVES]:
-        if share[at] < LEAST_SHARE:
-            break
-        part, rate = divmod(int(at), len(curves[0].log_share))
-        belief = curves[part]
-        cross = design[rate] @ belief.covariance @ old[rate].T + new_old
-        mean = design[rate] @ belief.mean[rate] + cross @ belief.solved[rate]
-        spread = design[rate] @ belief.covariance @ design[rate].T + new_new
-        spread = spread - cross @ np.linalg.solve(belief.variance[rate], cross.T)
-        lower = np.linalg.cholesky(spread + 1e-8 * np.eye(GRID))
-        drawn.append(mean + normal @ lower.T)
-        weights.append(np.full(DRAWS, share[at] / DRAWS))
-    weight = np.concatenate(weights)
-    return Paths(ages, np.concatenate(drawn), weight / weight.sum())
+    drawn = middle[:, None] + normal @ np.swapaxes(lower, 1, 2)
+    weight = np.repeat(share[kept], DRAWS)
+    return Paths(ages, drawn.reshape(-1, GRID), weight / weight.sum())
 
 
-def _believed(population: GompertzPopulation, record: History) -> list[_Curves]:
+def _believed(population: GompertzPopulation, record: History) -> tuple[_Weighed, list[_Curves]]:
     """Beliefs under both components, after three turns of weighing down what fits badly."""
     trust = np.ones(len(record))
     for _ in range(3):
-        curves = [_conditioned(population, record, trust, *one) for one in COMPONENTS]
+        weighed = _weighed(population, record, trust)
+        curves = _beliefs(population, record, weighed)
         solved = np.concatenate([belief.solved for belief in curves])
         left = (_shares(curves) @ solved) * population.noise / trust
         trust = t_trust(left)
-    return [_conditioned(population, record, trust, *one) for one in COMPONENTS]
+    weighed = _weighed(population, record, trust)
+    return weighed, _beliefs(population, record, weighed)
+
+
+def _weighed(population: GompertzPopulation, record: History, trust: Floats) -> _Weighed:
+    design = population.design(record.age_days)
+    variance = population.wobble_covariance(record.age_days, record.age_days)
+    variance = variance + np.diag(population.noise**2 / trust)
+    inverse = np.asarray(np.linalg.inv(variance), dtype=float)
+    return _Weighed(design, inverse, inverse @ design, float(np.linalg.slogdet(variance)[1]))
+
+
+def _beliefs(population: GompertzPopulation, record: History, weighed: _Weighed) -> list[_Curves]:
+    return [_conditioned(population, record, weighed, *one) for one in COMPONENTS]
 
 
 def _conditioned(
     population: GompertzPopulation,
     record: History,
-    trust: Floats,
+    weighed: _Weighed,
     times: float,
     log_weight: float,
 ) -> _Curves:
-    mean, covariance, log_share = population.given_rate(times)
-    design = population.design(record.age_days)
-    wobble = population.wobble_covariance(record.age_days, record.age_days)
-    variance = design @ covariance @ np.swapaxes(design, 1, 2) + wobble
-    variance = variance + np.diag(population.noise**2 / trust)
-    rest = record.log_g - (design @ mean[..., None])[..., 0]
-    solved = np.asarray(np.linalg.solve(variance, rest[..., None])[..., 0])
-    log_det = np.linalg.slogdet(variance)[1]
+    mean, prior, log_share = population.given_rate(times)
+    across = np.swapaxes(weighed.solved_design, 1, 2)
+    precision = across @ weighed.design + np.linalg.inv(prior)
+    covariance = np.linalg.inv(precision)
+    rest = record.log_g - (weighed.design @ mean[..., None])[..., 0]
+    pull = (across @ rest[..., None])[..., 0]
+    shift = (covariance @ pull[..., None])[..., 0]
+    left = rest - (weighed.design @ shift[..., None])[..., 0]
+    solved = left @ weighed.inverse
+    log_det = np.linalg.slogdet(precision)[1] + np.linalg.slogdet(prior)[1] + weighed.log_det
     fit = -0.5 * ((rest * solved).sum(axis=1) + log_det)
-    return _Curves(covariance, mean, variance, solved, fit + log_share + log_weight)
+    return _Curves(mean + shift, covariance, left, solved, fit + log_share + log_weight)
 
 
 def _shares(curves: list[_Curves]) -> Floats:
@@ -134,8 +161,12 @@ def _shares(curves: list[_Curves]) -> Floats:
 
 def _left_out_z(population: GompertzPopulation, record: History) -> Floats:
     """How far each weighing stands from what the others predict, in deviations."""
-    curves = [_conditioned(population, record, np.ones(len(record)), *one) for one in COMPONENTS]
-    precision = np.concatenate([np.linalg.inv(belief.variance) for belief in curves])
-    solved = np.concatenate([belief.solved for belief in curves])
-    z = solved / np.sqrt(np.diagonal(precision, axis1=1, axis2=2))
-    return np.asarray(_shares(curves) @ z)
+    weighed = _weighed(population, record, np.ones(len(record)))
+    curves = _beliefs(population, record, weighed)
+    covariance, solved = (
+        np.concatenate([getattr(belief, name) for belief in curves])
+        for name in ("covariance", "solved")
+    )
+    design = np.concatenate([weighed.solved_design] * len(curves))
+    known = np.diagonal(weighed.inverse) - ((design @ covariance) * design).sum(axis=-1)
+    return np.asarray(_shares(curves) @ (solved / np.sqrt(known)))
