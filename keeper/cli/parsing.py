@@ -49,7 +49,8 @@ def parser() -> argparse.ArgumentParser:
     forecast.add_argument("--animal", required=True, metavar="CODE")
     forecast.add_argument("--weight-g", required=True, type=_read(_grams), metavar="W")
     _with_day(forecast)
-    _add(commands, "check", "whether structure, references and state hold")
+    check = _add(commands, "check", "whether structure, references, state and backups hold")
+    check.add_argument("--mend", action="store_true", help="write a mended copy beside the book")
     return made
 
 

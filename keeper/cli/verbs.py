@@ -7,10 +7,11 @@ import json
 import sys
 from collections.abc import Callable, Mapping, Sequence
 from contextlib import closing
+from pathlib import Path
 from typing import Any
 
 from keeper import clock
-from keeper.actions.checking import flaws_of
+from keeper.actions.checking import flaws_of, is_sound, mend, mended_sentences
 from keeper.actions.csv_file import Wrong
 from keeper.actions.due_board import DueRow, due_rows
 from keeper.actions.expecting import Expected, expect
@@ -134,10 +135,21 @@ def _check(given: argparse.Namespace) -> int:
     flaws = flaws_of(given.book)
     for flaw in flaws:
         print(plain(flaw), file=sys.stderr)
-    if flaws:
-        return CHECK_FAILED
-    _say("check holds", path=str(given.book))
-    return DONE
+    if not flaws:
+        _say("check holds", path=str(given.book))
+        return DONE
+    if given.mend:
+        return _mend(given.book)
+    print(plain(sentence(because("check can mend"))), file=sys.stderr)
+    return CHECK_FAILED
+
+
+def _mend(book: Path) -> int:
+    """Done only when the copy is sound and nothing had to be left out."""
+    mended = mend(book)
+    for told in mended_sentences(mended):
+        print(plain(told))
+    return DONE if is_sound(mended) and not mended.left_out else CHECK_FAILED
 
 
 def _due_line(row: DueRow) -> str:

@@ -33,7 +33,12 @@ LINES: Mapping[str, str | tuple[str, ...]] = {
     ),
     "reached already": "{animal}: {target_g:g} reached on {on:day}.",
     "no forecast": "{animal}: when {target_g:g} will be reached cannot be told.",
-    "check holds": "{path}: structure, foreign keys and state hold.",
+    "check holds": "{path}: structure, foreign keys, state and backups hold.",
+    "check can mend": "check BOOK --mend writes a mended copy and leaves the book as it is.",
+    "mended": "{path} is a mended copy with {kept:rows} of the book.",
+    "brought from the backup": "{brought:rows} more come from its backup {backup}.",
+    "the copy is sound": "The copy is sound; the book was not changed.",
+    "the copy is not sound": "The copy is not sound either; the book was not changed.",
     # options
     "impossible age": "{value} days is no age; 0 to {most:n} is right.",
     "not a count": (

@@ -12,7 +12,7 @@ from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 
-from keeper.store.errors import BookError, NewerBook, NotABook, ReadOnlyBook
+from keeper.store.errors import BookError, DamagedBook, NewerBook, NotABook, ReadOnlyBook
 
 APPLICATION_ID = 0x6B656570
 SCHEMA_VERSION = 2
@@ -141,7 +141,7 @@ def _refuse_what_is_no_book(path: Path) -> None:
     if not path.is_file():
         raise NotABook(f"There is no book at {path}; `new` makes one.")
     if path.stat().st_size == 0:
-        raise NotABook(f"{path} is an empty file, not a book; look for a backup beside it.")
+        raise DamagedBook(f"{path} is an empty file, not a book; look for a backup beside it.")
 
 
 def _refuse_foreign(path: Path, connection: sqlite3.Connection, *, known_whole: bool) -> None:
@@ -155,7 +155,8 @@ def _refuse_foreign(path: Path, connection: sqlite3.Connection, *, known_whole: 
     except sqlite3.OperationalError:
         raise
     except sqlite3.DatabaseError as error:
-        raise NotABook(f"{path} cannot be read as a book: {error}. It was not changed.") from error
+        told = f"{path} cannot be read as a book: {error}. It was not changed."
+        raise DamagedBook(told) from error
     if application != APPLICATION_ID:
         raise NotABook(f"{path} belongs to another program; it was not changed.")
     if version > SCHEMA_VERSION:
@@ -164,7 +165,7 @@ def _refuse_foreign(path: Path, connection: sqlite3.Connection, *, known_whole: 
             f" reads up to {SCHEMA_VERSION}); it was not changed."
         )
     if health != "ok":
-        raise NotABook(f"{path} is damaged ({health}); it was not changed. Restore a backup.")
+        raise DamagedBook(f"{path} is damaged ({health}); it was not changed. Restore a backup.")
     _refuse_cut_short(path, connection)
 
 
@@ -198,7 +199,7 @@ def _refuse_cut_short(path: Path, connection: sqlite3.Connection) -> None:
     (page_bytes,) = connection.execute("PRAGMA page_size").fetchone()
     size = path.stat().st_size
     if size < pages * page_bytes:
-        raise NotABook(
+        raise DamagedBook(
             f"{path} is cut short ({size} bytes of {pages * page_bytes}); it was not changed."
             " Restore a backup."
         )

@@ -13,6 +13,10 @@ class NotABook(BookError):
     """The file is missing, empty, damaged or belongs to another program."""
 
 
+class DamagedBook(NotABook):
+    """The file was a book, or may have been: a backup may take its place, or a mended copy."""
+
+
 class NewerBook(BookError):
     """The file was written by a newer keeper."""
 
