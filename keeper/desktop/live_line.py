@@ -14,7 +14,8 @@ from keeper.desktop.notices import Notices
 
 if TYPE_CHECKING:
     from keeper.actions.live_choice import LiveChoice
-    from keeper.live.receiving import LiveState, Receiver
+    from keeper.live.apart import Apart
+    from keeper.live.receiving import LiveState
 
 STOP_SECONDS = 2.0
 """How long the closing of the window waits for what was heard to be written."""
@@ -33,7 +34,7 @@ class LiveLine(QObject):
     def __init__(self, keeping: Keeping, notices: Notices, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._keeping, self._notices = keeping, notices
-        self._receiver: Receiver | None = None
+        self._receiver: Apart | None = None
         self._number = 0
         self._topics: frozenset[str] = frozenset()
         self.state: LiveState | None = None
@@ -61,12 +62,16 @@ class LiveLine(QObject):
             receiver.stop(wait_seconds)
 
     def _begin(self, choice: LiveChoice) -> None:
-        from keeper.live.receiving import Receiver
+        from keeper.live.apart import Apart
+        from keeper.live.receiving import LiveState
 
         self._number += 1
-        number = self._number
-        self._receiver = Receiver(self._keeping, choice, lambda s: self._came.emit(number, s))
+        number, book = self._number, self._keeping.book
+        self._receiver = Apart(
+            book.path, book.station, choice, lambda state: self._came.emit(number, state)
+        )
         self._topics = self._wanted()
+        self._show(LiveState(standing="connecting", told=f"Connecting to {choice.address}."))
         self._receiver.start(self._topics)
 
     def _wanted(self) -> frozenset[str]:

@@ -10,13 +10,14 @@ import logging
 from collections.abc import Callable, Iterable
 from contextlib import closing, suppress
 from dataclasses import dataclass, field, replace
+from datetime import datetime
 from itertools import chain, repeat
+from pathlib import Path
 from queue import Empty, Full, Queue
 from threading import Event, Lock, Thread
 from time import monotonic
 from typing import TYPE_CHECKING, Any, Literal
 
-from keeper.actions.keeping import Keeping
 from keeper.actions.live_choice import LiveChoice
 from keeper.actions.live_messages import Message
 from keeper.actions.live_taking import LiveCounts, LiveTaking
@@ -35,6 +36,9 @@ QUICK_SECONDS = 0.02
 
 WAITING_SECONDS = 0.2
 """A message so soon after an acknowledgement was held back by the broker."""
+
+REST_SECONDS = 0.02
+"""At least so long the book is left to the window between two writes, and as long as one took."""
 
 ENOUGH = 10
 MOST_AT_ONCE = 2_000
@@ -58,13 +62,21 @@ class LiveState:
 
 
 class Receiver:
-    """Takes readings into one book until ``stop``. told is called in threads of its own."""
+    """Takes readings into the book at *path* until ``stop``.
+
+    now gives this instant with the offset of the place; told is called in threads of its own.
+    """
 
     def __init__(
-        self, keeping: Keeping, choice: LiveChoice, told: Callable[[LiveState], None]
+        self,
+        path: Path,
+        station: str,
+        now: Callable[[], datetime],
+        choice: LiveChoice,
+        told: Callable[[LiveState], None],
     ) -> None:
-        self._path, self._station = keeping.book.path, keeping.book.station
-        self._now, self._choice, self._told = keeping.now, choice, told
+        self._path, self._station = path, station
+        self._now, self._choice, self._told = now, choice, told
         self._queue: Queue[Heard] = Queue(MOST_QUEUED)
         self._stopping = Event()
         self._broker: Broker | None = None
@@ -172,11 +184,13 @@ class Receiver:
 
     def _take(self, taking: LiveTaking, batch: list[Heard]) -> None:
         """Write *batch* and acknowledge it; a book that refuses is tried again."""
+        begun = monotonic()
         if not batch or not self._written(taking, [heard.message for heard in batch]):
             return
         if self._broker is not None:
             self._broker.acknowledge(batch)
         self._acknowledged_at = monotonic()
+        self._stopping.wait(max(REST_SECONDS, self._acknowledged_at - begun))
 
     def _written(self, taking: LiveTaking, messages: list[Message]) -> bool:
         """Whether they are in the book before it is time to stop."""

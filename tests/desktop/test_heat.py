@@ -29,7 +29,7 @@ KEYS |= {"+": Qt.Key.Key_Plus, "-": Qt.Key.Key_Minus, "/": Qt.Key.Key_Slash}
 class HeatDesk:
     """The page in a window: keys in, what was refused and noted out."""
 
-    def __init__(self, qtbot, keeping, size=(1440, 900), red_lamp=False):
+    def __init__(self, qtbot, keeping, size=(1440, 900), red_lamp=False, worker=None):
         self.keeping, self.look, self.notices = keeping, Look(red_lamp=red_lamp), Notices()
         self.refused, self.noted, self.written = [], [], []
         self.notices.refused.connect(self.refused.append)
@@ -37,7 +37,7 @@ class HeatDesk:
         self.notices.written.connect(self.written.append)
 
         def made(look):
-            return HeatScreen(look, keeping, self.notices, worker=AtOnce())
+            return HeatScreen(look, keeping, self.notices, worker=worker or AtOnce())
 
         self.window = MainWindow(self.look, [Place(key="F5", name="Heat", title="Heat", make=made)])
         qtbot.addWidget(self.window)

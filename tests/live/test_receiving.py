@@ -73,11 +73,16 @@ class Heard:
             sleep(0.02)
 
 
+def receiver_of(keeping: Keeping, choice: LiveChoice, heard: Heard) -> Receiver:
+    book = keeping.book
+    return Receiver(book.path, book.station, keeping.now, choice, heard.states.append)
+
+
 @contextmanager
 def listening(keeping: Keeping, broker: LoopbackBroker, **chosen: object) -> Iterator[Heard]:
     heard = Heard()
     choice = LiveChoice(host="127.0.0.1", port=broker.port, on=True, **chosen)
-    receiver = Receiver(keeping, choice, heard.states.append)
+    receiver = receiver_of(keeping, choice, heard)
     receiver.start([each.topic for each in topics_of(keeping.book)])
     try:
         heard.wait(lambda state: state.standing == "listening")
@@ -199,7 +204,7 @@ def test_a_wrong_password_is_told_and_a_right_one_is_let_in(keeping, tmp_path):
     try:
         heard = Heard()
         wrong = LiveChoice(host="127.0.0.1", port=broker.port, user="ro", password="wrong", on=True)
-        receiver = Receiver(keeping, wrong, heard.states.append)
+        receiver = receiver_of(keeping, wrong, heard)
         receiver.start(["plain/+"])
         heard.wait(lambda state: state.standing == "refused")
         receiver.stop(5)
@@ -215,7 +220,7 @@ def test_waits_between_attempts_grow(keeping, broker):
     broker.stop()
     heard, begun = Heard(), monotonic()
     choice = LiveChoice(host="127.0.0.1", port=broker.port, on=True)
-    receiver = Receiver(keeping, choice, heard.states.append)
+    receiver = receiver_of(keeping, choice, heard)
     receiver.start(["plain/+"])
     times = []
     while len(times) < 3:
@@ -240,7 +245,7 @@ def test_where_the_part_is_missing_that_is_told_and_nothing_fails(keeping, monke
     monkeypatch.setitem(sys.modules, "keeper.live.broker", None)
     heard = Heard()
 
-    receiver = Receiver(keeping, LiveChoice(host="127.0.0.1", on=True), heard.states.append)
+    receiver = receiver_of(keeping, LiveChoice(host="127.0.0.1", on=True), heard)
     receiver.start(["plain/+"])
     receiver.stop()
 

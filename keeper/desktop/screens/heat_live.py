@@ -7,9 +7,9 @@ from dataclasses import replace
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
-from keeper.actions.keeping import Keeping, Written
+from keeper.actions.keeping import Keeping
 from keeper.actions.live_choice import LiveChoice, choice_for, with_address
-from keeper.actions.live_topics import set_topic, topics_of
+from keeper.actions.live_topics import TopicMap, set_topic, topics_of
 from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.notices import Notices
 from keeper.desktop.screens.heat_live_words import live_lines
@@ -43,21 +43,19 @@ class HeatLive(QObject):
         super().__init__(asking)
         self._keeping, self._notices, self._asking = keeping, notices, asking
         self._shown, self._place = shown, place
-        self._state = LiveState()
+        self._state, self._choice = LiveState(), LiveChoice()
+        self._topics: tuple[TopicMap, ...] = ()
         self._soon = QTimer(self, interval=LOOK_MS, singleShot=True)
         self._soon.timeout.connect(self.came)
         self.looked_at = False
         notices.live_told.connect(self._hear)
-
-    @property
-    def choice(self) -> LiveChoice:
-        return choice_for(self._keeping.book.path)
+        notices.changed.connect(self._look_again)
 
     def begin(self) -> None:
         """Look at them."""
         self.looked_at = True
         self._notices.live_asked.emit(None)
-        self._show()
+        self._look_again()
 
     def leave(self) -> None:
         """Look at them no more."""
@@ -89,30 +87,37 @@ class HeatLive(QObject):
 
     def _show(self) -> None:
         if self.looked_at:
-            book = self._keeping.book
-            self._shown(list(live_lines(self._state, self.choice, topics_of(book), book.path)))
+            path = self._keeping.book.path
+            self._shown(list(live_lines(self._state, self._choice, self._topics, path)))
+
+    def _look_again(self) -> None:
+        """The book and the file of choices are asked when they changed, not with each message."""
+        if self.looked_at:
+            self._choice = choice_for(self._keeping.book.path)
+            self._topics = topics_of(self._keeping.book)
+            self._show()
 
     def _choose(self, choice: LiveChoice) -> None:
         self._notices.live_asked.emit(choice)
-        self._show()
+        self._look_again()
 
     def _switch(self) -> None:
-        if not self.choice.host:
+        if not self._choice.host:
             self._ask_address()
             return
-        self._choose(replace(self.choice, on=not self.choice.on))
+        self._choose(replace(self._choice, on=not self._choice.on))
 
     def _change_version(self) -> None:
-        version = self.choice.protocol
-        self._choose(replace(self.choice, protocol="5" if version == "3.1.1" else "3.1.1"))
+        version = self._choice.protocol
+        self._choose(replace(self._choice, protocol="5" if version == "3.1.1" else "3.1.1"))
 
     def _ask_address(self) -> None:
         question = "Address of the message broker (host, host:port, user@host)"
-        self._asking.ask(question, self._address, self.choice.address)
+        self._asking.ask(question, self._address, self._choice.address)
 
     def _address(self, text: str) -> bool:
         try:
-            choice = with_address(self.choice, text)
+            choice = with_address(self._choice, text)
         except REFUSALS as refusal:
             self._notices.refused.emit(said(refusal))
             return False
@@ -120,13 +125,13 @@ class HeatLive(QObject):
         return True
 
     def _ask_password(self) -> None:
-        if not self.choice.user:
+        if not self._choice.user:
             self._notices.refused.emit("No user is named; A names one, such as ro@broker.local.")
             return
-        self._asking.ask(f"Password of {self.choice.user}", self._password, hidden=True)
+        self._asking.ask(f"Password of {self._choice.user}", self._password, hidden=True)
 
     def _password(self, text: str) -> bool:
-        self._choose(replace(self.choice, password=text))
+        self._choose(replace(self._choice, password=text))
         return True
 
     def _ask_topic(self) -> None:
@@ -138,12 +143,8 @@ class HeatLive(QObject):
         except REFUSALS as refusal:
             self._notices.refused.emit(said(refusal))
             return False
-        self._tell(written)
-        return True
-
-    def _tell(self, written: Written) -> None:
         self._notices.tell_written(written)
-        self._show()
+        return True
 
     def _ask_place(self) -> None:
         """Place the first probe that speaks and has no place."""
