@@ -18,7 +18,8 @@ NAMED = "name Wren; line Sandpaper; either or both"
 
 _GOOD = re.compile(r"(\d{1,3})(?:\s*(?:good|eggs?))?")
 _SLUGS = re.compile(r"(\d{1,3})\s*slugs?")
-_GRAMS = re.compile(r"(\d{1,4}(?:[.,]\d)?)\s*g")
+_GRAMS = re.compile(r"(\d{1,4}(?:\.\d)?)\s*g")
+_COMMA_IN_GRAMS = re.compile(r"(\d),(\d\s*g)\b")
 _LOCKED = "locked"
 STANDINGS = {status.value: status for status in Status}
 
@@ -80,7 +81,8 @@ def named_typed(row: AnimalNow, happened: Happened, text: str) -> Typed:
     told = dict(_named_parts(text))
     if not told:
         raise ValueError(f"{text.strip()!r} names nothing; {NAMED}.")
-    event = replace(_description(row, happened), **told)
+    name, line = told.get("name", row.name), told.get("line", row.line)
+    event = replace(_description(row, happened), name=name, line=line)
     what = ", ".join(f"{key} {value or 'none'}" for key, value in told.items())
     return Typed(verb="describe", event=event, what=what)
 
@@ -119,13 +121,14 @@ def _female_first(row: AnimalNow, mate: AnimalNow) -> tuple[AnimalNow, AnimalNow
 def _eggs(text: str) -> tuple[int, int, float | None, str | None]:
     good: int | None = None
     slugs, mass_g, code = 0, None, None
-    for part in (part.strip() for part in text.split(",") if part.strip()):
+    parts = _COMMA_IN_GRAMS.sub(r"\1.\2", text).split(",")
+    for part in (part.strip() for part in parts if part.strip()):
         if good is None and (match := _GOOD.fullmatch(part)):
             good = int(match[1])
         elif match := _SLUGS.fullmatch(part):
             slugs = int(match[1])
         elif match := _GRAMS.fullmatch(part):
-            mass_g = float(match[1].replace(",", "."))
+            mass_g = float(match[1])
         elif code is None:
             code = part
         else:

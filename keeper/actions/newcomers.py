@@ -12,7 +12,7 @@ from keeper.actions.finding import found
 from keeper.actions.keeping import Keeping, Written, animals_on
 from keeper.actions.recording import Newcomer, receive
 from keeper.actions.typed_entries import MONTHS, SEXES, chosen
-from keeper.husbandry.animal import Sex
+from keeper.husbandry.animal import AnimalId, Sex
 from keeper.husbandry.events import Clutch
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import Place, place_of
@@ -105,10 +105,9 @@ def hatchlings_typed(keeping: Keeping, dam: AnimalNow, happened: Happened, text:
     return Coming(verb=HATCH, newcomers=young, what=f"{_span(young)}{by}")
 
 
-def bring_in(keeping: Keeping, coming: Coming) -> Written:
-    """Write *coming* as one batch."""
-    written, _ = receive(keeping, coming.newcomers, verb=coming.verb, what=coming.what)
-    return written
+def bring_in(keeping: Keeping, coming: Coming) -> tuple[Written, list[AnimalId]]:
+    """Write *coming* as one batch; the keys of the animals come in their order."""
+    return receive(keeping, coming.newcomers, verb=coming.verb, what=coming.what)
 
 
 def hatched_typed(text: str, on: date) -> tuple[date | None, date | None]:
@@ -195,7 +194,7 @@ def _refuse_more_than_laid(keeping: Keeping, dam: AnimalNow, clutch: str, young:
     """The balance of a clutch must close: no more hatch than good eggs were laid."""
     laid = [
         entry.event
-        for entry in reading.history(keeping.book, dam.animal, Clutch)
+        for entry in reading.history(keeping.book, Clutch, dam.animal)
         if entry.event.code == clutch
     ]
     if laid and young > sum(eggs.good for eggs in laid):

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from datetime import date
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
@@ -18,17 +17,8 @@ from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.background import Worker
 from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
-from keeper.desktop.screens.animal_asking import (
-    Asking,
-    Finding,
-    correction_asked,
-    hold_asked,
-    known_places,
-    move_asked,
-    remark_asked,
-    sex_asked,
-    sign_asked,
-)
+from keeper.desktop.screens.animal_comings import newcomer_asked
+from keeper.desktop.screens.animal_deeds import Key, Maker, entries, finding, young
 from keeper.desktop.screens.animal_line import AnimalLine
 from keeper.desktop.screens.animal_paper import AnimalPaper
 from keeper.desktop.screens.animal_reading import AnimalReading
@@ -45,10 +35,7 @@ from keeper.husbandry.now import AnimalNow
 if TYPE_CHECKING:
     from keeper.actions.forecasting import WeightForecast
 
-Key = tuple[str, str, Callable[[], object]]
-"""What it does, its shortcuts, and how."""
-
-_NOBODY = "This book holds no animal yet. Records takes your records in."
+_NOBODY = "This book holds no animal yet. A writes one in; Records takes your files in."
 
 
 class AnimalScreen(QWidget):
@@ -153,7 +140,11 @@ class AnimalScreen(QWidget):
         at = here.index(asked) + step if asked in here else 0
         self.show_animal(here[at % len(here)])
 
-    def _ask(self, make: Callable[[Keeping, AnimalNow, date], Asking]) -> None:
+    def ask_newcomer(self) -> None:
+        """Open the line for an animal that the book does not hold yet."""
+        self.line.open(newcomer_asked(self._keeping, self.show_animal))
+
+    def _ask(self, make: Maker) -> None:
         """Open the line for an entry of the day of the cursor."""
         if self._page is None:
             return
@@ -161,9 +152,6 @@ class AnimalScreen(QWidget):
             self.line.open(make(self._keeping, self._page.animal, self.strip.view.cursor))
         except REFUSALS as refusal:
             self._notices.refused.emit(said(refusal))
-
-    def _move_asked(self, keeping: Keeping, row: AnimalNow, day: date) -> Asking:
-        return move_asked(keeping, row, day, known_places(self._everyone, row))
 
     def _assemble(self) -> None:
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -214,19 +202,17 @@ class AnimalScreen(QWidget):
         )
 
     def _deeds(self) -> Sequence[Key]:
-        def find() -> None:
-            self.line.open(Finding(self._everyone, self.show_animal))
+        def everyone() -> Sequence[AnimalNow]:
+            return self._everyone
 
+        find = finding(everyone, self.show_animal)
         return (
             ("The animal before", "PgUp", lambda: self._walk(-1)),
             ("The next animal", "PgDown", lambda: self._walk(1)),
-            ("Find an animal", "/ Ctrl+F", find),
-            ("Shed sign", "S", lambda: self._ask(sign_asked)),
-            ("Note", "N", lambda: self._ask(remark_asked)),
-            ("Hold", "H", lambda: self._ask(hold_asked)),
-            ("Move to another tub", "M", lambda: self._ask(self._move_asked)),
-            ("Sex", "X", lambda: self._ask(sex_asked)),
-            ("Put right", "E", lambda: self._ask(correction_asked)),
+            ("Find an animal", "/ Ctrl+F", lambda: self.line.open(find())),
+            *entries(self._ask, everyone),
+            ("Young hatched", "Y", lambda: self._ask(young(self.show_animal))),
+            ("A new animal", "A", self.ask_newcomer),
         )
 
 

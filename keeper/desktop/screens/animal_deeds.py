@@ -1,0 +1,61 @@
+"""What can be done on an animal's page, key by key: for its actions, its menu and its key sheet."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from datetime import date
+from functools import partial
+
+from keeper.actions.keeping import Keeping
+from keeper.desktop.screens import animal_comings as comings
+from keeper.desktop.screens.animal_asking import (
+    Asking,
+    Finding,
+    correction_asked,
+    hold_asked,
+    known_places,
+    move_asked,
+    remark_asked,
+    sex_asked,
+    sign_asked,
+)
+from keeper.husbandry.now import AnimalNow
+
+Key = tuple[str, str, Callable[[], object]]
+"""What it does, its shortcuts, and how."""
+Maker = Callable[[Keeping, AnimalNow, date], Asking]
+Everyone = Callable[[], Sequence[AnimalNow]]
+
+
+def entries(ask: Callable[[Maker], object], everyone: Everyone) -> Sequence[Key]:
+    """Entries about the animal that is shown, on the day of the cursor."""
+
+    def key(words: str, letter: str, maker: Maker) -> Key:
+        return words, letter, partial(ask, maker)
+
+    def move(keeping: Keeping, row: AnimalNow, day: date) -> Asking:
+        return move_asked(keeping, row, day, known_places(everyone(), row))
+
+    def pair(keeping: Keeping, row: AnimalNow, day: date) -> Asking:
+        return comings.paired_asked(keeping, row, day, everyone())
+
+    return (
+        key("Shed sign", "S", sign_asked),
+        key("Note", "N", remark_asked),
+        key("Hold", "H", hold_asked),
+        key("Move to another tub", "M", move),
+        key("Sex", "X", sex_asked),
+        key("Paired", "P", pair),
+        key("Laid", "L", comings.laid_asked),
+        key("Gone, or back", "G", comings.standing_asked),
+        key("Name and line", "D", comings.named_asked),
+        key("Put right", "E", correction_asked),
+    )
+
+
+def finding(everyone: Everyone, show: comings.Show) -> Callable[[], Asking]:
+    return lambda: Finding(everyone(), show)
+
+
+def young(show: comings.Show) -> Maker:
+    return partial(comings.young_asked, show=show)
