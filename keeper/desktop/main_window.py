@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QApplication, QMainWindow, QMenu, QStackedWidget, 
 
 from keeper.desktop.dress import dress
 from keeper.desktop.look import Look
+from keeper.desktop.page_keys import lines_of, page_actions, page_lines
 from keeper.desktop.places import KeyLine, Place
 from keeper.desktop.scan import ScanFilter
 from keeper.desktop.type import Use
@@ -121,8 +122,8 @@ class MainWindow(QMainWindow):
         if self._key_sheet.isVisible() or self._sight is not None:
             self._key_sheet.hide()
             return
-        own = self.place.keys + _lines_of(self._pages[self._index].actions())
-        self._key_sheet.show_keys(self.place.name, own + _lines_of(self._general) + _SMALL_KEYS)
+        own = self.place.keys + page_lines(self._pages[self._index])
+        self._key_sheet.show_keys(self.place.name, own + lines_of(self._general) + self._place_lines())
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
@@ -187,13 +188,18 @@ class MainWindow(QMainWindow):
         self.addAction(menu)
         self._general = (undo, redo, light, dim, menu, leave)
 
+    def _place_lines(self) -> tuple[KeyLine, ...]:
+        """The places that the strip does not name, and the second way to those that it does."""
+        aside = (place for place in self._places if not place.in_strip)
+        return tuple(KeyLine(key=each.key, words=each.name) for each in aside) + _SMALL_KEYS
+
     def _goer(self, index: int) -> Callable[[], None]:
         return lambda: self.go_to(index)
 
     def _fill_here(self, here: QMenu) -> None:
         here.clear()
         if self._sight is None:
-            here.addActions(self._pages[self._index].actions())
+            here.addActions(page_actions(self._pages[self._index], here))
 
     def _made_page(self, index: int) -> QWidget:
         if index not in self._pages:
@@ -239,19 +245,3 @@ def _action(parent: QWidget, text: str, keys: Sequence[str], slot: Callable[[], 
     action.setShortcuts([QKeySequence(key) for key in keys])
     action.triggered.connect(lambda _=False: slot())
     return action
-
-
-def _lines_of(actions: Sequence[QAction]) -> tuple[KeyLine, ...]:
-    return tuple(
-        KeyLine(
-            key=", ".join(key.toString() for key in action.shortcuts()),
-            words=_in_a_line(action.text()),
-        )
-        for action in actions
-        if action.shortcuts()
-    )
-
-
-def _in_a_line(text: str) -> str:
-    plain = text.replace("&", "")
-    return plain[:1].lower() + plain[1:]

@@ -143,6 +143,10 @@ class PadLegend(QWidget):
         for key, cap in self._caps.items():
             cap.show_meaning(self._meanings.get(key))
 
+    def live_keys(self) -> dict[str, str]:
+        """The keys that do something now, with their words; a bare digit has none."""
+        return {key: meaning.words for key, meaning in self._meanings.items()}
+
     def take(self, event: QKeyEvent) -> bool:
         """Emit ``key_asked`` if the event is a live key of the pad; say whether it was."""
         key = pad_key(event)
