@@ -1,6 +1,6 @@
 """Tonight's board: what each animal is due, and why."""
 
-from collections.abc import Container
+from collections.abc import Container, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from functools import lru_cache
@@ -10,23 +10,25 @@ from keeper.actions.keeping import Keeping, animals_on
 from keeper.actions.learned import eaten_through
 from keeper.actions.unwritten import doubted, unwritten_nights
 from keeper.husbandry.animal import AnimalId
-from keeper.husbandry.events import AnimalEvent, Offer, ShedSign
+from keeper.husbandry.events import AnimalEvent, HoldKind, HoldSet, Offer, ShedSign
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import SpeciesProfile
-from keeper.rules.feeding import DueState, Plan, due, plan
+from keeper.rules.feeding import DueState, Judged, Plan, Table, judged, plan, with_meal
 from keeper.rules.nights import feed_nights, rules_in
+from keeper.rules.timing import House
 from keeper.rules.weights import empty_weight
 from keeper.store import reading
 
-E = TypeVar("E", bound=AnimalEvent)
-
 FEED_NIGHTS = "feed nights"
 """Setting: recurrence rules of RFC 5545, one a line; empty means every day."""
+
+E = TypeVar("E", bound=AnimalEvent)
 
 _LAST_OFFERS = 6
 _LAST_SIGNS = 6
 _NIGHTS_BACK = timedelta(days=60)
 _NIGHTS_AHEAD = timedelta(days=90)
+_NOTHING: frozenset[HoldKind] = frozenset()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -57,55 +59,80 @@ def due_rows(keeping: Keeping, on: date, only: Container[AnimalId] | None = None
     that may be fed tonight have their recent offers read and prey chosen, their shed signs
     only where these can tell anything. only: these alone.
     """
-    nights = feed_nights_around(keeping, on)
-    holds = reading.open_holds(keeping.book, on)
     animals = [row for row in animals_on(keeping, on) if row.in_the_room]
-    last_record = max((row.offered_on for row in animals if row.offered_on), default=None)
-    learned = eaten_through(keeping, on)
-    unwritten = unwritten_nights(keeping, on)
+    night = _night(keeping, on, animals)
     if only is not None:
         animals = [row for row in animals if row.animal in only]
-    first = {
-        row.animal: due(
-            row,
-            keeping.profile(row),
-            nights,
-            on,
-            holds.get(row.animal, ()),
-            last_record_on=last_record,
-            learned=learned.get(row.animal, frozenset()),
-        )
-        for row in animals
-    }
-    refusing = {row.animal for row in animals if row.refused_since > 0}
-    may_eat = [key for key, told in first.items() if told.state is not DueState.NOT_DUE]
-    laying = reading.before_laying(keeping.book, may_eat, _LAST_SIGNS, until=on)
-    due_now = {key for key in may_eat if first[key].state is DueState.DUE}
-    offers = reading.recent(
-        keeping.book, Offer, refusing | laying | due_now, _LAST_OFFERS, until=on
-    )
-    signs = reading.recent(keeping.book, ShedSign, refusing | laying, _LAST_SIGNS, until=on)
+    first = [night.judged(row, keeping.profile(row)) for row in animals]
+    laying = reading.before_laying(keeping.book, on)
+    again = {row.animal for row in animals if row.refused_since > 0 or row.animal in laying}
+    due_now = {told.plan.animal for told in first if told.plan.state is DueState.DUE}
+    offers = reading.recent(keeping.book, Offer, again | due_now, _LAST_OFFERS, until=on)
+    signs = reading.recent(keeping.book, ShedSign, again, _LAST_SIGNS, until=on)
+    unwritten = unwritten_nights(keeping, on)
     rows = []
-    for row in animals:
-        if row.animal in offers:
-            profile = keeping.profile(row)
-            planned = plan(
-                row,
-                profile,
-                nights,
-                on,
-                holds.get(row.animal, ()),
-                offers[row.animal],
-                signs.get(row.animal, ()),
-                empty_now_g(row, profile),
-                last_record_on=last_record,
-                learned=learned.get(row.animal, frozenset()),
-            )
-            planned = doubted(planned, row, profile, unwritten, on)
-            rows.append(DueRow(animal=row, plan=planned, recent=tuple(offers[row.animal])))
+    for row, told in zip(animals, first, strict=True):
+        if row.animal not in offers:
+            rows.append(DueRow(animal=row, plan=told.plan))
+            continue
+        profile, recent = keeping.profile(row), offers[row.animal]
+        empty_g = empty_now_g(row, profile)
+        if row.animal in again:
+            planned = night.plan(row, profile, recent, signs[row.animal], empty_g)
         else:
-            rows.append(DueRow(animal=row, plan=first[row.animal]))
+            planned = with_meal(told, row, profile, Table(on, recent, empty_g))
+        planned = doubted(planned, row, profile, unwritten, on)
+        rows.append(DueRow(animal=row, plan=planned, recent=tuple(recent)))
     return rows
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Night:
+    """What is the same for every tub of a night, and what was said of single animals."""
+
+    house: House
+    holds: Mapping[AnimalId, Sequence[HoldSet]]
+    learned: Mapping[AnimalId, frozenset[HoldKind]]
+
+    def judged(self, row: AnimalNow, profile: SpeciesProfile) -> Judged:
+        return judged(row, profile, self.house, *self._said(row))
+
+    def plan(
+        self,
+        row: AnimalNow,
+        profile: SpeciesProfile,
+        recent: Sequence[Offer],
+        signs: Sequence[ShedSign],
+        empty_g: float | None,
+    ) -> Plan:
+        """With her refusals counted, and a pre-lay shed among her signs."""
+        nights, today, last_record_on, _ = self.house
+        holds, learned = self._said(row)
+        return plan(
+            row,
+            profile,
+            nights,
+            today,
+            holds,
+            recent,
+            signs,
+            empty_g,
+            last_record_on=last_record_on,
+            learned=learned,
+        )
+
+    def _said(self, row: AnimalNow) -> tuple[Sequence[HoldSet], frozenset[HoldKind]]:
+        return self.holds.get(row.animal, ()), self.learned.get(row.animal, _NOTHING)
+
+
+def _night(keeping: Keeping, on: date, animals: Sequence[AnimalNow]) -> _Night:
+    nights = feed_nights_around(keeping, on)
+    last_record = max((row.offered_on for row in animals if row.offered_on), default=None)
+    return _Night(
+        house=House(nights, on, last_record),
+        holds=reading.open_holds(keeping.book, on),
+        learned=eaten_through(keeping, on),
+    )
 
 
 def empty_now_g(row: AnimalNow, profile: SpeciesProfile) -> float | None:

@@ -16,7 +16,7 @@ from keeper.husbandry.reasons import Reason, because
 from keeper.rules.holds import Hold, holds_of
 from keeper.rules.nights import next_night
 from keeper.rules.prey import PreyOffer, choose_prey
-from keeper.rules.refusals import counted_refusals
+from keeper.rules.refusals import CountedRefusals, counted_refusals
 from keeper.rules.stages import figures_of, stage_of
 from keeper.rules.timing import (
     House,
@@ -38,6 +38,7 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("meal cut, fat", ("score", "percent", "scored")),
     ("no weight", ()),
     ("as last eaten", ("prey", "on")),
+    ("prey changed", ("kind", "before", "times")),
 )
 """Every reason of this module with the figures it carries; a plan also hands on those of
 ``timing`` and ``prey``."""
@@ -100,7 +101,7 @@ def due(
         signs: her shed signs, for a pre-lay shed.
     """
     house = House(nights, today, last_record_on, counted)
-    return _due(now, profile, house, open_holds, learned, signs)[0]
+    return judged(now, profile, house, open_holds, learned, signs).plan
 
 
 def plan(
@@ -126,38 +127,67 @@ def plan(
             unless meals must be small just now.
         in_stock, kind: as for ``choose_prey``.
     """
-    counted = 0
+    run = CountedRefusals()
     if profile is not None and now.refused_since:
-        counted = counted_refusals(recent, signs, open_holds, profile).counted
-    house = House(nights, today, last_record_on, counted)
-    told, holds = _due(now, profile, house, open_holds, learned, signs)
-    if told.state is not DueState.DUE or profile is None:
-        return told
-    return _meal(told, now, profile, holds, _Table(today, recent, empty_g, in_stock, kind))
+        run = counted_refusals(recent, signs, open_holds, profile)
+    house = House(nights, today, last_record_on, run.counted)
+    told = judged(now, profile, house, open_holds, learned, signs)
+    if run.switched:
+        why = because("prey changed", kind=run.now, before=run.before, times=run.switched)
+        after = replace(told.plan, because=(*told.plan.because, why))
+        told = told._replace(plan=after)
+    return with_meal(told, now, profile, Table(today, recent, empty_g, in_stock, kind))
 
 
-def _due(
+class Judged(NamedTuple):
+    """A plan without its meal, and every hold that it was judged by."""
+
+    plan: Plan
+    holds: tuple[Hold, ...]
+
+
+class Table(NamedTuple):
+    """What a meal is chosen from; the fields as the arguments of ``plan``."""
+
+    today: date
+    recent: Sequence[Offer] = ()
+    empty_g: float | None = None
+    in_stock: Container[str] | None = None
+    kind: str | None = None
+
+
+def with_meal(told: Judged, now: AnimalNow, profile: SpeciesProfile | None, table: Table) -> Plan:
+    """The plan with what she is offered, if she is due."""
+    if told.plan.state is not DueState.DUE or profile is None:
+        return told.plan
+    return _meal(told.plan, now, profile, told.holds, table)
+
+
+def judged(
     now: AnimalNow,
     profile: SpeciesProfile | None,
     house: House,
-    open_holds: Sequence[HoldSet],
-    learned: Container[HoldKind],
-    signs: Sequence[ShedSign],
-) -> tuple[Plan, tuple[Hold, ...]]:
+    open_holds: Sequence[HoldSet] = (),
+    learned: Container[HoldKind] = frozenset(),
+    signs: Sequence[ShedSign] = (),
+) -> Judged:
+    """As ``due`` for a whole house at once, with what a meal is chosen by."""
     if not now.in_the_room:
         gone = because("not in the room", status=now.status.value, since=now.status_on)
-        return Plan(animal=now.animal, state=DueState.NOT_DUE, because=(gone,)), ()
+        return Judged(Plan(animal=now.animal, state=DueState.NOT_DUE, because=(gone,)), ())
     if profile is None:
         unknown = because("no profile", species=now.species)
-        return Plan(animal=now.animal, state=DueState.CANNOT_TELL, because=(unknown,)), ()
+        told = Plan(animal=now.animal, state=DueState.CANNOT_TELL, because=(unknown,))
+        return Judged(told, ())
     holds = holds_of(now, open_holds, profile, house.today, learned, signs)
-    house = house._replace(last_record_on=_last_known(house.last_record_on, holds))
+    if holds:
+        house = house._replace(last_record_on=_last_known(house.last_record_on, holds))
     pace = pace_of(now, profile, holds, house.today)
     if pace is None:
         when = when_whatever_the_stage(now, profile, house)
     else:
         when = when_due(now, profile, pace, house)
-    return _plan(now, house, when, holds, pace), holds
+    return Judged(_plan(now, house, when, holds, pace), holds)
 
 
 def _last_known(recorded_on: date | None, holds: Sequence[Hold]) -> date | None:
@@ -233,7 +263,7 @@ def _meal(
     now: AnimalNow,
     profile: SpeciesProfile,
     holds: Sequence[Hold],
-    table: "_Table",
+    table: Table,
 ) -> Plan:
     share, cuts = _share(now, holds, table.today)
     stage = stage_of(now, profile, table.today)
@@ -257,16 +287,6 @@ def _meal(
         offer_percent=choice.percent,
         because=(*told.because, *cuts, *choice.because),
     )
-
-
-class _Table(NamedTuple):
-    """What a meal is chosen from."""
-
-    today: date
-    recent: Sequence[Offer]
-    empty_g: float | None
-    in_stock: Container[str] | None
-    kind: str | None
 
 
 def _share(now: AnimalNow, holds: Sequence[Hold], today: date) -> tuple[float, tuple[Reason, ...]]:

@@ -121,15 +121,14 @@ def recent(
     return {animal: list(islice(events, len(rows))) for animal, rows in found.items()}
 
 
-def before_laying(
-    book: Book, animals: Iterable[AnimalId], most: int, *, until: date = date.max
-) -> set[AnimalId]:
-    """Those of *animals* with a pre-lay shed among their newest *most* shed signs."""
-    sql = f"""SELECT max(pre_lay) FROM (SELECT e.pre_lay FROM shed_sign e
-        WHERE e.animal = ? AND e.day <= ? AND {stands("e")}
-        ORDER BY e.at DESC, e.batch DESC, e.seq DESC LIMIT ?)"""
-    execute, last = book.connection.execute, day_number(until)
-    return {animal for animal in animals if execute(sql, (animal, last, most)).fetchone()[0]}
+def before_laying(book: Book, until: date = date.max) -> set[AnimalId]:
+    """Animals with a pre-lay shed on or before the day *until*, whatever came after it."""
+    rows = book.connection.execute(
+        f"""SELECT e.animal FROM shed_sign e
+            WHERE e.pre_lay = 1 AND e.day <= ? AND {stands("e")}""",
+        (day_number(until),),
+    )
+    return {animal for (animal,) in rows}
 
 
 def fasted_weights(

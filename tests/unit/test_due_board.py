@@ -4,7 +4,7 @@ from contextlib import closing
 
 from keeper.actions.due_board import due_rows
 from keeper.husbandry.animal import Sex
-from keeper.husbandry.events import HoldKind, ShedSign, ShedStage
+from keeper.husbandry.events import HoldKind, Offer, Result, ShedSign, ShedStage
 from keeper.husbandry.when import on_day
 from keeper.rules.feeding import DueState
 from keeper.store import reading
@@ -26,6 +26,24 @@ def test_a_pre_lay_shed_holds_the_tub_on_the_board(tmp_path):
     assert sum(plan.hold is not None for plan in told.values()) == 1
 
 
+def test_a_pre_lay_shed_is_seen_on_the_board_of_a_female_who_is_not_due(tmp_path):
+    def just_fed_and_laying(animal):
+        fed = Offer(animal=animal, happened=on_day(ago(1)), result=Result.TAKEN, mass_g=5.0)
+        return [fed, *pre_lay_shed(animal)]
+
+    tubs = [
+        Tub(place="A1·1", name="Ingrid", sex=Sex.FEMALE, more=just_fed_and_laying),
+        Tub(place="A1·2", name="Maud", more=lambda animal: just_fed_and_laying(animal)[:1]),
+    ]
+    with closing(make_book(tmp_path / "laying.book", tubs)) as keeping:
+        told = {r.animal.name: r.plan for r in due_rows(keeping, NIGHT)}
+
+    assert told["Maud"].state is DueState.NOT_DUE
+    assert told["Ingrid"].state is DueState.HOLD
+    assert told["Ingrid"].hold.kind is HoldKind.PRE_LAY
+    assert told["Ingrid"].due_on is None
+
+
 def test_only_a_standing_pre_lay_shed_up_to_the_day_counts_as_laying(tmp_path):
     tubs = [
         Tub(place="A1·1", name="Ingrid", more=pre_lay_shed),
@@ -34,5 +52,5 @@ def test_only_a_standing_pre_lay_shed_up_to_the_day_counts_as_laying(tmp_path):
     with closing(make_book(tmp_path / "laying.book", tubs)) as keeping:
         keys = {r.name: r.animal for r in reading.board(keeping.book)}
 
-        assert reading.before_laying(keeping.book, keys.values(), 6) == {keys["Ingrid"]}
-        assert reading.before_laying(keeping.book, keys.values(), 6, until=ago(10)) == set()
+        assert reading.before_laying(keeping.book) == {keys["Ingrid"]}
+        assert reading.before_laying(keeping.book, ago(10)) == set()

@@ -28,6 +28,7 @@ CREATE INDEX setting_batch ON setting (batch);
 CREATE INDEX setting_key ON setting (key);
 CREATE INDEX sexed_batch ON sexed (batch);
 CREATE INDEX shed_sign_batch ON shed_sign (batch);
+CREATE INDEX shed_sign_pre_lay ON shed_sign (animal) WHERE pre_lay = 1;
 CREATE INDEX snooze_batch ON snooze (batch);
 CREATE INDEX start_step_batch ON start_step (batch);
 CREATE INDEX stock_batch ON stock (batch);
