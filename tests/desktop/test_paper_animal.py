@@ -212,7 +212,13 @@ def test_what_was_made_last_goes_to_the_printer_that_is_chosen(desk, keeping, tm
         asked.append(sheets.title)
         return QPdfWriter(str(tmp_path / "printer.pdf"))
 
-    desk.page.paper.desk = made = PaperDesk(keeping, desk.house.notices, desk.page, printer)
+    desk.page.paper.desk = made = PaperDesk(
+        keeping,
+        desk.page,
+        tell=desk.house.notices.noted.emit,
+        refuse=desk.house.notices.refused.emit,
+        printer=printer,
+    )
     made.to_printer()
     assert NOTHING_YET in desk.foot
 

@@ -10,8 +10,6 @@ import pytest
 from keeper.actions.holiday import holiday_facts
 from keeper.desktop.paper.holiday import holiday_sheets
 from keeper.desktop.paper.printing import print_beside
-from keeper.desktop.screens.round_paper import holiday_page_beside
-from keeper.reports.figures import plain
 from tests.feeding_room import NIGHT, bites, held_by_vet, make_book, opaque, room
 
 
@@ -37,10 +35,9 @@ def words_of(path):
 
 
 def test_it_is_one_page_with_the_nights_the_cautions_and_whom_to_call(qapp, keeping, tmp_path):
-    told = holiday_page_beside(keeping, None)
-    (words,) = words_of(tmp_path / "house.book.away-2026-11-25.pdf")
+    (words,) = words_of(print_beside(keeping, holiday_sheets(keeping)))
 
-    assert plain(told).startswith("While the keeper is away, 1 page: ")
+    assert (tmp_path / "house.book.away-2026-11-25.pdf").is_file()
     for part in (
         "While the keeper is away, Wed 25 Nov 2026 to Tue 8 Dec 2026",
         "Wed 25 Nov 27 mouse:",

@@ -11,6 +11,7 @@ from keeper.actions.past_nights import Correction, missing_nights, past_night
 from keeper.actions.rounds import begin_night, open_night
 from keeper.actions.settings import set_feed_nights
 from keeper.actions.sheets import round_code
+from keeper.desktop.paper.desk import TO_PRINTER
 from keeper.desktop.screens.all_but import EXCEPTIONS
 from keeper.desktop.screens.round import RoundScreen
 from keeper.husbandry.events import Result
@@ -237,7 +238,8 @@ def test_the_round_sheet_stands_beside_the_book_and_the_foot_says_where(desk, ke
 
     path = keeping.book.path.with_name("night.book.round-2026-12-09.pdf")
     assert path.read_bytes().startswith(b"%PDF")
-    assert plain(desk.noted[-1]) == f"Round sheet, 1 page: {path}"
+    title = "Round sheet, night of Wed 9 Dec 2026"
+    assert plain(desk.noted[-1]) == f"{title}, 1 page: {path}. {TO_PRINTER}"
 
 
 def test_without_a_round_no_sheet_is_printed_and_the_book_is_unharmed(desk, keeping):
@@ -267,6 +269,14 @@ def test_a_paper_that_cannot_be_written_is_one_sentence(desk, keeping):
     assert "night.book.thaw-2026-12-09.pdf" in desk.refused[-1]
 
 
+def test_the_page_for_a_holiday_is_made_without_a_round(desk, keeping):
+    strike(desk, Qt.Key.Key_H, CTRL)
+
+    path = keeping.book.path.with_name("night.book.away-2026-12-09.pdf")
+    assert path.read_bytes().startswith(b"%PDF")
+    assert str(path) in desk.noted[-1]
+
+
 def test_the_quiet_page_names_feed_nights_without_a_record(desk, keeping):
     count = len(missing_nights(keeping, LATER))
     assert f"{count} feed nights without a record; Ctrl+Y." in plain(said_on(desk.page))
@@ -286,4 +296,6 @@ def test_the_actions_stand_in_the_menu_of_the_place_with_their_keys(desk):
         "Nights that are over": "Ctrl+Y",
         "Print the round sheet": "Ctrl+P",
         "Print the thaw list": "Ctrl+T",
+        "Print the page for a holiday": "Ctrl+H",
+        "The last PDF on a printer": "Ctrl+Shift+P",
     }

@@ -9,7 +9,6 @@ from PySide6.QtWidgets import QWidget
 
 from keeper.actions.keeping import Keeping
 from keeper.actions.troubles import REFUSALS, said
-from keeper.desktop.notices import Notices
 from keeper.desktop.paper.page import Paper, page_layout, print_to
 from keeper.desktop.paper.printing import Sheets, print_beside
 from keeper.reports.figures import counted
@@ -24,12 +23,22 @@ PrinterOf = Callable[[QWidget, Sheets], QPagedPaintDevice | None]
 
 
 class PaperDesk:
-    """One a place. It keeps the sheets made last, which the printer is given."""
+    """One a place. It keeps the sheets made last, which the printer is given.
+
+    tell and refuse say one sentence at the foot.
+    """
 
     def __init__(
-        self, keeping: Keeping, notices: Notices, page: QWidget, printer: PrinterOf | None = None
+        self,
+        keeping: Keeping,
+        page: QWidget,
+        *,
+        tell: Callable[[str], object],
+        refuse: Callable[[str], object],
+        printer: PrinterOf | None = None,
     ) -> None:
-        self._keeping, self._notices, self._page = keeping, notices, page
+        self._keeping, self._page = keeping, page
+        self._tell, self._refuse = tell, refuse
         self._printer = printer or chosen_printer
         self._last: Sheets | None = None
 
@@ -39,16 +48,16 @@ class PaperDesk:
             sheets = sheets_of()
             path = print_beside(self._keeping, sheets)
         except (*REFUSALS, OSError) as refusal:
-            self._notices.refused.emit(said(refusal))
+            self._refuse(said(refusal))
             return
         self._last = sheets
         told = f"{sheets.title}, {_pages(len(sheets.pages))}: {path}. {TO_PRINTER}"
-        self._notices.noted.emit(told)
+        self._tell(told)
 
     def to_printer(self) -> None:
         """Draw what was made last on a printer that the keeper chooses."""
         if self._last is None:
-            self._notices.refused.emit(NOTHING_YET)
+            self._refuse(NOTHING_YET)
             return
         try:
             device = self._printer(self._page, self._last)
@@ -56,9 +65,9 @@ class PaperDesk:
                 return
             print_to(device, self._last.pages)
         except (*REFUSALS, OSError) as refusal:
-            self._notices.refused.emit(said(refusal))
+            self._refuse(said(refusal))
             return
-        self._notices.noted.emit(f"{self._last.title}, {_pages(len(self._last.pages))}: printed.")
+        self._tell(f"{self._last.title}, {_pages(len(self._last.pages))}: printed.")
 
 
 def chosen_printer(page: QWidget, sheets: Sheets) -> QPagedPaintDevice | None:

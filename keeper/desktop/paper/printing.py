@@ -6,12 +6,10 @@ from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
 
-from PySide6.QtGui import QPagedPaintDevice
-
 from keeper.actions.keeping import Keeping
 from keeper.actions.rounds import Walk
 from keeper.actions.sheets import round_sheet_of, thaw_list_of
-from keeper.desktop.paper.page import Drawing, Paper, print_to, write_pdf
+from keeper.desktop.paper.page import Drawing, Paper, write_pdf
 from keeper.desktop.paper.round_sheet import round_sheet_pages
 from keeper.desktop.paper.thaw_list import thaw_list_pages
 from keeper.reports.figures import moment, plain
@@ -44,6 +42,26 @@ def print_beside(keeping: Keeping, sheets: Sheets, paper: Paper = Paper.A4) -> P
     return path
 
 
+def round_sheets(keeping: Keeping, walk: Walk | None) -> Sheets:
+    """The sheet of the night of *walk*.
+
+    Raises:
+        ValueError: no round is begun, so no line is fixed yet.
+    """
+    if walk is None:
+        raise ValueError("No round is begun; begin it first, so that its lines are fixed.")
+    sheet = round_sheet_of(keeping, walk)
+    stem = f"round-{walk.night.isoformat()}"
+    return Sheets(title=sheet.title, stem=stem, pages=round_sheet_pages(sheet))
+
+
+def thaw_sheets(keeping: Keeping, night: date) -> Sheets:
+    """What to thaw for *night*."""
+    listed = thaw_list_of(keeping, night)
+    stem = f"thaw-{night.isoformat()}"
+    return Sheets(title=listed.title, stem=stem, pages=thaw_list_pages(listed))
+
+
 def print_round_sheet(
     keeping: Keeping, walk: Walk | None, path: Path, paper: Paper = Paper.A4
 ) -> int:
@@ -53,22 +71,14 @@ def print_round_sheet(
         ValueError: no round is begun, so no line is fixed yet.
         OSError: it cannot be written there.
     """
-    if walk is None:
-        raise ValueError("No round is begun; begin it first, so that its lines are fixed.")
-    sheet = round_sheet_of(keeping, walk)
-    pages = round_sheet_pages(sheet)
-    write_pdf(path, sheet.title, pages, paper)
-    return len(pages)
+    return _written(round_sheets(keeping, walk), path, paper)
 
 
 def print_thaw_list(keeping: Keeping, night: date, path: Path, paper: Paper = Paper.A4) -> int:
     """Write what to thaw for *night* to *path*; returns how many pages. Raises OSError."""
-    listed = thaw_list_of(keeping, night)
-    pages = thaw_list_pages(listed)
-    write_pdf(path, listed.title, pages, paper)
-    return len(pages)
+    return _written(thaw_sheets(keeping, night), path, paper)
 
 
-def print_night_on(device: QPagedPaintDevice, keeping: Keeping, walk: Walk) -> None:
-    """Draw the round sheet on a printer that the keeper chose. Raises OSError."""
-    print_to(device, round_sheet_pages(round_sheet_of(keeping, walk)))
+def _written(sheets: Sheets, path: Path, paper: Paper) -> int:
+    write_pdf(path, sheets.title, sheets.pages, paper)
+    return len(sheets.pages)

@@ -32,7 +32,7 @@ class AnimalPaper:
 
     def __init__(self, keeping: Keeping, notices: Notices, page: QWidget, strip: LifeStrip) -> None:
         self._keeping, self._strip = keeping, strip
-        self.desk = PaperDesk(keeping, notices, page)
+        self.desk = PaperDesk(keeping, page, tell=notices.noted.emit, refuse=notices.refused.emit)
 
     def keys(self) -> Sequence[Key]:
         """What it does, its shortcut, and how; for the keys of the place and its menu."""

@@ -24,7 +24,7 @@ class RacksPaper:
 
     def __init__(self, keeping: Keeping, notices: Notices, page: QWidget) -> None:
         self._keeping = keeping
-        self.desk = PaperDesk(keeping, notices, page)
+        self.desk = PaperDesk(keeping, page, tell=notices.noted.emit, refuse=notices.refused.emit)
 
     def rack_labels(self, room: Room, at: At | None) -> None:
         """Labels of the rack in which *at* lies, of the first where nothing is chosen."""

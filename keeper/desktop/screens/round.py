@@ -14,6 +14,8 @@ from keeper.actions.rounds import Walk
 from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
+from keeper.desktop.paper.desk import PaperDesk
+from keeper.desktop.paper.printing import Sheets
 from keeper.desktop.screens.all_but_typing import CODE
 from keeper.desktop.screens.quiet_view import QuietView
 from keeper.desktop.screens.round_asking import Closing
@@ -22,10 +24,9 @@ from keeper.desktop.screens.round_doing import line_of
 from keeper.desktop.screens.round_over import RoundOver
 from keeper.desktop.screens.round_pages import walk_face
 from keeper.desktop.screens.round_paper import (
-    REFUSALS_TO_PRINT,
-    holiday_page_beside,
-    round_sheet_beside,
-    thaw_list_beside,
+    holiday_page_of_night,
+    round_sheet_of_night,
+    thaw_list_of_night,
 )
 from keeper.desktop.screens.round_past import Why, asked_first
 from keeper.desktop.screens.round_quiet import asked_of, night_words
@@ -33,7 +34,7 @@ from keeper.desktop.screens.round_stand import RoundStand
 from keeper.desktop.screens.round_telling import RoundTelling
 from keeper.desktop.screens.round_view import WalkView
 
-Printing = Callable[[Keeping, Walk | None], str]
+Printing = Callable[[Keeping, Walk | None], Sheets]
 
 
 class RoundScreen(QWidget):
@@ -43,6 +44,8 @@ class RoundScreen(QWidget):
         super().__init__()
         self.look, self._keeping = look, keeping
         self._stand, self._telling = RoundStand(keeping), RoundTelling(notices)
+        telling = self._telling
+        self.paper = PaperDesk(keeping, self, tell=telling.noted, refuse=telling.refused)
         self._asking: Asking | None = None
         self._stale = True
         self._walk_view, self._quiet_view = WalkView(look), QuietView(look)
@@ -218,10 +221,7 @@ class RoundScreen(QWidget):
 
     def _print(self, paper: Printing) -> None:
         here = self._stand.here
-        try:
-            self._telling.noted(paper(self._keeping, here.walk if here else None))
-        except REFUSALS_TO_PRINT as error:
-            self._telling.refused(said(error))
+        self.paper.make(lambda: paper(self._keeping, here.walk if here else None))
 
     def _show(self) -> None:
         here = self._stand.here
@@ -244,9 +244,10 @@ def _actions(page: RoundScreen) -> list[QAction]:
         ("Close the round", "Ctrl+Return", page._ask_to_close),
         ("All but, at the table", "Ctrl+A", page._ask_all_but),
         ("Nights that are over", "Ctrl+Y", page._ask_nights),
-        ("Print the round sheet", "Ctrl+P", lambda: page._print(round_sheet_beside)),
-        ("Print the thaw list", "Ctrl+T", lambda: page._print(thaw_list_beside)),
-        ("Print the page for a holiday", "Ctrl+H", lambda: page._print(holiday_page_beside)),
+        ("Print the round sheet", "Ctrl+P", lambda: page._print(round_sheet_of_night)),
+        ("Print the thaw list", "Ctrl+T", lambda: page._print(thaw_list_of_night)),
+        ("Print the page for a holiday", "Ctrl+H", lambda: page._print(holiday_page_of_night)),
+        ("The last PDF on a printer", "Ctrl+Shift+P", page.paper.to_printer),
     )
     return [_action(page, *deed) for deed in deeds]
 
