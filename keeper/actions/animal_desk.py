@@ -41,7 +41,8 @@ class AnimalDesk:
     def open(self, animal: AnimalId | None, on: date, *, again: bool = False) -> Opened:
         """The page of *animal* as of *on*, or of the first in walking order.
 
-        again: the book has changed, so that everyone is read anew.
+        again: the book has changed, so that everyone is read anew; an animal whose coming was
+        taken back gives way to the first.
 
         Raises:
             LookupError: the book has no such animal.
@@ -55,7 +56,8 @@ class AnimalDesk:
         here = [row for row in everyone if row.in_the_room]
         fed_on = max((row.offered_on for row in here if row.offered_on), default=None)
         first = next(iter((*here, *everyone)), None)
-        key = first.animal if animal is None and first is not None else animal
+        gone = animal is None or (again and all(row.animal != animal for row in everyone))
+        key = (first.animal if first else None) if gone else animal
         page = None if key is None else page_of(keeping, key, on, fed_on, self._growth)
         return Opened(page=page, everyone=everyone)
 
