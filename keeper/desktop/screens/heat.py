@@ -23,6 +23,7 @@ from keeper.desktop.aside_reading import AsideReading
 from keeper.desktop.background import Background, Worker
 from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
+from keeper.desktop.page_keys import add_told_key
 from keeper.desktop.screens.heat_files import AGREE, HeatFiles
 from keeper.desktop.screens.heat_live import LIVE_KEYS, HeatLive
 from keeper.desktop.screens.heat_typing import GUN, HeatTyping
@@ -116,6 +117,11 @@ class HeatScreen(HeatView):
             ("M", "live readings of a message broker", self._look_at_live),
         ):
             self.addAction(_action(self, key, words, slot))
+        add_told_key(self, "0 to 9", "type what was read", lambda: self._press("0"))
+        add_told_key(self, "Enter", "write what was typed", lambda: self._press("Enter"))
+        add_told_key(self, "+, Down", "the next row", lambda: self._press("+"))
+        add_told_key(self, "-, Up", "the row before", lambda: self._press("-"))
+        add_told_key(self, "/, Right", "the next zone", lambda: self._press("/"))
         self.list.asked.connect(self._choose)
         self._notices.changed.connect(self._reading.hear)
         self.live.came.connect(self._reading.hear)

@@ -13,6 +13,7 @@ from keeper.actions.shed_board import NOTES, ShedRow, note_sign, shed_rows
 from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
+from keeper.desktop.page_keys import add_told_key
 from keeper.desktop.screens.shed_words import caution, shed_face, why
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.shed_list import ShedLegend, ShedList
@@ -51,6 +52,8 @@ class ShedsScreen(QWidget):
         for key, noted in NOTES.items():
             self._add_action(key, noted.words, self._noter(key))
         self._add_action("Return", "open her page", self._open)
+        add_told_key(self, "Down", "the next animal", lambda: self._choose(self._line + 1))
+        add_told_key(self, "Up", "the animal before", lambda: self._choose(self._line - 1))
         self.list.asked.connect(self._choose)
         notices.changed.connect(self._hear)
 

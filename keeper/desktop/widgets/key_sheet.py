@@ -14,6 +14,8 @@ from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn, announce
 from keeper.desktop.widgets.lettering import advance, cap_height, set_line
 
+_ONE_COLUMN, _MOST_COLUMNS = 9, 4
+
 
 class KeySheet(Drawn):
     """A framed sheet of keys in as many columns as it needs; hidden until ``show_keys``."""
@@ -22,6 +24,7 @@ class KeySheet(Drawn):
         super().__init__(look, parent)
         self._title = ""
         self._lines: tuple[KeyLine, ...] = ()
+        self._columns, self._share = 1, 1.0
         self._escape = QShortcut(QKeySequence(Qt.Key.Key_Escape), self.window(), self.hide)
         self._escape.setEnabled(False)
         self.hide()
@@ -41,24 +44,34 @@ class KeySheet(Drawn):
         super().setVisible(visible)
 
     def fit_parent(self) -> None:
-        """Lie in the middle of the parent, as large as the keys need."""
+        """Lie in the middle of the parent, as large as the keys need; smaller where they must be.
+
+        Columns are added while the sheet is higher than its parent; what is then too wide or
+        still too high is drawn smaller, and nothing is cut.
+        """
         parent = self.parentWidget()
         if parent is None:
             return
+        self._columns = 1 if len(self._lines) <= _ONE_COLUMN else 2
+        while self.natural_size()[1] > parent.height() and self._columns < _MOST_COLUMNS:
+            self._columns += 1
         width, height = self.natural_size()
-        width, height = min(width, parent.width()), min(height, parent.height())
+        self._share = min(1.0, parent.width() / width, parent.height() / height)
+        width, height = width * self._share, height * self._share
         left, top = (parent.width() - width) / 2, (parent.height() - height) / 2
-        self.setGeometry(QRectF(left, top, width, height).toRect())
+        self.setGeometry(QRectF(left, top, width, height).toAlignedRect() & parent.rect())
 
     def natural_size(self) -> tuple[float, float]:
-        look, columns = self.look, self._columns()
+        look = self.look
         wide = sum(self._widths()) + look.u(6)
-        rows = -(-len(self._lines) // columns)
-        return columns * wide + look.u(10), rows * look.u(8, 6.6) + look.u(21, 17.5)
+        rows = -(-len(self._lines) // self._columns)
+        return self._columns * wide + look.u(10), rows * look.u(8, 6.6) + look.u(21, 17.5)
 
     def paint(self, painter: QPainter) -> None:
         look, frame = self.look, 3.0
-        inside = QRectF(self.rect()).adjusted(frame / 2, frame / 2, -frame / 2, -frame / 2)
+        painter.scale(self._share, self._share)
+        whole = QRectF(0, 0, self.width() / self._share, self.height() / self._share)
+        inside = whole.adjusted(frame / 2, frame / 2, -frame / 2, -frame / 2)
         pen = QPen(look.colour("ink"), frame)
         pen.setJoinStyle(Qt.PenJoinStyle.MiterJoin)
         painter.setPen(pen)
@@ -74,7 +87,7 @@ class KeySheet(Drawn):
         look = self.look
         strong, plain = look.font(Use.BODY_STRONG), look.font(Use.BODY)
         keys, words = self._widths()
-        rows = -(-len(self._lines) // self._columns())
+        rows = -(-len(self._lines) // self._columns)
         for number, line in enumerate(self._lines):
             left = start.x() + (number // rows) * (keys + words + look.u(6))
             base = start.y() + (number % rows) * look.u(8, 6.6)
@@ -86,6 +99,3 @@ class KeySheet(Drawn):
         keys = (advance(look.font(Use.BODY_STRONG), line.key) for line in self._lines)
         words = (advance(look.font(Use.BODY), line.words) for line in self._lines)
         return max(keys, default=0.0) + look.u(4), max(words, default=0.0)
-
-    def _columns(self) -> int:
-        return 1 if len(self._lines) <= 9 else 2
