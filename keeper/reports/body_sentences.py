@@ -49,6 +49,10 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
         "Gained {percent:percent} over {meals:meals} and {days:days};"
         " {limit_percent:percent} is the least to expect while growing."
     ),
+    "lost while growing": (
+        "Lost {percent:percent} over {meals:meals} and {days:days}, where a gain of"
+        " {limit_percent:percent} is the least to expect while growing."
+    ),
     "reserves by slope": (
         "Has lost {lost_percent:percent} and changes by {grams_a_week:change} a week,"
         " so {percent:percent} are gone by {on:day}."

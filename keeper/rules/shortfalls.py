@@ -31,6 +31,7 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("below clutch mates", ("percent", "limit_percent", "weight_g", "clutch_median_g")),
     ("below hatch weight", ("weight_g", "hatch_g", "age_days", "limit_days")),
     ("hardly gained", ("percent", "limit_percent", "meals", "days")),
+    ("lost while growing", ("percent", "limit_percent", "meals", "days")),
     ("reserves by slope", ("on", "percent", "lost_percent", "grams_a_week")),
     ("reserves by age", ("on", "reserve_days", "hatched_on")),
 )
@@ -186,8 +187,13 @@ def _stall(percent: float, meals: int, days: int) -> Stall | None:
     limit = STALL_GAIN_PERCENT.value
     if percent >= limit:
         return None
+    told = round(percent, 1)
     why = because(
-        "hardly gained", percent=round(percent, 1), limit_percent=limit, meals=meals, days=days
+        "lost while growing" if told < 0 else "hardly gained",
+        percent=abs(told),
+        limit_percent=limit,
+        meals=meals,
+        days=days,
     )
     return Stall(percent=percent, meals=meals, days=days, because=(why,))
 

@@ -5,6 +5,8 @@ from datetime import date, timedelta
 import pytest
 
 from keeper.husbandry.animal import Sex, Stage
+from keeper.reports.figures import plain
+from keeper.reports.words import because_text
 from keeper.rules.growth.expectation import expectation
 from keeper.rules.shortfalls import Reserve, Stall, Under, reserve_date, stall, underweight
 from keeper.rules.weights import CannotTell
@@ -69,6 +71,16 @@ def test_under_two_per_cent_over_four_kept_meals_is_a_stall() -> None:
 
     assert isinstance(answer, Stall)
     assert (answer.meals, answer.days, round(answer.percent, 1)) == (4, 30, 1.8)
+
+
+def test_what_fell_is_told_as_lost_and_never_as_a_gain_below_nothing() -> None:
+    readings = weighed((30, 100.0), (0, 91.3))
+    answer = stall(readings, fed(28, 21, 14, 7), PROFILE, Stage.JUVENILE, TODAY)
+
+    assert isinstance(answer, Stall)
+    assert answer.percent == pytest.approx(-8.7)
+    assert [(r.why, r.figures["percent"]) for r in answer.because] == [("lost while growing", 8.7)]
+    assert plain(because_text(answer.because)).startswith("Lost 8.7 % over 4 meals and 30 days")
 
 
 def test_two_per_cent_gained_is_no_stall() -> None:
