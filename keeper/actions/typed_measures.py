@@ -1,0 +1,86 @@
+"""A length and a body score as a keeper types them: ``61.5, score 3, along the spine``."""
+
+import re
+
+from keeper.actions.typed_entries import Typed
+from keeper.husbandry.animal import AnimalId
+from keeper.husbandry.events import Measured, Remark, RemarkKind
+from keeper.husbandry.when import Happened
+
+LONGEST_CM = 1_000.0
+"""No snake is longer: common knowledge, no source. More is millimetres or a slip."""
+
+HIGHEST_SCORE = 5.0
+_RIGHT = "svl 61.5, score 3, or total 74 are right, lengths in cm or with mm."
+_PART = re.compile(
+    r"(svl|snout to vent|score|total)?[ :=]*(\d{1,5}(?:[.,]\d{1,2})?) *(cm|mm)?", re.IGNORECASE
+)
+_BETWEEN = re.compile(r"\s*;\s*|,\s+")  # 61,5 is a number
+
+
+def measured_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
+    """Snout-vent length, body score or total length, in any order, then a note.
+
+    A length without a name is from snout to vent. A total length is kept in words, because
+    body condition is reckoned from snout to vent alone.
+
+    Raises:
+        ValueError: nothing was measured, a figure is given twice, is impossible, or may be two
+            things.
+    """
+    found, note = _read(text)
+    svl_cm, score, total_cm = (found.get(name) for name in ("svl", "score", "total"))
+    told = [
+        f"{svl_cm:g} cm snout to vent" if svl_cm else "",
+        f"body score {score:g}" if score else "",
+        f"total length {total_cm:g} cm" if total_cm else "",
+    ]
+    what = ", ".join(part for part in told if part)
+    kept = ", ".join(part for part in (told[2], note) if part)
+    if svl_cm is None and score is None:
+        remark = Remark(animal=animal, happened=happened, kind=RemarkKind.NOTE, text=kept)
+        return Typed(verb="measure", event=remark, what=what)
+    event = Measured(
+        animal=animal, happened=happened, note=kept or None, svl_cm=svl_cm, body_score=score
+    )
+    return Typed(verb="measure", event=event, what=what)
+
+
+def _read(text: str) -> tuple[dict[str, float], str]:
+    """What was measured, and the note that follows."""
+    found: dict[str, float] = {}
+    parts = [part.strip() for part in _BETWEEN.split(text.strip())]
+    for at, part in enumerate(parts):
+        match = _PART.fullmatch(part)
+        if match is None:
+            if not found:
+                raise ValueError(f"{part!r} is no length and no score; {_RIGHT}")
+            return found, ", ".join(parts[at:])
+        name, value = _figure(match)
+        if name in found:
+            raise ValueError(f"{part!r} is a second {_NAMES[name]}; one of each is right.")
+        found[name] = value
+    return found, ""
+
+
+_NAMES = {"svl": "length from snout to vent", "score": "body score", "total": "total length"}
+
+
+def _figure(match: re.Match[str]) -> tuple[str, float]:
+    told, digits, unit = match[1], match[2], (match[3] or "").casefold()
+    name = "svl" if told is None else told.casefold().replace("snout to vent", "svl")
+    value = float(digits.replace(",", "."))
+    if told is None and not unit and value <= HIGHEST_SCORE:
+        raise ValueError(f"{digits!r} may be a length or a score; svl {digits} or score {digits}.")
+    if name == "score":
+        return name, _score(digits, unit, value)
+    cm = value / 10 if unit == "mm" else value
+    if not 0 < cm <= LONGEST_CM:
+        raise ValueError(f"A length of {cm:g} cm is none a snake has; {_RIGHT}")
+    return name, cm
+
+
+def _score(digits: str, unit: str, value: float) -> float:
+    if unit or not 1 <= value <= HIGHEST_SCORE:
+        raise ValueError(f"A body score lies between 1, thin, and 5, fat; got {digits} {unit}.")
+    return value
