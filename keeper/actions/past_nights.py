@@ -89,6 +89,11 @@ class PastNight(Walk):
         self.why: Correction | None = None
 
     @property
+    def since(self) -> int:
+        """The newest batch when the night was opened: only what comes after is taken back."""
+        return self._since
+
+    @property
     def banner(self) -> str:
         """What stays in sight while a past night is entered."""
         return f"ENTERING FOR {plain(night_words(self.night)).upper()}"

@@ -74,11 +74,21 @@ def last_of_round(keeping: Keeping, opened: int) -> Batch | None:
     for most in _LOOK_BACK:
         batches = reading.latest_batches(keeping.book, most)
         since = [b for b in batches if b.id > opened]
-        mine = (b for b in since if b.station == keeping.book.station)
-        found = next((b for b in mine if b.verb in ROUND_VERBS and b.stands), None)
+        found = next((b for b in since if _is_step(keeping, b, opened)), None)
         if found is not None or len(since) < len(batches):
             return found
     return None
+
+
+def steps_back(keeping: Keeping, opened: int) -> int:
+    """How many steps of the round begun by batch *opened* this station can take back."""
+    batches = reading.latest_batches(keeping.book, _LOOK_BACK[-1])
+    return sum(_is_step(keeping, batch, opened) for batch in batches)
+
+
+def _is_step(keeping: Keeping, batch: Batch, opened: int) -> bool:
+    mine = batch.id > opened and batch.station == keeping.book.station
+    return mine and batch.stands and batch.verb in ROUND_VERBS
 
 
 def undone_words(target: Batch, events: Sequence[Event]) -> str:

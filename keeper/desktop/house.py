@@ -100,6 +100,7 @@ class House(QObject):
             place=written.where or written.verb,
             what=written.what,
             take_back=getattr(here, "takes_back", TAKES_BACK),
+            reach=getattr(here, "reach", ""),
         )
         self.window.foot.show_written(shown)
 

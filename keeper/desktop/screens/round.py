@@ -33,7 +33,9 @@ from keeper.desktop.screens.round_quiet import asked_of, night_words
 from keeper.desktop.screens.round_stand import RoundStand
 from keeper.desktop.screens.round_telling import RoundTelling
 from keeper.desktop.screens.round_view import WalkView
+from keeper.reports.figures import counted
 
+_counted_steps = counted("step", "steps")
 Printing = Callable[[Keeping, Walk | None], Sheets]
 
 
@@ -64,6 +66,11 @@ class RoundScreen(QWidget):
         """How the foot says that what was written is taken back."""
         walks = self.over.page is None and self._stand.here is not None
         return ".  takes it back" if walks else "Ctrl+Z takes it back"
+
+    @property
+    def reach(self) -> str:
+        """How far back that goes, for the foot."""
+        return _steps(self._stand.steps) if self.over.page is None and self._stand.here else ""
 
     def scanned(self, code: str) -> None:
         """Go to the tub whose animal or place bears *code*, or begin the sheet that does."""
@@ -236,6 +243,10 @@ class RoundScreen(QWidget):
             face = walk_face(self._keeping, here, self._asking, small=small, now=now)
             self._walk_view.show_face(face)
             self.over.show(self._walk_view)
+
+
+def _steps(count: int) -> str:
+    return f"{_counted_steps(count)} can be taken back" if count else ""
 
 
 def _actions(page: RoundScreen) -> list[QAction]:

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import replace
 
 from keeper.actions.keeping import Keeping, Written
 from keeper.actions.marks import MARKS
@@ -11,9 +12,15 @@ from keeper.actions.rounds import Walk
 from keeper.desktop.screens.round_deeds import Deed, Verb
 from keeper.desktop.screens.round_learning import learn, try_next
 from keeper.desktop.screens.round_pages import Standing
+from keeper.husbandry.animal import Sex
 from keeper.husbandry.events import Result
 from keeper.husbandry.place import place_of
+from keeper.husbandry.reasons import Reason
 from keeper.husbandry.when import at_instant
+from keeper.reports.words import because_text
+
+UNHEARD = frozenset({"stock same", "nothing changes"})
+"""Consequences that say that nothing follows."""
 
 Doing = Callable[[Keeping, Standing, Deed], Written | None]
 
@@ -54,7 +61,29 @@ def begin_check(_keeping: Keeping, here: Standing, _deed: Deed) -> None:
 
 def _record(_keeping: Keeping, here: Standing, deed: Deed) -> Written:
     result = deed.result or Result.TAKEN
-    return here.walk.record(result, withheld=deed.withheld, prey=here.prey)
+    follows = ""
+    if isinstance(here.walk, PastNight) and deed.why is None:
+        follows = _told(here, here.walk.foreseen(result, prey=here.prey))
+    written = here.walk.record(result, withheld=deed.withheld, prey=here.prey)
+    return _with(written, follows)
+
+
+def _found(_keeping: Keeping, here: Standing, deed: Deed) -> Written:
+    follows = ""
+    if isinstance(here.walk, PastNight) and deed.why is None:
+        follows = _told(here, here.walk.foreseen_found(gone=deed.gone))
+    return _with(here.walk.found(gone=deed.gone), follows)
+
+
+def _told(here: Standing, because: Sequence[Reason]) -> str:
+    """What follows from what is written of a night that is over, as long as anything does."""
+    tub = here.walk.current
+    heard = [reason for reason in because if reason.why not in UNHEARD]
+    return because_text(heard, tub.animal.sex if tub else Sex.UNKNOWN)
+
+
+def _with(written: Written, follows: str) -> Written:
+    return replace(written, what=f"{written.what}. {follows}") if follows else written
 
 
 def _mark(keeping: Keeping, here: Standing, deed: Deed) -> Written | None:
@@ -91,7 +120,7 @@ def _nothing(_keeping: Keeping, _here: Standing, _deed: Deed) -> None:
 
 DOINGS: Mapping[Verb, Doing] = {
     Verb.RECORD: _record,
-    Verb.FOUND: lambda _, here, deed: here.walk.found(gone=deed.gone),
+    Verb.FOUND: _found,
     Verb.SWEEP: lambda _, here, deed: here.walk.sweep(deed.others),
     Verb.PASS_ON: lambda _, here, deed: here.walk.pass_on(deed.line, here.prey),
     Verb.REGURGITATED: lambda _, here, deed: here.walk.regurgitated(),

@@ -77,7 +77,7 @@ class Standing:
     @property
     def name(self) -> str:
         if self.again:
-            return "Night that is over" if self.banner else "Morning look"
+            return "Morning look" if self.walk.checking else "Night that is over"
         return "Check pass" if self.walk.checking else "Offer pass"
 
 

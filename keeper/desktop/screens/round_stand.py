@@ -7,12 +7,13 @@ from dataclasses import replace
 from keeper.actions import rounds
 from keeper.actions.due_board import DueRow, due_rows
 from keeper.actions.keeping import Keeping, Written
-from keeper.actions.past_nights import PastNight, missing_nights
+from keeper.actions.past_nights import PastNight, missing_nights, past_night
+from keeper.actions.round_entries import steps_back
 from keeper.actions.round_place import forget_place, keep_place, taken_up
 from keeper.actions.rounds import Walk, night_of, sweep_covers
 from keeper.actions.tubs import Tub, read_tubs
 from keeper.desktop.screens.round_deeds import Deed, Step, Verb
-from keeper.desktop.screens.round_doing import begin_check, do
+from keeper.desktop.screens.round_doing import do
 from keeper.desktop.screens.round_faces import sweep_places
 from keeper.desktop.screens.round_input import Ground, check_key, end_key, offer_key, quiet_key
 from keeper.desktop.screens.round_learning import (
@@ -40,15 +41,28 @@ class RoundStand:
         self._last: Walk | None = None
         self._counts: NightCounts | None = None
         self._held: tuple[DueRow, ...] = ()
+        self._steps: tuple[Walk, int] | None = None
 
     @property
     def is_past(self) -> bool:
         """Whether a night that is over is walked, on its own lines."""
         return self.here is not None and isinstance(self.here.walk, PastNight)
 
+    @property
+    def steps(self) -> int:
+        """How many steps of this round can be taken back; none while no round is walked."""
+        if self.here is None:
+            return 0
+        walk = self.here.walk
+        if self._steps is None or self._steps[0] is not walk:
+            since = walk.since if isinstance(walk, PastNight) else walk.opened.key.batch
+            self._steps = walk, steps_back(self._keeping, since)
+        return self._steps[1]
+
     def read(self) -> None:
         """Read the night from the book, keeping the place where the keeper stands."""
         self.forget_counts()
+        self._steps = None
         if self.here is not None and self.is_past:
             self.here = _past_as_written(self.here, self._keeping)
         else:
@@ -66,9 +80,12 @@ class RoundStand:
 
     def look_again(self) -> None:
         """Into the tubs that the last round left in."""
-        if self._last is not None and left_in(self._last):
-            self.here = standing(self._last, again=True)
-            begin_check(self._keeping, self.here, Deed(verb=Verb.CHECK))
+        if self._last is None or not left_in(self._last):
+            return
+        night = past_night(self._keeping, self._last.night)
+        if night is not None:
+            self.open_past(night)
+            self.do(Deed(verb=Verb.CHECK))
 
     def open_past(self, night: PastNight) -> None:
         """Walk a night that is over; ``leave`` comes back to where the keeper stood tonight."""
@@ -90,7 +107,11 @@ class RoundStand:
         """
         if self.here is None:
             return None
+        before = self.steps
         written = do(self._keeping, self.here, deed)
+        if written is not None:
+            change = -1 if deed.verb is Verb.TAKE_BACK else 1
+            self._steps = self.here.walk, before + change
         if deed.verb in _MOVES and not self.here.again:
             keep_place(self._keeping, self.here.walk, self.here.looked)
         return written

@@ -49,7 +49,8 @@ class Foot(Drawn):
         """Say what was written, when, where, and how to take it back."""
         self._written, self._sentence = written, ""
         parts = ("written", written.clock, written.place, written.what)
-        self.tell(", ".join(part for part in (*parts, written.take_back) if part))
+        told = (*parts, written.take_back, written.reach)
+        self.tell(", ".join(part for part in told if part))
         announce(self, f"written: {written.place}, {written.what}")
 
     def show_refusal(self, sentence: str) -> None:
