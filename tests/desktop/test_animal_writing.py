@@ -58,6 +58,7 @@ def test_keys_of_the_page_are_letters_while_a_line_is_open(desk):
         (K.Key_S, "opaque", "opaque", "shed: opaque, since 25 Nov"),
         (K.Key_N, "mites: under the chin", "under the chin", "that day: mites: under the chin"),
         (K.Key_H, "vet, 12 Dec, swelling", "hold vet until 12 Dec 2026", "hold: vet"),
+        (K.Key_B, "61.5, score 3", "61.5 cm snout to vent, body score 3", "61.5 cm, body score 3"),
         (K.Key_M, "a2 7", "to A2·7, with Fen", "place: A2·7, with Fen"),
         (K.Key_X, "male sired", "male, sired", "that day: male, has sired"),
     ],

@@ -28,6 +28,7 @@ from keeper.actions.typed_entries import (
     sign_typed,
     weighing_corrected,
 )
+from keeper.actions.typed_measures import measured_typed
 from keeper.husbandry.events import Offer, Weighing
 from keeper.husbandry.now import AnimalNow
 from keeper.reports.figures import day as day_words
@@ -195,6 +196,11 @@ def hold_asked(keeping: Keeping, row: AnimalNow, day: date) -> Noting:
     kinds = ", ".join(HOLDS)
     hint = f"kind, end or open, reason: vet, 12 Dec, swelling. end vet ends it. Kinds: {kinds}"
     return Noting(keeping, row, day, f"hold from {day_words(day)}", hint, hold_typed)
+
+
+def measure_asked(keeping: Keeping, row: AnimalNow, day: date) -> Noting:
+    hint = f"snout to vent in cm, score 1 thin to 5 fat: 61.5, score 3, a note; {LEAVES}"
+    return Noting(keeping, row, day, f"measured, {day_words(day)}", hint, measured_typed)
 
 
 def move_asked(keeping: Keeping, row: AnimalNow, day: date, known: Mapping[str, str]) -> Noting:
