@@ -19,6 +19,7 @@ from keeper.husbandry.events import (
     Measured,
     Moved,
     Offer,
+    Paired,
     Regurgitation,
     Remark,
     Sexed,
@@ -122,6 +123,7 @@ def events_of(page: AnimalPage) -> Sequence[AnimalEvent]:
         *life.holds,
         *life.moves,
         *life.clutches,
+        *life.pairings,
         *life.measures,
         *life.remarks,
         *(sexed for sexed in beside.sexings if sexed.happened.day <= page.today),
@@ -134,7 +136,18 @@ def event_days(page: AnimalPage) -> list[date]:
     return sorted({event.happened.day for event in events_of(page)})
 
 
-_TOLD_APART = (Sexed, Stock, Moved, Measured, Remark, HoldSet, ShedSign, Clutch, Regurgitation)
+_TOLD_APART = (
+    Sexed,
+    Stock,
+    Moved,
+    Measured,
+    Remark,
+    HoldSet,
+    ShedSign,
+    Clutch,
+    Paired,
+    Regurgitation,
+)
 
 
 def _told_apart(event: AnimalEvent, day: date) -> bool:

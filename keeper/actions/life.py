@@ -16,6 +16,7 @@ from keeper.husbandry.events import (
     Measured,
     Moved,
     Offer,
+    Paired,
     Regurgitation,
     Remark,
     Result,
@@ -44,6 +45,7 @@ class Life:
     holds: tuple[HoldSet, ...] = ()
     moves: tuple[Moved, ...] = ()
     clutches: tuple[Clutch, ...] = ()
+    pairings: tuple[Paired, ...] = ()  # of either side
     measures: tuple[Measured, ...] = ()
     remarks: tuple[Remark, ...] = ()
 
@@ -68,6 +70,11 @@ def life_of(keeping: Keeping, animal: AnimalId, on: date) -> Life:
         holds=read(HoldSet),
         moves=read(Moved),
         clutches=read(Clutch),
+        pairings=tuple(
+            paired
+            for paired in reading.pairings_of(keeping.book, animal)
+            if paired.happened.day <= on
+        ),
         measures=read(Measured),
         remarks=read(Remark),
     )

@@ -7,7 +7,7 @@ from itertools import islice
 from typing import Any, Generic, TypeVar
 
 from keeper.husbandry.animal import AnimalId
-from keeper.husbandry.events import HoldSet, Override, Snooze
+from keeper.husbandry.events import HoldSet, Override, Paired, Snooze
 from keeper.husbandry.now import AnimalNow
 from keeper.store.database import Book
 from keeper.store.journal import BatchId, EntryKey
@@ -65,6 +65,12 @@ def _nows_from(rows: Sequence[Sequence[Any]]) -> list[AnimalNow]:
 def board(book: Book) -> list[AnimalNow]:
     """Every animal of the book as it stands now, in no particular order."""
     return _nows_from(book.connection.execute(f"SELECT {_NOW_SQL} FROM animal_now").fetchall())
+
+
+def version(book: Book) -> tuple[int, int]:
+    """Another one whenever anything was written, by this connection or by any other."""
+    (elsewhere,) = book.connection.execute("PRAGMA data_version").fetchone()
+    return elsewhere, book.connection.total_changes
 
 
 def is_empty(book: Book) -> bool:
@@ -156,14 +162,22 @@ def all_of(book: Book, kind: type[E], condition: str = "1", *values: Any) -> lis
         f"""SELECT {select_columns(kind, "e")}, 1 FROM {TABLES[kind]} e
             WHERE {condition} AND {stands("e")} ORDER BY e.batch, e.seq""",
         values,
-    )
-    return [entry_of_row(kind, row) for row in rows]
+    ).fetchall()
+    events = from_rows(kind, [row[:-1] for row in rows])
+    keys = (EntryKey(row[4], row[5]) for row in rows)
+    return [Entry(event, key, True) for event, key in zip(events, keys, strict=True)]
 
 
 def on_days(book: Book, kind: type[E], first: date, last: date) -> list[E]:
     """Standing events of *kind* from *first* to *last*, in the order of writing."""
     days = (day_number(first), day_number(last))
     return [entry.event for entry in all_of(book, kind, "e.day BETWEEN ? AND ?", *days)]
+
+
+def pairings_of(book: Book, animal: AnimalId) -> list[Paired]:
+    """Standing pairings of *animal* on either side, by the day on which they began."""
+    found = all_of(book, Paired, "(e.animal = ? OR e.mate = ?)", animal, animal)
+    return sorted((entry.event for entry in found), key=lambda event: event.happened)
 
 
 def open_holds(book: Book, on: date) -> dict[AnimalId, list[HoldSet]]:

@@ -7,6 +7,7 @@ import pytest
 
 from keeper.actions.breeding_typed import laid_typed, named_typed, paired_typed, standing_typed
 from keeper.actions.keeping import animal_coded, animals_on, new_keeping
+from keeper.actions.life import life_of
 from keeper.actions.newcomers import bring_in, hatched_typed, hatchlings_typed, newcomer_typed
 from keeper.actions.noting import note
 from keeper.actions.undoing import take_back
@@ -202,6 +203,16 @@ def test_a_pairing_is_written_of_the_female_whoever_s_page_is_open(keeping, pair
 
     (entry,) = reading.history(keeping.book, Paired, dam.animal)
     assert (entry.event.mate, entry.event.locked) == (sire.animal, True)
+
+
+def test_a_pairing_stands_in_both_lives(keeping, pair):
+    everyone = animals_on(keeping, TODAY)
+    put(keeping, paired_typed(pair[0], at_instant(NOW), "Bram", everyone))
+
+    lives = [life_of(keeping, row.animal, TODAY) for row in pair]
+
+    assert [len(life.pairings) for life in lives] == [1, 1]
+    assert not life_of(keeping, pair[0].animal, TODAY - timedelta(days=1)).pairings
 
 
 @pytest.mark.parametrize(

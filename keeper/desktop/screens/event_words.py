@@ -15,6 +15,7 @@ from keeper.husbandry.events import (
     Measured,
     Moved,
     Offer,
+    Paired,
     Regurgitation,
     Remark,
     Sexed,
@@ -34,6 +35,7 @@ _TOLD = (
     HoldSet,
     ShedSign,
     Clutch,
+    Paired,
     Regurgitation,
 )
 """What no lane tells in a figure of its own."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
-from PySide6.QtCore import QRectF, Qt
+from PySide6.QtCore import QPointF, QRectF, Qt
 
 from keeper.actions.entry_words import clutch_words
 from keeper.actions.life_lanes import ShedCycle
@@ -43,18 +43,20 @@ def paint_shed(canvas: Canvas) -> None:
 
 
 def paint_breeding(canvas: Canvas, weight_on: date | None) -> None:
-    """The age gate as a bracket with what comes before it hatched at rest; clutches as ticks.
+    """The age gate as a bracket with what comes before it hatched at rest; clutches as ticks,
+    pairings as rings that are filled where a lock was seen.
 
     weight_on: the day a forecast has her at breeding weight.
     """
     lane, opens = canvas.layout.breeding, canvas.page.gate_age_on
     canvas.lane(lane, "breeding")
+    free = Free(lane.left(), lane.right())
+    _paint_pairings(canvas, lane, free)
     if opens is None:
         words = "no gate without a sex" if canvas.page.gate is None else "no gate without an age"
         canvas.words(lane.left() + canvas.look.u(3, 2), canvas.middle(lane), words, ink="ink3")
         return
     laid = [c for c in canvas.page.life.clutches if canvas.axis.shows(c.happened.day)]
-    free = Free(lane.left(), lane.right())
     for clutch in laid:
         x = canvas.axis.x(clutch.happened.day)
         free.take(x - canvas.look.u(1), x + canvas.look.u(0.6))
@@ -179,6 +181,19 @@ def _gate_words(canvas: Canvas, opens: date, weight_on: date | None) -> tuple[st
     if abs(weight_on - opens) <= timedelta(days=3):
         longer = f"{words}: age gate and weight together"
     return (longer, words, day(opens))
+
+
+def _paint_pairings(canvas: Canvas, lane: QRectF, free: Free) -> None:
+    radius = 0.22 * lane.height()
+    for paired in canvas.page.life.pairings:
+        day = paired.happened.day
+        if canvas.axis.shows(day):
+            canvas.painter.setPen(canvas.pen("ink", 1.4))
+            ink = canvas.look.colour("ink" if paired.locked else "ground")
+            canvas.painter.setBrush(ink)
+            at = QPointF(canvas.axis.x(day), lane.center().y())
+            free.take(at.x() - 2 * radius, at.x() + 2 * radius)
+            canvas.painter.drawEllipse(at, radius, radius)
 
 
 def _paint_clutch(canvas: Canvas, lane: QRectF, clutch: Clutch, free: Free) -> None:

@@ -223,6 +223,7 @@ def _in_words(page: AnimalPage, forecast: WeightForecast | None) -> str:
         (sum(cycle.shed is not None for cycle in lanes.sheds), "shed", "sheds"),
         (len(page.beside.stays), "place", "places"),
         (len(page.life.remarks), "note", "notes"),
+        (len(page.life.pairings), "pairing", "pairings"),
         (len(page.life.clutches), "clutch", "clutches"),
     )
     told = ", ".join(f"{n} {one if n == 1 else many}" for n, one, many in counts)
