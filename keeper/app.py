@@ -4,13 +4,12 @@ from __future__ import annotations
 
 import gc
 import sys
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from importlib import import_module
 from pathlib import Path
-from types import TracebackType
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QLocale, QObject, QStandardPaths, QTimer, Signal
+from PySide6.QtCore import QLocale, QObject, QStandardPaths, Qt, QTimer, Signal
 from PySide6.QtWidgets import QApplication, QWidget
 
 from keeper import clock
@@ -38,7 +37,7 @@ if TYPE_CHECKING:
     from keeper.desktop.background import Worker
     from keeper.desktop.house import House, Maker
     from keeper.desktop.notices import Notices
-    from keeper.desktop.screens.welcome import WelcomeScreen
+    from keeper.desktop.screens.welcome import Way, WelcomeScreen
 
 # What follows the first paint is loaded where it is used: store, rules, verbs, other places.
 
@@ -71,9 +70,6 @@ PLACES: dict[str, Maker] = {
 """The places by name, in the order of the strip, then those that only the menu has."""
 
 WELCOME_KEY = "F2"
-LOG = "keeper.log"
-FAULT = "The program failed at this; what was written before stands. More is in {path}."
-_LOG_BYTES = 1_000_000
 _COLLECT_AFTER = 50_000
 
 
@@ -177,7 +173,7 @@ class Front(QObject):
                 path, station=station_name(), now=clock.now, known_whole=left_whole(path)
             )
         except BookError as error:
-            self._welcome(None, said(error))
+            self._welcome(None, said(error), path)
             return
         if keeping.is_empty:
             self._welcome(keeping)
@@ -197,12 +193,13 @@ class Front(QObject):
         self.open(path)
         self.begun.emit()
 
-    def _welcome(self, empty: Keeping | None, told: str = "") -> None:
-        """The first page, over the *empty* book or over none."""
+    def _welcome(self, empty: Keeping | None, told: str = "", damaged: Path | None = None) -> None:
+        """The first page, over the *empty* book or over none; with ways out for a damaged one."""
         from keeper.desktop.screens.welcome import WelcomeScreen
 
         home = None if empty is not None else _free(_documents() / "snakes.book")
-        page = WelcomeScreen(self._look, clock.now, told, home)
+        ways = self._ways_out(damaged) if damaged is not None else ()
+        page = WelcomeScreen(self._look, clock.now, told, home, ways)
         page.demo_asked.connect(lambda: self._make_demo(empty))
         page.files_chosen.connect(lambda *chosen: self._try_take(empty, *chosen))
         place = Place(
@@ -214,6 +211,19 @@ class Front(QObject):
         if empty is not None:
             window.closing.connect(lambda: self._leave_empty(empty))
             self.tell(empty.told or "")
+
+    def _ways_out(self, damaged: Path) -> Sequence[Way]:
+        from keeper.desktop.damaged import ways_out
+
+        def open_again(sentence: str) -> None:
+            self.open(damaged)
+            self.tell(sentence)
+
+        return ways_out(damaged, open_again=open_again, say=self._say_on_page)
+
+    def _say_on_page(self, text: str) -> None:
+        if self.page is not None:
+            self.page.say(text)
 
     def _try_take(
         self, empty: Keeping | None, animals: Path | None, diary: Path | None, book: Path | None
@@ -271,6 +281,20 @@ class Front(QObject):
         if self.page is not None:
             self.page.say(f"The demo collection could not be made. {_sentence(error)}")
 
+    def put_in_place(self, copy: Path) -> None:
+        """Close the book, which is kept under another name, and open *copy* in its place."""
+        from keeper.desktop.damaged import taken_place
+
+        assert self.house is not None and self.window is not None
+        path = self.house.keeping.book.path
+        QApplication.setQuitOnLastWindowClosed(False)
+        self.window.close()
+        told = taken_place(copy, path)
+        self.window = None
+        self.open(path)
+        self.tell(told)
+        QApplication.setQuitOnLastWindowClosed(True)
+
     def _leave_empty(self, empty: Keeping) -> None:
         """The first page goes, and no house was entered with its book."""
         if self.house is None:
@@ -283,6 +307,9 @@ class Front(QObject):
         self.page = None
         seen = self.window if self.window is not None and self.window.at_first_sight else None
         self.house = build_house(keeping, self._look, seen)
+        self.house.notices.copy_agreed.connect(
+            self.put_in_place, Qt.ConnectionType.QueuedConnection
+        )
         if seen is None:
             self._show(self.house.window)
         say_at_start(keeping, self.tell)
@@ -350,18 +377,9 @@ def _ahead(keeping: Keeping) -> list[Sight]:
 
 
 def log_faults(tell: Callable[[str], None]) -> None:
-    """Faults of the program go to a log and are told in one sentence; the window stays."""
-    import logging
-    from logging.handlers import RotatingFileHandler
+    """Faults of the program go to a report and are told in one sentence; the window stays."""
+    from keeper.desktop.faults import Faults
 
-    home_dir().mkdir(parents=True, exist_ok=True)
-    path = home_dir() / LOG
-    handler = RotatingFileHandler(path, maxBytes=_LOG_BYTES, backupCount=2, encoding="utf-8")
-    logging.basicConfig(level=logging.WARNING, handlers=[handler])
-
-    def hook(kind: type[BaseException], fault: BaseException, trace: TracebackType | None) -> None:
-        logging.getLogger("keeper").critical("fault", exc_info=(kind, fault, trace))
-        tell(FAULT.format(path=path))
-        sys.__excepthook__(kind, fault, trace)
-
-    sys.excepthook = hook
+    faults = Faults(home_dir(), tell)
+    faults.setParent(QApplication.instance())
+    faults.install()

@@ -9,7 +9,7 @@ from keeper.store import backups, mending
 from keeper.store.checking import check
 from keeper.store.database import Book, open_book
 from keeper.store.errors import BookError, DamagedBook, NewerBook, NotABook
-from keeper.store.mending import Mended
+from keeper.store.mending import Mended as Mended
 
 
 def flaws_of(path: Path) -> tuple[str, ...]:

@@ -22,6 +22,7 @@ class Notices(QObject):
     noted = Signal(str)
     changed = Signal()
     animal_asked = Signal(object)  # keys are larger than a C int
+    copy_agreed = Signal(object)
     live_asked = Signal(object)
     live_told = Signal(object)
 

@@ -236,6 +236,32 @@ def test_a_flaw_of_the_book_is_said(records, keeping):
     assert "whole" not in records.foot
 
 
+def test_a_flaw_leads_to_a_mended_copy_that_is_shown_before_it_is_opened(records, keeping):
+    keeping.book.connection.execute("DROP TRIGGER offer_no_delete")
+    records.press(Qt.Key.Key_C)
+    assert "M writes a mended copy" in records.page.body.text()
+    agreed = []
+    records.house.notices.copy_agreed.connect(agreed.append)
+
+    records.press(Qt.Key.Key_M)
+
+    assert "house.book.mended-1 is a mended copy" in records.page.body.text()
+    assert agreed == []
+    records.answer("yes")
+    assert agreed == [keeping.book.path.with_name("house.book.mended-1")]
+
+
+def test_a_mended_copy_that_is_not_agreed_to_takes_nobody_s_place(records, keeping):
+    agreed = []
+    records.house.notices.copy_agreed.connect(agreed.append)
+    records.press(Qt.Key.Key_M)
+
+    records.answer("no")
+
+    assert agreed == []
+    assert not list(keeping.book.path.parent.glob("*.aside-*"))
+
+
 def test_nothing_is_read_out_of_view(records):
     page = records.page
     asked = []

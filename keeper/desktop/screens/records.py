@@ -10,7 +10,6 @@ from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from keeper.actions import undoing
-from keeper.actions.checking import flaws_of
 from keeper.actions.due_board import feed_nights_around
 from keeper.actions.finding import found
 from keeper.actions.keeping import Keeping, Written, animals_on
@@ -25,6 +24,7 @@ from keeper.desktop.page_keys import add_key
 from keeper.desktop.remembered import second_place
 from keeper.desktop.screens.files_asking import FilesAsking, Paths
 from keeper.desktop.screens.record_list import RecordList
+from keeper.desktop.screens.records_care import BookCare
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.asking_line import AskingLine
 from keeper.desktop.widgets.words_line import HeadLine, Words
@@ -32,7 +32,7 @@ from keeper.reports.figures import counted, night
 
 KEYS = (
     "T take the chosen line back    R write it again    O one animal    I take in files"
-    "    N feed nights    F own figures    B back up now    C check the book"
+    "    N feed nights    F own figures    B back up now    C check the book    M mend a copy"
 )
 _SHOWN_NIGHTS = 4
 _ENTRIES = counted("entry", "entries")
@@ -56,6 +56,7 @@ class RecordsScreen(QWidget):
         self._files = FilesAsking(
             self._asking, looked=self._looked, say=self._say, agreed=self._agreed
         )
+        self._care = BookCare(keeping, notices, self._asking, self._say, worker)
         self._asked_back: int | None = None
         self._lay_out()
         for key, words, slot in (
@@ -66,7 +67,8 @@ class RecordsScreen(QWidget):
             ("N", "feed nights", self._ask_feed_nights),
             ("F", "own figures", self._show_own),
             ("B", "back up now", self._back_up),
-            ("C", "check the book", self._check),
+            ("C", "check the book", self._care.check),
+            ("M", "mend a copy of the book", self._care.mend),
         ):
             add_key(self, key, words, slot)
         notices.changed.connect(self._list.hear)
@@ -91,6 +93,7 @@ class RecordsScreen(QWidget):
     def close_down(self) -> None:
         """Wait for a reading that runs; nothing is read any more."""
         self._list.stop()
+        self._care.stop()
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
@@ -190,19 +193,6 @@ class RecordsScreen(QWidget):
             self._notices.refused.emit(said(refusal))
             return
         self._notices.noted.emit(f"Backed up and proved: {made.path.name}.")
-
-    def _check(self) -> None:
-        try:
-            flaws = flaws_of(self._keeping.book.path)
-        except REFUSALS as refusal:
-            self._notices.refused.emit(said(refusal))
-            return
-        if flaws:
-            self._notices.refused.emit(" ".join(flaws))
-        else:
-            self._notices.noted.emit(
-                "The book is whole: structure, references, and every state row as rebuilt."
-            )
 
     def _try(self, write: Callable[[], Written | None]) -> bool:
         try:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from pathlib import Path
 
 from PySide6.QtCore import Qt, Signal
@@ -26,11 +26,15 @@ DEMO = "An invented room of about eighty snakes; yours stays untouched."
 MAKING = "Making the invented room; it takes a few seconds."
 
 
+Way = tuple[str, str, str, Callable[[], None]]
+
+
 class WelcomeScreen(QWidget):
     """Asks for two files, shows what they hold, and hands on what the keeper decides.
 
     told: why a book could not be opened. home: where a new book is proposed; None takes the
-    files into the empty book that is open.
+    files into the empty book that is open. ways: what may be done about a damaged book, as key,
+    words, what is said beneath, and the deed.
 
     Signals: ``files_chosen(animals, diary, book)`` with paths or None, after a look without a
     fault and a last Enter; ``demo_asked``.
@@ -39,7 +43,14 @@ class WelcomeScreen(QWidget):
     files_chosen = Signal(object, object, object)
     demo_asked = Signal()
 
-    def __init__(self, look: Look, now: Now, told: str = "", home: Path | None = None) -> None:
+    def __init__(
+        self,
+        look: Look,
+        now: Now,
+        told: str = "",
+        home: Path | None = None,
+        ways: Sequence[Way] = (),
+    ) -> None:
         super().__init__()
         self._look, self._home = look, home
         self.body = Words(look, Use.BODY)
@@ -50,22 +61,25 @@ class WelcomeScreen(QWidget):
             say=self.body.setText,
             agreed=self._agreed,
         )
-        self._lay_out(told)
+        self._lay_out(told, ways)
         self._add_action("1", "take in your records", self._files.begin)
         self._add_action("2", "look round the demo collection", self._ask_demo)
+        for key, words, _, deed in ways:
+            self._add_action(key, words, deed)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
 
     def say(self, sentence: str) -> None:
         """Show *sentence* under the two choices."""
         self.body.setText(sentence)
 
-    def _lay_out(self, told: str) -> None:
+    def _lay_out(self, told: str, ways: Sequence[Way]) -> None:
         look = self._look
         self._column = QVBoxLayout(self)
         self._fit()
         lines = (
             (NOT_OPENED if told else NO_ANIMAL, Use.PAGE_NAME, "ink"),
             (told, Use.BODY_STRONG, "ink"),
+            *(line for way in ways for line in _lines_of(way)),
             (WHAT_TO_DO if told else "", Use.BODY, "ink2"),
             ("1   take in your records", Use.PAGE_HEAD, "ink"),
             (FILES, Use.BODY, "ink2"),
@@ -115,3 +129,8 @@ class WelcomeScreen(QWidget):
             return False
         self.files_chosen.emit(*files, Path(text).expanduser())
         return True
+
+
+def _lines_of(way: Way) -> tuple[tuple[str, Use, str], tuple[str, Use, str]]:
+    key, words, beneath, _ = way
+    return (f"{key}   {words}", Use.PAGE_HEAD, "ink"), (beneath, Use.BODY, "ink2")

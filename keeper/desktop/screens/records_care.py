@@ -1,0 +1,79 @@
+"""The book looked over from the window, and the mended copy that may take its place."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from keeper.actions.checking import Mended, flaws_of, is_sound, mend, mended_sentences
+from keeper.actions.keeping import Keeping
+from keeper.actions.troubles import REFUSALS, said
+from keeper.desktop.background import Background, Worker
+from keeper.desktop.notices import Notices
+from keeper.desktop.widgets.asking_line import AskingLine
+
+WHOLE = "The book is whole: structure, references, every state row as rebuilt, every backup."
+CAN_MEND = "M writes a mended copy beside the book and says what it holds; the book stays as it is."
+LOOKING, MENDING = "Looking the book over.", "Writing a mended copy."
+_SHOWN = 8
+
+
+class BookCare:
+    """Checks and mends off the main thread. say: shows a text for as long as it is not replaced."""
+
+    def __init__(
+        self,
+        keeping: Keeping,
+        notices: Notices,
+        asking: AskingLine,
+        say: Callable[[str], None],
+        worker: Worker | None = None,
+    ) -> None:
+        self._keeping, self._notices = keeping, notices
+        self._asking, self._say = asking, say
+        self._worker = worker or Background()
+
+    def check(self) -> None:
+        """Look the book over and say what is wrong with it."""
+        path = self._keeping.book.path
+        self._notices.noted.emit(LOOKING)
+        self._worker.run(lambda: flaws_of(path), self._checked, self._refused)
+
+    def mend(self) -> None:
+        """Write a mended copy; nothing takes the book's place before it is agreed to."""
+        path = self._keeping.book.path
+        self._notices.noted.emit(MENDING)
+        self._worker.run(lambda: mend(path), self._mended, self._refused)
+
+    def stop(self) -> None:
+        """Wait a moment for what is being done."""
+        self._worker.stop()
+
+    def _checked(self, flaws: tuple[str, ...]) -> None:
+        if not flaws:
+            self._say("")
+            self._notices.noted.emit(WHOLE)
+            return
+        more = [f"and {len(flaws) - _SHOWN} more"] if len(flaws) > _SHOWN else []
+        self._say("\n".join((*flaws[:_SHOWN], *more, CAN_MEND)))
+        self._notices.refused.emit(flaws[0])
+
+    def _mended(self, mended: Mended) -> None:
+        told = mended_sentences(mended)
+        self._say("\n".join((*told[:_SHOWN], *told[_SHOWN:][-1:])))
+        self._notices.noted.emit(f"Written: {mended.path.name}.")
+        if is_sound(mended) and self._keeping.book.writable:
+            self._asking.ask(
+                "Open the copy in the book's place, and keep the book beside it",
+                lambda text: self._agreed(mended, text),
+                "yes",
+            )
+
+    def _agreed(self, mended: Mended, text: str) -> bool:
+        if text.casefold() in ("y", "yes"):
+            self._notices.copy_agreed.emit(mended.path)
+        return True
+
+    def _refused(self, error: Exception) -> None:
+        if not isinstance(error, REFUSALS):
+            raise error
+        self._notices.refused.emit(said(error))
