@@ -36,7 +36,7 @@ class Cell(StrEnum):
     NOT_REACHED = "not reached"
 
 
-OFFERED = frozenset({Cell.TAKEN, Cell.PART, Cell.REFUSED})
+_TAKEN, _PART, _REFUSED = Cell.TAKEN, Cell.PART, Cell.REFUSED
 """What the margins count: excused refusals say nothing of appetite, open offers nothing yet."""
 
 _CELLS = {
@@ -91,8 +91,13 @@ def margin_of(cells: Iterable[Cell | None]) -> Margin:
     >>> margin_of([Cell.TAKEN, Cell.REFUSED, Cell.EXCUSED, Cell.NOT_REACHED, None])
     Margin(refused=1, offered=2)
     """
-    counted = [cell for cell in cells if cell in OFFERED]
-    return Margin(refused=counted.count(Cell.REFUSED), offered=len(counted))
+    refused = eaten = 0
+    for cell in cells:
+        if cell is _REFUSED:
+            refused += 1
+        elif cell is _TAKEN or cell is _PART:
+            eaten += 1
+    return Margin(refused=refused, offered=refused + eaten)
 
 
 def refusal_strip(keeping: Keeping, on: date, nights: int = NIGHTS) -> Strip:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date
 
 from keeper.actions.refusal_strip import Cell, Margin, Strip, StripAnimal, StripRow, margin_of
@@ -28,10 +29,11 @@ def picture_of(strip: Strip) -> StripPicture:
     """Blocks for rows in rack order, and the totals of the house under its nights."""
     margins = [strip.night_margin(index) for index in range(len(strip.nights))]
     house = margin_of(c for row in strip.rows for each in row.animals for c in each.cells)
+    nights = tuple(_short(night) for night in strip.nights)
     return StripPicture(
-        nights=tuple(_short(night) for night in strip.nights),
+        nights=nights,
         totals=tuple(_of(margin) for margin in margins),
-        blocks=tuple(_block(row, strip, house) for row in strip.rows),
+        blocks=tuple(_block(row, nights, house) for row in strip.rows),
         words=_told(strip, margins, house),
     )
 
@@ -52,26 +54,23 @@ def head_words(strip: Strip) -> str:
     return f"last {len(strip.nights)} feed nights, refused of offered; excused ones not counted"
 
 
-def _block(row: StripRow, strip: Strip, house: Margin) -> StripBlock:
+def _block(row: StripRow, nights: Sequence[str], house: Margin) -> StripBlock:
     margin = row.margin
     return StripBlock(
         name=row.name,
         total=_of(margin),
-        lines=tuple(_line(each, strip) for each in row.animals),
+        lines=tuple(_line(each, nights) for each in row.animals),
         loud=margin.refused >= _LOUD and _share(margin) > _LOUD_SHARE * _share(house),
     )
 
 
-def _line(each: StripAnimal, strip: Strip) -> StripLine:
+def _line(each: StripAnimal, nights: Sequence[str]) -> StripLine:
     animal = each.animal
     label = f"{animal.place or ''} {animal.name or animal.code}".strip()
     total = _of(margin_of(each.cells))
-    nights = [
-        f"{_short(night)} {cell.value}"
-        for night, cell in zip(strip.nights, each.cells, strict=True)
-        if cell is not None
-    ]
-    told = ", ".join(nights) or "nothing offered"
+    of_nights = zip(nights, each.cells, strict=True)
+    known = [f"{night} {cell}" for night, cell in of_nights if cell is not None]
+    told = ", ".join(known) or "nothing offered"
     return StripLine(
         label=label,
         states=tuple(None if cell is None else TILES[cell] for cell in each.cells),

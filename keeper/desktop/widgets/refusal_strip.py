@@ -13,8 +13,9 @@ from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
 from keeper.desktop.widgets.lettering import CENTRE, LEFT, RIGHT, advance, set_line
+from keeper.desktop.widgets.stamps import stamp_small
 from keeper.desktop.widgets.strip_layout import Line, StripShape, StripSizes, strip_shape
-from keeper.desktop.widgets.tile import TileState, paint_small
+from keeper.desktop.widgets.tile import TileState
 
 _LEAST_PT = 7.0
 
@@ -84,11 +85,15 @@ class RefusalStrip(Drawn):
         return strip_shape(counts, len(self._picture.nights), area, self._sizes(), first)
 
     def paint(self, painter: QPainter) -> None:
-        shape = self.shape()
+        shape, label = self.shape(), self._sizes().label
         for box in shape.columns:
-            self._paint_nights(painter, box, shape)
+            self._paint_nights(painter, box, shape, label)
+        small = self._sized(Use.TABLE, shape.high)
         for line in shape.lines:
-            self._paint_line(painter, line, shape)
+            if line.animal is None:
+                self._paint_block(painter, line, shape)
+            else:
+                self._paint_line(painter, line, shape, label, small)
         self._paint_totals(painter, shape)
 
     def _sizes(self) -> StripSizes:
@@ -107,62 +112,62 @@ class RefusalStrip(Drawn):
     def _foot(self) -> float:
         return self.look.u(13, 10)
 
-    def _paint_nights(self, painter: QPainter, box: QRectF, shape: StripShape) -> None:
+    def _paint_nights(
+        self, painter: QPainter, box: QRectF, shape: StripShape, label: float
+    ) -> None:
         """As many days at the head of a column as stand clear of each other, the last always."""
         font, count = self.look.font(Use.TABLE), len(self._picture.nights)
         font.setPointSizeF(0.85 * font.pointSizeF())
         widest = max((advance(font, night) for night in self._picture.nights), default=0.0)
         every = ceil((widest + self.look.u(1.5)) / shape.wide)
-        left = box.left() + self._sizes().label
+        left = box.left() + label
         for index, night in enumerate(self._picture.nights):
             if (count - 1 - index) % every == 0:
                 at = QPointF(left + (index + 0.5) * shape.wide, box.top() + self.look.u(4, 3.4))
                 set_line(painter, at, night, font, self.look.colour("ink3"), align=CENTRE)
 
-    def _paint_line(self, painter: QPainter, line: Line, shape: StripShape) -> None:
-        look, block = self.look, self._picture.blocks[line.row]
-        box = shape.columns[line.column]
-        room = QRectF(box.left(), line.top, box.width(), shape.high)
-        if line.animal is None:
-            font = self._sized(Use.LINE_TITLE, 1.1 * shape.high)
-            strong = self._sized(Use.LINE_TITLE if block.loud else Use.TABLE, shape.high)
-            base = room.bottom() - 0.2 * shape.high
-            set_line(painter, QPointF(room.left(), base), block.name, font, look.colour("ink"))
-            ends = QPointF(room.right(), base)
-            ink = look.colour("ink" if block.loud else "ink2")
-            set_line(painter, ends, block.total, strong, ink, align=RIGHT)
-            return
-        told = block.lines[line.animal]
+    def _paint_block(self, painter: QPainter, line: Line, shape: StripShape) -> None:
+        """The name of a row of tubs, and its total at the right."""
+        look, block, room = self.look, self._picture.blocks[line.row], _room(line, shape)
+        font = self._sized(Use.LINE_TITLE, 1.1 * shape.high)
+        strong = self._sized(Use.LINE_TITLE if block.loud else Use.TABLE, shape.high)
+        base = room.bottom() - 0.2 * shape.high
+        set_line(painter, QPointF(room.left(), base), block.name, font, look.colour("ink"))
+        ends = QPointF(room.right(), base)
+        ink = look.colour("ink" if block.loud else "ink2")
+        set_line(painter, ends, block.total, strong, ink, align=RIGHT)
+
+    def _paint_line(
+        self, painter: QPainter, line: Line, shape: StripShape, label: float, font: QFont
+    ) -> None:
+        look, room = self.look, _room(line, shape)
+        told = self._picture.blocks[line.row].lines[line.animal or 0]
         if self._at == (line.row, line.animal):
             painter.fillRect(room, look.colour("sheet"))
             bar = QRectF(room.left() - look.u(1.6), room.top(), look.u(1), room.height())
             painter.fillRect(bar, look.colour("point"))
-        self._paint_cells(painter, room, told, shape)
-        font = self._sized(Use.TABLE, shape.high)
+        self._paint_cells(painter, room, told, shape, label)
         if font.pointSizeF() >= _LEAST_PT:
             base = room.bottom() - 0.26 * shape.high
-            label = self._sizes().label - look.u(1.5)
+            short = label - look.u(1.5)
             for x, text, align, wide in (
-                (room.left(), told.label, LEFT, label),
+                (room.left(), told.label, LEFT, short),
                 (room.right(), told.total, RIGHT, None),
             ):
                 at = QPointF(x, base)
                 set_line(painter, at, text, font, look.colour("ink2"), align=align, room=wide)
 
     def _paint_cells(
-        self, painter: QPainter, room: QRectF, told: StripLine, shape: StripShape
+        self, painter: QPainter, room: QRectF, told: StripLine, shape: StripShape, label: float
     ) -> None:
         gap = 2.0 if shape.high > 9 else 1.0
-        left = room.left() + self._sizes().label
+        left, palette = room.left() + label, self.look.palette
+        dots = self.devicePixelRatioF()
+        wide, high = max(2, int(shape.wide - gap)), max(2, int(shape.high - gap))
         for index, state in enumerate(told.states):
             if state is not None:
-                cell = QRectF(
-                    round(left + index * shape.wide),
-                    round(room.top()),
-                    max(2, int(shape.wide - gap)),
-                    max(2, int(shape.high - gap)),
-                )
-                paint_small(painter, cell, state, self.look.palette)
+                cell = QRectF(round(left + index * shape.wide), round(room.top()), wide, high)
+                stamp_small(painter, cell, state, palette, dots)
 
     def _sized(self, use: Use, high: float) -> QFont:
         """The font of a use, no higher than a line of *high* px can hold."""
@@ -190,3 +195,9 @@ class RefusalStrip(Drawn):
             shown = f"{picture.blocks[shape.first].name} to {picture.blocks[shape.last - 1].name}"
             told = f"{shown} of {len(picture.blocks)} rows, ↓ goes on"
             set_line(painter, at, told, font, look.colour("ink2"), align=RIGHT)
+
+
+def _room(line: Line, shape: StripShape) -> QRectF:
+    """Where a line stands in its column."""
+    box = shape.columns[line.column]
+    return QRectF(box.left(), line.top, box.width(), shape.high)

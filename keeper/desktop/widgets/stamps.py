@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from functools import lru_cache
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPixmap
 
 from keeper.desktop.light import Palette
-from keeper.desktop.widgets.tile import TileState, paint_tile
+from keeper.desktop.widgets.tile import TileState, paint_small, paint_tile
 
 
 def stamp_tile(
@@ -21,14 +22,31 @@ def stamp_tile(
     painter.drawPixmap(snapped, _stamp(state, palette, size, dots, text))
 
 
+def stamp_small(
+    painter: QPainter, rect: QRectF, state: TileState, palette: Palette, dots: float
+) -> None:
+    """As ``paint_small``, for a *rect* on whole pixels of a screen of *dots* a px."""
+    size = (round(rect.width() * dots), round(rect.height() * dots))
+    painter.drawPixmap(rect.topLeft(), _small(state, palette, size, dots))
+
+
 @lru_cache(maxsize=160)
 def _stamp(
     state: TileState, palette: Palette, size: tuple[int, int], dots: float, text: str | None
 ) -> QPixmap:
+    return _made(size, dots, lambda p, rect: paint_tile(p, rect, state, palette, text))
+
+
+@lru_cache(maxsize=64)
+def _small(state: TileState, palette: Palette, size: tuple[int, int], dots: float) -> QPixmap:
+    return _made(size, dots, lambda p, rect: paint_small(p, rect, state, palette))
+
+
+def _made(size: tuple[int, int], dots: float, paint: Callable[[QPainter, QRectF], None]) -> QPixmap:
     made = QPixmap(*size)
     made.setDevicePixelRatio(dots)
     made.fill(Qt.GlobalColor.transparent)
     painter = QPainter(made)
-    paint_tile(painter, QRectF(0, 0, size[0] / dots, size[1] / dots), state, palette, text)
+    paint(painter, QRectF(0, 0, size[0] / dots, size[1] / dots))
     painter.end()
     return made
