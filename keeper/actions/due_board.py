@@ -57,8 +57,16 @@ def due_rows(keeping: Keeping, on: date, only: Container[AnimalId] | None = None
 
     Two steps keep a large room quick: all are judged by their state row, and only those
     that may be fed tonight have their recent offers read and prey chosen, their shed signs
-    only where these can tell anything. only: these alone.
+    only where these can tell anything. only: these alone. Asked again before anything is
+    written, the answer is the same and costs nothing.
     """
+    if only is not None:
+        return _reckoned(keeping, on, only)
+    asked = ("due", on, keeping.today)
+    return list(keeping.once(asked, lambda: _reckoned(keeping, on, None)))
+
+
+def _reckoned(keeping: Keeping, on: date, only: Container[AnimalId] | None) -> list[DueRow]:
     animals = [row for row in animals_on(keeping, on) if row.in_the_room]
     night = _night(keeping, on, animals)
     if only is not None:

@@ -1,10 +1,11 @@
 """What every verb works with: an open book, the species profiles, a clock and who keeps."""
 
-from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from collections.abc import Callable, Hashable, Mapping
+from dataclasses import dataclass, field
 from datetime import date, datetime
 from functools import cached_property
 from pathlib import Path
+from typing import Any, TypeVar
 
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import walking_key
@@ -13,6 +14,9 @@ from keeper.store import reading
 from keeper.store.database import Book, create_book, open_book
 from keeper.store.locks import WriterLock, open_alone
 from keeper.store.species_files import load_profiles, profile_for, with_overrides
+
+T = TypeVar("T")
+_VERSION = "version"
 
 
 @dataclass(frozen=True)
@@ -28,6 +32,7 @@ class Keeping:
     keeper: str = ""
     lock: WriterLock | None = None
     told: str | None = None
+    _kept: dict[Hashable, Any] = field(default_factory=dict, repr=False, compare=False)
 
     @property
     def today(self) -> date:
@@ -45,6 +50,27 @@ class Keeping:
     def forget_figures(self) -> None:
         """Read the keeper's own figures again when next asked for: the book's may have changed."""
         vars(self).pop("profiles", None)
+        self.forget_kept()
+
+    def once(self, asked: Hashable, reckon: Callable[[], T]) -> T:
+        """What *reckon* says to what is *asked*, reckoned once until anything is written.
+
+        Nothing is kept of a book as it is only supposed to be.
+        """
+        if self.book.connection.in_transaction:
+            return reckon()
+        version = reading.version(self.book)
+        if self._kept.get(_VERSION) != version:
+            self._kept.clear()
+            self._kept[_VERSION] = version
+        if asked not in self._kept:
+            self._kept[asked] = reckon()
+        found: T = self._kept[asked]
+        return found
+
+    def forget_kept(self) -> None:
+        """Reckon everything anew when next asked for."""
+        self._kept.clear()
 
     @property
     def is_empty(self) -> bool:
@@ -104,9 +130,12 @@ def new_keeping(
 
 def animals_on(keeping: Keeping, on: date) -> list[AnimalNow]:
     """Every animal in walking order, as it stood on the day *on*."""
-    rows = (
-        reading.board(keeping.book) if on >= keeping.today else reading.board_on(keeping.book, on)
-    )
+    day = None if on >= keeping.today else on
+    return list(keeping.once(("animals", day), lambda: _in_walking_order(keeping.book, day)))
+
+
+def _in_walking_order(book: Book, day: date | None) -> list[AnimalNow]:
+    rows = reading.board(book) if day is None else reading.board_on(book, day)
     return sorted(rows, key=lambda row: (walking_key(row.place), row.code))
 
 

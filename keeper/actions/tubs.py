@@ -257,8 +257,7 @@ def offer_words(offer: Offer) -> str:
 
 def _regurgitated_on(keeping: Keeping, night: date) -> set[int]:
     """Animals of which a regurgitation was found on the day of the night."""
-    found = reading.all_of(keeping.book, Regurgitation)
-    return {entry.event.animal for entry in found if entry.event.happened.day == night}
+    return {event.animal for event in reading.on_days(keeping.book, Regurgitation, night, night)}
 
 
 def _prey_of(plan: Plan) -> Prey:

@@ -169,6 +169,7 @@ def filled(made: Sequence[Any], columns: Sequence[Column], cells: Iterable[Seque
 
 _COLUMNS = {kind: columns_of(kind) for kind in TABLES}
 _FIELDS = {kind: tuple(c.field for c in columns) for kind, columns in _COLUMNS.items()}
+_ENCODERS = {kind: tuple((c.field, c.encode) for c in cols) for kind, cols in _COLUMNS.items()}
 _DECODERS = {
     kind: tuple((c.field, c.decode) for c in columns if c.decode is not _same)
     for kind, columns in _COLUMNS.items()
@@ -217,11 +218,10 @@ def select_columns(kind: type[Any], alias: str) -> str:
 
 def to_row(event: Event, batch: int, seq: int) -> tuple[Cell, ...]:
     """The cells of *event* in the order of ``insert_sql``."""
-    values = (getattr(event, column.field) for column in _COLUMNS[type(event)])
-    cells = (
-        None if value is None else column.encode(value)
-        for column, value in zip(_COLUMNS[type(event)], values, strict=True)
-    )
+    cells = [
+        None if (value := getattr(event, field)) is None else encode(value)
+        for field, encode in _ENCODERS[type(event)]
+    ]
     return (*when_cells(event.happened), batch, seq, *cells)
 
 
