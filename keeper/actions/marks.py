@@ -1,4 +1,4 @@
-"""What can be marked with one digit while a tub is open, in the round and at the scale."""
+"""What can be marked with one key while a tub is open, in the round and at the scale."""
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from keeper.husbandry.animal import AnimalId, Status
 from keeper.husbandry.events import (
     AboutAnimal,
+    Cleaned,
     Remark,
     RemarkKind,
     ShedQuality,
@@ -13,6 +14,7 @@ from keeper.husbandry.events import (
     ShedStage,
     Stock,
 )
+from keeper.husbandry.house import Cleaning
 from keeper.husbandry.when import Happened
 
 Maker = Callable[[AnimalId, Happened], AboutAnimal]
@@ -20,7 +22,7 @@ Maker = Callable[[AnimalId, Happened], AboutAnimal]
 
 @dataclass(frozen=True, slots=True)
 class Mark:
-    """A digit's mark: its words, and how its entry is made."""
+    """A key's mark: its words, and how its entry is made."""
 
     words: str
     made: Maker
@@ -38,6 +40,10 @@ def _remark(kind: RemarkKind) -> Maker:
     )
 
 
+def _cleaned(extent: Cleaning) -> Maker:
+    return lambda animal, happened: Cleaned(animal=animal, happened=happened, extent=extent)
+
+
 def _missing(animal: AnimalId, happened: Happened) -> AboutAnimal:
     return Stock(animal=animal, happened=happened, status=Status.MISSING)
 
@@ -53,5 +59,7 @@ MARKS: Mapping[str, Mark] = {
     "8": Mark("wound", _remark(RemarkKind.WOUND)),
     "9": Mark("breathing", _remark(RemarkKind.BREATHING)),
     "0": Mark("empty tub", _missing),
+    "/": Mark("cleaned whole", _cleaned(Cleaning.WHOLE)),
+    "+": Mark("spot cleaned", _cleaned(Cleaning.SPOT)),
 }
-"""By digit. An empty tub says that its animal is missing, from this night on."""
+"""By key. An empty tub says that its animal is missing, from this night on."""

@@ -1,22 +1,27 @@
 """The watch with all that stands beside a line: its animals, its row of tubs, its heat."""
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
+from keeper.actions.dismissing import answers_to, looser_for
 from keeper.actions.due_board import DueRow, due_rows
 from keeper.actions.keeping import Keeping, Written
 from keeper.actions.noting import note
 from keeper.actions.watching import watch_lines
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import Remark, RemarkKind, Snooze, Zone
+from keeper.husbandry.house import PlaceAside
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import place_of, walking_key
 from keeper.husbandry.profile import COMMON_PRACTICE, HeatFigures, Sourced
 from keeper.husbandry.reasons import Reason
 from keeper.husbandry.when import at_instant
+from keeper.rules.alerts import may_rest
+from keeper.rules.dismissals import Loosening
 from keeper.rules.feeding import DueState, Plan
 from keeper.rules.watch_facts import WatchLine
+from keeper.rules.watch_house import KIND_OF_CAUSE
 from keeper.store import reading
 from keeper.store.heat_days import readings_at
 
@@ -49,6 +54,9 @@ TRIED = {
     "humidity before snakes": ("humidity", "look first"),
 }
 """What was tried of a cause, by its reason, and how far it fits."""
+
+SINCE_A_CLEANING, FROM_ONE_BAG = KIND_OF_CAUSE["cleaning"], KIND_OF_CAUSE["bag"]
+"""Kinds of line whose place is the day of a cleaning, as ISO text, and the name of a bag."""
 
 _CAUTION_WORDS = ("vet", "never pick", "by hand", "no handling", "isolate", "experienced hands")
 
@@ -97,6 +105,8 @@ class WatchItem:
     """One line. animal is None where a place is meant; members are then its animals.
 
     stays: put aside by the keeper until that day, but too grave to leave the list.
+    looser: a limit to be loosened, where such lines are put aside with nothing done. may_rest:
+    whether it can be put aside at all.
     """
 
     kind: str
@@ -111,15 +121,28 @@ class WatchItem:
     remarks: tuple[Remark, ...]
     row: RowShown | None
     stays: date | None = None
+    looser: Loosening | None = None
+    may_rest: bool = True
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Aside:
-    """A line put aside: of whom, by whom, with the keeper's own reason."""
+    """A line put aside: of whom, by whom, with the keeper's own reason.
 
-    animal: AnimalNow
-    snooze: Snooze
+    animal is None where the line is about a place.
+    """
+
+    animal: AnimalNow | None
+    snooze: Snooze | PlaceAside
     keeper: str
+    looser: Loosening | None = None
+
+    @property
+    def place(self) -> str | None:
+        """Where it is: the animal's tub, or the place that the line is about."""
+        if isinstance(self.snooze, PlaceAside):
+            return self.snooze.place
+        return self.animal.place if self.animal else None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -142,11 +165,12 @@ def watch_board(keeping: Keeping, on: date) -> WatchBoard:
     aside = _aside(keeping, animals, on)
     remarks = _remarks(keeping, animals, on)
     lines = watch_lines(keeping, on)
+    looser = _Looser(keeping, animals, on)
     fresh = [row for row in rows.values() if row.heat and _is_fresh(row.heat, on)]
     return WatchBoard(
         on=on,
-        items=tuple(_item(line, animals, rows, aside, remarks) for line in lines),
-        aside=tuple(each for each in aside if not _stands(each, lines)),
+        items=tuple(looser.of_item(_item(line, animals, rows, aside, remarks)) for line in lines),
+        aside=tuple(looser.of_aside(each) for each in aside if not _stands(each, lines)),
         animals=len(animals),
         rows=len(rows),
         rows_read=len(fresh),
@@ -188,7 +212,13 @@ def note_found(keeping: Keeping, item: WatchItem, text: str) -> Written:
         raise ValueError("This line stands for no animal, so there is no page to write it on.")
     happened = at_instant(keeping.now())
     events = [
-        Remark(animal=row.animal, happened=happened, kind=RemarkKind.NOTE, text=text.strip())
+        Remark(
+            animal=row.animal,
+            happened=happened,
+            kind=RemarkKind.NOTE,
+            text=text.strip(),
+            note=item.kind,
+        )
         for row in animals
     ]
     where = " ".join(part for part in (item.place, item.animal and item.animal.name) if part)
@@ -218,6 +248,7 @@ def _item(
         tried=tuple(tried),
         remarks=tuple(own.values()),
         row=rows.get(_row_name(line.place) or line.place or ""),
+        may_rest=line.animal is not None or may_rest(line),
         stays=next((e.snooze.until for e in aside if _is_of(e, line)), None),
     )
 
@@ -227,7 +258,10 @@ def _causes(line: WatchLine) -> list[Reason]:
 
 
 def _is_of(aside: Aside, line: WatchLine) -> bool:
-    return aside.snooze.animal == line.animal and aside.snooze.watch_kind == line.kind
+    whose = (aside.animal.animal if aside.animal else None, aside.snooze.watch_kind)
+    if whose != (line.animal, line.kind):
+        return False
+    return line.animal is not None or aside.place == line.place
 
 
 def _stands(aside: Aside, lines: Iterable[WatchLine]) -> bool:
@@ -291,16 +325,42 @@ def _is_fresh(heat: HeatShown, on: date) -> bool:
 
 
 def _aside(keeping: Keeping, animals: Mapping[AnimalId, AnimalNow], on: date) -> list[Aside]:
-    """The latest putting aside of each kind and animal that still runs."""
-    found: dict[tuple[AnimalId, str], Aside] = {}
-    for entry in reading.all_of(keeping.book, Snooze):
+    """The latest putting aside of each kind and animal, or place, that still runs."""
+    found: dict[tuple[AnimalId | str | None, str], Aside] = {}
+    kept = [e for e in reading.all_of(keeping.book, Snooze) if e.event.animal in animals]
+    entries: list[reading.Entry[Snooze] | reading.Entry[PlaceAside]] = [*kept]
+    entries += reading.all_of(keeping.book, PlaceAside)
+    for entry in entries:
         snooze = entry.event
-        if snooze.animal in animals and snooze.happened.day <= on < snooze.until:
-            batch = reading.batch_row(keeping.book, entry.key.batch)
-            found[(snooze.animal, snooze.watch_kind)] = Aside(
-                animal=animals[snooze.animal], snooze=snooze, keeper=batch.keeper if batch else ""
-            )
+        if not snooze.happened.day <= on < snooze.until:
+            continue
+        batch = reading.batch_row(keeping.book, entry.key.batch)
+        whose = snooze.place if isinstance(snooze, PlaceAside) else snooze.animal
+        found[whose, snooze.watch_kind] = Aside(
+            animal=None if isinstance(snooze, PlaceAside) else animals[snooze.animal],
+            snooze=snooze,
+            keeper=batch.keeper if batch else "",
+        )
     return list(found.values())
+
+
+class _Looser:
+    """Adds the looser limits that follow from how such lines were answered."""
+
+    def __init__(self, keeping: Keeping, animals: Mapping[AnimalId, AnimalNow], on: date) -> None:
+        self._keeping, self._on = keeping, on
+        self._answers = answers_to(keeping, animals, on)
+
+    def of_item(self, item: WatchItem) -> WatchItem:
+        return replace(item, looser=self._of(item.animal, item.kind))
+
+    def of_aside(self, aside: Aside) -> Aside:
+        return replace(aside, looser=self._of(aside.animal, aside.snooze.watch_kind))
+
+    def _of(self, animal: AnimalNow | None, kind: str) -> Loosening | None:
+        if animal is None:
+            return None
+        return looser_for(self._keeping, animal, kind, self._answers, self._on)
 
 
 def _remarks(

@@ -5,55 +5,52 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from statistics import median
+from typing import TypeVar
 
 from keeper.actions.bodies import compared, measures_of
 from keeper.actions.due_board import E, empty_now_g
 from keeper.actions.heat_readings import house_heat
 from keeper.actions.holds_ever import holds_ever
+from keeper.actions.house_entries import refuse_unreasoned
 from keeper.actions.keeping import Keeping, Written, animals_on
 from keeper.actions.life import EATEN, empties, expected_on
 from keeper.actions.noting import note
 from keeper.actions.own_growth import OwnGrowth
+from keeper.actions.refused_together import USUAL_REFUSAL_RATE as USUAL_REFUSAL_RATE
+from keeper.actions.refused_together import USUAL_WORTH_OFFERS as USUAL_WORTH_OFFERS
+from keeper.actions.refused_together import counted_offers, refusal_causes
 from keeper.husbandry.animal import AnimalId, Sex, Stage
 from keeper.husbandry.events import (
     HoldSet,
     Measured,
     Offer,
     Remark,
-    Result,
     ShedQuality,
     ShedSign,
     Snooze,
     Weighing,
 )
+from keeper.husbandry.house import DailyRound, PlaceAside
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import SpeciesProfile
 from keeper.husbandry.when import at_instant
 from keeper.rules.alerts import watch
-from keeper.rules.causes import (
-    BadShed,
-    RefusalInRow,
-    causes,
-    heat_at_groups,
-    humidity_causes,
-)
-from keeper.rules.holds import excused, holds_of, holds_on
+from keeper.rules.causes import BadShed, heat_at_groups, humidity_causes
+from keeper.rules.holds import holds_of
 from keeper.rules.refusals import counted_refusals
 from keeper.rules.sheds import shed_clock
 from keeper.rules.stages import stage_of
 from keeper.rules.watch_facts import HouseFacts, WatchFacts, WatchLine
+from keeper.rules.watch_seen import unseen
 from keeper.store import reading
 
 _OFFERS, _SIGNS, _WEIGHINGS, _FEW = 30, 24, 16, 6
 _REMARKS_OF = timedelta(days=14)
-_NIGHTS_OF = timedelta(days=7)
 _HATCH_WEIGHT_OF = timedelta(days=14)
 _HELD_AGAINST_SIBLINGS = frozenset({Stage.HATCHLING, Stage.JUVENILE})
 
-USUAL_REFUSAL_RATE = 0.08
-USUAL_WORTH_OFFERS = 8
-"""An animal's own refusal rate starts from one offer in twelve and is its own after a few
-dozen offers: common practice, no source."""
+
+R = TypeVar("R")
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,10 +87,7 @@ def put_aside(keeping: Keeping, animal: AnimalId, kind: str, until: date, reason
     Raises:
         ValueError: no reason, or a day that is not to come.
     """
-    if not reason.strip():
-        raise ValueError("A line put aside needs a reason in your own words.")
-    if until <= keeping.today:
-        raise ValueError(f"{until} is not a day to come; a line is put aside until a later day.")
+    refuse_unreasoned(keeping, until, reason)
     happened = at_instant(keeping.now())
     event = Snooze(
         animal=animal, happened=happened, watch_kind=kind, until=until, reason=reason.strip()
@@ -175,51 +169,22 @@ def _house(keeping: Keeping, rows: Sequence[AnimalNow], pages: _Pages, on: date)
         return [o.happened.at for o in pages.offers[row.animal][-2:] if o.result in EATEN]
 
     heat = house_heat(keeping, rows, fed, on)
+    offers = counted_offers(keeping, rows, pages.offers, pages.signs, pages.holds_ever, on)
     return HouseFacts(
         causes=(
-            *causes(_counted_offers(keeping, rows, pages, on), heat_at_groups(heat.verdicts)),
+            *refusal_causes(keeping, offers, heat_at_groups(heat.verdicts), on),
             *humidity_causes(_bad_sheds(rows, pages), on),
         ),
         heat=heat.verdicts,
         cold_after_feeding=heat.cold,
         faults=heat.faults,
+        unseen=unseen(rows, _all(keeping, DailyRound), on),
+        asides=_all(keeping, PlaceAside),
     )
 
 
-def _counted_offers(
-    keeping: Keeping, rows: Sequence[AnimalNow], pages: _Pages, on: date
-) -> list[RefusalInRow]:
-    """The counted offers of the last two recorded nights of the last week."""
-    days = {o.happened.day for row in rows for o in pages.offers[row.animal]}
-    nights = sorted(day for day in days if on - _NIGHTS_OF <= day)[-2:]
-    return [
-        RefusalInRow(
-            animal=row.animal,
-            place=row.place,
-            night=offer.happened.day,
-            refused=offer.result is Result.REFUSED,
-            own_rate=_own_rate(pages.offers[row.animal], before=nights[0]),
-        )
-        for row in rows
-        for offer in pages.offers[row.animal]
-        if offer.happened.day in nights
-        and (offer.result in EATEN or offer.result is Result.REFUSED)
-        and not _excused(offer, pages, keeping.profile(row))
-    ]
-
-
-def _excused(offer: Offer, pages: _Pages, profile: SpeciesProfile) -> bool:
-    key = offer.animal
-    then = holds_on(offer.happened.day, pages.holds_ever[key], pages.signs[key], profile)
-    return excused(offer, then)
-
-
-def _own_rate(offers: Sequence[Offer], before: date) -> float:
-    """The share of offers that this animal refuses, drawn towards the usual while few."""
-    told = [o for o in offers if o.happened.day < before]
-    refused = sum(o.result is Result.REFUSED for o in told)
-    known = refused + sum(o.result in EATEN for o in told)
-    return (refused + USUAL_REFUSAL_RATE * USUAL_WORTH_OFFERS) / (known + USUAL_WORTH_OFFERS)
+def _all(keeping: Keeping, kind: type[R]) -> list[R]:
+    return [entry.event for entry in reading.all_of(keeping.book, kind)]
 
 
 def _bad_sheds(rows: Iterable[AnimalNow], pages: _Pages) -> list[BadShed]:

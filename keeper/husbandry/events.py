@@ -10,6 +10,7 @@ from enum import StrEnum
 
 from keeper.husbandry.animal import AnimalId, Sex, SexedBy, Status
 from keeper.husbandry.house import AboutRoom, Cleaning
+from keeper.husbandry.house import NightTold as NightTold
 from keeper.husbandry.when import Happened
 
 
@@ -75,14 +76,6 @@ class Zone(StrEnum):
     NIGHT = "night low"
     ROOM = "room"
     INCUBATOR = "incubator"
-
-
-class NightTold(StrEnum):
-    """What the keeper says of a feed night that nothing was written on."""
-
-    NO_ROUND = "no round"
-    FORGOT = "forgot to record"  # it is still to be typed
-    UNWRITTEN = "done, not recorded"  # fed, and nobody knows any more who ate
 
 
 class RemarkKind(StrEnum):

@@ -14,6 +14,14 @@ class Cleaning(StrEnum):
     WHOLE = "whole"  # stripped, washed and given new substrate: the animal was out of it
 
 
+class NightTold(StrEnum):
+    """What the keeper says of a feed night that nothing was written on."""
+
+    NO_ROUND = "no round"
+    FORGOT = "forgot to record"  # it is still to be typed
+    UNWRITTEN = "done, not recorded"  # fed, and nobody knows any more who ate
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class DailyRound:
     """The keeper looked into the tubs of a rack (``B``) or row (``B3``); None: of the room."""

@@ -89,11 +89,24 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
     "bad sheds together": "{place}: bad sheds of {count:animals} within {days:days}.",
     "humidity before snakes": "Check the humidity of the row before the snakes.",
     # the watch
+    "not seen in the daily round": (
+        "{animals:animals} not seen for {days:days}: no daily round there, and no entry, since"
+        " {since:day}."
+    ),
+    "daily rounds are no longer written": (
+        "No daily round was written since {since:day}, {days:days} ago; who was seen it cannot"
+        " tell."
+    ),
+    "ends with a daily round": "Ends with a daily round.",
     "two signals together": (
         "Two signals together ({first:watch kind}, {second:watch kind}), so one step more urgent."
     ),
     "put aside twice": (
         "Put aside {times:n} times already ({kind:watch kind}), so one step more urgent."
+    ),
+    "put aside without action": (
+        "Such lines were put aside {times:n} of {answers:n} times with nothing done; a looser"
+        " limit is {looser:hundredth} instead of {value:hundredth}."
     ),
     "humidity and health look": "Look at humidity and health.",
     "eye cap kept": "An eye cap was kept at the shed of {shed_on:day}; leave it to the next shed.",

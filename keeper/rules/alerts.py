@@ -6,6 +6,7 @@ from datetime import date
 
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import Snooze
+from keeper.husbandry.house import PlaceAside
 from keeper.husbandry.place import walking_key
 from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
 from keeper.husbandry.reasons import Reason, because
@@ -22,6 +23,7 @@ from keeper.rules.watch_facts import (
 )
 from keeper.rules.watch_food import food_signals
 from keeper.rules.watch_house import KIND_OF_CAUSE, house_lines
+from keeper.rules.watch_seen import unseen_line
 from keeper.rules.watch_weights import weight_signals
 
 __all__ = ["HouseFacts", "Severity", "WatchFacts", "WatchLine", "watch"]
@@ -64,6 +66,7 @@ WORST_KINDS = (
     "cleared too long",
     "first shed overdue",
     "shed overdue",
+    "not seen",
     "left in",
     "quarantine",
     "hold without end",
@@ -74,6 +77,8 @@ WORST_KINDS = (
 )
 """Every kind of line, the graver first where severities are equal."""
 
+NEVER_ASIDE = frozenset({"cold after feeding"})
+
 _RANK = {kind: rank for rank, kind in enumerate(WORST_KINDS)}
 _STEP_UP = {Severity.THIS_WEEK: Severity.TODAY}
 
@@ -81,12 +86,32 @@ _STEP_UP = {Severity.THIS_WEEK: Severity.TODAY}
 def watch(facts: Sequence[WatchFacts], house: HouseFacts, today: date) -> tuple[WatchLine, ...]:
     """Lines worst first, then in walking order; animals that are not in the room have none."""
     silenced = _silenced(house)
-    lines = list(house_lines(house))
+    lines = [line for line in _of_house(house, today) if not is_aside(line, house.asides, today)]
     for each in facts:
         line = _line(each, silenced.get(each.now.animal, frozenset()), today)
         if line is not None:
             lines.append(line)
     return tuple(sorted(lines, key=_order))
+
+
+def is_aside(line: WatchLine, asides: Iterable[PlaceAside], today: date) -> bool:
+    """Whether the keeper put this line about a place aside until a day yet to come."""
+    return may_rest(line) and any(
+        (aside.place, aside.watch_kind) == (line.place, line.kind)
+        and aside.happened.day <= today < aside.until
+        for aside in asides
+    )
+
+
+def may_rest(line: WatchLine) -> bool:
+    """Whether a line about a place can be put aside: not what is for now or endangers the fed."""
+    return line.severity is not Severity.NOW and line.kind not in NEVER_ASIDE
+
+
+def _of_house(house: HouseFacts, today: date) -> Iterable[WatchLine]:
+    yield from house_lines(house)
+    for found in house.unseen:
+        yield unseen_line(found, today)
 
 
 def _order(line: WatchLine) -> tuple[int, int, tuple[int, str, int, int, str], int]:

@@ -8,6 +8,7 @@ from typing import Literal
 
 from keeper.husbandry.animal import AnimalId, Stage
 from keeper.husbandry.events import HoldKind, Measured, Remark, ShedSign, Snooze
+from keeper.husbandry.house import PlaceAside
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import SpeciesProfile
 from keeper.husbandry.reasons import Reason
@@ -109,13 +110,28 @@ class WatchFacts:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Unseen:
+    """Animals of a rack, or of the room, seen last on *since*; or daily rounds that ended then."""
+
+    place: str | None
+    animals: tuple[AnimalId, ...]
+    since: date
+    is_kept: bool
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class HouseFacts:
-    """What is known of rows, racks and rooms, as the rules for heat and causes say it."""
+    """What is known of rows, racks and rooms, as the rules for heat and causes say it.
+
+    asides: lines about places that the keeper put aside.
+    """
 
     causes: Sequence[Cause] = ()
     heat: Sequence[HeatVerdict] = ()
     cold_after_feeding: Sequence[ColdAfterFeeding] = ()
     faults: Sequence[SensorFault] = ()
+    unseen: Sequence[Unseen] = ()
+    asides: Sequence[PlaceAside] = ()
 
 
 def days_since(day: date | None, today: date) -> int | None:

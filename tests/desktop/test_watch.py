@@ -8,8 +8,9 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QWidget
 from shots import luminance_of
-from trouble_sample import COLD_ROW, NAMES, TODAY, Window, a_quiet_room, a_room, at_once
+from trouble_sample import COLD_ROW, NAMES, TODAY, Window, a_quiet_room, a_room, ago, at_once
 
+from keeper.actions.noting import note
 from keeper.actions.watch_board import watch_board
 from keeper.desktop.background import Background
 from keeper.desktop.look import Look
@@ -18,10 +19,13 @@ from keeper.desktop.screens.watch import WatchScreen
 from keeper.desktop.screens.watch_words import line_face, looked_at, rows_of
 from keeper.desktop.widgets.severity_list import AsideFace, LineFace, LineFits, shown_reasons
 from keeper.desktop.widgets.tile import TileState
-from keeper.husbandry.events import Remark, Snooze
+from keeper.husbandry.events import Cleaned, Override, Remark, Snooze
+from keeper.husbandry.house import BagOpened, Cleaning, DailyRound, PlaceAside
+from keeper.husbandry.when import on_day
 from keeper.store import reading
 
 Z, D, RETURN = Qt.Key.Key_Z, Qt.Key.Key_D, Qt.Key.Key_Return
+C, R, B, L = Qt.Key.Key_C, Qt.Key.Key_R, Qt.Key.Key_B, Qt.Key.Key_L
 PLACES = {"Watch": at_once(WatchScreen), "Records": at_once(RecordsScreen)}
 
 
@@ -184,12 +188,101 @@ def test_the_line_that_was_asked_about_is_put_aside_whatever_is_chosen_meanwhile
     assert entry.event.watch_kind == "opaque too long"
 
 
-def test_what_concerns_a_whole_row_is_not_put_aside(watch, keeping):
-    choose(watch, "cold row")
+def test_what_endangers_the_fed_is_not_put_aside(watch):
+    choose(watch, "cold after feeding")
     watch.press(Z)
 
     assert not watch.page.asking.isVisible()
-    assert "ends when the row is right" in watch.foot
+    assert "ends when it is right again" in watch.foot
+
+
+def test_a_cause_is_put_aside_with_a_reason_and_an_end_and_its_animals_stay_silent(watch, keeping):
+    choose(watch, "cold row")
+    watch.press(Z)
+    watch.answer("new mat comes on Friday")
+    watch.answer("3 days")
+
+    shown = faces(watch)
+    assert not [f for f in shown if isinstance(f, LineFace) and "cold row" in f.title]
+    aside = shown[-1]
+    assert isinstance(aside, AsideFace)
+    assert (aside.place, aside.name) == (COLD_ROW, "")
+    assert "“new mat comes on Friday”, J." in aside.words
+    assert not [f for f in shown if isinstance(f, LineFace) and "Fitch" in f.title]
+    (entry,) = reading.all_of(keeping.book, PlaceAside)
+    assert (entry.event.place, entry.event.watch_kind) == (COLD_ROW, "cold row")
+
+    watch.take_back()
+
+    assert line(watch, "cold row") >= 0
+
+
+def test_tubs_cleaned_are_written_to_each_animal_of_the_place(watch, keeping):
+    choose(watch, "cold row")
+    watch.press(C)
+    assert watch.page.asking.field.text() == COLD_ROW
+    watch.answer("b1")
+    watch.press(C)
+    watch.answer("A1·2 spot")
+
+    cleaned = [entry.event for entry in reading.all_of(keeping.book, Cleaned)]
+    assert [event.extent for event in cleaned] == [Cleaning.WHOLE] * 8 + [Cleaning.SPOT]
+    assert "spot cleaned, 1" in watch.foot.replace("\u00a0", " ")
+
+
+def test_a_place_without_animals_cannot_be_cleaned(watch, keeping):
+    watch.press(C)
+    watch.answer("Q9")
+
+    assert "No animal lives at 'Q9'" in watch.foot
+    assert watch.page.asking.isVisible()
+    assert not reading.all_of(keeping.book, Cleaned)
+
+
+def test_a_daily_round_and_a_bag_opened_are_written_from_the_watch(watch, keeping):
+    watch.press(R)
+    watch.answer("room")
+    watch.press(B)
+    watch.answer("mouse weaner: 14")
+
+    (done,) = reading.all_of(keeping.book, DailyRound)
+    (bag,) = reading.all_of(keeping.book, BagOpened)
+    assert done.event.place is None
+    assert (bag.event.prey, bag.event.bag) == ("mouse weaner", "14")
+
+
+@pytest.mark.parametrize("text", ["14", "mouse weaner:", ": 14", "whale: 14"])
+def test_a_bag_without_a_grade_of_prey_is_refused(watch, keeping, text):
+    watch.press(B)
+    watch.answer(text)
+
+    assert not reading.all_of(keeping.book, BagOpened)
+    assert watch.page.asking.isVisible()
+
+
+def test_a_limit_is_loosened_only_where_such_lines_were_dismissed(watch, keeping):
+    choose(watch, "Thora")
+    watch.press(L)
+    assert "No looser limit is proposed" in watch.foot
+    for weeks in range(5):
+        thora = next(row for row in reading.board(keeping.book) if row.name == "Thora")
+        snooze = Snooze(
+            animal=thora.animal,
+            happened=on_day(ago(60 - 7 * weeks)),
+            watch_kind="opaque too long",
+            until=ago(55 - 7 * weeks),
+            reason="she is slow",
+        )
+        note(keeping, "put aside", snooze)
+    watch.house.notices.changed.emit()
+
+    choose(watch, "Thora")
+    assert "put aside 5 of 5 times" in watch.page.detail.text().replace("\u00a0", " ")
+    watch.press(L)
+
+    (entry,) = reading.all_of(keeping.book, Override)
+    assert (entry.event.key, entry.event.value) == ("sheds.opaque_days_most", 12.0)
+    assert "put aside without action 5 of 5 times" in entry.event.reason
 
 
 def test_escape_leaves_the_question_and_writes_nothing(watch, keeping):

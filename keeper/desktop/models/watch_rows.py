@@ -26,7 +26,9 @@ class WatchRow:
     def key(self) -> tuple[object, ...]:
         """What stays the same when the watch is read again."""
         if isinstance(self.about, Aside):
-            return ("aside", self.about.animal.animal, self.about.snooze.watch_kind)
+            aside = self.about
+            about = aside.animal.animal if aside.animal else aside.place
+            return ("aside", about, aside.snooze.watch_kind)
         whose = self.about.animal.animal if self.about.animal else self.about.place
         return (whose, self.about.kind)
 

@@ -2,32 +2,25 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from dataclasses import replace
-from functools import partial
-
 from PySide6.QtCore import QItemSelectionModel
 from PySide6.QtGui import QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
-from keeper.actions.keeping import Keeping, Written
-from keeper.actions.troubles import REFUSALS, said
-from keeper.actions.typed_entries import day_typed
-from keeper.actions.watch_board import Aside, WatchBoard, WatchItem, note_found, watch_board
-from keeper.actions.watching import put_aside
+from keeper.actions.keeping import Keeping
+from keeper.actions.watch_board import WatchBoard, WatchItem, watch_board
 from keeper.desktop.aside_reading import AsideReading
 from keeper.desktop.background import Worker
 from keeper.desktop.look import Look
 from keeper.desktop.models.watch_rows import ROW_ROLE, WatchRow, WatchRowsModel
 from keeper.desktop.notices import Notices
 from keeper.desktop.page_keys import add_key
+from keeper.desktop.screens.watch_asking import WatchAsking
 from keeper.desktop.screens.watch_words import (
     counts_of,
     detail_face,
     looked_at,
     nothing_words,
     rows_of,
-    whose,
 )
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.asking_line import AskingLine
@@ -35,9 +28,7 @@ from keeper.desktop.widgets.severity_counts import SeverityCounts
 from keeper.desktop.widgets.severity_list import SeverityList
 from keeper.desktop.widgets.watch_detail import WatchDetail
 from keeper.desktop.widgets.words_line import Words
-from keeper.reports.figures import day
 
-_UNTIL, _USUAL_END = "Until (12 Dec, 14 days)", "7 days"
 _LOOKING = "Looking through the book."
 
 
@@ -64,6 +55,7 @@ class WatchScreen(QWidget):
         self.detail = WatchDetail(look)
         self.nothing = Words(look, Use.PAGE_ASIDE, "ink")
         self.asking = AskingLine(look, self)
+        self._asks = WatchAsking(keeping, notices, self.asking, self._row)
         self._lay_out()
         self._listen()
         self.setFocusProxy(self.list)
@@ -131,8 +123,12 @@ class WatchScreen(QWidget):
         self.list.activated.connect(lambda _: self._open())
         self.list.selectionModel().currentChanged.connect(lambda *_: self._show_detail())
         for key, words, slot in (
-            ("Z", "put this line aside", self._ask_reason),
-            ("D", "done: what was found", self._ask_found),
+            ("Z", "put this line aside", self._asks.reason),
+            ("D", "done: what was found", self._asks.found),
+            ("C", "tubs cleaned: a tub, a row or a rack", self._asks.cleaned),
+            ("R", "daily round done", self._asks.daily_round),
+            ("B", "a bag of prey opened", self._asks.bag),
+            ("L", "loosen the limit that is proposed", self._asks.loosen),
         ):
             add_key(self, key, words, slot)
         self._notices.changed.connect(self._reading.hear)
@@ -188,51 +184,3 @@ class WatchScreen(QWidget):
             self._notices.refused.emit("This line is of a place; no one animal stands behind it.")
         else:
             self._notices.animal_asked.emit(animal.animal)
-
-    def _ask_reason(self) -> None:
-        row = self._row()
-        if row is None:
-            return
-        if isinstance(row.about, Aside):
-            self._notices.refused.emit("This line is put aside already; Records takes it back.")
-        elif row.about.animal is None:
-            self._notices.refused.emit(
-                "What concerns a whole row is not put aside: it ends when the row is right."
-            )
-        else:
-            item, question = row.about, f"{whose(row)}. Put aside, because"
-            self.asking.ask(question, lambda reason: self._take_reason(item, reason))
-
-    def _take_reason(self, item: WatchItem, reason: str) -> bool:
-        if not reason:
-            self._notices.refused.emit("A line put aside needs a reason in your own words.")
-            return False
-        put = partial(_put_aside, self._keeping, item, reason)
-        self.asking.ask(_UNTIL, lambda until: self._try(lambda: put(until)), _USUAL_END)
-        return False
-
-    def _ask_found(self) -> None:
-        row = self._row()
-        if row is None or isinstance(row.about, Aside):
-            return
-        note = partial(note_found, self._keeping, row.about)
-        self.asking.ask(f"{whose(row)}. Found", lambda text: self._try(lambda: note(text)))
-
-    def _try(self, write: Callable[[], Written]) -> bool:
-        try:
-            written = write()
-        except REFUSALS as refusal:
-            self._notices.refused.emit(said(refusal))
-            return False
-        self._notices.tell_written(written)
-        return True
-
-
-def _put_aside(keeping: Keeping, item: WatchItem, reason: str, until: str) -> Written:
-    """Put *item* aside and say of whom and until when."""
-    animal, end = item.animal, day_typed(until, keeping.today)
-    if animal is None:
-        raise ValueError("A line of a whole row is not put aside.")
-    written = put_aside(keeping, animal.animal, item.kind, end, reason)
-    where = f"{animal.place or ''} {animal.name or animal.code}".strip()
-    return replace(written, where=where, what=f"put aside until {day(end)}")

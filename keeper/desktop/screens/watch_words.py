@@ -5,7 +5,16 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from datetime import date
 
-from keeper.actions.watch_board import Aside, Tried, WatchBoard, WatchItem, is_caution
+from keeper.actions.dismissing import Loosening
+from keeper.actions.watch_board import (
+    FROM_ONE_BAG,
+    SINCE_A_CLEANING,
+    Aside,
+    Tried,
+    WatchBoard,
+    WatchItem,
+    is_caution,
+)
 from keeper.desktop.models.watch_rows import WatchRow
 from keeper.desktop.widgets.heat_dots import HeatDots
 from keeper.desktop.widgets.severity_list import AsideFace, LineFace, MemberFace
@@ -50,6 +59,7 @@ KEYS = (
 )
 _ANIMALS, _ROWS = counted("animal", "animals"), counted("row", "rows")
 _MEMBERS_SHOWN = 6
+_TOGETHER = ("refused together", "refused after a cleaning")
 _STRONG = ("fits", "look first", "not read")
 
 
@@ -125,6 +135,7 @@ def detail_face(row: WatchRow, on: date) -> DetailFace:
     if item.stays:
         until = day(item.stays, on=on)
         paragraphs.append((f"Put aside until {until}; too grave to leave the list.", "ink"))
+    paragraphs += _looser(item.looser)
     row_shown = item.row
     return DetailFace(
         head=_title(item),
@@ -134,23 +145,40 @@ def detail_face(row: WatchRow, on: date) -> DetailFace:
         tubs=_tubs(item),
         legend=_legend(item),
         heat=_heat(item, on),
-        keys=KEYS,
+        keys=(*KEYS, *_looser_key(item.looser)),
     )
 
 
 def whose(row: WatchRow) -> str:
     """The line in a few words, for a question at the foot."""
     if isinstance(row.about, Aside):
-        return f"{row.about.animal.place or ''} {_name(row.about.animal)}".strip()
+        return " ".join(_about(row.about))
     return _title(row.about)
 
 
 def _title(item: WatchItem) -> str:
     kind = word_of("watch kind", item.kind)
     if item.animal is None:
-        return f"{item.place}: {kind[0].lower()}{kind[1:]}" if item.place else kind
+        where = place_words(item.place, item.kind)
+        return f"{where}: {kind[0].lower()}{kind[1:]}" if where else kind
     who = "  ".join(part for part in (item.animal.place, _name(item.animal)) if part)
     return f"{who}: {kind[0].lower()}{kind[1:]}"
+
+
+def place_words(place: str | None, kind: str) -> str:
+    """What a line without an animal is about: a row, a bag, a keeper, the day of a cleaning."""
+    if place and kind == SINCE_A_CLEANING:
+        return f"cleaned {day(date.fromisoformat(place))}"
+    if place and kind == FROM_ONE_BAG:
+        return f"bag {place}"
+    return place or ""
+
+
+def _about(aside: Aside) -> tuple[str, str]:
+    """Place and name of a line put aside."""
+    if aside.animal is None:
+        return place_words(aside.place, aside.snooze.watch_kind) or "the room", ""
+    return aside.animal.place or "", _name(aside.animal)
 
 
 def _name(row: AnimalNow) -> str:
@@ -184,7 +212,7 @@ def _noted(item: WatchItem, number_: int, on: date) -> str:
 
 def _count_words(item: WatchItem) -> tuple[str, str]:
     """How many of a cause's animals, from the reason that raised it."""
-    figures = next((w.figures for w in item.because if w.why == "refused together"), None)
+    figures = next((w.figures for w in item.because if w.why in _TOGETHER), None)
     if figures is not None:
         return f"{figures['refused']} of {figures['offered']}", "refused"
     return (str(len(item.members)), "animals") if item.members else ("", "")
@@ -222,8 +250,8 @@ def _aside_face(aside: Aside, on: date, heading: str) -> AsideFace:
     by = f", {aside.keeper}" if aside.keeper else ""
     return AsideFace(
         heading=heading,
-        place=aside.animal.place or "",
-        name=_name(aside.animal),
+        place=_about(aside)[0],
+        name=_about(aside)[1],
         words=f"{kind[0].lower()}{kind[1:]}; “{snooze.reason}”{by}",
         till=f"till {day(snooze.until, on=on)}",
     )
@@ -239,10 +267,21 @@ def _aside_detail(aside: Aside, on: date) -> DetailFace:
         " step up. Records takes it back at once.",
     )
     kind = word_of("watch kind", snooze.watch_kind)
-    head = f"{aside.animal.place or ''}  {_name(aside.animal)}: {kind[0].lower()}{kind[1:]}"
+    who = "  ".join(part for part in _about(aside) if part)
+    paragraphs = [(text, "ink") for text in told] + _looser(aside.looser)
     return DetailFace(
-        head=head.strip(), paragraphs=tuple((text, "ink") for text in told), keys=KEYS[:1]
+        head=f"{who}: {kind[0].lower()}{kind[1:]}",
+        paragraphs=tuple(paragraphs),
+        keys=(KEYS[0], *_looser_key(aside.looser)),
     )
+
+
+def _looser(found: Loosening | None) -> list[tuple[str, str]]:
+    return [(sentence(found.because), "ink")] if found else []
+
+
+def _looser_key(found: Loosening | None) -> tuple[tuple[str, str], ...]:
+    return (("L", "loosen the limit"),) if found else ()
 
 
 def _tubs(item: WatchItem) -> tuple[TubFace, ...]:
@@ -292,6 +331,11 @@ def _against(why: Reason, item: WatchItem) -> str:
     return f"{celsius(heat.readings[-1][1])} against {wanted}"
 
 
+def _cooler(why: Reason, item: WatchItem) -> str:
+    read, usual = why.figures["temp_c"], why.figures["usual_c"]
+    return f"{celsius(float(str(read)))}, usually {celsius(float(str(usual)))}"
+
+
 def _elsewhere(why: Reason, item: WatchItem) -> str:
     return f"{why.figures['refused']} of {why.figures['offered']} elsewhere refused"
 
@@ -299,6 +343,7 @@ def _elsewhere(why: Reason, item: WatchItem) -> str:
 _WHY: Mapping[str, Callable[[Reason, WatchItem], str]] = {
     "heat is out of limits there": _against,
     "heat is within limits there": _against,
+    "cooler than it was": _cooler,
     "heat was not read there": lambda why, item: "read it first",
     "others refused from the same bag": _elsewhere,
     "others ate from the same bag": _elsewhere,
@@ -306,6 +351,10 @@ _WHY: Mapping[str, Callable[[Reason, WatchItem], str]] = {
     "others refused from the same hands": _elsewhere,
     "others ate from the same hands": _elsewhere,
     "all from the same hands": lambda why, item: f"{why.figures['keeper']}, all of them",
+    "others refused after the same cleaning": _elsewhere,
+    "others ate after the same cleaning": _elsewhere,
+    "all cleaned on one day": lambda why, item: "all of them, and no others",
+    "recent move or season": lambda why, item: "the season too",
     "recent move, cleaning or season": lambda why, item: "the season too",
     "humidity before snakes": lambda why, item: "of the row",
 }

@@ -1,0 +1,117 @@
+"""What the watch asks at its foot, and what is written from the answer."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from functools import partial
+
+from keeper.actions.dismissing import loosen
+from keeper.actions.house_entries import clean, daily_round, open_bag, put_place_aside
+from keeper.actions.keeping import Keeping, Written
+from keeper.actions.troubles import REFUSALS, said
+from keeper.actions.typed_entries import day_typed
+from keeper.actions.watch_board import Aside, WatchItem, note_found
+from keeper.actions.watching import put_aside
+from keeper.desktop.models.watch_rows import WatchRow
+from keeper.desktop.notices import Notices
+from keeper.desktop.screens.watch_words import place_words, whose
+from keeper.desktop.widgets.asking_line import AskingLine
+from keeper.reports.figures import day
+
+_UNTIL, _USUAL_END = "Until (12 Dec, 14 days)", "7 days"
+_CLEANED = "Cleaned (B3·4, B3 or B; add spot for a spot clean)"
+_ROUND, _WHOLE_ROOM = "Daily round done (the room, a rack or a row)", "room"
+_BAG = "Bag opened (mouse fuzzy: 14)"
+
+
+class WatchAsking:
+    """One method for each key of the watch. chosen: the line that a key is about."""
+
+    def __init__(
+        self,
+        keeping: Keeping,
+        notices: Notices,
+        asking: AskingLine,
+        chosen: Callable[[], WatchRow | None],
+    ) -> None:
+        self._keeping, self._notices = keeping, notices
+        self._asking, self._chosen = asking, chosen
+
+    def reason(self) -> None:
+        """Why the line is put aside; its end is asked for next."""
+        row = self._chosen()
+        if row is None:
+            return
+        if isinstance(row.about, Aside):
+            self._notices.refused.emit("This line is put aside already; Records takes it back.")
+        elif not row.about.may_rest:
+            self._notices.refused.emit(
+                "This is for now and is not put aside: it ends when it is right again."
+            )
+        else:
+            item, question = row.about, f"{whose(row)}. Put aside, because"
+            self._asking.ask(question, lambda reason: self._take_reason(item, reason))
+
+    def found(self) -> None:
+        """What was found at the line."""
+        row = self._chosen()
+        if row is None or isinstance(row.about, Aside):
+            return
+        note = partial(note_found, self._keeping, row.about)
+        self._asking.ask(f"{whose(row)}. Found", lambda text: self._try(lambda: note(text)))
+
+    def cleaned(self) -> None:
+        """Which tubs were cleaned; the line's own place stands there already."""
+        row = self._chosen()
+        place = partial(clean, self._keeping)
+        usual = (row.about.place or "") if row is not None else ""
+        self._asking.ask(_CLEANED, lambda text: self._try(lambda: place(text)), usual)
+
+    def daily_round(self) -> None:
+        """Which tubs were looked into."""
+        place = partial(daily_round, self._keeping)
+        self._asking.ask(_ROUND, lambda text: self._try(lambda: place(text)), _WHOLE_ROOM)
+
+    def bag(self) -> None:
+        """Which bag prey comes from now on."""
+        opened = partial(open_bag, self._keeping)
+        self._asking.ask(_BAG, lambda text: self._try(lambda: opened(text)))
+
+    def loosen(self) -> None:
+        """The proposed limit in place of the one that is dismissed again and again."""
+        row = self._chosen()
+        looser, animal = (row.about.looser, row.about.animal) if row is not None else (None, None)
+        if looser is None or animal is None:
+            self._notices.refused.emit("No looser limit is proposed for this line.")
+            return
+        self._try(lambda: loosen(self._keeping, animal, looser))
+
+    def _take_reason(self, item: WatchItem, reason: str) -> bool:
+        if not reason:
+            self._notices.refused.emit("A line put aside needs a reason in your own words.")
+            return False
+        put = partial(_put_aside, self._keeping, item, reason)
+        self._asking.ask(_UNTIL, lambda until: self._try(lambda: put(until)), _USUAL_END)
+        return False
+
+    def _try(self, write: Callable[[], Written]) -> bool:
+        try:
+            written = write()
+        except REFUSALS as refusal:
+            self._notices.refused.emit(said(refusal))
+            return False
+        self._notices.tell_written(written)
+        return True
+
+
+def _put_aside(keeping: Keeping, item: WatchItem, reason: str, until: str) -> Written:
+    """Put *item* aside and say of whom and until when."""
+    animal, end = item.animal, day_typed(until, keeping.today)
+    if animal is None:
+        written = put_place_aside(keeping, item.place, item.kind, end, reason)
+        where = place_words(item.place, item.kind) or "the room"
+    else:
+        written = put_aside(keeping, animal.animal, item.kind, end, reason)
+        where = f"{animal.place or ''} {animal.name or animal.code}".strip()
+    return replace(written, where=where, what=f"put aside until {day(end)}")
