@@ -18,6 +18,7 @@ from tempfile import TemporaryDirectory
 
 from keeper.actions.keeping import Keeping, open_keeping
 from keeper.rehearsal.collection import make_collection
+from keeper.store.database import SCHEMA_VERSION
 from keeper.store.errors import BookError
 from keeper.store.locks import lock_path
 from keeper.store.rows import day_number
@@ -87,6 +88,8 @@ def book_of(size: Size) -> Path:
 def _brought_up(older: Path, made: Path) -> bool:
     """Whether a copy of *older* could be brought to the present schema."""
     shutil.copy(older, made)
+    with closing(sqlite3.connect(made, isolation_level=None)) as connection:
+        connection.execute(f"PRAGMA user_version = {SCHEMA_VERSION - 1}")
     try:
         open_keeping(made, station=STATION, now=evening_clock()).close()
     except BookError:
