@@ -19,7 +19,7 @@ from keeper.desktop.background import Background, Worker
 from keeper.desktop.look import Look
 from keeper.desktop.models.female_rows import ROW_ROLE, FemaleRowsModel
 from keeper.desktop.notices import Notices
-from keeper.desktop.page_keys import add_key
+from keeper.desktop.page_keys import add_key, add_told_key
 from keeper.desktop.screens.female_words import female_face
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.asking_line import AskingLine
@@ -159,6 +159,7 @@ class FemalesScreen(QWidget):
 
     def _listen(self) -> None:
         self.list.activated.connect(lambda _: self._open())
+        add_told_key(self, "Enter", "open her page", self._open)
         add_key(self, "G", "change the weight of the gate", self._ask_gate)
         self._notices.changed.connect(self._hear)
         self._look.changed.connect(self._fit)

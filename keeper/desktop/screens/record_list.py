@@ -34,6 +34,7 @@ class RecordList(QWidget):
         super().__init__()
         self._look, self._keeping = look, keeping
         self.only: AnimalNow | None = None
+        self._over = False
         self.table = RecordTable(self, older=self._older)
         self._panel = RecordPanel(look)
         self._reading = AsideReading(
@@ -63,6 +64,8 @@ class RecordList(QWidget):
         self._reading.hear()
 
     def stop(self) -> None:
+        """Wait for a reading that runs; nothing is read any more, nor any older line."""
+        self._over = True
         self._reading.stop()
 
     def showEvent(self, event: QShowEvent) -> None:
@@ -82,6 +85,8 @@ class RecordList(QWidget):
         return Seen(today, self._keeping.book.station)
 
     def _older(self, row: RecordRow) -> Sequence[RecordRow]:
+        if self._over:
+            return ()
         return record_rows(self._keeping, before=row.batch.id, animal=self._animal)
 
     def _take(self, rows: list[RecordRow]) -> None:
