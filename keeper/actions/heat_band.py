@@ -1,8 +1,9 @@
 """The day-night band of one place and zone: fourteen days against today, by the time of day."""
 
+from bisect import bisect_left
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from datetime import date, datetime, timedelta
+from datetime import date, datetime, time, timedelta, timezone
 from math import floor
 from statistics import median
 
@@ -10,7 +11,7 @@ from keeper.actions.due_board import feed_nights_around
 from keeper.actions.keeping import Keeping
 from keeper.husbandry.events import Heat, ProbePlaced, Zone
 from keeper.store import reading, readings
-from keeper.store.readings import HourRange
+from keeper.store.readings import DAY_SECONDS, HourRange
 
 STEPS = 48
 """The day is told in half hours."""
@@ -19,7 +20,12 @@ BAND_DAYS = 14
 MONTH_DAYS = 30
 _LEAST_FOR_BAND = 5
 _LEAST_STEPS = 12
-_STEP_SECONDS = 86_400 // STEPS
+_STEP_SECONDS = DAY_SECONDS // STEPS
+_SECOND = timedelta(seconds=1)
+_UNIX_DAY = date(1970, 1, 1)
+
+Told = tuple[int, float]
+"""A second since 1970, of UTC or of the place, and degrees Celsius."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -66,25 +72,26 @@ class DayBand:
 
 def band_of(keeping: Keeping, place: str, zone: Zone, on: date) -> DayBand:
     """The last fourteen days of *zone* at *place* before *on*, and the day *on*."""
-    offset = keeping.now().tzinfo
-    begin = datetime.combine(on - timedelta(days=BAND_DAYS), datetime.min.time(), offset)
-    end = datetime.combine(on + timedelta(days=1), datetime.min.time(), offset)
+    offset = keeping.now().utcoffset() or timedelta(0)
+    end = _local(on + timedelta(days=1), offset)
+    begin = end - timedelta(days=BAND_DAYS + 1)
     typed = _typed(keeping, place, zone, begin, end)
     probed = list(_probed(keeping, place, zone, begin, end))
-    found = sorted([*typed, *probed])
-    today = [each for each in found if each[0].date() == on]
-    before = [each for each in found if each[0].date() < on]
+    shift, midnight = offset // _SECOND, (on - _UNIX_DAY).days * DAY_SECONDS
+    found = sorted((at + shift, temp_c) for at, temp_c in (*typed, *probed))
+    first = bisect_left(found, (midnight,))
+    before, today = found[:first], found[first : bisect_left(found, (midnight + DAY_SECONDS,))]
     nights = feed_nights_around(keeping, on)
     return DayBand(
         place=place,
         zone=zone,
         on=on,
         steps=tuple(_steps(before)),
-        today=tuple(_point(each) for each in today),
-        before=tuple(_point(each) for each in before) if not probed else (),
-        days=len({at.date() for at, _ in before}),
+        today=tuple(map(_point, today)),
+        before=tuple(map(_point, before)) if not probed else (),
+        days=len({at // DAY_SECONDS for at, _ in before}),
         count=len(before),
-        nights=tuple(n for n in nights if begin.date() <= n <= on),
+        nights=tuple(n for n in nights if on - timedelta(days=BAND_DAYS) <= n <= on),
         by_probe=bool(probed),
     )
 
@@ -107,32 +114,36 @@ def probes_at(
     return found
 
 
+def _local(day: date, offset: timedelta) -> datetime:
+    return datetime.combine(day, time.min, timezone(offset))
+
+
 def _typed(
     keeping: Keeping, place: str, zone: Zone, begin: datetime, end: datetime
-) -> Iterator[tuple[datetime, float]]:
+) -> Iterator[Told]:
     first, last = _seconds(begin), _seconds(end)
     entries = reading.all_of(
         keeping.book, Heat, "e.place = ? AND e.at BETWEEN ? AND ?", place, first, last
     )
     for entry in entries:
         if entry.event.zone is zone:
-            yield entry.event.happened.at.astimezone(begin.tzinfo), entry.event.temp_c
+            yield _seconds(entry.event.happened.at), entry.event.temp_c
 
 
 def _probed(
     keeping: Keeping, place: str, zone: Zone, begin: datetime, end: datetime
-) -> Iterator[tuple[datetime, float]]:
+) -> Iterator[Told]:
     for event, until in probes_at(keeping, place, zone):
         first, last = max(begin, event.happened.at), min(end, until or end)
         if first < last:
             for at, value in readings.values_of(keeping.book, event.probe, first, last):
-                yield datetime.fromtimestamp(at, begin.tzinfo), value / 100
+                yield at, value / 100
 
 
-def _steps(before: Sequence[tuple[datetime, float]]) -> Iterator[BandStep | None]:
+def _steps(before: Sequence[Told]) -> Iterator[BandStep | None]:
     steps: list[list[float]] = [[] for _ in range(STEPS)]
     for at, temp_c in before:
-        steps[(at.hour * 3600 + at.minute * 60 + at.second) // _STEP_SECONDS].append(temp_c)
+        steps[at % DAY_SECONDS // _STEP_SECONDS].append(temp_c)
     for values in steps:
         yield _step(sorted(values)) if len(values) >= _LEAST_FOR_BAND else None
 
@@ -157,9 +168,9 @@ def _quantile(ordered: Sequence[float], share: float) -> float:
     return ordered[low] + (place - low) * (ordered[high] - ordered[low])
 
 
-def _point(each: tuple[datetime, float]) -> Point:
+def _point(each: Told) -> Point:
     at, temp_c = each
-    return Point(hour=at.hour + at.minute / 60 + at.second / 3600, temp_c=temp_c)
+    return Point(hour=at % DAY_SECONDS / 3600, temp_c=temp_c)
 
 
 def _seconds(at: datetime) -> int:

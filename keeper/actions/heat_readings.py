@@ -8,19 +8,33 @@ A probe that cannot be believed is a fault of its own and says nothing of heat.
 from collections import defaultdict
 from collections.abc import Callable, Collection, Iterable, Iterator, Sequence
 from dataclasses import dataclass
-from datetime import date, datetime, time, timedelta
+from datetime import date, datetime, time, timedelta, tzinfo
+from functools import lru_cache
 
 from keeper.actions.keeping import Keeping
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import Heat, ProbePlaced, Zone
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import place_of
-from keeper.husbandry.when import at_instant
+from keeper.husbandry.when import Happened, at_instant
 from keeper.rules.heat import ColdAfterFeeding, HeatVerdict, cold_after_feeding, heat_verdicts
-from keeper.rules.sensors import CLOSE_MINUTES, SensorFault, sensor_fault
+from keeper.rules.sensors import (
+    CLOSE_MINUTES,
+    STUCK_HOURS,
+    SensorFault,
+    hours_between,
+    sensor_fault,
+    unchanged_since,
+)
 from keeper.store import reading, readings
+from keeper.store.readings import HourRange
 
 WATCHED = timedelta(days=2)
+
+REMEMBERED = timedelta(days=30)
+"""So far back a probe's own steadiness is looked at before it is called stuck."""
+
+_AN_HOUR = timedelta(hours=1)
 
 INCUBATOR_LIMITS = "incubator limits"
 """Setting: the lowest and the highest degrees of the incubator, as ``27,30.5``."""
@@ -72,7 +86,7 @@ def house_heat(
     sources = readings_for_watch(keeping, on)
     faults, sound = [], []
     for source in sources:
-        fault = _fault(source, now_at, live)
+        fault = _fault(keeping, source, now_at, live)
         if fault is not None:
             faults.append(fault)
         if fault is None or fault.kind == "silent":
@@ -177,16 +191,36 @@ def _cold(
     yield from worst.values()
 
 
-def _fault(source: Source, now_at: datetime, live: Collection[str]) -> SensorFault | None:
+def _fault(
+    keeping: Keeping, source: Source, now_at: datetime, live: Collection[str]
+) -> SensorFault | None:
     if source.probe is None:
         return sensor_fault(source.readings, source.last_at)
-    return sensor_fault(source.readings, now_at if source.probe in live else source.last_at)
+    asked_at = now_at if source.probe in live else source.last_at
+    since, steady_hours = unchanged_since(source.readings), None
+    if hours_between(since, source.last_at) >= STUCK_HOURS.value:
+        steady_hours = _steady_hours(keeping, source.probe, since)
+    return sensor_fault(source.readings, asked_at, steady_hours=steady_hours)
+
+
+def _steady_hours(keeping: Keeping, probe: str, until: datetime) -> float | None:
+    """The longest that *probe* read the same in the month before; None where it read nothing."""
+    longest = run = 0
+    before: HourRange | None = None
+    for hour in readings.hours_of(keeping.book, probe, until - REMEMBERED, until):
+        same = before is not None and hour.at - before.at == _AN_HOUR
+        same = same and before is not None and before.low_c == hour.low_c == hour.high_c
+        run = run + 1 if same else int(hour.low_c == hour.high_c)
+        longest, before = max(longest, run), hour
+    return float(longest) if before is not None else None
 
 
 def _probed(keeping: Keeping, begin: datetime, end: datetime) -> Iterator[Source]:
+    moments: dict[int, Happened] = {}
     for probe, placings in readings.placings(keeping.book).items():
         for placed, first, last in _hung(placings, begin, end):
-            found = tuple(_heat(keeping, probe, placed, first, last))
+            values = readings.values_of(keeping.book, probe, first, last)
+            found = tuple(_heat(probe, placed, values, moments, first.tzinfo))
             if found and placed.place is not None:
                 yield Source(place=placed.place, zone=placed.zone, probe=probe, readings=found)
 
@@ -203,11 +237,18 @@ def _hung(
 
 
 def _heat(
-    keeping: Keeping, probe: str, placed: ProbePlaced, first: datetime, last: datetime
+    probe: str,
+    placed: ProbePlaced,
+    values: Iterable[tuple[int, int]],
+    moments: dict[int, Happened],
+    zone: tzinfo | None,
 ) -> Iterator[Heat]:
+    """Readings as entries would be; probes of a room share their *moments*, made once."""
     place, told = placed.place or "", f"probe {probe}"
-    for at, hundredths in readings.values_of(keeping.book, probe, first, last):
-        happened = at_instant(datetime.fromtimestamp(at, first.tzinfo))
+    for at, hundredths in values:
+        happened = moments.get(at)
+        if happened is None:
+            happened = moments[at] = at_instant(datetime.fromtimestamp(at, zone))
         yield Heat(
             place=place,
             happened=happened,
@@ -217,6 +258,7 @@ def _heat(
         )
 
 
+@lru_cache(maxsize=5_000)
 def _names_of(written: str | None) -> tuple[str, ...]:
     place = place_of(written or "")
     if place is None:

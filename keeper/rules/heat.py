@@ -140,7 +140,7 @@ def cold_after_feeding(
         return None
     first_fed = min(at for _, at in recent)
     since_fed = [r for r in hot if r.happened.at >= first_fed]
-    run = _present_run(since_fed, _Limit(False, limit_c, 0, "today"))
+    run = _present_run(since_fed, _Limit(False, limit_c, 0, "today"), is_series(since_fed))
     if run is None or _too_short(run, 60 * COLD_FED_HOURS.value):
         return None
     last = run.readings[-1]
@@ -234,13 +234,15 @@ def _verdict(
     if old_hours > OLD_HOURS.value:
         why = because("last reading is old", hours=round(old_hours), most_hours=OLD_HOURS.value)
         return _made(last, "cannot tell", "noted", None, (why,))
-    found = [(limit, run) for limit in limits if (run := _present_run(readings, limit))]
+    series = is_series(readings)
+    reached = _reached(readings, limits)
+    found = [(limit, run) for limit in reached if (run := _present_run(readings, limit, series))]
     lasting = next((pair for pair in found if not _too_short(pair[1], pair[0].minutes)), None)
     if lasting is not None:
         return _beyond(last, *lasting, urgency=lasting[0].urgency)
     if found:
         return _beyond(last, *found[0], urgency="noted")
-    return _within(last, zone, limits, is_series(readings))
+    return _within(last, zone, limits, series)
 
 
 def _beyond(last: Heat, limit: _Limit, run: _Run, urgency: Urgency) -> HeatVerdict:
@@ -288,13 +290,19 @@ def _made(
     )
 
 
-def _present_run(readings: Sequence[Heat], limit: _Limit) -> _Run | None:
+def _reached(readings: Sequence[Heat], limits: Sequence[_Limit]) -> list[_Limit]:
+    """Those of *limits* that any reading is beyond."""
+    temps_c = [reading.temp_c for reading in readings]
+    low_c, high_c = min(temps_c), max(temps_c)
+    return [limit for limit in limits if _inside(high_c if limit.hot else low_c, limit) < 0]
+
+
+def _present_run(readings: Sequence[Heat], limit: _Limit, series: bool) -> _Run | None:
     """The stretch beyond a limit that still stands at the last reading.
 
     It ends once the readings have stayed 0.7 °C inside the limit for fifteen minutes; a
     single typed point so far inside ends it at once.
     """
-    series = is_series(readings)
     run: list[Heat] = []
     calm_at: datetime | None = None
     for reading in readings:

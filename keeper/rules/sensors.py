@@ -2,14 +2,13 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import datetime, timedelta
+from datetime import datetime
 from itertools import pairwise
 from typing import Literal
 
 from keeper.husbandry.events import Heat, Zone
 from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
 from keeper.husbandry.reasons import Reason, because
-from keeper.husbandry.when import utc
 
 WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("sensor silent", ("minutes", "most_minutes")),
@@ -26,12 +25,17 @@ def _practice(value: float) -> Sourced:
 
 STUCK_HOURS = _practice(3)
 STUCK_WITHIN_C = _practice(0.05)
+STUCK_TIMES = _practice(3)
 LEAP_C = _practice(5)
 LEAP_MINUTES = _practice(2)
 SILENT_MINUTES = _practice(30)
 
 FAILURE_VALUES_C = (-127.0, 85.0)
 """What common digital probes report when disconnected, and at power-up. From memory."""
+
+_COARSE_STEPS = ((1.0, 0.0, 0.5), (1.8, 32.0, 1.0))
+"""Scale, zero and step in which a coarse logger tells degrees: half a Celsius, one Fahrenheit."""
+_COARSE_WITHIN = 0.011
 
 CLOSE_MINUTES = 60.0
 """Readings no further apart than this make a series that carries durations."""
@@ -45,11 +49,16 @@ class SensorFault:
     because: tuple[Reason, ...]
 
 
-def sensor_fault(readings: Sequence[Heat], now_at: datetime) -> SensorFault | None:
+def sensor_fault(
+    readings: Sequence[Heat], now_at: datetime, *, steady_hours: float | None = None
+) -> SensorFault | None:
     """A series of one probe that cannot be believed; None for points typed by hand.
 
-    Stuck: the same to a tenth for three hours. Leap: more than 5 °C in two minutes. Silent:
-    nothing for half an hour from a probe that reads more often.
+    Stuck: the same to a tenth for three hours, and three times as long as it ever was before;
+    a logger of coarse steps in a steady room repeats itself and is not stuck. Leap: more than
+    5 °C in two minutes. Silent: nothing for half an hour from a probe that reads more often.
+
+    steady_hours: the longest that the probe read the same before these readings, if known.
     """
     series = sorted((r for r in readings if r.happened.at <= now_at), key=lambda r: r.happened.at)
     if not series:
@@ -60,20 +69,24 @@ def sensor_fault(readings: Sequence[Heat], now_at: datetime) -> SensorFault | No
         return SensorFault(place=last.place, zone=last.zone, kind="failure value", because=(why,))
     if not is_series(series):
         return None
-    return _silent(series, now_at) or _leap(series) or _stuck(series)
+    return _silent(series, now_at) or _leap(series) or _stuck(series, steady_hours)
 
 
 def is_series(readings: Sequence[Heat]) -> bool:
     """At least four readings whose usual distance is that of a logger, not of a person."""
     if len(readings) < 4:
         return False
-    gaps = sorted(minutes_between(a.happened.at, b.happened.at) for a, b in pairwise(readings))
-    return gaps[len(gaps) // 2] <= CLOSE_MINUTES
+    return _usual_gap(readings) <= CLOSE_MINUTES
+
+
+def unchanged_since(readings: Sequence[Heat]) -> datetime:
+    """When the last of *readings*, oldest first, was read for the first time without a change."""
+    return readings[_first_unchanged(readings, len(readings))].happened.at
 
 
 def minutes_between(first: datetime, last: datetime) -> float:
     """Elapsed minutes between two aware instants; a clock change adds nothing."""
-    return (utc(last) - utc(first)) / timedelta(minutes=1)
+    return (last.timestamp() - first.timestamp()) / 60
 
 
 def hours_between(first: datetime, last: datetime) -> float:
@@ -84,8 +97,7 @@ def _silent(series: Sequence[Heat], now_at: datetime) -> SensorFault | None:
     last = series[-1]
     minutes = minutes_between(last.happened.at, now_at)
     most = SILENT_MINUTES.value
-    gaps = sorted(minutes_between(a.happened.at, b.happened.at) for a, b in pairwise(series))
-    if minutes <= most or gaps[len(gaps) // 2] > most:
+    if minutes <= most or _usual_gap(series) > most:
         return None
     why = because("sensor silent", minutes=round(minutes), most_minutes=most)
     return SensorFault(place=last.place, zone=last.zone, kind="silent", because=(why,))
@@ -105,15 +117,46 @@ def _leap(series: Sequence[Heat]) -> SensorFault | None:
     return None
 
 
-def _stuck(series: Sequence[Heat]) -> SensorFault | None:
-    last = series[-1]
-    first = last
-    for reading in reversed(series):
-        if abs(reading.temp_c - last.temp_c) > STUCK_WITHIN_C.value:
-            break
-        first = reading
-    hours = hours_between(first.happened.at, last.happened.at)
+def _stuck(series: Sequence[Heat], steady_hours: float | None) -> SensorFault | None:
+    first = _first_unchanged(series, len(series))
+    hours = hours_between(series[first].happened.at, series[-1].happened.at)
     if hours < STUCK_HOURS.value:
         return None
+    steady = max(_longest_unchanged(series, first), steady_hours or 0.0)
+    never_moved = first == 0 and steady_hours is None
+    if hours < STUCK_TIMES.value * steady or (never_moved and _may_be_coarse(series[-1].temp_c)):
+        return None
+    last = series[-1]
     why = because("sensor stuck", temp_c=last.temp_c, hours=round(hours, 1))
     return SensorFault(place=last.place, zone=last.zone, kind="stuck", because=(why,))
+
+
+def _first_unchanged(series: Sequence[Heat], end: int) -> int:
+    """Where the stretch begins that reads the same as the last reading before *end*."""
+    last_c, first = series[end - 1].temp_c, end - 1
+    while first > 0 and abs(series[first - 1].temp_c - last_c) <= STUCK_WITHIN_C.value:
+        first -= 1
+    return first
+
+
+def _longest_unchanged(series: Sequence[Heat], end: int) -> float:
+    """Hours of the longest stretch before *end* that reads the same."""
+    longest = 0.0
+    while end > 0:
+        first = _first_unchanged(series, end)
+        hours = hours_between(series[first].happened.at, series[end - 1].happened.at)
+        longest, end = max(longest, hours), first
+    return longest
+
+
+def _may_be_coarse(temp_c: float) -> bool:
+    """Whether a logger of coarse steps could tell it so."""
+    told = ((temp_c * scale + zero) / step for scale, zero, step in _COARSE_STEPS)
+    return any(abs(steps - round(steps)) <= _COARSE_WITHIN for steps in told)
+
+
+def _usual_gap(readings: Sequence[Heat]) -> float:
+    """The middle of the minutes between readings."""
+    seconds = [reading.happened.at.timestamp() for reading in readings]
+    gaps = sorted(last - first for first, last in pairwise(seconds))
+    return gaps[len(gaps) // 2] / 60

@@ -16,7 +16,16 @@ from keeper.actions.watching import watch_lines
 from keeper.husbandry.animal import Sex
 from keeper.husbandry.events import Evidence, Heat, Offer, Result, Zone
 from keeper.husbandry.when import at_instant, on_day
-from keeper.store.readings import DAY_SECONDS, PackedDay, merge_days, packed, rolled_up
+from keeper.store.readings import (
+    DAY_SECONDS,
+    SLOT_SECONDS,
+    SLOTS,
+    PackedDay,
+    merge_days,
+    packed,
+    put_in,
+    rolled_up,
+)
 
 NOW = datetime(2026, 11, 25, 20, tzinfo=UTC)
 TODAY = NOW.date()
@@ -134,6 +143,28 @@ def test_a_stuck_probe_is_a_fault_of_its_own_and_says_nothing_of_heat(keeping):
     assert [fault.kind for fault in found.faults] == ["stuck"]
     assert found.verdicts == ()
     assert [line.kind for line in watch_lines(keeping, TODAY) if line.kind == "sensor"]
+
+
+def half_degrees(keeping: Keeping, days: int, every_hours: int, still_hours: int) -> None:
+    """A logger of half degrees that moves so often, and has not for the last hours."""
+    last = int(NOW.timestamp()) // SLOT_SECONDS
+    table: dict[tuple[str, int], dict[int, int]] = {}
+    for slot in range(last - days * SLOTS, last):
+        moved = min(slot, last - still_hours * 12) // (12 * every_hours)
+        table.setdefault(("K1", slot // SLOTS), {})[slot % SLOTS] = 3050 + 50 * (moved % 2)
+    put_in(keeping.book, table)
+
+
+def test_a_steady_room_told_in_half_degrees_is_no_stuck_probe(keeping):
+    half_degrees(keeping, days=20, every_hours=60, still_hours=100)
+
+    assert heat(keeping).faults == ()
+
+
+def test_a_logger_that_repeats_its_last_value_for_days_is_still_called_stuck(keeping):
+    half_degrees(keeping, days=20, every_hours=4, still_hours=60)
+
+    assert [fault.kind for fault in heat(keeping).faults] == ["stuck"]
 
 
 def test_a_logger_is_not_called_silent_between_two_files_but_a_live_probe_is(keeping):

@@ -188,9 +188,35 @@ def test_a_cool_end_says_nothing_of_digestion() -> None:
 
 
 def test_a_probe_that_repeats_itself_for_three_hours_is_stuck() -> None:
-    fault = sensor_fault(logged(*[31.0] * 19), NOW)
+    fault = sensor_fault(logged(*[31.12] * 19), NOW)
 
     assert fault is not None and fault.kind == "stuck"
+
+
+@pytest.mark.parametrize("temp_c", [31.0, 30.5, 31.11], ids=["31", "half a degree", "88 F"])
+def test_a_logger_of_coarse_steps_in_a_steady_room_is_not_stuck(temp_c: float) -> None:
+    assert sensor_fault(logged(*[temp_c] * 200), NOW) is None
+
+
+def test_a_logger_of_half_degrees_that_held_its_value_as_long_before_is_not_stuck() -> None:
+    steady = [*[30.5] * 20, *[31.0] * 50]
+
+    assert sensor_fault(logged(*steady), NOW) is None
+
+
+def test_a_logger_of_half_degrees_is_stuck_where_it_never_stood_still_so_long() -> None:
+    moving = [30.5, 30.5, 31.0, 31.0, 31.5, 31.0] * 10
+
+    fault = sensor_fault(logged(*moving, *[31.0] * 18), NOW)
+
+    assert fault is not None and fault.kind == "stuck"
+
+
+@pytest.mark.parametrize(("steady_hours", "stuck"), [(None, False), (2.0, True), (8.0, False)])
+def test_what_a_probe_did_before_says_whether_it_is_stuck(steady_hours, stuck) -> None:
+    fault = sensor_fault(logged(*[31.0] * 120), NOW, steady_hours=steady_hours)
+
+    assert (fault is not None) == stuck
 
 
 def test_a_probe_that_moves_is_believed() -> None:
