@@ -8,7 +8,7 @@ from typing import TypeVar
 
 from keeper.actions.keeping import Keeping, animals_on
 from keeper.actions.learned import eaten_through
-from keeper.actions.unwritten import doubted, unwritten_nights
+from keeper.actions.unwritten import doubted, of_one_nights, unwritten_nights
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import AnimalEvent, HoldKind, HoldSet, Offer, ShedSign
 from keeper.husbandry.now import AnimalNow
@@ -77,7 +77,7 @@ def _reckoned(keeping: Keeping, on: date, only: Container[AnimalId] | None) -> l
     due_now = {told.plan.animal for told in first if told.plan.state is DueState.DUE}
     offers = reading.recent(keeping.book, Offer, again | due_now, _LAST_OFFERS, until=on)
     signs = reading.recent(keeping.book, ShedSign, again, _LAST_SIGNS, until=on)
-    unwritten = unwritten_nights(keeping, on)
+    unwritten, of_one = unwritten_nights(keeping, on), of_one_nights(keeping, due_now, on)
     rows = []
     for row, told in zip(animals, first, strict=True):
         if row.animal not in offers:
@@ -89,7 +89,8 @@ def _reckoned(keeping: Keeping, on: date, only: Container[AnimalId] | None) -> l
             planned = night.plan(row, profile, recent, signs[row.animal], empty_g)
         else:
             planned = with_meal(told, row, profile, Table(on, recent, empty_g))
-        planned = doubted(planned, row, profile, unwritten, on)
+        nights = (*unwritten, *of_one.get(row.animal, ()))
+        planned = doubted(planned, row, profile, nights, on)
         rows.append(DueRow(animal=row, plan=planned, recent=tuple(recent)))
     return rows
 

@@ -13,6 +13,7 @@ from keeper.store import reading
 from keeper.store.journal import EntryKey, batch
 from keeper.store.reading import Batch
 
+ONE_OF_THESE = "one of these"
 ROUND_VERBS = frozenset(
     {
         "offer",
@@ -23,6 +24,7 @@ ROUND_VERBS = frozenset(
         "pass on",
         "all but",
         "sheet",
+        ONE_OF_THESE,
         LEARNED,
         STARTING_STEP,
     }

@@ -69,7 +69,7 @@ def taken_up(keeping: Keeping) -> tuple[Walk, int] | None:
         return walk, 0
     if place.checking:
         walk.begin_check()
-        walk.cursor = _next_waiting(walk, last_written(walk.tubs))
+        walk.cursor = next_waiting(walk, last_written(walk.tubs))
     if place.since == _newest(walk.tubs) and (place.line is None or _is_line(place.line, walk)):
         walk.cursor = place.line
     return walk, place.looked
@@ -79,7 +79,8 @@ def _is_line(line: int, walk: Walk) -> bool:
     return 1 <= line <= len(walk.tubs)
 
 
-def _next_waiting(walk: Walk, after: int) -> int | None:
+def next_waiting(walk: Walk, after: int) -> int | None:
+    """The next tub that this pass has to look at, beyond *after* first, then from the start."""
     onward = (*walk.tubs[after:], *walk.tubs[:after])
     return next((tub.line for tub in onward if walk.waits(tub)), None)
 

@@ -8,12 +8,14 @@ from functools import cached_property
 
 from keeper.actions.due_board import DueRow
 from keeper.actions.keeping import Keeping, animals_on
+from keeper.actions.unwritten import ONE_OF
 from keeper.husbandry.events import (
     Evidence,
     HoldKind,
     Offer,
     PlanLine,
     Regurgitation,
+    Remark,
     Result,
 )
 from keeper.husbandry.now import AnimalNow
@@ -43,13 +45,15 @@ COUNT_MOST = Sourced(value=9, source=COMMON_PRACTICE)
 class Tub:
     """One line of the night: its frozen plan and what the book says became of it.
 
-    regurgitated: a regurgitation was found in it on the day of this night.
+    regurgitated: a regurgitation was found in it on the day of this night. one_of: tonight's
+    result was seen of one of those in it, nobody knows of which.
     """
 
     plan: PlanLine
     animal: AnimalNow
     offer: Entry[Offer] | None = None
     regurgitated: bool = False
+    one_of: bool = False
 
     @property
     def line(self) -> int:
@@ -67,7 +71,7 @@ class Tub:
 
     @property
     def open(self) -> bool:
-        return self.offer is None and self.walked and not self.missing
+        return self.offer is None and self.walked and not self.missing and not self.one_of
 
     @property
     def unproved(self) -> bool:
@@ -112,13 +116,14 @@ def read_tubs(keeping: Keeping, round_: int) -> tuple[Tub, ...]:
     offers = read_offers(keeping, round_)
     ordered = sorted((entry.event for entry in plans), key=lambda plan: plan.line)
     night = ordered[0].happened.day if ordered else keeping.today
-    found = _regurgitated_on(keeping, night)
+    found, one_of = _regurgitated_on(keeping, night), _one_of_on(keeping, night)
     return tuple(
         Tub(
             plan=plan,
             animal=animals[plan.animal],
             offer=offers.get(plan.line),
             regurgitated=plan.animal in found,
+            one_of=plan.animal in one_of,
         )
         for plan in ordered
         if plan.animal in animals
@@ -129,11 +134,13 @@ def read_tub(keeping: Keeping, tub: Tub) -> Tub:
     """The same tub as the book has it now."""
     animal = reading.animal_now(keeping.book, tub.plan.animal)
     found = reading.recent(keeping.book, Regurgitation, [tub.plan.animal], 1)[tub.plan.animal]
+    remarks = reading.recent(keeping.book, Remark, [tub.plan.animal], 6)[tub.plan.animal]
     return replace(
         tub,
         animal=animal or tub.animal,
         offer=read_offers(keeping, tub.plan.round, tub.line).get(tub.line),
         regurgitated=any(event.happened.day == tub.plan.happened.day for event in found),
+        one_of=any(_is_one_of(remark, tub.plan.happened.day) for remark in remarks),
     )
 
 
@@ -258,6 +265,16 @@ def offer_words(offer: Offer) -> str:
 def _regurgitated_on(keeping: Keeping, night: date) -> set[int]:
     """Animals of which a regurgitation was found on the day of the night."""
     return {event.animal for event in reading.on_days(keeping.book, Regurgitation, night, night)}
+
+
+def _one_of_on(keeping: Keeping, night: date) -> set[int]:
+    """Animals of whose tub a result is written that is one of theirs, nobody knows whose."""
+    remarks = reading.on_days(keeping.book, Remark, night, night)
+    return {remark.animal for remark in remarks if _is_one_of(remark, night)}
+
+
+def _is_one_of(remark: Remark, night: date) -> bool:
+    return remark.happened.day == night and remark.text.startswith(ONE_OF)
 
 
 def _prey_of(plan: Plan) -> Prey:

@@ -1,16 +1,18 @@
 """Nights that were fed and not written: nobody is starving for what was only not recorded."""
 
-from collections.abc import Sequence
+from collections.abc import Container, Sequence
 from dataclasses import replace
 from datetime import date, timedelta
 
 from keeper.actions.keeping import Keeping
-from keeper.husbandry.events import NightTold
+from keeper.husbandry.animal import AnimalId
+from keeper.husbandry.events import NightTold, Remark
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import SpeciesProfile
 from keeper.husbandry.reasons import because
 from keeper.rules.feeding import DueState, Plan
 from keeper.rules.stages import figures_of, stage_of
+from keeper.store import reading
 from keeper.store.nights import night_answers, offer_days
 
 WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
@@ -18,6 +20,9 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("may have eaten then", ("night",)),
 )
 """Every reason of this module with the figures it carries."""
+
+ONE_OF = "one of these: "
+"""Begins the remark of each of two in a tub when a result was seen, and not whose it was."""
 
 FED = frozenset({NightTold.FORGOT, NightTold.UNWRITTEN})
 _BACK = timedelta(days=60)
@@ -31,6 +36,17 @@ def unwritten_nights(keeping: Keeping, on: date) -> tuple[date, ...]:
         return ()
     written = offer_days(keeping.book, fed[0], fed[-1])
     return tuple(night for night in fed if night not in written)
+
+
+def of_one_nights(
+    keeping: Keeping, animals: Container[AnimalId], on: date
+) -> dict[AnimalId, list[date]]:
+    """Nights before *on* on which one of those in a tub was fed, and nobody knows which."""
+    nights: dict[AnimalId, list[date]] = {}
+    for remark in reading.on_days(keeping.book, Remark, on - _BACK, on - timedelta(days=1)):
+        if remark.animal in animals and remark.text.startswith(ONE_OF):
+            nights.setdefault(remark.animal, []).append(remark.happened.day)
+    return nights
 
 
 def doubted(

@@ -29,6 +29,7 @@ class Verb(Enum):
     PREY = auto()
     TRY_STEP = auto()
     LEARN = auto()
+    ONE_OF = auto()
     ASK_LEARNED = auto()
     BEGIN = auto()
     CHECK = auto()

@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from keeper.actions.keeping import Keeping, Written
 from keeper.actions.marks import MARKS
+from keeper.actions.one_of import say_one_of
 from keeper.actions.past_nights import PastNight
 from keeper.actions.rounds import Walk
 from keeper.desktop.screens.round_deeds import Deed, Verb
@@ -131,6 +132,7 @@ DOINGS: Mapping[Verb, Doing] = {
     Verb.STEP_BACK: _step_back,
     Verb.TRY_STEP: _try_step,
     Verb.LEARN: lambda keeping, here, deed: learn(keeping, deed, here.walk.night),
+    Verb.ONE_OF: lambda keeping, here, deed: say_one_of(keeping, here.walk, deed.digit, here.prey),
     Verb.CHECK: begin_check,
     Verb.GIVE_UP: _nothing,
 }

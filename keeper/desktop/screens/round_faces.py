@@ -63,6 +63,8 @@ def tile_of(tub: Tub) -> TileState:
         return S.REGURGITATED
     if tub.missing:
         return S.EMPTY
+    if tub.offer is None and tub.one_of:
+        return S.ONE_OF
     if tub.offer is None:
         return OF_PLAN.get(tub.plan.state, S.NOT_REACHED)
     event = tub.offer.event
@@ -214,7 +216,7 @@ def _front(
         state=S.CURRENT if here and other is None else state,
         corner="typed" if other is not None else _corner(tub),
         caution=caution_of(tub, profile)[0],
-        now=said if tub.offer is not None or tub.regurgitated else "now",
+        now=said if tub.offer is not None or tub.regurgitated or tub.one_of else "now",
     )
 
 

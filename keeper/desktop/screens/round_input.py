@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 from keeper.actions.tubs import Prey
 from keeper.desktop.screens.round_asking import RESULTS, Grades, Line, Marks, Reasons, Sweep
 from keeper.desktop.screens.round_deeds import Deed, Step, Verb
-from keeper.desktop.screens.round_learning import ASK, NO_ASIDE, TRY, Aside
+from keeper.desktop.screens.round_learning import ASK, NO_ASIDE, ONE, TRY, Aside
 from keeper.husbandry.profile import PreyGrade
 
 
@@ -63,7 +63,7 @@ def offer_key(key: str, ground: Ground) -> Step:
         return Grades(ground.grades, ground.last_prey)
     if key == "3":
         return Line(Verb.PASS_ON)
-    if key in (TRY, ASK):
+    if key in (TRY, ASK, ONE):
         return ground.aside.press(key)
     return _either_pass(key, ground, checking=False)
 

@@ -10,6 +10,7 @@ from keeper.actions import starting
 from keeper.actions.due_board import DueRow
 from keeper.actions.keeping import Keeping, Written
 from keeper.actions.learned import LEARNABLE, Question, question_for, say
+from keeper.actions.one_of import SEEN, mates_of
 from keeper.actions.past_nights import PastNight
 from keeper.actions.rounds import Walk
 from keeper.actions.starting import Starting
@@ -19,7 +20,7 @@ from keeper.desktop.screens.round_deeds import GIVE_UP, Deed, Step, Verb
 from keeper.husbandry.reasons import Reason
 from keeper.reports.words import because_text, word
 
-TRY, ASK = "4", "6"
+TRY, ASK, ONE = "4", "6", "1"
 """Dead keys of the pad that live only at a tub with something to try or to ask."""
 
 HELD = "hold"
@@ -31,12 +32,14 @@ class Aside:
 
     question: Question | None = None
     starting: Starting | None = None
+    mates: tuple[Tub, ...] = ()
 
     @property
     def legend(self) -> dict[str, str]:
         """The keys that live here."""
         words = {TRY: "try next step"} if self.starting and self.starting.due else {}
-        return words | ({ASK: "eats through"} if self.question else {})
+        words |= {ASK: "eats through"} if self.question else {}
+        return words | ({ONE: "one of these"} if self.mates else {})
 
     @property
     def words(self) -> str:
@@ -49,6 +52,9 @@ class Aside:
     def caution(self) -> tuple[str, str]:
         """The caution word and its advice, where the plan has none of its own."""
         young = self.starting
+        if self.mates:
+            names = " and ".join(tub.animal.name or tub.animal.code for tub in self.mates)
+            return "SHARED", f"with {names}; feed apart"
         if young is None:
             return "", ""
         step = young.tonight or (young.advice.step if young.due else None)
@@ -58,12 +64,38 @@ class Aside:
         """What *key* asks for here; None: nothing."""
         if key not in self.legend:
             return None
+        if key == ONE:
+            return WhichOne(tuple(tub.animal.name or tub.animal.code for tub in self.mates))
         if key == ASK and self.question is not None:
             return EatsThrough(self.question)
         return Deed(verb=Verb.TRY_STEP)
 
 
 NO_ASIDE = Aside()
+
+
+@dataclass(frozen=True, slots=True)
+class WhichOne:
+    """What was seen of one of those in a tub, nobody knows of which."""
+
+    mates: tuple[str, ...]
+
+    @property
+    def legend(self) -> Mapping[str, str]:
+        return {key: f"one {seen.words}" for key, seen in SEEN.items()} | {".": GIVE_UP_WORDS}
+
+    @property
+    def word(self) -> str:
+        return "ONE OF THESE"
+
+    @property
+    def advice(self) -> str:
+        return f"with {' and '.join(self.mates)}: what was seen? it counts against neither"
+
+    def press(self, key: str) -> Step:
+        if key == ".":
+            return GIVE_UP
+        return Deed(verb=Verb.ONE_OF, digit=key) if key in SEEN else None
 
 
 @dataclass(frozen=True, slots=True)
@@ -107,13 +139,18 @@ def aside_of(keeping: Keeping, walk: Walk, tub: Tub) -> Aside:
     """What *tub* asks on a night that is being walked; nothing on one that is over."""
     if walk.checking or isinstance(walk, PastNight) or tub.missing:
         return NO_ASIDE
-    young = starting.starting_of(keeping, tub.animal, walk.night)
-    if young is not None:
-        return Aside(starting=young)
+    return Aside(
+        starting=starting.starting_of(keeping, tub.animal, walk.night),
+        question=_question(keeping, walk, tub),
+        mates=mates_of(walk, tub),
+    )
+
+
+def _question(keeping: Keeping, walk: Walk, tub: Tub) -> Question | None:
     if tub.plan.state != HELD or not _learnable(tub.because):
-        return NO_ASIDE
+        return None
     asked = (question_for(keeping, tub.animal, kind, walk.night) for kind in LEARNABLE)
-    return Aside(question=next((question for question in asked if question is not None), None))
+    return next((question for question in asked if question is not None), None)
 
 
 def held_to_learn_of(rows: Iterable[DueRow]) -> tuple[DueRow, ...]:

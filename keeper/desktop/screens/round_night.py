@@ -23,6 +23,7 @@ TALLIES = (
     (S.REFUSED, "refused"),
     (S.LEFT_IN, "left in"),
     (S.REGURGITATED, "regurg."),
+    (S.ONE_OF, "one of these"),
     (S.NOT_OFFERED, "not offered"),
     (S.HOLD, "hold"),
     (S.NOT_DUE, "not due"),

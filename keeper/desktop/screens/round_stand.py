@@ -27,7 +27,7 @@ from keeper.desktop.screens.round_pages import Standing, standing
 from keeper.desktop.screens.round_quiet import left_in, night_words, quiet_counts
 from keeper.desktop.widgets.night_counts import NightCounts
 
-_MOVES = frozenset({Verb.GO_TO, Verb.STEP_BACK, Verb.TAKE_BACK, Verb.CHECK})
+_MOVES = frozenset({Verb.GO_TO, Verb.STEP_BACK, Verb.TAKE_BACK, Verb.CHECK, Verb.ONE_OF})
 """What moves the keeper without an entry that tells where the walk goes on."""
 
 

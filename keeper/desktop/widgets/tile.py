@@ -31,6 +31,7 @@ class TileState(Enum):
     LEFT_IN = auto()
     NOT_OFFERED = auto()
     NOT_DUE = auto()
+    ONE_OF = auto()
     HOLD = auto()
     REGURGITATED = auto()
     NOT_REACHED = auto()
@@ -101,6 +102,9 @@ FACES = {
     ),
     TileState.NOT_DUE: TileFace(
         letter="–", words="not due", pattern=Pattern.DOTTED_RING, paper="ground", mark="ink3"
+    ),
+    TileState.ONE_OF: TileFace(
+        letter="?", words="one of these, not known which", pattern=Pattern.HATCH, mark="fill3"
     ),
     TileState.HOLD: TileFace(letter="H", words="hold", pattern=Pattern.UPRIGHT_BARS, ink="ink2"),
     TileState.REGURGITATED: TileFace(
