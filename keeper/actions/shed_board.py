@@ -5,10 +5,19 @@ from dataclasses import dataclass
 from datetime import date
 from itertools import pairwise
 
+from keeper.actions.aftercare import aftercare_of
 from keeper.actions.keeping import Keeping, Written, animals_on
 from keeper.actions.life_lanes import ShedCycle, shed_cycles
 from keeper.actions.noting import note
-from keeper.husbandry.events import HoldSet, Offer, ShedQuality, ShedSign, ShedStage, Weighing
+from keeper.husbandry.events import (
+    HoldSet,
+    Offer,
+    Remark,
+    ShedQuality,
+    ShedSign,
+    ShedStage,
+    Weighing,
+)
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import walking_key
 from keeper.husbandry.profile import SpeciesProfile
@@ -62,7 +71,7 @@ class ShedRow:
     """One animal. cycles: oldest first, the last may be open; gaps_days: between past sheds.
 
     severity: how soon to look, None where all is in step. left_behind: what the last shed
-    left and the cautions of it; again_on: the next look after it.
+    left and the cautions of it; again_on: the next look after it; left: what is followed still.
     """
 
     animal: AnimalNow
@@ -75,6 +84,7 @@ class ShedRow:
     because: tuple[Reason, ...]
     left_behind: tuple[Reason, ...]
     again_on: date | None
+    left: str = ""
 
     @property
     def cannot_tell(self) -> bool:
@@ -114,6 +124,7 @@ def _rows(keeping: Keeping, rows: Sequence[AnimalNow], on: date) -> list[ShedRow
     offers = reading.recent(keeping.book, Offer, animals, _OFFERS)
     weighings = reading.recent(keeping.book, Weighing, animals, _WEIGHINGS)
     holds = reading.open_holds(keeping.book, on)
+    aftercare = aftercare_of(keeping, on)
     return [
         _row(
             keeping,
@@ -121,6 +132,7 @@ def _rows(keeping: Keeping, rows: Sequence[AnimalNow], on: date) -> list[ShedRow
             [sign for sign in signs[row.animal] if sign.happened.day <= on],
             [e.happened.day for e in (*offers[row.animal], *weighings[row.animal])],
             holds.get(row.animal, ()),
+            aftercare.get(row.animal, ()),
             on,
         )
         for row in rows
@@ -133,6 +145,7 @@ def _row(
     signs: Sequence[ShedSign],
     entries_on: Sequence[date],
     held: Sequence[HoldSet],
+    aftercare: Sequence[Remark],
     on: date,
 ) -> ShedRow:
     profile = keeping.profile(row)
@@ -145,6 +158,7 @@ def _row(
         holds=holds_of(row, held, profile, on, signs=signs),
         clock=clock,
         signs=signs,
+        aftercare=aftercare,
     )
     signals = [signal for signal in care_signals(facts, on) if signal.kind in _SHED_KINDS]
     worst = min(signals, key=_rank, default=None)
@@ -161,17 +175,30 @@ def _row(
         kind=worst.kind if worst else "",
         because=_reasons(signals, clock),
         left_behind=next((s.because for s in signals if s.kind == "stuck shed"), ()),
-        again_on=_again_on(last, clock, on, worst),
+        again_on=_again_on(last, clock, on, signals, aftercare),
+        left=_left(last, signals),
     )
 
 
 def _again_on(
-    last: ShedCycle | None, clock: ShedClock, on: date, worst: Signal | None
+    last: ShedCycle | None,
+    clock: ShedClock,
+    on: date,
+    signals: Sequence[Signal],
+    aftercare: Sequence[Remark],
 ) -> date | None:
-    if last is None or last.shed is None or worst is None or worst.kind != "stuck shed":
+    """The next look at what the last shed left, counted from the last look at it."""
+    if last is None or last.shed is None or not _left(last, signals):
         return None
-    again = look_again_on(last.quality, last.shed, clock.next_mid)
+    looks = [look.happened.day for look in aftercare if look.happened.day >= last.shed]
+    again = look_again_on(last.quality, max(looks, default=last.shed), clock.next_mid)
     return max(again, on) if again is not None else None
+
+
+def _left(last: ShedCycle | None, signals: Sequence[Signal]) -> str:
+    """What the last shed left and is still followed; empty where nothing is."""
+    stuck = any(signal.kind == "stuck shed" for signal in signals)
+    return last.quality.value if stuck and last is not None and last.quality else ""
 
 
 def _reasons(signals: Sequence[Signal], clock: ShedClock) -> tuple[Reason, ...]:

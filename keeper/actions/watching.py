@@ -7,6 +7,7 @@ from datetime import date, datetime, timedelta
 from statistics import median
 from typing import TypeVar
 
+from keeper.actions.aftercare import aftercare_of
 from keeper.actions.bodies import compared, measures_of
 from keeper.actions.due_board import E, empty_now_g
 from keeper.actions.heat_readings import house_heat
@@ -61,6 +62,7 @@ class _Pages:
     signs: Mapping[AnimalId, Sequence[ShedSign]]
     weighings: Mapping[AnimalId, Sequence[Weighing]]
     remarks: Mapping[AnimalId, Sequence[Remark]]
+    aftercare: Mapping[AnimalId, Sequence[Remark]]
     snoozes: Mapping[AnimalId, Sequence[Snooze]]
     holds_ever: Mapping[AnimalId, Sequence[HoldSet]]
     holds: Mapping[AnimalId, Sequence[HoldSet]]
@@ -104,6 +106,7 @@ def _pages(keeping: Keeping, animals: Sequence[AnimalId], on: date) -> _Pages:
         signs=newest(ShedSign, _SIGNS),
         weighings=newest(Weighing, _WEIGHINGS),
         remarks=newest(Remark, _FEW),
+        aftercare=aftercare_of(keeping, on),
         snoozes=newest(Snooze, _FEW),
         holds_ever=holds_ever(keeping, animals, on),
         holds=reading.open_holds(keeping.book, on),
@@ -133,6 +136,7 @@ def _facts(
         clutch_median_g=clutch_g if stage in _HELD_AGAINST_SIBLINGS else None,
         own_hatch_g=_hatch_weight(row, pages.weighings[key]),
         signs=signs,
+        aftercare=pages.aftercare.get(key, ()),
         remarks=[r for r in pages.remarks[key] if on - r.happened.day <= _REMARKS_OF],
         snoozes=pages.snoozes[key],
         measures=pages.measures.get(key, ()),

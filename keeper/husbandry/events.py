@@ -86,6 +86,8 @@ class RemarkKind(StrEnum):
     WOUND = "wound"
     BREATHING = "breathing"
     WATER = "water"
+    SHED_GONE = "shed remains gone"  # looked at again: cap, ring or pieces are off
+    SHED_STILL = "shed remains still there"
 
 
 def _positive(name: str, value: float | None, unit: str) -> None:

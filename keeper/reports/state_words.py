@@ -99,6 +99,8 @@ WORDS: Mapping[str, Mapping[str, str]] = {
         "wound": "wound",
         "breathing": "breathing",
         "water": "water",
+        "shed remains gone": "shed remains gone",
+        "shed remains still there": "shed remains still there",
     },
     "ending": {
         "shed": "the shed",

@@ -1,12 +1,20 @@
 """What sheds, holds and remarks put on the watch."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from datetime import date
 
-from keeper.husbandry.events import HoldKind, RemarkKind, ShedQuality, ShedSign, ShedStage
+from keeper.husbandry.events import (
+    HoldKind,
+    Remark,
+    RemarkKind,
+    ShedQuality,
+    ShedSign,
+    ShedStage,
+)
 from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
 from keeper.husbandry.reasons import Figure, Reason, because
 from keeper.rules.holds import Hold
+from keeper.rules.shed_care import is_closed
 from keeper.rules.watch_facts import Severity, Signal, WatchFacts, days_since, within_days
 
 WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
@@ -99,14 +107,15 @@ def _stuck_signal(facts: WatchFacts, today: date) -> Signal | None:
         return None
     shed_on = sheds[-1].happened.day
     days = days_since(shed_on, today)
-    if days is None:
+    if days is None or is_closed(sheds[-1], facts.aftercare):
         return None
     if sheds[-1].quality is ShedQuality.TIP_KEPT and days <= TIP_DAYS.value:
         tip = because("tail tip kept", shed_on=shed_on, days=days)
         ring = because("a ring on the tail tip cuts it off within days")
         return _stuck(Severity.TODAY, (tip, ring, because("ask a reptile vet")), shed_on, True)
     if sheds[-1].quality is ShedQuality.CAP_KEPT:
-        return _stuck(Severity.THIS_WEEK, _why_cap(sheds), shed_on, False)
+        why = _why_cap(sheds, facts.aftercare)
+        return _stuck(Severity.THIS_WEEK, why, shed_on, False)
     if sheds[-1].quality is ShedQuality.PIECES and days <= PIECES_DAYS.value:
         pieces = because("shed in pieces", shed_on=shed_on)
         damp = because("damp hide, look again after a day")
@@ -114,10 +123,12 @@ def _stuck_signal(facts: WatchFacts, today: date) -> Signal | None:
     return None
 
 
-def _why_cap(sheds: list[ShedSign]) -> tuple[Reason, ...]:
-    """A cap is left to the next shed; kept at two sheds it is a vet's."""
+def _why_cap(sheds: list[ShedSign], aftercare: Sequence[Remark]) -> tuple[Reason, ...]:
+    """A cap is left to the next shed; kept at two sheds, and not gone between, it is a vet's."""
     shed_on, never = sheds[-1].happened.day, because("never pick at an eye cap")
-    if len(sheds) > 1 and sheds[-2].quality is ShedQuality.CAP_KEPT:
+    kept = len(sheds) > 1 and sheds[-2].quality is ShedQuality.CAP_KEPT
+    between = [look for look in aftercare if look.happened.at < sheds[-1].happened.at]
+    if kept and not is_closed(sheds[-2], between):
         twice = because("eye cap kept at two sheds", shed_on=shed_on)
         return (twice, never, because("ask a reptile vet"))
     return (because("eye cap kept", shed_on=shed_on), never)

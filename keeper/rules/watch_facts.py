@@ -93,6 +93,7 @@ class WatchFacts:
     own_hatch_g: float | None = None
     signs: Sequence[ShedSign] = ()
     remarks: Sequence[Remark] = ()
+    aftercare: Sequence[Remark] = ()
     snoozes: Sequence[Snooze] = ()
     measures: Sequence[Measured] = ()
     condition: Reason | None = None

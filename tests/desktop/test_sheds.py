@@ -11,15 +11,19 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from shots import grab, luminance_of
 
+from keeper.actions.aftercare import LOOKS, note_look
 from keeper.actions.recording import write_up
 from keeper.actions.shed_board import NOTES, shed_rows
+from keeper.actions.undoing import take_back
+from keeper.actions.watching import watch_lines
 from keeper.desktop.look import Look
 from keeper.desktop.main_window import MainWindow
 from keeper.desktop.notices import Notices
 from keeper.desktop.places import Place
 from keeper.desktop.screens.sheds import ShedsScreen
 from keeper.desktop.widgets.walked import first_shown
-from keeper.husbandry.events import ShedQuality, ShedSign, ShedStage
+from keeper.husbandry.events import Remark, RemarkKind, ShedQuality, ShedSign, ShedStage
+from keeper.husbandry.when import on_day
 from keeper.store import reading
 
 SHED, OPAQUE, DULL = ShedStage.SHED, ShedStage.OPAQUE, ShedStage.DULL
@@ -122,6 +126,65 @@ def test_with_an_eye_cap_comes_the_caution_never_to_pick_at_it(desk):
     assert "Never pick at an eye cap." in desk.noted[-1]
     assert "vet" not in desk.noted[-1]
     assert "Ctrl+Z takes it back" in desk.noted[-1]
+
+
+def test_a_ring_that_was_removed_closes_the_follow_up_and_taken_back_opens_it_again(desk):
+    desk.press("Down", "Down", "Down", "7")
+    assert desk.page._chosen().left == "tail tip kept"
+
+    desk.press("8")
+
+    dock = desk.page._chosen()
+    assert (dock.animal.name, dock.severity, dock.left) == ("Dock", None, "")
+    assert not [line for line in watch_lines(desk.keeping, TODAY) if line.kind == "stuck shed"]
+
+    take_back(desk.keeping)
+    desk.notices.changed.emit()
+
+    assert desk.page._chosen().left == "tail tip kept"
+    assert [x.place for x in watch_lines(desk.keeping, TODAY) if x.kind == "stuck shed"]
+
+
+def test_a_ring_still_there_is_looked_at_again_two_days_after_the_look(keeping):
+    ring = a_sign(keeping, "Dock", SHED, 3, quality=ShedQuality.TIP_KEPT)
+    write_up(keeping, [ring])
+    dock = shed_rows(keeping, TODAY)[0]
+    assert dock.again_on == TODAY
+
+    note_look(keeping, dock.animal, LOOKS["9"], dock.left)
+
+    (after,) = [row for row in shed_rows(keeping, TODAY) if row.animal.name == "Dock"]
+    assert (after.left, after.severity) == ("tail tip kept", "today")
+    assert after.again_on == TODAY + timedelta(days=2)
+
+
+def test_a_look_at_an_animal_whose_shed_left_nothing_is_refused(desk):
+    told = []
+    desk.notices.refused.connect(told.append)
+
+    desk.press("Down", "Down", "Down", "8")
+
+    assert "Dock left nothing behind" in told[-1]
+    assert not reading.all_of(desk.keeping.book, Remark)
+
+
+def test_a_cap_that_was_gone_between_is_no_second_cap(desk):
+    first = a_sign(desk.keeping, "Cress", SHED, 40, quality=ShedQuality.CAP_KEPT)
+    animal = first.animal
+    gone = Remark(
+        animal=animal,
+        happened=on_day(TODAY - timedelta(days=30)),
+        kind=RemarkKind.SHED_GONE,
+        text="eye cap kept",
+    )
+    write_up(desk.keeping, [first, gone])
+    desk.notices.changed.emit()
+    desk.page._choose([row.animal.name for row in desk.page._rows].index("Cress"))
+
+    desk.press("6")
+
+    assert "Never pick at an eye cap." in desk.noted[-1]
+    assert "vet" not in desk.noted[-1]
 
 
 def test_an_eye_cap_kept_at_two_sheds_is_the_vet_s(desk):

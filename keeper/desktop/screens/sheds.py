@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QKeyEvent, QKeySequence, QShowEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
+from keeper.actions.aftercare import LOOKS, note_look
 from keeper.actions.keeping import Keeping
 from keeper.actions.shed_board import NOTES, ShedRow, note_sign, shed_rows
 from keeper.actions.troubles import REFUSALS, said
@@ -21,7 +23,11 @@ from keeper.desktop.widgets.shed_panel import ShedPanel
 from keeper.desktop.widgets.words_line import HeadLine, Words
 from keeper.reports.words import because_text
 
-KEYS = "    ".join(f"{key}  {noted.words}" for key, noted in NOTES.items()) + "    Enter  her page"
+_LEGEND = {
+    **{key: noted.words for key, noted in NOTES.items()},
+    **{key: look.words for key, look in LOOKS.items()},
+}
+KEYS = "    ".join(f"{key}  {words}" for key, words in _LEGEND.items()) + "    Enter  her page"
 _STEPS = {
     Qt.Key.Key_Down: 1,
     Qt.Key.Key_Plus: 1,
@@ -51,6 +57,8 @@ class ShedsScreen(QWidget):
         self._lay_out()
         for key, noted in NOTES.items():
             self._add_action(key, noted.words, self._noter(key))
+        for key, look_words in LOOKS.items():
+            self._add_action(key, look_words.words, partial(self._look_again, key))
         self._add_action("Return", "open her page", self._open)
         add_told_key(self, "Down", "the next animal", lambda: self._choose(self._line + 1))
         add_told_key(self, "Up", "the animal before", lambda: self._choose(self._line - 1))
@@ -148,6 +156,17 @@ class ShedsScreen(QWidget):
         if cautions:
             told = because_text(cautions, row.animal.sex)
             self._notices.noted.emit(f"Written: {written.what}. {told} Ctrl+Z takes it back.")
+
+    def _look_again(self, key: str) -> None:
+        row = self._chosen()
+        if row is None:
+            return
+        try:
+            written = note_look(self._keeping, row.animal, LOOKS[key], row.left)
+        except REFUSALS as refusal:
+            self._notices.refused.emit(said(refusal))
+            return
+        self._notices.tell_written(written)
 
     def _open(self) -> None:
         row = self._chosen()
