@@ -7,7 +7,7 @@ from keeper.husbandry.reasons import because
 from keeper.reports.words import sentence
 from keeper.store import backups, mending
 from keeper.store.checking import check
-from keeper.store.database import Book, open_book
+from keeper.store.database import open_book
 from keeper.store.errors import BookError, DamagedBook, NewerBook, NotABook
 from keeper.store.mending import Mended as Mended
 
@@ -21,7 +21,7 @@ def flaws_of(path: Path) -> tuple[str, ...]:
         BookError: nothing is there to look at.
     """
     try:
-        book = _opened(path)
+        book = open_book(path, station="")  # SQLite checks less of one that is read only
     except BookError as error:
         if not path.exists():
             raise
@@ -38,7 +38,7 @@ def mend(path: Path) -> Mended:
         BookError: neither it nor a backup of it can be read, or the disk refused.
     """
     try:
-        _opened(path).close()
+        open_book(path, station="").close()
     except DamagedBook:
         pass
     except (NotABook, NewerBook):
@@ -75,11 +75,3 @@ def put_in_place(mended: Path, book: Path) -> Path | None:
         BookError: a window writes in the book, or the disk refused.
     """
     return backups.put_in_place(mended, book)
-
-
-def _opened(path: Path) -> Book:
-    """For reading, so that an older book stays so; not where a power cut left half a batch."""
-    try:
-        return open_book(path, station="", read_only=True)
-    except BookError:
-        return open_book(path, station="")

@@ -47,8 +47,9 @@ def _last_written(backup: Backup) -> datetime | None:
 
 
 def _is_damaged(path: Path) -> bool:
+    """As ``open_book`` found it; of a book that may only be read SQLite checks less."""
     try:
-        open_book(path, station="", read_only=True).close()
+        open_book(path, station="").close()
     except DamagedBook:
         return True
     except BookError:

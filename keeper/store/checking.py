@@ -6,10 +6,10 @@ from dataclasses import dataclass, fields
 from enum import StrEnum
 from typing import Any, get_args, get_type_hints
 
-from keeper.store.backups import backups_of, prove
+from keeper.store.backups import backups_of, latest_good, prove
 from keeper.store.database import Book
 from keeper.store.rows import TABLES
-from keeper.store.schema import EVENT_TABLES, new_parts, schema_parts
+from keeper.store.schema import EVENT_TABLES, SPINE_TABLES, new_parts, schema_parts
 from keeper.store.standing import WHOLE, reckoned
 from keeper.store.state import differing
 
@@ -27,6 +27,7 @@ class Concern(StrEnum):
     WITHDRAWN = "withdrawn"
     STATE = "state"
     BACKUPS = "backups"
+    CHANGED = "changed"
 
 
 @dataclass(frozen=True, slots=True)
@@ -137,6 +138,38 @@ def _backups(book: Book) -> Iterator[str]:
         yield from prove(backup)
 
 
+def _changed(book: Book) -> Iterator[str]:
+    """A row of record never changes, so it must be in the book as it is in a proved backup.
+
+    A flipped letter is nothing that SQLite could notice. Only batches that both have are
+    compared: the keeper may have gone back to an earlier backup.
+    """
+    backup = latest_good(book.path)
+    if backup is None:
+        return
+    execute = book.connection.execute
+    execute("ATTACH ? AS proved", (f"{backup.path.absolute().as_uri()}?mode=ro",))
+    try:
+        for table in (*SPINE_TABLES, *EVENT_TABLES):
+            count = execute(_differing_rows(execute, table)).fetchone()[0]
+            if count:
+                yield f"{count} rows of {table} are not as the backup {backup.path.name} has them."
+    finally:
+        execute("DETACH proved")
+
+
+def _differing_rows(execute: Callable[[str], sqlite3.Cursor], table: str) -> str:
+    """Counts rows of the backup that the book has otherwise or not; an older one lacks columns."""
+    told = execute(f"SELECT name FROM pragma_table_info('{table}', 'proved')").fetchall()
+    if not told:
+        return "SELECT 0"
+    names = ", ".join(name for (name,) in told)
+    batch = "id" if table == "batch" else "batch"
+    return f"""SELECT count(*) FROM (SELECT {names} FROM proved.{table}
+        WHERE {batch} IN (SELECT id FROM main.batch)
+        EXCEPT SELECT {names} FROM main.{table})"""
+
+
 _CHECKS: dict[Concern, Callable[[Book], Iterator[str]]] = {
     Concern.STRUCTURE: _structure,
     Concern.REFERENCES: _references,
@@ -146,4 +179,5 @@ _CHECKS: dict[Concern, Callable[[Book], Iterator[str]]] = {
     Concern.WITHDRAWN: _withdrawn,
     Concern.STATE: _state,
     Concern.BACKUPS: _backups,
+    Concern.CHANGED: _changed,
 }

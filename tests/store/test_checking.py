@@ -4,7 +4,7 @@ import re
 
 import pytest
 
-from keeper.store.backups import back_up
+from keeper.store.backups import back_up, backups_of, restore
 from keeper.store.checking import Concern, check
 from keeper.store.database import open_book
 from keeper.store.journal import withdraw_batch
@@ -117,6 +117,34 @@ def test_what_is_wrong_is_found_and_said(full, concern, statements, told):
 
     assert any(told in sentence for sentence in found), found
     assert all(re.fullmatch(r"[A-Z0-9].*\.", sentence) for sentence in found)
+
+
+@pytest.mark.parametrize(
+    "statement",
+    [
+        "UPDATE described SET species = 'house_snaku'",
+        "DELETE FROM weighing WHERE batch = (SELECT max(batch) FROM weighing)",
+    ],
+)
+def test_a_row_of_record_that_changed_since_the_backup_is_found(full, statement):
+    table = "described" if "described" in statement else "weighing"
+    by_hand(full, *unguarded(table, statement))
+
+    found = [f.sentence for f in check(full) if f.concern is Concern.CHANGED]
+
+    assert found == [f"1 rows of {table} are not as the backup 000001-close.book has them."]
+
+
+def test_a_batch_that_the_keeper_went_back_from_is_not_missed(full, animal):
+    first = backups_of(full.path)[0]
+    write(full, a_weight(animal))
+    back_up(full, "after")
+    full.close()
+    restore(first, full.path)
+    again = open_book(full.path, station="shed")
+
+    assert check(again) == ()
+    again.close()
 
 
 def test_a_spoilt_backup_is_found(full):
