@@ -7,11 +7,12 @@ A probe that cannot be believed is a fault of its own and says nothing of heat.
 
 from collections import defaultdict
 from collections.abc import Callable, Collection, Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, datetime, time, timedelta, tzinfo
 from functools import lru_cache
 
 from keeper.actions.keeping import Keeping
+from keeper.actions.live_choice import heard_probes
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import Heat, ProbePlaced, Zone
 from keeper.husbandry.now import AnimalNow
@@ -30,6 +31,9 @@ from keeper.store import reading, readings
 from keeper.store.readings import HourRange
 
 WATCHED = timedelta(days=2)
+
+ALL_PROBES = "all live probes"
+MANY_PROBES = 3
 
 REMEMBERED = timedelta(days=30)
 """So far back a probe's own steadiness is looked at before it is called stuck."""
@@ -75,13 +79,15 @@ def house_heat(
     rows: Sequence[AnimalNow],
     fed: Fed,
     on: date,
-    live: Collection[str] = (),
+    live: Collection[str] | None = None,
 ) -> HouseHeat:
     """What the last two days of readings say on *on*.
 
     live: probes that are heard as they read, so that silence is a fault; a logger whose file
-    is taken in now and then is silent in between.
+    is taken in now and then is silent in between. None: those that this machine listens to.
     """
+    if live is None:
+        live = heard_probes(keeping.book.path) if on == keeping.today else ()
     now_at = min(keeping.now(), _end_of(on, keeping))
     sources = readings_for_watch(keeping, on)
     faults, sound = [], []
@@ -95,7 +101,7 @@ def house_heat(
     return HouseHeat(
         verdicts=tuple(_verdicts(keeping, rows, told, now_at)),
         cold=tuple(_cold(keeping, rows, told, fed, now_at)),
-        faults=tuple(faults),
+        faults=tuple(_told_once(faults, sources, live)),
     )
 
 
@@ -189,6 +195,18 @@ def _cold(
         if before is None or (cold.hours or 0) > (before.hours or 0):
             worst[cold.place] = cold
     yield from worst.values()
+
+
+def _told_once(
+    faults: Sequence[SensorFault], sources: Iterable[Source], live: Collection[str]
+) -> Iterator[SensorFault]:
+    """Every live probe silent at once is the line that is cut: one fault, not one for each."""
+    heard = {source.probe for source in sources} & {*live}
+    silent = [fault for fault in faults if fault.kind == "silent"]
+    is_cut = len(heard) >= MANY_PROBES and len(silent) == len(heard)
+    yield from (fault for fault in faults if not (is_cut and fault.kind == "silent"))
+    if is_cut:
+        yield replace(silent[0], place=ALL_PROBES)
 
 
 def _fault(

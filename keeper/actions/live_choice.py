@@ -7,20 +7,21 @@ never makes the program reach out. The password lies in a file that only its own
 import contextlib
 import os
 import re
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from pathlib import Path
-from typing import Literal
+from typing import Literal, TypeVar
 
 import msgspec
 
 from keeper.actions.station import home_dir
 
+T = TypeVar("T")
 Protocol = Literal["3.1.1", "5"]
 PLAIN_PORT = 1883
 RIGHT = "192.168.1.20, broker.local:1883 or ro@broker.local is right"
 
-_FILE = "live.json"
+_FILE, _HEARD = "live.json", "live-heard.json"
 _ADDRESS = re.compile(
     r"(?:([^@\s:]{1,64})@)?(\[[0-9A-Fa-f:.]+\]|[^\s:@/\[\]]{1,253})(?::(\d{1,5}))?"
 )
@@ -58,15 +59,25 @@ def choose(book: Path, choice: LiveChoice) -> None:
         OSError: the folder of this machine cannot be written.
     """
     kept = {**_all(), _name(book): choice}
-    path = home_dir() / _FILE
-    path.parent.mkdir(parents=True, exist_ok=True)
-    fresh = path.with_name(f"{_FILE}.{os.getpid()}")
-    with contextlib.suppress(FileNotFoundError):
-        fresh.unlink()
-    handle = os.open(fresh, os.O_CREAT | os.O_EXCL | os.O_WRONLY, 0o600)
-    with os.fdopen(handle, "wb") as out:
-        out.write(msgspec.json.encode(kept))
-    fresh.replace(path)
+    _write(_FILE, kept)
+
+
+def heard_probes(book: Path) -> frozenset[str]:
+    """Probes that this machine heard live for *book*; none while it is switched off."""
+    if not choice_for(book).on:
+        return frozenset()
+    return frozenset(_read(_HEARD, dict[str, list[str]]).get(_name(book), ()))
+
+
+def keep_heard(book: Path, probes: Iterable[str]) -> None:
+    """Remember that *probes* were heard live: from now on their silence says something.
+
+    Raises:
+        OSError: the folder of this machine cannot be written.
+    """
+    kept = _read(_HEARD, dict[str, list[str]])
+    name = _name(book)
+    _write(_HEARD, {**kept, name: sorted({*kept.get(name, ()), *probes})})
 
 
 def with_address(choice: LiveChoice, text: str) -> LiveChoice:
@@ -91,9 +102,25 @@ def _name(book: Path) -> str:
 
 
 def _all() -> Mapping[str, LiveChoice]:
-    """Every choice of this machine; none where the file is not there or not ours."""
+    return _read(_FILE, dict[str, LiveChoice])
+
+
+def _read(name: str, kind: type[T]) -> T:
+    """What the file *name* of this machine holds; nothing where it is not there or not ours."""
     try:
-        text = (home_dir() / _FILE).read_bytes()
-        return msgspec.json.decode(text, type=dict[str, LiveChoice])
+        return msgspec.json.decode((home_dir() / name).read_bytes(), type=kind)
     except (OSError, msgspec.MsgspecError):
-        return {}
+        return kind()
+
+
+def _write(name: str, kept: object) -> None:
+    """Whole or not at all, for its owner only."""
+    path = home_dir() / name
+    path.parent.mkdir(parents=True, exist_ok=True)
+    fresh = path.with_name(f"{name}.{os.getpid()}")
+    with contextlib.suppress(FileNotFoundError):
+        fresh.unlink()
+    handle = os.open(fresh, os.O_CREAT | os.O_EXCL | os.O_WRONLY, 0o600)
+    with os.fdopen(handle, "wb") as out:
+        out.write(msgspec.json.encode(kept))
+    fresh.replace(path)

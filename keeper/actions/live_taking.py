@@ -10,11 +10,13 @@ import csv
 import io
 from collections import Counter
 from collections.abc import Callable, Sequence
+from contextlib import suppress
 from dataclasses import dataclass, field
 from datetime import datetime
 from itertools import chain
 from pathlib import Path
 
+from keeper.actions.live_choice import keep_heard
 from keeper.actions.live_messages import OLDEST, Message, SortedMessages, Span, sort_out
 from keeper.actions.live_topics import Topics, topics_of
 from keeper.actions.logger_files import CLOCK_DRIFT
@@ -134,6 +136,9 @@ class LiveTaking:
         self._heard += len(messages)
         self._sound += found.sound
         self._thinned += found.thinned
+        if found.probes.keys() - self._probes.keys():
+            with suppress(OSError):  # then a silence is not told; the readings are in the book
+                keep_heard(self._book.path, found.probes)
         self._probes += found.probes
         if found.sound:
             self._last_at = max(message.at for message in messages)

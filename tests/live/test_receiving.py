@@ -18,6 +18,7 @@ from keeper import clock
 from keeper.actions.keeping import Keeping, new_keeping
 from keeper.actions.live_choice import LiveChoice
 from keeper.actions.live_topics import set_topic, topics_of
+from keeper.actions.station import HOME_VARIABLE
 from keeper.husbandry.events import ProbePlaced, Zone
 from keeper.husbandry.when import at_instant
 from keeper.live.receiving import LiveState, Receiver
@@ -33,6 +34,11 @@ SLOT = timedelta(minutes=5)
 
 def utc_now() -> datetime:
     return clock.now().astimezone(UTC)
+
+
+@pytest.fixture(autouse=True)
+def home(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setenv(HOME_VARIABLE, str(tmp_path / "home"))
 
 
 @pytest.fixture

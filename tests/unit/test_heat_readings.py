@@ -9,9 +9,14 @@ import pytest
 
 from keeper.actions.heat_readings import house_heat, readings_for_watch
 from keeper.actions.keeping import Keeping, animals_on, new_keeping
+from keeper.actions.live_choice import LiveChoice, choose
+from keeper.actions.live_messages import Message
+from keeper.actions.live_taking import LiveTaking
+from keeper.actions.live_topics import set_topic
 from keeper.actions.logger_files import place_probe
 from keeper.actions.noting import note
 from keeper.actions.recording import Newcomer, receive
+from keeper.actions.station import HOME_VARIABLE
 from keeper.actions.watching import watch_lines
 from keeper.husbandry.animal import Sex
 from keeper.husbandry.events import Evidence, Heat, Offer, Result, Zone
@@ -86,7 +91,7 @@ def fed(keeping: Keeping, code: str, at: datetime) -> None:
     note(keeping, "feed", offer)
 
 
-def heat(keeping: Keeping, live=()):
+def heat(keeping: Keeping, live=None):
     return house_heat(keeping, animals_on(keeping, TODAY), lambda row: (), TODAY, live)
 
 
@@ -172,6 +177,39 @@ def test_a_logger_is_not_called_silent_between_two_files_but_a_live_probe_is(kee
 
     assert heat(keeping).faults == ()
     assert [fault.kind for fault in heat(keeping, live={"K1"}).faults] == ["silent"]
+
+
+def test_a_probe_heard_live_is_missed_only_while_live_readings_are_on(
+    keeping, tmp_path, monkeypatch
+):
+    monkeypatch.setenv(HOME_VARIABLE, str(tmp_path / "home"))
+    logged(keeping, (10, 31), end=NOW - timedelta(hours=6))
+    with closing(LiveTaking(keeping.book.path, "s", keeping.now)) as taking:
+        set_topic(keeping, "room/+")
+        taking.take([Message("room/K1", b"31", NOW - timedelta(hours=5))])
+    before = heat(keeping).faults
+
+    choose(keeping.book.path, LiveChoice(host="127.0.0.1", on=True))
+
+    assert before == ()
+    assert [fault.kind for fault in heat(keeping).faults] == ["silent"]
+    assert [line.kind for line in watch_lines(keeping, TODAY) if line.kind == "sensor"]
+
+
+def test_a_line_that_is_cut_is_one_fault_and_not_one_for_each_probe(keeping):
+    for probe in ("K1", "K2", "K3"):
+        place_probe(keeping, probe, "B3", Zone.HOT, NOW - timedelta(days=30))
+        logged(keeping, (10, 31), probe=probe, end=NOW - timedelta(hours=6))
+    cut = heat(keeping, live={"K1", "K2", "K3"}).faults
+    logged(keeping, (10, 31), probe="K3")
+
+    assert [(fault.kind, fault.place) for fault in cut] == [("silent", "all live probes")]
+    assert [
+        (fault.kind, fault.place) for fault in heat(keeping, live={"K1", "K2", "K3"}).faults
+    ] == [
+        ("silent", "B3"),
+        ("silent", "B3"),
+    ]
 
 
 def test_a_reading_typed_long_before_gives_way_to_the_probe_read_last(keeping):

@@ -6,7 +6,14 @@ from pathlib import Path
 
 import pytest
 
-from keeper.actions.live_choice import LiveChoice, choice_for, choose, with_address
+from keeper.actions.live_choice import (
+    LiveChoice,
+    choice_for,
+    choose,
+    heard_probes,
+    keep_heard,
+    with_address,
+)
 from keeper.actions.station import HOME_VARIABLE
 
 
@@ -61,3 +68,14 @@ def test_what_is_no_address_is_refused_with_what_is_right(typed):
 def test_a_password_is_not_sent_to_another_address():
     assert with_address(CHOSEN, "ro@elsewhere").password == ""
     assert with_address(CHOSEN, "ro@broker.local:1883").password == "secret"
+
+
+def test_probes_heard_are_remembered_for_a_book_and_told_only_while_it_is_on(tmp_path):
+    keep_heard(tmp_path / "a.book", ["K2", "K1"])
+    keep_heard(tmp_path / "a.book", ["K3"])
+    assert heard_probes(tmp_path / "a.book") == frozenset()
+
+    choose(tmp_path / "a.book", CHOSEN)
+
+    assert heard_probes(tmp_path / "a.book") == {"K1", "K2", "K3"}
+    assert heard_probes(tmp_path / "b.book") == frozenset()

@@ -15,6 +15,7 @@ from keeper.actions.live_messages import Message, Span, sort_out
 from keeper.actions.live_taking import LiveTaking, aside_path
 from keeper.actions.live_topics import TopicMap, Topics, set_topic, topic_typed, topics_of
 from keeper.actions.logger_files import place_probe
+from keeper.actions.station import HOME_VARIABLE
 from keeper.husbandry.events import Zone
 from keeper.store.readings import values_of
 
@@ -139,6 +140,11 @@ def test_a_topic_is_typed_in_one_line(typed, made):
 def test_a_line_that_is_no_topic_says_what_would_be_right(typed):
     with pytest.raises(ValueError, match="is right"):
         topic_typed(typed)
+
+
+@pytest.fixture(autouse=True)
+def home(tmp_path: Path, monkeypatch: pytest.MonkeyPatch):
+    monkeypatch.setenv(HOME_VARIABLE, str(tmp_path / "home"))
 
 
 @pytest.fixture
