@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainterPath, QPolygonF
@@ -31,10 +31,14 @@ class WeightScale:
     high_g: float
     top: float
     bottom: float
+    px_a_log: float = field(init=False)
+
+    def __post_init__(self) -> None:
+        px = (self.bottom - self.top) / math.log(self.high_g / self.low_g)
+        object.__setattr__(self, "px_a_log", px)
 
     def y(self, grams: float) -> float:
-        share = math.log(grams / self.low_g) / math.log(self.high_g / self.low_g)
-        return self.bottom - share * (self.bottom - self.top)
+        return self.bottom - math.log(grams / self.low_g) * self.px_a_log
 
     def ticks(self, least: int = 3) -> list[float]:
         """Round weights in range, *least* of them where any steps give so many."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date, timedelta
 
 from keeper.reports.figures import day as day_words
@@ -28,10 +28,11 @@ class TimeAxis:
     last: date
     left: float
     right: float
+    px_a_day: float = field(init=False)  # kept: a long life asks for it tens of thousands of times
 
-    @property
-    def px_a_day(self) -> float:
-        return (self.right - self.left) / max(1, (self.last - self.first).days)
+    def __post_init__(self) -> None:
+        px = (self.right - self.left) / max(1, (self.last - self.first).days)
+        object.__setattr__(self, "px_a_day", px)
 
     def x(self, day: date) -> float:
         """Where *day* lies; beyond the ends for days out of view."""

@@ -6,6 +6,7 @@ import math
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
+from itertools import groupby
 
 from PySide6.QtCore import QLineF, QPointF, QRectF
 from PySide6.QtGui import QPainterPath
@@ -20,6 +21,7 @@ from keeper.husbandry.animal import IN_THE_ROOM
 from keeper.reports.figures import degrees, heat_unit
 from keeper.reports.words import word
 
+_COLUMN_PX = 2.0
 Of = Callable[[HeatDay], float | None]
 
 
@@ -122,31 +124,29 @@ def _paint_degrees(canvas: Canvas, lane: QRectF, scale: HeatScale) -> None:
 
 
 def _thinned(canvas: Canvas, days: Sequence[HeatDay]) -> Iterator[HeatDay]:
-    """One point a px at most: of each the coldest, because a dip must not vanish."""
-    kept: HeatDay | None = None
-    column = -1
-    for heat in days:
-        here = int(canvas.axis.x(heat.day))
-        if here != column and kept is not None:
-            yield kept
-            kept = None
-        kept, column = heat if kept is None else _colder(kept, heat), here
-    if kept is not None:
-        yield kept
+    """One point a column at most: of each the coldest, because a dip must not vanish."""
+    for _, column in groupby(days, key=lambda heat: int(canvas.axis.x(heat.day) / _COLUMN_PX)):
+        first, *more = column
+        yield _coldest(first, more) if more else first
 
 
-def _colder(one: HeatDay, other: HeatDay) -> HeatDay:
-    def lower(of: Of) -> float | None:
-        return min((t for t in (of(one), of(other)) if t is not None), default=None)
-
-    return HeatDay(day=one.day, hot_c=lower(_hot), night_c=lower(_night))
+def _coldest(first: HeatDay, more: Sequence[HeatDay]) -> HeatDay:
+    """The lowest of each figure, on the first of the days."""
+    days = (first, *more)
+    hot = [heat.hot_c for heat in days if heat.hot_c is not None]
+    night = [heat.night_c for heat in days if heat.night_c is not None]
+    return HeatDay(
+        day=first.day,
+        hot_c=min(hot) if hot else None,
+        night_c=min(night) if night else None,
+    )
 
 
 def _path(canvas: Canvas, days: Sequence[HeatDay], scale: HeatScale, of: Of) -> QPainterPath:
     """A line that breaks where nothing was read."""
     path = QPainterPath()
     before: date | None = None
-    most = timedelta(days=1 + HEAT_SPEAKS_DAYS.value + math.ceil(1 / canvas.axis.px_a_day))
+    most = timedelta(days=1 + HEAT_SPEAKS_DAYS.value + math.ceil(_COLUMN_PX / canvas.axis.px_a_day))
     for heat in days:
         value = of(heat)
         if value is None:

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QLineF, QPointF, QRectF, QSizeF, Qt
+from PySide6.QtCore import QLineF, QPointF, QSizeF, Qt
 from PySide6.QtGui import QPainter
 
 from keeper.actions.animal_page import AnimalPage, BandPoint
@@ -46,6 +46,7 @@ if TYPE_CHECKING:
     from keeper.actions.forecasting import WeightForecast
 
 
+_PLACES = 60
 Bands = Mapping[Sex, Sequence[BandPoint]]
 
 
@@ -159,20 +160,22 @@ def _paint_key(
     basis = _basis(canvas)
     at = plot_key_rect(canvas, (basis, beyond), low=False)
     below = plot_key_rect(canvas, (basis, beyond), low=True)
-    if not forecast and _meets(canvas, at, bands, scale) > _meets(canvas, below, bands, scale):
-        at = below
+    if not forecast:
+        places = list(_drawn(canvas, bands, scale))
+        at = min((at, below), key=lambda rect: sum(map(rect.contains, places)))
     paint_plot_key(canvas, basis, beyond, at)
 
 
-def _meets(canvas: Canvas, rect: QRectF, bands: Bands, scale: WeightScale) -> int:
-    """How much of the band and how many weights lie in *rect*."""
-    places = [dot_at(canvas, weighed, scale) for weighed in canvas.page.weighed]
+def _drawn(canvas: Canvas, bands: Bands, scale: WeightScale) -> Iterator[QPointF]:
+    """Where band and weights lie, closely enough to keep words clear of them."""
+    weighed = canvas.page.weighed
+    for one in weighed[:: 1 + len(weighed) // _PLACES]:
+        yield dot_at(canvas, one, scale)
     for points in bands.values():
-        for point in points:
+        for point in points[:: 1 + len(points) // _PLACES]:
             x, told = canvas.axis.x(point.day), point.expected
-            grams = (told.p3_g, told.p10_g, told.p50_g, told.p90_g, told.p97_g)
-            places += [QPointF(x, scale.y(g)) for g in grams]
-    return sum(rect.contains(place) for place in places)
+            for grams in (told.p3_g, told.p50_g, told.p97_g):
+                yield QPointF(x, scale.y(grams))
 
 
 def _basis(canvas: Canvas) -> str:
