@@ -37,6 +37,7 @@ from keeper.husbandry.events import (
     RoundClosed,
     RoundOpened,
 )
+from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
 from keeper.husbandry.when import Happened, at_instant
 from keeper.store import reading
@@ -111,7 +112,9 @@ def begin_night(keeping: Keeping, night: date) -> "Walk":
         key = writer.new_round()
         writer.add(RoundOpened(happened=happened, round=key, keeper=keeping.keeper))
         writer.add(*(plan_line(row, key, n, happened) for n, row in enumerate(rows, start=1)))
-    return Walk(keeping, reading.all_of(keeping.book, RoundOpened, "e.round = ?", key)[0])
+    opened = reading.all_of(keeping.book, RoundOpened, "e.round = ?", key)[0]
+    here = [row.animal for row in rows] if night >= keeping.today else None
+    return Walk(keeping, opened, here)  # a plan changes no animal
 
 
 def sweep_covers(walk: "Walk", tub: Tub) -> bool:
@@ -123,17 +126,22 @@ class Walk:
     """The walk of one night. cursor is the line that the keeper stands at, or None.
 
     In the offer pass the walk stops at tubs that are due; with ``checking`` it stops at
-    those that were left in or only assumed.
+    those that were left in or only assumed. here: the animals as they stand, where that is known.
     """
 
-    def __init__(self, keeping: Keeping, opened: Entry[RoundOpened]) -> None:
+    def __init__(
+        self,
+        keeping: Keeping,
+        opened: Entry[RoundOpened],
+        here: Sequence[AnimalNow] | None = None,
+    ) -> None:
         self._keeping = keeping
         self._stops: frozenset[int] = frozenset()
         self._since = opened.key.batch
         self.opened = opened
         self.round = opened.event.round
         self.night = opened.event.happened.day
-        self.tubs = read_tubs(keeping, self.round)
+        self.tubs = read_tubs(keeping, self.round, here)
         self.checking = False
         self.cursor = self._next(last_written(self.tubs))
 

@@ -109,10 +109,16 @@ def plan_line(row: DueRow, round_: int, line: int, happened: Happened) -> PlanLi
     )
 
 
-def read_tubs(keeping: Keeping, round_: int) -> tuple[Tub, ...]:
-    """Every tub of a night in the order of its lines, with what the book says of it."""
+def read_tubs(
+    keeping: Keeping, round_: int, here: Sequence[AnimalNow] | None = None
+) -> tuple[Tub, ...]:
+    """Every tub of a night in the order of its lines, with what the book says of it.
+
+    here: the animals as they stand, where that is known.
+    """
     plans = reading.all_of(keeping.book, PlanLine, "e.round = ?", round_)
-    animals = {row.animal: row for row in animals_on(keeping, keeping.today)}
+    rows = animals_on(keeping, keeping.today) if here is None else here
+    animals = {row.animal: row for row in rows}
     offers = read_offers(keeping, round_)
     ordered = sorted((entry.event for entry in plans), key=lambda plan: plan.line)
     night = ordered[0].happened.day if ordered else keeping.today

@@ -87,7 +87,7 @@ def checked_text(value: str) -> str:
     Raises ValueError for NUL, where other readers stop, and for half a surrogate pair.
     """
     try:
-        is_whole = b"\x00" not in value.encode()
+        is_whole = "\x00" not in value and (value.isascii() or bool(value.encode()))
     except UnicodeEncodeError:
         is_whole = False
     if not is_whole:

@@ -20,7 +20,7 @@ from keeper.desktop.widgets.lettering import (
     set_line,
     set_runs,
 )
-from keeper.desktop.widgets.stamps import stamp_tile
+from keeper.desktop.widgets.stamps import stamp_small, stamp_tile
 from keeper.desktop.widgets.tile import FACES, TileState, paint_small
 
 
@@ -191,9 +191,22 @@ class NightMap(Drawn):
                 top, end = round(index * high), round((index + 1) * high)
                 tall = max(1, end - top - gap)
                 cell = QRectF(rect.left(), rect.top() + top, max(1, rect.width() - gap), tall)
-                spread = cell.adjusted(-1, -1, 1, 1)
-                _clear(painter, spread)
-                paint_small(painter, spread if last else cell, row[index], self.look.palette)
+                if last:
+                    spread = cell.adjusted(-1, -1, 1, 1)
+                    _clear(painter, spread)
+                    paint_small(painter, spread, row[index], self.look.palette)
+                else:
+                    self._paint_cell(painter, cell, row[index])
+
+    def _paint_cell(self, painter: QPainter, cell: QRectF, state: TileState) -> None:
+        """A stamp where a px is so many whole dots; thousands of cells are laid at once."""
+        dots = self.devicePixelRatioF()
+        if self._drawn is not None:
+            _clear(painter, cell.adjusted(-1, -1, 1, 1))
+        if dots.is_integer():
+            stamp_small(painter, cell, state, self.look.palette, dots)
+        else:
+            paint_small(painter, cell, state, self.look.palette)
 
     def _paint_marker(self, painter: QPainter, column: QRectF) -> None:
         top, half = column.bottom() + self.look.u(0.9, 0.7), self.look.u(2.8, 2.2)
