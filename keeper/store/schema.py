@@ -204,6 +204,7 @@ def fresh_schema() -> str:
             "CREATE INDEX offer_round ON offer (round, line) WHERE round IS NOT NULL;\n",
             "CREATE INDEX hold_set_until ON hold_set (until);\n",
             "CREATE INDEX setting_key ON setting (key);\n",
+            "CREATE INDEX heat_place ON heat (place, day);\n",
             "CREATE INDEX shed_sign_pre_lay ON shed_sign (animal) WHERE pre_lay = 1;\n",
             _READINGS,
             _ANIMAL_NOW,

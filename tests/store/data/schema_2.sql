@@ -5,6 +5,7 @@ CREATE INDEX clutch_batch ON clutch (batch);
 CREATE INDEX daily_round_batch ON daily_round (batch);
 CREATE INDEX described_batch ON described (batch);
 CREATE INDEX heat_batch ON heat (batch);
+CREATE INDEX heat_place ON heat (place, day);
 CREATE INDEX hold_ended_batch ON hold_ended (batch);
 CREATE INDEX hold_set_batch ON hold_set (batch);
 CREATE INDEX hold_set_until ON hold_set (until);
