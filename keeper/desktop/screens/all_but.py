@@ -86,6 +86,8 @@ class AllButScreen(QWidget):
     def _take(self, text: str) -> None:
         if self._scope is None:
             self._choose(text)
+        elif CODE.fullmatch(text):
+            self._refuse_sheet(text)
         elif self._named is not None and not text:
             self._accept()
         elif not text:
@@ -94,6 +96,12 @@ class AllButScreen(QWidget):
             self._take_out(text[1:].strip())
         else:
             self._add(text)
+
+    def _refuse_sheet(self, text: str) -> None:
+        """A sheet's code while another scope is typed. Raises ValueError or LookupError."""
+        if self._walk is not None:
+            sheet_walk(self._keeping, text, self._walk)
+        raise ValueError("Lines of this night are being typed; Esc begins with another sheet.")
 
     def _choose(self, text: str) -> None:
         if not text:

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QWidget
 from keeper.actions.keeping import Keeping
 from keeper.actions.past_nights import PastNight
 from keeper.actions.rounds import Walk
+from keeper.actions.sheets import sheet_walk
 from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
@@ -85,14 +86,24 @@ class RoundScreen(QWidget):
             self._lay_over(None)
             self._handle(Deed(verb=Verb.GO_TO, line=line))
         elif CODE.fullmatch(code):
-            self._lay_over(self.over.all_but)
-            self.over.all_but.scanned(code)
+            self._scan_sheet(code)
         elif here is None:
             self._telling.refused(
                 f"No round is open, so {code!r} has no tub to go to; Enter begins one."
             )
         else:
             self._telling.refused(f"No tub of tonight’s round bears {code!r}.")
+
+    def _scan_sheet(self, code: str) -> None:
+        """Begin the sheet of *code*; with a round open only one of that very night."""
+        here = self._stand.here
+        try:
+            sheet_walk(self._keeping, code, here.walk if here else None)
+        except REFUSALS as error:
+            self._telling.refused(said(error))
+            return
+        self._lay_over(self.over.all_but)
+        self.over.all_but.scanned(code)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         view = self._quiet_view if self._stand.here is None else self._walk_view
