@@ -37,6 +37,7 @@ def fit_rows(animals: int, rounds: int) -> list[Row]:
         rounds,
         {"floor": lambda: np.exp(logs), "program": lambda: fit_gompertz_each(ages, logs)},
         least_of=3,
+        reckoning=True,
     )
     one = ratio_row(
         "Gompertz curves fitted", size, took, most=EXP_MOST, floor="one pass of numpy.exp"
