@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QTextBrowser, QVBoxLayout, QWidget
 
-from keeper.actions.changes import changes
+from keeper.actions.changes import Change, changes
 from keeper.actions.keeping import Keeping
 from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
@@ -22,6 +22,7 @@ class WhatsNewScreen(QWidget):
         self._head.show_words("What is new", [("the newest first; Ctrl+F1 comes back here", False)])
         self.body = QTextBrowser(self)
         self.body.setOpenLinks(False)
+        self.body.setStyleSheet("border: 0")
         self.body.setAccessibleName("what is new")
         self._column = QVBoxLayout(self)
         self._column.setSpacing(0)
@@ -37,4 +38,9 @@ class WhatsNewScreen(QWidget):
         self._column.setContentsMargins(0, 0, 0, margin)
         self.body.setFont(self._look.font(Use.BODY))
         self.body.document().setDocumentMargin(self._look.u(6, 3))
-        self.body.setMarkdown("\n\n".join(change.told for change in changes()))
+        self.body.setMarkdown("\n\n".join(map(_as_shown, changes())))
+
+
+def _as_shown(change: Change) -> str:
+    """Its Markdown with solid dots: Qt draws a star's point as a ring."""
+    return change.told.replace("\n* ", "\n- ")
