@@ -21,6 +21,7 @@ from keeper.actions.noting import note
 from keeper.actions.own_entries import struck_through
 from keeper.actions.past_nights import past_night
 from keeper.actions.recording import write_up
+from keeper.actions.refusal_strip import Cell, refusal_strip
 from keeper.actions.rounds import begin_night, night_of, open_night
 from keeper.actions.weighing import Asks, WeighIn
 from keeper.husbandry.events import (
@@ -362,6 +363,38 @@ def test_after_two_refusals_of_rat_she_is_offered_mouse_again(switching):
 
     assert plan.state is DueState.DUE
     assert [offer.prey.split()[0] for offer in plan.offer] == ["mouse"]
+
+
+def test_the_refusals_are_told_as_the_switch_and_not_as_appetite(switching):
+    told = plain(because_text(plan_of(switching, "Ingrid").because))
+
+    assert "(0 refusals counted)" in told
+    assert (
+        "rat refused 2 times after a change from mouse: that is the change of prey, not appetite."
+    ) in told
+
+
+def test_the_margins_of_the_nights_count_no_refusal_of_the_switch(switching):
+    strip = refusal_strip(switching, NIGHT)
+    (ingrid,) = strip.rows[0].animals
+
+    assert [cell for cell in ingrid.cells if cell][-2:] == [Cell.EXCUSED, Cell.EXCUSED]
+    assert strip.rows[0].margin.refused == 0
+
+
+def test_the_third_refusal_of_rat_is_one_of_appetite(switching):
+    animal = due_rows(switching, NIGHT)[0].animal.animal
+    third = Offer(
+        animal=animal,
+        happened=on_day(ago(1)),
+        result=Result.REFUSED,
+        prey="rat fuzzy",
+        count=1,
+        mass_g=14.0,
+    )
+    write_up(switching, [third])
+
+    assert "(1 refusal counted)" in plain(because_text(plan_of(switching, "Ingrid").because))
 
 
 @pytest.mark.parametrize("kind", ["mouse", "rat"])
