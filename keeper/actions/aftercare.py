@@ -23,8 +23,8 @@ class Look:
 
 
 LOOKS: Mapping[str, Look] = {
-    "8": Look(RemarkKind.SHED_GONE, "checked, gone"),
-    "9": Look(RemarkKind.SHED_STILL, "checked, still there"),
+    "8": Look(RemarkKind.SHED_GONE, "gone"),
+    "9": Look(RemarkKind.SHED_STILL, "still there"),
 }
 """By key, beside the signs that are noted with 1 to 7."""
 

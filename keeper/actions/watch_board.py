@@ -37,7 +37,7 @@ FAR_SHARE = Sourced(value=2.0, source=COMMON_PRACTICE)
 
 TRIED = {
     "heat is out of limits there": ("heat", "fits"),
-    "cooler than it was": ("heat", "fits"),
+    "cooler than it was": ("its own past", "fits"),
     "heat is within limits there": ("heat", "no"),
     "heat was not read there": ("heat", "not read"),
     "others refused from the same bag": ("prey bag", "fits"),

@@ -20,6 +20,7 @@ from keeper.desktop.look import Look
 from keeper.desktop.main_window import MainWindow
 from keeper.desktop.notices import Notices
 from keeper.desktop.places import Place
+from keeper.desktop.screens.shed_words import caution
 from keeper.desktop.screens.sheds import ShedsScreen
 from keeper.desktop.widgets.walked import first_shown
 from keeper.husbandry.events import Remark, RemarkKind, ShedQuality, ShedSign, ShedStage
@@ -251,3 +252,12 @@ def test_the_page_fits_and_stays_dim_under_the_red_lamp(qtbot, keeping, tmp_path
     assert (image.width(), image.height()) == size
     light = luminance_of(image).mean()
     assert light < 0.08 if red_lamp else light > 0.6
+
+
+def test_what_a_ring_does_within_days_stands_on_the_cautions_own_ground(keeping):
+    write_up(keeping, [a_sign(keeping, "Dock", SHED, 1, quality=ShedQuality.TIP_KEPT)])
+
+    told = caution(shed_rows(keeping, TODAY)[0])
+
+    assert "cuts it off within days" in told
+    assert "Ask a reptile vet" in told

@@ -17,7 +17,7 @@ SEVERITIES = {
     "this week": (TileState.THIS_WEEK, "!"),
     "noted": (TileState.CANNOT_TELL, "?"),
 }
-_CAUTIONS = ("never pick", "ring on the tail tip", "vet", "damp hide")
+_CAUTIONS = ("never pick", "cuts it off", "vet", "damp hide")
 
 
 def shed_face(row: ShedRow, today: date) -> ShedFace:

@@ -21,13 +21,14 @@ from keeper.desktop.type import Use
 from keeper.desktop.widgets.shed_list import ShedLegend, ShedList
 from keeper.desktop.widgets.shed_panel import ShedPanel
 from keeper.desktop.widgets.words_line import HeadLine, Words
+from keeper.reports.figures import GAP
 from keeper.reports.words import because_text
 
 _LEGEND = {
     **{key: noted.words for key, noted in NOTES.items()},
     **{key: look.words for key, look in LOOKS.items()},
 }
-KEYS = "    ".join(f"{key}  {words}" for key, words in _LEGEND.items()) + "    Enter  her page"
+KEYS = "   ".join(f"{key}{GAP}{words}" for key, words in (*_LEGEND.items(), ("Enter", "page")))
 _STEPS = {
     Qt.Key.Key_Down: 1,
     Qt.Key.Key_Plus: 1,

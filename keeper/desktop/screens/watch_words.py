@@ -56,6 +56,7 @@ KEYS = (
     ("Enter", "opens the animal’s page"),
     ("Z", "put aside: a reason and an end"),
     ("D", "done: what was found"),
+    ("C R B", "cleaned; daily round; bag"),
 )
 _ANIMALS, _ROWS = counted("animal", "animals"), counted("row", "rows")
 _MEMBERS_SHOWN = 6

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QWidget
 from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
-from keeper.desktop.widgets.lettering import set_line, wrapped
+from keeper.desktop.widgets.lettering import advance, set_line, wrapped
 
 
 class ShedPanel(Drawn):
@@ -35,7 +35,8 @@ class ShedPanel(Drawn):
         head = look.font(Use.PAGE_HEAD)
         base = look.u(6.6, 5.4)
         ink = look.colour("ink")
-        wide = min(0.3 * self.width(), look.u(80, 60))
+        name_px = advance(head, self._name) + look.u(6, 4)
+        wide = min(max(name_px, 0.16 * self.width()), 0.3 * self.width())
         set_line(painter, QPointF(left, base), self._name, head, ink, room=wide)
         x = left + wide
         font, strong, step = look.font(Use.BODY), look.font(Use.BODY_STRONG), look.u(6, 5)
