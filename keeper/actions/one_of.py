@@ -19,19 +19,20 @@ from keeper.husbandry.when import at_instant
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class OneOf:
-    """What was seen: its words, and whether it settles the tub for tonight as a meal does."""
+    """What was seen, in words and short; and whether it settles the tub for tonight as a meal."""
 
     words: str
+    short: str
     settles: bool = True
 
 
 SEEN: Mapping[str, OneOf] = {
-    "Enter": OneOf(words="took it"),
-    "2": OneOf(words="took part"),
-    "0": OneOf(words="refused it"),
-    "8": OneOf(words="brought a meal up", settles=False),
-    "4": OneOf(words="shed", settles=False),
-    "6": OneOf(words="left faeces", settles=False),
+    "Enter": OneOf(words="took it", short="one took it"),
+    "2": OneOf(words="took part", short="one took part"),
+    "0": OneOf(words="refused it", short="one refused it"),
+    "8": OneOf(words="brought a meal up", short="one regurg.", settles=False),
+    "4": OneOf(words="shed", short="one shed", settles=False),
+    "6": OneOf(words="left faeces", short="faeces of one", settles=False),
 }
 """By key of the pad."""
 

@@ -82,7 +82,7 @@ class WhichOne:
 
     @property
     def legend(self) -> Mapping[str, str]:
-        return {key: f"one {seen.words}" for key, seen in SEEN.items()} | {".": GIVE_UP_WORDS}
+        return {key: seen.short for key, seen in SEEN.items()} | {".": GIVE_UP_WORDS}
 
     @property
     def word(self) -> str:
