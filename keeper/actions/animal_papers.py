@@ -77,7 +77,7 @@ def vet_facts_of(keeping: Keeping, page: AnimalPage) -> VetFacts:
         weights=[_weight_line(page, weighed) for weighed in page.weighed],
         regurgitations=life.regurgitations,
         sheds=_sheds(life.signs),
-        remarks=[r for r in life.remarks if r.kind is not RemarkKind.CAUTION],
+        remarks=[r for r in life.remarks if r.kind not in _ELSEWHERE],
         holds=[hold for hold in life.holds if hold.kind in _ORDERED],
         counted=counted,
         excused=len(told.refused) - counted,
@@ -89,6 +89,10 @@ def vet_facts_of(keeping: Keeping, page: AnimalPage) -> VetFacts:
 
 
 _SEEN = frozenset({RemarkKind.MITES, RemarkKind.WOUND, RemarkKind.BREATHING, RemarkKind.FAECES})
+
+
+_ELSEWHERE = frozenset({RemarkKind.CAUTION, RemarkKind.PHOTO})
+"""The caution has its own line, and a picture is not on the page."""
 
 
 def _of_genes(remark: Remark) -> bool:

@@ -70,6 +70,13 @@ def entry_words(event: Any) -> str:
     return _of_the_body(event) or _of_the_care(event) or _of_the_book(event) or _of_the_room(event)
 
 
+def note_of(event: Any) -> str:
+    """The note of an entry; that of a photo is the name of its picture and tells nobody a thing."""
+    if isinstance(event, e.Remark) and event.kind is e.RemarkKind.PHOTO:
+        return ""
+    return getattr(event, "note", None) or ""
+
+
 def _of_the_body(event: Any) -> str:
     match event:
         case e.Weighing():

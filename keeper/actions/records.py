@@ -4,7 +4,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
-from keeper.actions.entry_words import counts_words, entry_words, results_words
+from keeper.actions.entry_words import counts_words, entry_words, note_of, results_words
 from keeper.actions.keeping import Keeping
 from keeper.husbandry.animal import AnimalId
 from keeper.store import listing, reading
@@ -84,7 +84,7 @@ def entry_lines(keeping: Keeping, row: RecordRow, most: int = LINES) -> list[Ent
             EntryLine(
                 who=_who(names, entry.event),
                 told=entry_words(entry.event),
-                note=getattr(entry.event, "note", None) or "",
+                note=note_of(entry.event),
                 stands=entry.stands,
             )
         )

@@ -65,7 +65,7 @@ SIGNS: Mapping[str, tuple[ShedStage, ShedQuality | None]] = {
 SEXES = {sex.value: sex for sex in Sex}
 WAYS = {way.value: way for way in SexedBy if way is not SexedBy.WRITTEN}
 HOLDS = {kind.value: kind for kind in HoldKind}
-REMARKS = {kind.value: kind for kind in RemarkKind}
+REMARKS = {kind.value: kind for kind in RemarkKind if kind is not RemarkKind.PHOTO}
 RESULTS = {result.value: result for result in Result}
 OPEN_END = ("open", "?", "-", "")
 

@@ -88,6 +88,7 @@ class RemarkKind(StrEnum):
     WATER = "water"
     SHED_GONE = "shed remains gone"  # looked at again: cap, ring or pieces are off
     SHED_STILL = "shed remains still there"
+    PHOTO = "photo"  # note names the picture by its SHA-256, text is what it shows
 
 
 def _positive(name: str, value: float | None, unit: str) -> None:

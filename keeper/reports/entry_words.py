@@ -51,7 +51,7 @@ def shed_words(sign: ShedSign) -> str:
 def remark_words(remark: Remark) -> str:
     """What was seen, in the keeper's own words."""
     kind = "" if remark.kind is RemarkKind.NOTE else f"{word(remark.kind)}: "
-    note = f" ({remark.note})" if remark.note else ""
+    note = f" ({remark.note})" if remark.note and remark.kind is not RemarkKind.PHOTO else ""
     return f"{kind}{remark.text}{note}"
 
 

@@ -101,6 +101,7 @@ WORDS: Mapping[str, Mapping[str, str]] = {
         "water": "water",
         "shed remains gone": "shed remains gone",
         "shed remains still there": "shed remains still there",
+        "photo": "photo",
     },
     "ending": {
         "shed": "the shed",

@@ -21,6 +21,7 @@ from keeper.desktop.screens.animal_comings import newcomer_asked
 from keeper.desktop.screens.animal_deeds import Key, Maker, entries, finding, young
 from keeper.desktop.screens.animal_line import AnimalLine
 from keeper.desktop.screens.animal_paper import AnimalPaper
+from keeper.desktop.screens.animal_photo import photo_asked, pictures_on
 from keeper.desktop.screens.animal_reading import AnimalReading
 from keeper.desktop.screens.animal_words import figures_of, identity
 from keeper.desktop.type import Use
@@ -28,6 +29,7 @@ from keeper.desktop.widgets.animal_head import AnimalHead
 from keeper.desktop.widgets.drawn import announce
 from keeper.desktop.widgets.life_strip import LifeStrip
 from keeper.desktop.widgets.life_view import LifeView
+from keeper.desktop.widgets.photo_sheet import PhotoSheet
 from keeper.desktop.widgets.read_out import ReadOut
 from keeper.desktop.widgets.words_line import Words
 from keeper.husbandry.now import AnimalNow
@@ -64,7 +66,7 @@ class AnimalScreen(QWidget):
         )
         self.head = AnimalHead(look, self)
         self.strip = LifeStrip(look, self)
-        self.read_out = ReadOut(look, self)
+        self.read_out, self.photos = ReadOut(look, self), PhotoSheet(look, self)
         self.line = AnimalLine(look, self, notices)
         self.paper = AnimalPaper(keeping, notices, self, self.strip)
         self.nobody = Words(look, Use.BODY, "ink2", self)
@@ -110,6 +112,7 @@ class AnimalScreen(QWidget):
         for part in (self.head, self.strip, self.read_out):
             part.setVisible(opened.page is not None)
         self.nobody.setVisible(opened.page is None)
+        self.photos.hide()  # until the day of the cursor has one
         if opened.page is not None:
             self.head.show_identity(identity(opened.page))
             self.strip.show_page(opened.page, waiting=opened.page.target_g is not None)
@@ -123,6 +126,7 @@ class AnimalScreen(QWidget):
         """Read the day of the cursor out; returns it in short."""
         figures = figures_of(page, day_of_life(page, self.strip.view.cursor))
         self.read_out.show_figures(figures)
+        self.photos.show_photos(*pictures_on(self._keeping, page, self.strip.view.cursor))
         first = figures.groups[0][0]
         return f"{figures.head}, {first.label} {first.value}"
 
@@ -160,7 +164,11 @@ class AnimalScreen(QWidget):
         self._middle = QHBoxLayout()
         self._middle.setSpacing(0)
         self._middle.addWidget(self.strip, 1)
-        self._middle.addWidget(self.read_out)
+        side = QVBoxLayout()
+        side.setSpacing(0)
+        side.addWidget(self.read_out, 1)
+        side.addWidget(self.photos)
+        self._middle.addLayout(side)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
@@ -213,6 +221,7 @@ class AnimalScreen(QWidget):
             *entries(self._ask, everyone),
             ("Young hatched", "Y", lambda: self._ask(young(self.show_animal))),
             ("A new animal", "A", self.ask_newcomer),
+            ("Photo", "O", lambda: self._ask(photo_asked)),
         )
 
 

@@ -18,6 +18,7 @@ from keeper.husbandry.events import (
     Paired,
     Regurgitation,
     Remark,
+    RemarkKind,
     Sexed,
     ShedSign,
     Stock,
@@ -43,6 +44,8 @@ _TOLD = (
 
 def event_words(event: AnimalEvent) -> str:
     """One entry with its note."""
+    if isinstance(event, Remark) and event.kind is RemarkKind.PHOTO:
+        return entry_words(event)  # its note is the name of the picture
     told = entry_words(event) if isinstance(event, _TOLD) else ""
     return f"{told}, {event.note}" if told and event.note else told or event.note or ""
 

@@ -15,7 +15,9 @@ from keeper.husbandry.events import Remark, RemarkKind
 from keeper.reports.words import word
 
 _LEAST_ROOM_UNITS = (11.0, 9.0)
-_CALM = frozenset({RemarkKind.NOTE, RemarkKind.FAECES, RemarkKind.WATER})
+_CALM = frozenset(
+    {RemarkKind.NOTE, RemarkKind.FAECES, RemarkKind.WATER, RemarkKind.SHED_GONE, RemarkKind.PHOTO}
+)
 """Everyday things; any other kind is drawn bold, because it may be trouble or a caution."""
 
 

@@ -1,0 +1,72 @@
+"""Photos of the animals: pictures in a folder beside the book, each named by what it holds.
+
+The book holds the entry (day, animal, what it shows, the picture's SHA-256), the folder the
+picture. A picture is never written over or taken away, so an entry taken back and written
+again finds it. The book's backups and the batches that are passed on hold the entries alone:
+the folder is copied with the book.
+"""
+
+import hashlib
+import re
+from pathlib import Path
+
+from keeper.actions.keeping import Keeping, Written
+from keeper.actions.noting import note
+from keeper.husbandry.events import Remark, RemarkKind
+from keeper.husbandry.now import AnimalNow
+from keeper.husbandry.when import Happened
+from keeper.store.durable import make_private_folder, sha256_of, sync
+
+VERB = "photo"
+SUFFIX = ".jpg"
+_DIGEST = re.compile(r"[0-9a-f]{64}")
+
+
+def photos_folder(keeping: Keeping) -> Path:
+    """Where the pictures of this book lie; it need not be there yet."""
+    book = keeping.book.path
+    return book.with_name(f"{book.name}.photos")
+
+
+def keep_photo(
+    keeping: Keeping, row: AnimalNow, happened: Happened, picture: bytes, shows: str
+) -> Written:
+    """Put *picture*, already re-encoded, into the folder, then write the entry.
+
+    Raises:
+        OSError: the folder cannot be written; the book is then as it was.
+        BookError: the book cannot be written.
+    """
+    digest = hashlib.sha256(picture).hexdigest()
+    _put(photos_folder(keeping), digest, picture)
+    told = shows.strip() or "photo"
+    remark = Remark(
+        animal=row.animal, happened=happened, kind=RemarkKind.PHOTO, text=told, note=digest
+    )
+    where = " ".join(part for part in (row.place, row.name or row.code) if part)
+    return note(keeping, VERB, remark, where=where, what=f"photo: {told}")
+
+
+def photo_of(keeping: Keeping, remark: Remark) -> Path | None:
+    """The picture of an entry; None where it is none, is not there, or is not what was kept.
+
+    The name is 64 hexadecimal digits or nothing: no entry of another book leads elsewhere.
+    """
+    if remark.kind is not RemarkKind.PHOTO or not _DIGEST.fullmatch(remark.note or ""):
+        return None
+    path = photos_folder(keeping) / f"{remark.note}{SUFFIX}"
+    whole = path.is_file() and not path.is_symlink() and sha256_of(path) == remark.note
+    return path if whole else None
+
+
+def _put(folder: Path, digest: str, picture: bytes) -> None:
+    """Whole or not at all; a picture that is there already is left as it is."""
+    make_private_folder(folder)
+    path = folder / f"{digest}{SUFFIX}"
+    if path.is_file() and sha256_of(path) == digest:
+        return
+    part = folder / f".{digest}.part"
+    part.write_bytes(picture)
+    sync(part)
+    part.replace(path)
+    sync(folder)

@@ -1,0 +1,75 @@
+"""A picture file taken in: decoded, turned upright, made small, and written anew without a word.
+
+Only the pixels are kept. Place, device and whatever else a camera writes into a picture stay
+behind, and nothing of a file that is not a picture gets any further.
+"""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from PySide6.QtCore import QBuffer, QIODevice, Qt
+from PySide6.QtGui import QImage, QImageReader, QPainter
+
+LONGEST_PX = 1600
+"""Longest side of a kept photo: scales and eye caps can be read, and ten thousand fit a stick."""
+
+QUALITY = 85
+BYTES_MOST = 64 * 2**20
+FORMATS = frozenset({"jpeg", "png", "webp"})
+
+
+def reencoded(path: Path) -> bytes:
+    """The picture at *path* as a JPEG of at most ``LONGEST_PX`` a side, without metadata.
+
+    Raises:
+        ValueError: no file, too large a file, or not a picture of ``FORMATS``; one sentence.
+    """
+    if not path.is_file():
+        raise ValueError(f"There is no file {path}; name a JPEG, PNG or WebP picture.")
+    if path.stat().st_size > BYTES_MOST:
+        raise ValueError(f"{path.name} is larger than {BYTES_MOST // 2**20} MB; make it smaller.")
+    return _jpeg(_pixels(_read(path)))
+
+
+def thumbnail(path: Path, width: int, height: int) -> QImage:
+    """A kept photo no larger than the two, in px; a null image where it cannot be read."""
+    reader = QImageReader(str(path))
+    size = reader.size()
+    if size.isValid():
+        reader.setScaledSize(size.scaled(width, height, Qt.AspectRatioMode.KeepAspectRatio))
+    return reader.read()
+
+
+def _read(path: Path) -> QImage:
+    reader = QImageReader(str(path))
+    reader.setDecideFormatFromContent(True)  # a name may say anything
+    reader.setAutoTransform(True)
+    if reader.format().data().decode() not in FORMATS:
+        raise ValueError(f"{path.name} is not a JPEG, PNG or WebP picture.")
+    size = reader.size()
+    if size.isValid() and max(size.width(), size.height()) > LONGEST_PX:
+        keep = Qt.AspectRatioMode.KeepAspectRatio
+        reader.setScaledSize(size.scaled(LONGEST_PX, LONGEST_PX, keep))
+    image = reader.read()
+    if image.isNull():
+        raise ValueError(f"{path.name} cannot be read as a picture: {reader.errorString()}.")
+    return image
+
+
+def _pixels(image: QImage) -> QImage:
+    """The same to look at, on white, with nothing written beside the pixels."""
+    bare = QImage(image.size(), QImage.Format.Format_RGB32)
+    bare.fill(Qt.GlobalColor.white)
+    painter = QPainter(bare)
+    painter.drawImage(0, 0, image)
+    painter.end()
+    return bare
+
+
+def _jpeg(image: QImage) -> bytes:
+    buffer = QBuffer()
+    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
+    if not image.save(buffer, "JPEG", QUALITY):
+        raise ValueError("The picture could not be written anew; try another file.")
+    return bytes(buffer.data().data())
