@@ -6,7 +6,7 @@ read together: the first of them is taken apart by itself, the others at the sam
 
 import csv
 import io
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field, replace
 from typing import Any
 
@@ -32,6 +32,9 @@ _NOUGHT, _NINE, _QUOTE, _NEWLINE = 48, 57, 34, 10
 _WORD = 8
 _YEARS = (1970, 2200)
 _SHORTEST_MONTH = 28
+_DAY = 86_400
+_SELDOM = 8
+"""A date on this many lines, on average, is worth being read once for all of them."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -262,37 +265,66 @@ def _alike(columns: Bytes, line: bytes, parts: Line | None, shape: LoggerShape) 
 
 def _stamps(columns: Bytes, parts: StampParts) -> Ints:
     """Local seconds of stamps written alike; NO_TIME where there is no such date or time."""
+    days, clock = _days(columns, parts), _clock(columns, parts)
+    stamps: Ints = days.astype(np.int64) * _DAY + clock
+    if days.min() == NO_NUMBER or clock.min() < 0:
+        stamps[(days == NO_NUMBER) | (clock < 0)] = NO_TIME
+    return stamps
+
+
+def _days(columns: Bytes, parts: StampParts) -> Ints:
+    """Days since 1970, NO_NUMBER where there is no such date; a date is read once for its lines."""
+    cells = (parts.year, parts.month, parts.day)
+    date = columns[min(cell.low for cell in cells) : max(cell.high for cell in cells)]
+    heads = np.flatnonzero((date[:, 1:] != date[:, :-1]).any(axis=0)) + 1
+    if len(heads) > columns.shape[1] // _SELDOM:
+        return _days_of(columns, parts)
+    heads = np.concatenate(([0], heads))
+    lengths = np.diff(np.append(heads, columns.shape[1]))
+    return np.repeat(_days_of(columns[:, heads], parts), lengths)
+
+
+def _days_of(columns: Bytes, parts: StampParts) -> Ints:
     year, month, day = (_figures(columns, cell) for cell in (parts.year, parts.month, parts.day))
-    hour, minute = _figures(columns, parts.hour), _figures(columns, parts.minute)
-    second = _figures(columns, parts.second) if parts.second else np.zeros_like(hour)
     if parts.short_year:
         year += 2000
-    if parts.half:
-        hour = hour % 12 + (12 if parts.half == "p" else 0)
-    spans = (
-        (year, *_YEARS),
-        (month, 1, 13),
-        (day, 1, 32),
-        (hour, 0, 24),
-        (minute, 0, 60),
-        (second, 0, 60),
-    )
-    wrong = [
-        (numbers < low) | (numbers >= high)
-        for numbers, low, high in spans
-        if numbers.min() < low or numbers.max() >= high
-    ]
+    spans = ((year, *_YEARS), (month, 1, 13), (day, 1, 32))
+    wrong = _outside(spans)
     months = (year - _YEARS[0]) * 12 + (month - 1)
     for rows in wrong:
         months[rows] = 0
     begins = _MONTHS[months]
     if day.max() > _SHORTEST_MONTH:
         wrong.append(day > _MONTHS[months + 1] - begins)
-    clock = (hour * 60 + minute) * 60 + second
-    stamps: Ints = (begins + (day - 1)).astype(np.int64) * 86_400 + clock
+    days: Ints = begins + (day - 1)
     for rows in wrong:
-        stamps[rows] = NO_TIME
-    return stamps
+        days[rows] = NO_NUMBER
+    return days
+
+
+def _clock(columns: Bytes, parts: StampParts) -> Ints:
+    """Seconds since midnight, below 0 where there is no such time of day."""
+    hour, minute = _figures(columns, parts.hour), _figures(columns, parts.minute)
+    if parts.half:
+        hour = hour % 12 + (12 if parts.half == "p" else 0)
+    spans = [(hour, 0, 24), (minute, 0, 60)]
+    clock = (hour * 60 + minute) * 60
+    if parts.second:
+        second = _figures(columns, parts.second)
+        spans.append((second, 0, 60))
+        clock += second
+    for rows in _outside(spans):
+        clock[rows] = -1
+    return clock
+
+
+def _outside(spans: Iterable[tuple[Ints, int, int]]) -> list[Flags]:
+    """Where numbers are not from their low up to before their high; nothing where all are."""
+    return [
+        (numbers < low) | (numbers >= high)
+        for numbers, low, high in spans
+        if numbers.min() < low or numbers.max() >= high
+    ]
 
 
 _MONTHS = (
@@ -316,6 +348,10 @@ def _hundredths(columns: Bytes, parts: NumberParts) -> Ints:
 
 def _figures(columns: Bytes, cell: Cell) -> Ints:
     """The whole number that stands at *cell* in rows alike, at most nine figures."""
+    if cell.high - cell.low == 2:  # fits a byte, whatever overflows on the way
+        pair: Bytes = columns[cell.low] * np.uint8(10) + columns[cell.low + 1]
+        small: NDArray[np.int32] = (pair - np.uint8(_NOUGHT * 11 % 256)).astype(np.int32)
+        return small
     number: NDArray[np.int32] = columns[cell.low].astype(np.int32)
     for place in range(cell.low + 1, cell.high):
         number *= 10

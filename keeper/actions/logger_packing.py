@@ -93,16 +93,31 @@ class _Gathered:
 
 @dataclass(frozen=True, slots=True)
 class _Cells:
-    """Cells of one probe or of all, in the order of the file. shifts None: no stamp has one."""
+    """Cells of one probe or of all, in the order of the file. shifts None: no stamp has one.
 
-    lines: Ints
+    Lines are looked up when they are told: at is where the cells stand among *all_lines*.
+    """
+
+    all_lines: Ints
+    at: Ints
     stamps: Ints
     shifts: Ints | None
     values: Ints
 
-    def of(self, rows: Ints | Flags | slice) -> "_Cells":
+    def of(self, rows: Ints | Flags) -> "_Cells":
         shifts = None if self.shifts is None else self.shifts[rows]
-        return _Cells(self.lines[rows], self.stamps[rows], shifts, self.values[rows])
+        at, stamps, values = self.at[rows], self.stamps[rows], self.values[rows]
+        return _Cells(self.all_lines, at, stamps, shifts, values)
+
+    def owned(self, at: Ints) -> "_Cells":
+        """The cells at these places of all."""
+        shifts = None if self.shifts is None else self.shifts[at]
+        return _Cells(self.all_lines, at, self.stamps[at], shifts, self.values[at])
+
+    def lines(self, rows: Ints | Flags | slice = slice(None)) -> Ints:
+        """Numbers of the lines on which they stand."""
+        found: Ints = self.all_lines[self.at[rows]]
+        return found
 
 
 def sorted_out(raw: bytes, shape: LoggerShape, limits: Limits, placed: Collection[str]) -> Sorted:
@@ -123,7 +138,7 @@ def sorted_out(raw: bytes, shape: LoggerShape, limits: Limits, placed: Collectio
             found.series.append(_series(probe, cells, shape, limits, found))
         else:
             found.unplaced.append(_series(probe, cells, shape, limits, Sorted()))
-            found.keep_aside("probe never placed", cells.lines)
+            found.keep_aside("probe never placed", cells.lines())
     return found
 
 
@@ -205,8 +220,10 @@ def _handed_out(gathered: _Gathered, names: Names) -> Iterator[tuple[str, _Cells
     if not gathered.lines:
         return
     codes = np.concatenate(gathered.codes)
+    lines = np.concatenate(gathered.lines)
     cells = _Cells(
-        np.concatenate(gathered.lines),
+        lines,
+        np.arange(len(lines)),
         np.concatenate(gathered.stamps),
         _joined(gathered.shifts, [len(part) for part in gathered.lines]),
         np.concatenate(gathered.values),
@@ -219,7 +236,7 @@ def _handed_out(gathered: _Gathered, names: Names) -> Iterator[tuple[str, _Cells
     for code, name in enumerate(names.known):
         own = order[ends[code - 1] if code else 0 : ends[code]]
         if own.size:
-            yield _name(name), cells.of(own)
+            yield _name(name), cells.owned(own)
 
 
 def _name(cell: bytes) -> str:
@@ -241,11 +258,11 @@ def _series(probe: str, cells: _Cells, shape: LoggerShape, limits: Limits, found
     """One probe's readings in UTC and in order, without doubles and without the future."""
     far = cells.stamps > limits.latest + _TWO_DAYS  # not to reckon zones for, day by day
     if far.any():
-        found.keep_aside(FUTURE, cells.lines[far])
+        found.keep_aside(FUTURE, cells.lines(far))
         cells = cells.of(~far)
     seconds, sound = _in_utc(cells, shape, found)
     future = sound & (seconds > limits.latest)
-    found.keep_aside(FUTURE, cells.lines[future])
+    found.keep_aside(FUTURE, cells.lines(future))
     sound &= ~future
     if not sound.all():
         seconds, cells = seconds[sound], cells.of(sound)
@@ -257,7 +274,7 @@ def _series(probe: str, cells: _Cells, shape: LoggerShape, limits: Limits, found
     values = cells.values
     if np.any(steps == 0):
         again = np.append(steps == 0, False)
-        found.keep_aside("stamp written twice", cells.lines[again])
+        found.keep_aside("stamp written twice", cells.lines(again))
         seconds, values = seconds[~again], values[~again]
         steps = np.diff(seconds)
     if np.any(steps < SLOT_SECONDS):
@@ -267,7 +284,7 @@ def _series(probe: str, cells: _Cells, shape: LoggerShape, limits: Limits, found
 
 def _in_utc(cells: _Cells, shape: LoggerShape, found: Sorted) -> tuple[Ints, Flags]:
     """Seconds of UTC, and which are sound; local time as the zone of the shape has it."""
-    sound = np.ones(len(cells.lines), np.bool_)
+    sound = np.ones(len(cells.stamps), np.bool_)
     if cells.shifts is None:
         local, rows = cells.stamps, None
     else:
@@ -277,7 +294,7 @@ def _in_utc(cells: _Cells, shape: LoggerShape, found: Sorted) -> tuple[Ints, Fla
     for why, wrong in (("skipped hour", told.skipped), ("hour that came twice", told.twice)):
         if wrong is not None:
             at = np.flatnonzero(wrong) if rows is None else rows[wrong]
-            found.keep_aside(why, cells.lines[at])
+            found.keep_aside(why, cells.lines(at))
             sound[at] = False
     if rows is None or cells.shifts is None:
         return told.seconds, sound

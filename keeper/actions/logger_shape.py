@@ -83,6 +83,7 @@ def shape_of(lines: Sequence[str], stem: str) -> LoggerShape:
     found = [
         (len(rows), start, delimiter, rows)
         for delimiter in _DELIMITERS
+        if any(delimiter in line for line in lines)
         for start, rows in (_data_rows(lines, delimiter),)
         if rows
     ]

@@ -351,3 +351,21 @@ def test_a_file_is_let_in_again_when_a_probe_of_it_has_got_its_place(keeping, wr
     take_in(keeping, preview(keeping, path))
 
     assert stored(keeping, "K9") == [("03-01 12:00", 25.5)]
+
+
+def test_dates_that_stand_on_many_lines_are_each_read_and_a_wrong_one_is_kept_aside(keeping, write):
+    placed(keeping)
+    days = ("2026-02-27", "2026-02-28", "2026-02-30", "2026-13-01", "2026-03-01")
+    clocks = [f"{hour:02d}:{minute:02d}" for hour in range(24) for minute in range(0, 60, 10)]
+    clocks[7] = "25:10"
+    lines = [f"{day}T{clock}:00Z,20.00" for day in days for clock in clocks]
+
+    seen = preview(keeping, write("time,temp C\n" + "\n".join(lines)))
+    take_in(keeping, seen)
+
+    assert why_aside(seen) == {"time not readable": 2 * len(clocks) + 3}
+    told = stored(keeping)
+    assert len(told) == 3 * (len(clocks) - 1)
+    assert {at[:5] for at, _ in told} == {"02-27", "02-28", "03-01"}
+    assert told[0][0] == "02-27 00:00"
+    assert told[-1][0] == "03-01 23:50"
