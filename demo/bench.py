@@ -1,6 +1,7 @@
 """What the program costs, as ratios to a floor measured in the same run.
 
-    python demo/bench.py [--quick | --all] [--only SUBJECT ...] [--json FILE]
+    python demo/bench.py [--quick | --all | --sizes 80x3 ...] [--only SUBJECT ...]
+                         [--json FILE] [--markdown [PAGE]]
 
 Floor and program take turns, round by round; a figure is the median of the rounds, and a ratio
 the median of the rounds' ratios. What only reckons is told in the processor's own time, so that
@@ -13,27 +14,30 @@ Goals that the program set itself: whole board, plan, batch, diary and profiles 
 guard against a fall, and lie about twice above what was measured when they were set.
 
 --quick          small books and few rounds, to see that it runs
---all            also 10,000 animals and 10 years (--largest 10000x1: another size)
+--all            also 10,000 animals and 10 years, the same as --sizes 80x3 2000x5 10000x10
+--sizes          these sizes instead: animals x years
+--markdown       write the table into DEVELOPERS.md too, between its two bench lines
 --polars-python  a Python that has polars, if this one has not
 --soffice        LibreOffice's soffice, if it is not on the path
 """
 
 import argparse
-import json
 import os
-import platform
 import shutil
 import sys
 from collections.abc import Callable, Iterator, Sequence
-from dataclasses import asdict, dataclass
+from dataclasses import dataclass
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parent.parent
 sys.path[:0] = [str(ROOT), str(ROOT / "demo")]
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
-from benches.books import Size  # noqa: E402 - found by the line above
+from benches import table  # noqa: E402 - found by the line above
+from benches.books import Size  # noqa: E402
 from benches.measuring import Row  # noqa: E402
+
+SIZES = (Size(80, 3), Size(2_000, 5), Size(10_000, 10))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -48,24 +52,29 @@ class Scale:
     fits: int
     polars_python: str
     soffice: str | None
+    readings: bool
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Measure, print the table, and say by the exit code whether every goal was met."""
     given = _parser().parse_args(arguments)
     scale = _scale(given)
-    print(f"{platform.platform()}, Python {platform.python_version()}, {_load()}", flush=True)
-    print(_line("", "size", "measured", "goal", "floor", "program"), flush=True)
+    print(table.machine(), table.heading(), sep="\n", flush=True)
     made: list[Row] = []
     for subject in given.only or _MEASURES:
         for row in measured(subject, scale):
             made.append(row)
-            print(_told(row), flush=True)
-    misses = [row for row in made if row.misses]
-    print(f"{len(misses)} of {len(made)} miss their goal; {_load()} at the end.")
+            print(table.told(row), flush=True)
+    print(f"{table.summary(made)}. {table.machine()} at the end.")
     if given.json:
-        _write_json(given.json, made)
-    return 1 if misses else 0
+        table.write_json(given.json, made)
+    if given.markdown:
+        table.write_block(given.markdown, made, _command(arguments))
+    return int(any(row.misses for row in made))
+
+
+def _command(arguments: Sequence[str] | None) -> str:
+    return " ".join(["python demo/bench.py", *(sys.argv[1:] if arguments is None else arguments)])
 
 
 def measured(subject: str, scale: Scale) -> Iterator[Row]:
@@ -153,6 +162,24 @@ def _rivals(scale: Scale) -> Iterator[Row]:
     yield from rivals.rows(size, scale.rounds, scale.polars_python, scale.soffice)
 
 
+def _racks(scale: Scale) -> Iterator[Row]:
+    from benches import further
+
+    yield from further.rack_rows(10 * scale.rounds)
+
+
+def _life(scale: Scale) -> Iterator[Row]:
+    from benches import further
+
+    yield from further.life_rows(scale.rounds)
+
+
+def _readings(scale: Scale) -> Iterator[Row]:
+    from benches import further
+
+    yield from further.reading_rows() if scale.readings else further.no_readings()
+
+
 _MEASURES: dict[str, Callable[[Scale], Iterator[Row]]] = {
     "fits": _fits,
     "start": _start,
@@ -165,6 +192,9 @@ _MEASURES: dict[str, Callable[[Scale], Iterator[Row]]] = {
     "repaint": _repaint,
     "forecast": _forecast,
     "profiles": _profiles,
+    "racks": _racks,
+    "life": _life,
+    "readings": _readings,
     "rivals": _rivals,
 }
 
@@ -173,9 +203,12 @@ def _parser() -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(description="What the program costs, beside a floor.")
     parser.add_argument("--quick", action="store_true", help="small books, few rounds")
     parser.add_argument("--all", action="store_true", help="also 10,000 animals")
-    parser.add_argument("--largest", type=_size, default=Size(10_000, 10), help="instead: 10000x1")
+    parser.add_argument("--sizes", nargs="+", type=_size, metavar="80x3", help="these instead")
     parser.add_argument("--only", nargs="+", choices=list(_MEASURES), help="these subjects alone")
     parser.add_argument("--json", type=Path, metavar="FILE", help="write the figures there too")
+    parser.add_argument(
+        "--markdown", nargs="?", type=Path, const=ROOT / "DEVELOPERS.md", metavar="PAGE"
+    )
     parser.add_argument("--polars-python", default=sys.executable, metavar="PYTHON")
     parser.add_argument("--soffice", default=shutil.which("soffice"), metavar="PROGRAM")
     return parser
@@ -188,9 +221,9 @@ def _size(written: str) -> Size:
 
 def _scale(given: argparse.Namespace) -> Scale:
     quick = bool(given.quick)
-    sizes = (Size(80, 3),) if quick else (Size(80, 3), Size(2_000, 5))
+    usual = SIZES[:1] if quick else SIZES if given.all else SIZES[:2]
     return Scale(
-        sizes=(*sizes, given.largest) if given.all else sizes,
+        sizes=tuple(sorted(given.sizes or usual)),
         rounds=5 if quick else 15,
         keys=10 if quick else 150,
         history_animals=40 if quick else 500,
@@ -198,45 +231,8 @@ def _scale(given: argparse.Namespace) -> Scale:
         fits=500 if quick else 10_000,
         polars_python=given.polars_python,
         soffice=given.soffice,
+        readings=not quick,
     )
-
-
-def _told(row: Row) -> str:
-    measured_as = "skipped" if row.measured is None else _figure(row.measured, row.unit)
-    mark = "  MISSES" if row.misses else ""
-    note = f"  ({row.note})" if row.note else ""
-    floor = f"{_ms(row.floor_ms)} {row.floor}" if row.floor_ms is not None else ""
-    goal = _figure(row.most, row.unit)
-    return _line(row.subject, row.size, measured_as, goal, floor, _ms(row.ours_ms)) + mark + note
-
-
-def _line(subject: str, size: str, figure: str, goal: str, floor: str, ours: str) -> str:
-    return f"{subject:58} {size:>16} {figure:>10} {goal:>10}  {ours:>10}  {floor}"
-
-
-def _figure(value: float, unit: str) -> str:
-    shown = f"{value:.3g}" if value < 100 else f"{value:,.0f}"
-    return f"{shown} ×" if unit == "x" else f"{shown} {unit}"
-
-
-def _ms(value: float | None) -> str:
-    if value is None:
-        return ""
-    return f"{value:.3g} ms" if value < 100 else f"{value:,.0f} ms"
-
-
-def _load() -> str:
-    return f"load {os.getloadavg()[0]:.1f} on {os.cpu_count()} processors"
-
-
-def _write_json(path: Path, made: Sequence[Row]) -> None:
-    told = {
-        "machine": platform.platform(),
-        "python": platform.python_version(),
-        "load": os.getloadavg(),
-        "rows": [{**asdict(row), "misses": row.misses} for row in made],
-    }
-    path.write_text(json.dumps(told, indent=1, ensure_ascii=False) + "\n", encoding="utf-8")
 
 
 if __name__ == "__main__":

@@ -62,12 +62,7 @@ def main(rounds: int) -> int:
     """Measure and tell; returns 1 where opening takes longer than it may."""
     application = QApplication.instance() or QApplication(sys.argv[:1])
     read_ms, page = ten_years()
-    look = Look()
-    parts = (AnimalHead(look), LifeStrip(look), ReadOut(look))
-    for part, size in zip(parts, ((1440, 66), (1170, 750), (246, 750)), strict=True):
-        part.resize(*size)
-        part.show()
-    QApplication.processEvents()
+    parts = shown_parts()
     opened = timed(lambda: open_page(parts, page), rounds)
     step = timed(lambda: step_back(parts, page), rounds)
     told = f"{len(page.weighed)} weighings, {len(page.life.offers)} offers, every day read"
@@ -77,6 +72,30 @@ def main(rounds: int) -> int:
     print(f"one step  {step:6.1f} ms")
     application.processEvents()
     return int(opened > MOST_MS)
+
+
+def opened_in(rounds: int) -> float:
+    """Milliseconds of opening alone, for who measures more than this."""
+    application = QApplication.instance() or QApplication(sys.argv[:1])
+    _, page = ten_years()
+    parts = shown_parts()
+    opened = timed(lambda: open_page(parts, page), rounds)
+    for part in parts:
+        part.hide()
+        part.deleteLater()
+    application.processEvents()
+    return opened
+
+
+def shown_parts() -> tuple[AnimalHead, LifeStrip, ReadOut]:
+    """Head, strip and read-out on the screen, with nothing in them yet."""
+    look = Look()
+    parts = (AnimalHead(look), LifeStrip(look), ReadOut(look))
+    for part, size in zip(parts, ((1440, 66), (1170, 750), (246, 750)), strict=True):
+        part.resize(*size)
+        part.show()
+    QApplication.processEvents()
+    return parts
 
 
 def ten_years() -> tuple[float, AnimalPage]:

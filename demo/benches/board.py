@@ -31,7 +31,7 @@ def rows(size: Size, rounds: int) -> list[Row]:
             {
                 "floor": lambda: inside(keeping),
                 "board": lambda: reading.board(keeping.book),
-                "plan": lambda: due_rows(keeping, NIGHT),
+                "plan": lambda: plan_anew(keeping),
             },
             least_of=LEAST_OF,
             reckoning=True,
@@ -50,6 +50,12 @@ def rows(size: Size, rounds: int) -> list[Row]:
     return made
 
 
+def plan_anew(keeping: Keeping) -> object:
+    """Tonight's plan with nothing kept from the last time it was asked for."""
+    keeping.forget_kept()
+    return due_rows(keeping, NIGHT)
+
+
 def inside(keeping: Keeping) -> object:
     """One row of the largest cells: everything is read, next to nothing handed out."""
     return keeping.book.connection.execute(INSIDE).fetchall()
@@ -63,7 +69,7 @@ def history_rows(animals: int, rounds: int) -> list[Row]:
         books = {years: stack.enter_context(opened(_cut(stack, whole, years))) for years in HISTORY}
         asked = (
             {str(years): partial(reading.board, k.book) for years, k in books.items()},
-            {str(years): partial(due_rows, k, NIGHT) for years, k in books.items()},
+            {str(years): partial(plan_anew, k) for years, k in books.items()},
         )
         took = [
             in_turns(rounds, candidates, least_of=LEAST_OF, reckoning=True) for candidates in asked

@@ -66,3 +66,34 @@ def test_the_exit_code_says_whether_a_goal_was_missed(
     assert row["misses"] == bool(code)
     assert row["measured"] > 1
     assert ("MISSES" in capsys.readouterr().out) == bool(code)
+
+
+def test_the_table_takes_the_place_of_the_one_before_between_its_two_lines(
+    demo, monkeypatch, tmp_path
+):
+    import bench
+    from benches import profiles
+    from benches.table import BEGIN, END
+
+    monkeypatch.setattr(profiles, "MOST", 0.001)
+    page = tmp_path / "PAGE.md"
+    page.write_text(f"before\n{BEGIN}\nan old table\n{END}\nafter\n", encoding="utf-8")
+
+    bench.main(["--quick", "--only", "profiles", "--markdown", str(page)])
+
+    lines = page.read_text(encoding="utf-8").splitlines()
+    assert (lines[0], lines[1], lines[-2], lines[-1]) == ("before", BEGIN, END, "after")
+    assert "an old table" not in lines
+    assert any("species profiles" in line and "missed" in line for line in lines)
+    assert any("python demo/bench.py --quick --only profiles" in line for line in lines)
+
+
+def test_a_page_without_the_two_lines_is_left_alone(demo, tmp_path):
+    from benches.table import write_block
+
+    page = tmp_path / "PAGE.md"
+    page.write_text("text\n", encoding="utf-8")
+
+    with pytest.raises(ValueError, match="bench:begin"):
+        write_block(page, [], "command")
+    assert page.read_text(encoding="utf-8") == "text\n"
