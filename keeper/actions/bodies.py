@@ -43,7 +43,12 @@ def _carries_eggs(facts: WatchFacts) -> bool:
 def _trail(facts: WatchFacts) -> Trail:
     """Her fasted weights, the last of each day."""
     by_day = {day: grams for day, grams, inside in facts.empties or () if not inside}
-    return Trail(now=facts.now, profile=facts.profile, weights=sorted(by_day.items()))
+    return Trail(
+        now=facts.now,
+        profile=facts.profile,
+        weights=sorted(by_day.items()),
+        cleaned=facts.cleaned,
+    )
 
 
 def _conditions(facts: Sequence[WatchFacts]) -> dict[AnimalId, Reason]:

@@ -22,6 +22,7 @@ from keeper.actions.refused_together import USUAL_WORTH_OFFERS as USUAL_WORTH_OF
 from keeper.actions.refused_together import counted_offers, refusal_causes
 from keeper.husbandry.animal import AnimalId, Sex, Stage
 from keeper.husbandry.events import (
+    Cleaned,
     HoldSet,
     Measured,
     Offer,
@@ -31,7 +32,7 @@ from keeper.husbandry.events import (
     Snooze,
     Weighing,
 )
-from keeper.husbandry.house import DailyRound, PlaceAside
+from keeper.husbandry.house import Cleaning, DailyRound, PlaceAside
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import SpeciesProfile
 from keeper.husbandry.when import at_instant
@@ -64,6 +65,7 @@ class _Pages:
     remarks: Mapping[AnimalId, Sequence[Remark]]
     aftercare: Mapping[AnimalId, Sequence[Remark]]
     snoozes: Mapping[AnimalId, Sequence[Snooze]]
+    cleaned: Mapping[AnimalId, Sequence[Cleaned]]
     holds_ever: Mapping[AnimalId, Sequence[HoldSet]]
     holds: Mapping[AnimalId, Sequence[HoldSet]]
     measures: Mapping[AnimalId, Sequence[Measured]]
@@ -108,6 +110,7 @@ def _pages(keeping: Keeping, animals: Sequence[AnimalId], on: date) -> _Pages:
         remarks=newest(Remark, _FEW),
         aftercare=aftercare_of(keeping, on),
         snoozes=newest(Snooze, _FEW),
+        cleaned=newest(Cleaned, _WEIGHINGS),
         holds_ever=holds_ever(keeping, animals, on),
         holds=reading.open_holds(keeping.book, on),
         measures=measures_of(keeping, on),
@@ -139,6 +142,9 @@ def _facts(
         aftercare=pages.aftercare.get(key, ()),
         remarks=[r for r in pages.remarks[key] if on - r.happened.day <= _REMARKS_OF],
         snoozes=pages.snoozes[key],
+        cleaned=frozenset(
+            each.happened.day for each in pages.cleaned[key] if each.extent is Cleaning.WHOLE
+        ),
         measures=pages.measures.get(key, ()),
     )
 

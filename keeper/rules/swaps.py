@@ -62,11 +62,15 @@ MISFIT_Z = 1.0  # who fits its own curve better than this was not swapped
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Trail:
-    """One animal's fasted weights, oldest first, one a day; *profile* with curves as here."""
+    """One animal's fasted weights, oldest first, one a day; *profile* with curves as here.
+
+    cleaned: days on which its tub was cleaned whole.
+    """
 
     now: AnimalNow
     profile: SpeciesProfile
     weights: Sequence[tuple[date, float]]
+    cleaned: frozenset[date] = frozenset()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -143,20 +147,32 @@ def _scatter(z: Iterable[float]) -> float:
 def _met(
     trails: Sequence[Trail], steps: Sequence[Sequence[_Step]]
 ) -> Iterator[tuple[_Step, _Step]]:
-    """Steps of two animals between whose weighings a hand could have mixed them up."""
+    """Steps of two animals between whose weighings a hand could have mixed them up.
+
+    Where cleanings of both are written, that was on a day on which both were cleaned.
+    """
     places = [place_of(trail.now.place or "") for trail in trails]
     for a, b in combinations([at for at, each in enumerate(steps) if each], 2):
         if trails[a].profile.slug != trails[b].profile.slug:
             continue
-        beside = _beside(places[a], places[b])
-        moved = _moved_together(trails[a].now, trails[b].now)
-        if not beside and moved is None:
+        days = _mixed_on(trails[a], trails[b], places[a], places[b])
+        told = bool(trails[a].cleaned and trails[b].cleaned)
+        beside = not told and _beside(places[a], places[b])
+        if not beside and not days:
             continue
         for one, two in product(steps[a], steps[b]):
             after = max(one.before[0], two.before[0])
             until = min(one.after[0], two.after[0])
-            if after < until and (beside or (moved is not None and after < moved <= until)):
+            if after < until and (beside or any(after < day <= until for day in days)):
                 yield one, two
+
+
+def _mixed_on(one: Trail, two: Trail, a: Place | None, b: Place | None) -> frozenset[date]:
+    """Days on which both were out of their tubs: cleaned in one rack, or moved together."""
+    moved = _moved_together(one.now, two.now)
+    in_one_rack = a is not None and b is not None and a.rack == b.rack
+    cleaned = one.cleaned & two.cleaned if in_one_rack else frozenset()
+    return cleaned if moved is None else cleaned | {moved}
 
 
 def _beside(a: Place | None, b: Place | None) -> bool:

@@ -98,6 +98,7 @@ class WatchFacts:
     measures: Sequence[Measured] = ()
     condition: Reason | None = None
     swap: Swap | None = None
+    cleaned: frozenset[date] = frozenset()
 
     def held(self, *kinds: HoldKind) -> bool:
         """Whether a hold of one of *kinds* is in force."""

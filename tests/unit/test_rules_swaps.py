@@ -65,6 +65,36 @@ def test_two_that_go_on_as_themselves_are_not_named():
     )
 
 
+def cleaned(trails: list[Trail], *days: date) -> list[Trail]:
+    return [replace(trail, cleaned=frozenset(days)) for trail in trails]
+
+
+def test_two_far_apart_in_a_rack_are_named_where_both_were_cleaned_between_their_weights():
+    apart = a_pair("A1·1", "A4·9")
+    between = TODAY - timedelta(days=5)
+
+    assert swaps(apart, TODAY) == {}
+    assert set(swaps(cleaned(apart, between), TODAY)) == {1, 2}
+
+
+def test_neighbours_that_were_not_cleaned_between_their_weights_are_not_named():
+    before = TODAY - timedelta(days=20)
+
+    assert swaps(cleaned(a_pair(), before), TODAY) == {}
+
+
+def test_a_cleaning_of_one_and_none_written_of_the_other_leaves_neighbours_as_they_were():
+    one, two = a_pair()
+
+    assert set(swaps([*cleaned([one], TODAY - timedelta(days=20)), two], TODAY)) == {1, 2}
+
+
+def test_two_of_different_racks_cleaned_on_one_day_are_not_mixed_up():
+    between = TODAY - timedelta(days=5)
+
+    assert swaps(cleaned(a_pair("A1·1", "B1·1"), between), TODAY) == {}
+
+
 def test_two_of_one_weight_cannot_be_told_apart_and_are_not_named():
     light, also = on_its_curve(1.0), on_its_curve(1.03)
     mixed = [
