@@ -118,7 +118,7 @@ class DayNightBand(Drawn):
             painter.setPen(QPen(look.colour("hair"), 1.0))
             painter.drawLine(QLineF(self._plot.left(), y, self._plot.right(), y))
             place = QPointF(self._plot.left() - look.u(1.5), y + cap_height(plain) / 2)
-            set_line(painter, place, degrees(temp_c, 0), plain, look.colour("ink2"), align=RIGHT)
+            set_line(painter, place, degrees(temp_c), plain, look.colour("ink2"), align=RIGHT)
         painter.setPen(QPen(look.colour("line"), 1.1))
         bottom = self._plot.bottom()
         painter.drawLine(QLineF(self._plot.left(), bottom, self._plot.right(), bottom))

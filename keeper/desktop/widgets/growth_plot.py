@@ -15,6 +15,7 @@ from keeper.desktop.widgets.lettering import RIGHT, cap_height
 from keeper.desktop.widgets.life_canvas import LABEL_LEFT_UNITS, Canvas
 from keeper.husbandry.animal import Sex
 from keeper.reports.figures import mass, mass_unit
+from keeper.reports.writing import in_use
 
 _FINER = tuple(tuple(1 + n / part for n in range(9 * part)) for part in (2, 5, 10))
 _STEPS = ((1, 2, 5), (1, 1.5, 2, 3, 4, 5, 6, 8), *_FINER)
@@ -41,11 +42,13 @@ class WeightScale:
         return self.bottom - math.log(grams / self.low_g) * self.px_a_log
 
     def ticks(self, least: int = 3) -> list[float]:
-        """Round weights in range, *least* of them where any steps give so many."""
+        """Grams in range, round in the unit in use; *least* of them if any steps give so many."""
         found: list[float] = []
+        unit = in_use().mass(1.0)
         for steps in _STEPS:
-            low, high = math.floor(math.log10(self.low_g)), math.ceil(math.log10(self.high_g))
-            every = [step * 10.0**power for power in range(low, high + 1) for step in steps]
+            low = math.floor(math.log10(self.low_g * unit))
+            high = math.ceil(math.log10(self.high_g * unit))
+            every = [step * 10.0**power / unit for power in range(low, high + 1) for step in steps]
             found = [grams for grams in every if self.low_g <= grams <= self.high_g]
             if len(found) >= least:
                 break

@@ -87,7 +87,7 @@ def _paint_scale(
         painter.setPen(QPen(look.colour("hair"), 1.0))
         painter.drawLine(QLineF(plot.left(), y(temp_c), plot.right(), y(temp_c)))
         place = QPointF(plot.left() - look.u(1.2), y(temp_c) + cap_height(plain) / 2)
-        set_line(painter, place, degrees(temp_c, 0), plain, look.colour("ink2"), align=RIGHT)
+        set_line(painter, place, degrees(temp_c), plain, look.colour("ink2"), align=RIGHT)
 
 
 def _paint_days(painter: QPainter, plot: QRectF, axis: TimeAxis, look: Look) -> None:

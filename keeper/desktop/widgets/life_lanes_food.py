@@ -18,6 +18,7 @@ from keeper.desktop.widgets.patterns import FINE, Pattern, paint_pattern
 from keeper.husbandry.events import Offer, Result
 from keeper.reports.figures import GAP, mass, mass_unit
 from keeper.reports.words import word
+from keeper.reports.writing import in_use
 
 
 def paint_meals(canvas: Canvas) -> None:
@@ -62,10 +63,14 @@ def paint_not_eaten(canvas: Canvas) -> None:
     _paint_key(canvas, lane, free)
 
 
+_STEPS = (0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500)
+
+
 def _paint_grams(canvas: Canvas, lane: QRectF, scale: float, most: float) -> None:
     if not most:
         return
-    step = next((s for s in (0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500) if most / s < 3), 1000)
+    unit = in_use().mass(1.0)
+    step = next((s for s in _STEPS if most * unit / s < 3), 1000.0) / unit
     half = cap_height(canvas.look.font(Use.TABLE)) / 2
     for n in range(1, int(most / step) + 1):
         y = lane.bottom() - n * step * scale

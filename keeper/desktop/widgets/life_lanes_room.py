@@ -120,7 +120,7 @@ def _paint_degrees(canvas: Canvas, lane: QRectF, scale: HeatScale) -> None:
     for level in range(first, math.floor(scale.high_c) + 1, step):
         y = scale.y(level)
         canvas.line("line", 1.1, lane.left() - tick, y, lane.left(), y)
-        canvas.words(lane.left() - 1.7 * tick, y + half, degrees(level, 0), align=RIGHT)
+        canvas.words(lane.left() - 1.7 * tick, y + half, degrees(level), align=RIGHT)
 
 
 def _thinned(canvas: Canvas, days: Sequence[HeatDay]) -> Iterator[HeatDay]:

@@ -13,6 +13,8 @@ from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.lettering import CENTRE, LEFT, RIGHT, advance, set_line
 from keeper.desktop.widgets.patterns import COARSE, Pattern, paint_pattern
+from keeper.reports.figures import mass_unit, number
+from keeper.reports.writing import in_use
 
 _STEPS = (1, 2, 3, 5)
 _LABELS_LEAST = 4
@@ -49,7 +51,7 @@ def ends_of(marks: GaugeMarks) -> tuple[float, float] | None:
 
 
 def ticks(low: float, high: float) -> Iterator[tuple[float, bool]]:
-    """Round figures between *low* and *high* and whether each is labelled.
+    """Round figures of any unit between *low* and *high* and whether each is labelled.
 
     >>> [grams for grams, labelled in ticks(25, 600) if labelled]
     [30.0, 50.0, 100.0, 200.0, 300.0, 500.0]
@@ -86,7 +88,7 @@ def paint_gauge(painter: QPainter, rect: QRectF, marks: GaugeMarks, look: Look) 
         _paint_pointer(painter, guess, look, filled=False)
         font = look.font(Use.BODY_STRONG)
         beside = QPointF(guess.x() + look.u(4, 3), guess.y() - look.u(0.6))
-        set_line(painter, beside, f"{marks.guess_g:,g}", font, look.colour("ink"))
+        set_line(painter, beside, number(in_use().mass(marks.guess_g), 3), font, look.colour("ink"))
         if marks.typed_g is not None:
             end = x_of(min(marks.guess_g, marks.low_g or marks.guess_g))
             _paint_way(painter, (x_of(marks.typed_g), end), axis, marks, look)
@@ -98,15 +100,16 @@ def _paint_axis(
     painter.setPen(QPen(look.colour("line"), 1.4))
     painter.drawLine(QLineF(rect.left(), axis, rect.right(), axis))
     font, span, last = look.font(Use.TABLE), math.log(ends[1] / ends[0]), -math.inf
-    every = list(ticks(*ends))
+    first, beyond = (in_use().mass(end) for end in ends)
+    every = list(ticks(first, beyond))
     few = sum(labelled for _, labelled in every) < _LABELS_LEAST
-    for grams, usual in every:
+    for weight, usual in every:
         labelled = usual or few
-        x = rect.left() + rect.width() * math.log(grams / ends[0]) / span
+        x = rect.left() + rect.width() * math.log(weight / first) / span
         long = look.u(2.4, 1.8) if labelled else look.u(1.3, 1)
         painter.setPen(QPen(look.colour("line"), 1.2))
         painter.drawLine(QLineF(x, axis, x, axis + long))
-        text = f"{grams:,g}"
+        text = number(weight, 3)
         half = advance(font, text) / 2
         if labelled and x - half > last and rect.left() <= x - half and x + half <= rect.right():
             place = QPointF(x, axis + look.u(7, 5.2))
@@ -114,7 +117,7 @@ def _paint_axis(
             last = x + half + look.u(2)
     place = QPointF(rect.right(), rect.bottom() - look.u(0.4))
     hint = look.font(Use.KEY_HINT)
-    set_line(painter, place, "g, ratio scale", hint, look.colour("ink3"), align=RIGHT)
+    set_line(painter, place, f"{mass_unit()}, ratio scale", hint, look.colour("ink3"), align=RIGHT)
 
 
 def _paint_block(
@@ -149,7 +152,7 @@ def _paint_typed(
 
 
 def _typed_words(marks: GaugeMarks) -> str:
-    return f"{marks.typed_g:,g} typed"
+    return f"{number(in_use().mass(marks.typed_g or 0.0), 3)} typed"
 
 
 def _paint_pointer(painter: QPainter, tip: QPointF, look: Look, *, filled: bool) -> None:
