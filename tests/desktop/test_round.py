@@ -9,6 +9,7 @@ from round_desk import FUZZIES, ROW, offers, stands_at, walk
 from keeper.actions.rounds import night_of
 from keeper.desktop.screens.round import RoundScreen
 from keeper.husbandry.events import (
+    Cleaned,
     Evidence,
     HoldKind,
     Offer,
@@ -18,6 +19,7 @@ from keeper.husbandry.events import (
     ShedSign,
     ShedStage,
 )
+from keeper.husbandry.house import Cleaning
 from keeper.store import reading
 from tests.feeding_room import (
     Clock,
@@ -213,6 +215,16 @@ def test_the_point_takes_back_the_whole_round_and_says_what(desk, keeping):
     assert offers(keeping) == {}
     desk.press(".")
     assert desk.refused == ["Nothing of this round is left to take back."]
+
+
+def test_a_tub_cleaned_is_marked_with_one_key_and_the_tub_stays(desk, keeping):
+    desk.press("* / * +")
+
+    tub = walk(keeping).tub(1).plan
+    cleaned = reading.history(keeping.book, Cleaned, tub.animal)
+    assert [entry.event.extent for entry in cleaned] == [Cleaning.WHOLE, Cleaning.SPOT]
+    assert [written.what for written in desk.written[-2:]] == ["cleaned whole", "spot cleaned"]
+    assert stands_at(desk, "Tansy")
 
 
 # --- an item passed on -----------------------------------------------------------------------
