@@ -109,11 +109,6 @@ class _Cells:
         at, stamps, values = self.at[rows], self.stamps[rows], self.values[rows]
         return _Cells(self.all_lines, at, stamps, shifts, values)
 
-    def owned(self, at: Ints) -> "_Cells":
-        """The cells at these places of all."""
-        shifts = None if self.shifts is None else self.shifts[at]
-        return _Cells(self.all_lines, at, self.stamps[at], shifts, self.values[at])
-
     def lines(self, rows: Ints | Flags | slice = slice(None)) -> Ints:
         """Numbers of the lines on which they stand."""
         found: Ints = self.all_lines[self.at[rows]]
@@ -219,24 +214,20 @@ def _handed_out(gathered: _Gathered, names: Names) -> Iterator[tuple[str, _Cells
     """The cells of each probe, in the order of the file."""
     if not gathered.lines:
         return
-    codes = np.concatenate(gathered.codes)
-    lines = np.concatenate(gathered.lines)
-    cells = _Cells(
-        lines,
-        np.arange(len(lines)),
-        np.concatenate(gathered.stamps),
-        _joined(gathered.shifts, [len(part) for part in gathered.lines]),
-        np.concatenate(gathered.values),
-    )
+    lines, stamps = np.concatenate(gathered.lines), np.concatenate(gathered.stamps)
+    shifts = _joined(gathered.shifts, [len(part) for part in gathered.lines])
+    values = np.concatenate(gathered.values)
     if len(names.known) == 1:
-        yield _name(names.known[0]), cells
+        yield _name(names.known[0]), _Cells(lines, np.arange(len(lines)), stamps, shifts, values)
         return
+    codes = np.concatenate(gathered.codes)
     order = np.argsort(codes, kind="stable")
     ends = np.cumsum(np.bincount(codes, minlength=len(names.known)))
     for code, name in enumerate(names.known):
         own = order[ends[code - 1] if code else 0 : ends[code]]
         if own.size:
-            yield _name(name), cells.owned(own)
+            moved = None if shifts is None else shifts.take(own)
+            yield _name(name), _Cells(lines, own, stamps.take(own), moved, values.take(own))
 
 
 def _name(cell: bytes) -> str:
