@@ -38,8 +38,9 @@ def _make(path: Path) -> str:
     """Of two programs that start at once the first one's name stands for both."""
     import secrets  # once in the life of a machine
 
-    path.parent.mkdir(parents=True, exist_ok=True)
+    path.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
     fresh = path.with_name(f"{_FILE}.{secrets.token_hex(4)}")
+    fresh.touch(mode=0o600)
     fresh.write_text(f"station-{secrets.token_hex(4)}\n", encoding="utf-8")
     try:
         path.hardlink_to(fresh)

@@ -51,7 +51,7 @@ def _told(book: Book, looks: Callable[[Book], Iterator[str]]) -> list[str]:
     """What one check says; a damaged file is a finding of the check that met it."""
     try:
         return list(looks(book))
-    except sqlite3.DatabaseError as error:
+    except (sqlite3.DatabaseError, UnicodeDecodeError) as error:
         return [f"The file cannot be read through: {error}."]
 
 

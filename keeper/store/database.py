@@ -124,6 +124,18 @@ def open_book(
     return Book(path, connection, station, writable, tail)
 
 
+def is_there(path: Path) -> bool:
+    """A file lies at *path*.
+
+    Raises:
+        BookError: the folders above it may not be looked into.
+    """
+    try:
+        return path.is_file()
+    except OSError as error:
+        raise BookError(f"{path} cannot be looked at: {error.strerror}.") from error
+
+
 def _reserve(path: Path) -> None:
     try:
         os.close(os.open(path, os.O_CREAT | os.O_EXCL | os.O_RDWR, 0o600))
@@ -138,7 +150,7 @@ def _forget(path: Path) -> None:
 
 def _refuse_what_is_no_book(path: Path) -> None:
     """By name and size alone: opening the file here would drop SQLite's locks on it."""
-    if not path.is_file():
+    if not is_there(path):
         raise NotABook(f"There is no book at {path}; `new` makes one.")
     if path.stat().st_size == 0:
         raise DamagedBook(f"{path} is an empty file, not a book; look for a backup beside it.")
@@ -154,7 +166,7 @@ def _refuse_foreign(path: Path, connection: sqlite3.Connection, *, known_whole: 
             (health,) = connection.execute("PRAGMA quick_check(1)").fetchone()
     except sqlite3.OperationalError:
         raise
-    except sqlite3.DatabaseError as error:
+    except (sqlite3.DatabaseError, UnicodeDecodeError) as error:
         told = f"{path} cannot be read as a book: {error}. It was not changed."
         raise DamagedBook(told) from error
     if application != APPLICATION_ID:

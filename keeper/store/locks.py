@@ -11,7 +11,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
 
-from keeper.store.database import Book, open_book, random_tail
+from keeper.store.database import Book, is_there, open_book, random_tail
 from keeper.store.errors import BookError
 
 _MOST_BYTES = 4096
@@ -100,7 +100,13 @@ def claim(book: Path, *, station: str) -> WriterLock:
         station_there, pid = _holder(handle)
         os.close(handle)
         raise BookInUse(book, station_there, pid) from error
-    _sign(handle, station)
+    try:
+        _sign(handle, station)
+    except OSError as error:
+        os.close(handle)
+        raise BookError(
+            f"{path} cannot be written: {error.strerror}; the book can be read only."
+        ) from error
     return WriterLock(path, handle)
 
 
@@ -118,7 +124,7 @@ def open_alone(
     Raises what ``open_book`` raises when the file is no book.
     """
     try:
-        lock = claim(path, station=station) if path.is_file() else None
+        lock = claim(path, station=station) if is_there(path) else None
     except BookError as error:
         book = open_book(path, station=station, read_only=True, tail=tail)
         return Opened(book, None, str(error))

@@ -110,7 +110,7 @@ def _copied(path: Path, copy: Path) -> bool:
                 damaged.backup(target)
                 target.execute("SELECT count(*) FROM sqlite_master").fetchone()
             return True
-        except sqlite3.DatabaseError as error:
+        except (sqlite3.DatabaseError, UnicodeDecodeError) as error:
             if getattr(error, "sqlite_errorcode", 0) & 0xFF in _CANNOT:
                 raise BookError(f"{path} cannot be copied just now: {error}.") from error
     return False

@@ -29,11 +29,13 @@ class Salvage:
         try:
             yield from self._connection.execute(select)
             return
-        except sqlite3.DatabaseError as error:
+        except (sqlite3.DatabaseError, UnicodeDecodeError) as error:
             if str(error).startswith("no such table"):
                 return  # a book of a version that had none
             self.partly.add(table)
         keys = self._keys(table)
+        if not keys:
+            return  # what the table looks like is lost, too
         order = ", ".join(f"{key} DESC" for key in keys)
         yield from self._as_far_as_it_goes(f"{select} ORDER BY {order}")
         where = " AND ".join(f"{key} = ?" for key in keys)
@@ -42,13 +44,13 @@ class Salvage:
             yield from self._as_far_as_it_goes(f"{select} WHERE {where}", found)
 
     def _keys(self, table: str) -> list[str]:
-        told = self._connection.execute(f"PRAGMA table_info({table})").fetchall()
+        told = list(self._as_far_as_it_goes(f"PRAGMA table_info({table})"))
         return [name for _, name, _, _, _, key in sorted(told, key=lambda row: row[5]) if key]
 
     def _as_far_as_it_goes(self, select: str, values: Row = ()) -> Iterator[Row]:
         try:
             yield from self._connection.execute(select, values)
-        except sqlite3.DatabaseError:
+        except (sqlite3.DatabaseError, UnicodeDecodeError):
             return
 
 
