@@ -15,6 +15,7 @@ from PySide6.QtWidgets import QApplication, QWidget
 from keeper import clock
 from keeper.actions.station import home_dir, station_name
 from keeper.desktop.first_sight import Sight, SightPage, keep_sights, sight_of
+from keeper.desktop.first_steps import book_by_hand, book_with_files
 from keeper.desktop.locale_marks import writing_of
 from keeper.desktop.look import Look
 from keeper.desktop.main_window import MainWindow
@@ -201,7 +202,10 @@ class Front(QObject):
         ways = self._ways_out(damaged) if damaged is not None else ()
         page = WelcomeScreen(self._look, clock.now, told, home, ways)
         page.demo_asked.connect(lambda: self._make_demo(empty))
-        page.files_chosen.connect(lambda *chosen: self._try_take(empty, *chosen))
+        page.files_chosen.connect(
+            lambda *chosen: self._try_enter(lambda: book_with_files(empty, *chosen))
+        )
+        page.hand_chosen.connect(lambda book: self._write_by_hand(empty, book))
         place = Place(
             key=WELCOME_KEY, name="Begin", title="The first page", make=lambda _look: page
         )
@@ -225,34 +229,21 @@ class Front(QObject):
         if self.page is not None:
             self.page.say(text)
 
-    def _try_take(
-        self, empty: Keeping | None, animals: Path | None, diary: Path | None, book: Path | None
-    ) -> None:
-        """Take the files in; where that cannot be done, the page says why and stays."""
+    def _try_enter(self, made: Callable[[], Keeping]) -> bool:
+        """Go into the book that *made* gives; where there is none, the page says why and stays."""
         from keeper.actions.troubles import REFUSALS
 
         try:
-            self._enter(self._taken(empty, animals, diary, book))
+            self._enter(made())
         except (OSError, *REFUSALS) as refusal:
-            if self.page is not None:
-                self.page.say(_sentence(refusal))
+            self._say_on_page(_sentence(refusal))
+            return False
+        return True
 
-    def _taken(
-        self, empty: Keeping | None, animals: Path | None, diary: Path | None, book: Path | None
-    ) -> Keeping:
-        from keeper.actions.first_book import book_from_files
-        from keeper.actions.taking_in import take_in
-        from keeper.desktop.screens.files_asking import told
-
-        if empty is not None or book is None:
-            assert empty is not None
-            taken = take_in(empty, animals=animals, diary=diary)
-            if taken.written is None:
-                raise ValueError(told(taken))
-            return empty
-        book.parent.mkdir(parents=True, exist_ok=True)
-        made, _ = book_from_files(book, animals, diary, station=station_name(), now=clock.now)
-        return made
+    def _write_by_hand(self, empty: Keeping | None, book: Path | None) -> None:
+        """Go into a book without an animal, where the first one is asked for."""
+        if self._try_enter(lambda: book_by_hand(empty, book)) and self.house is not None:
+            self.house.ask_newcomer()
 
     def _make_demo(self, empty: Keeping | None) -> None:
         folder = home_dir() / "demo"
@@ -278,8 +269,7 @@ class Front(QObject):
 
         if not isinstance(error, (OSError, *REFUSALS)):
             raise error
-        if self.page is not None:
-            self.page.say(f"The demo collection could not be made. {_sentence(error)}")
+        self._say_on_page(f"The demo collection could not be made. {_sentence(error)}")
 
     def put_in_place(self, copy: Path) -> None:
         """Close the book, which is kept under another name, and open *copy* in its place."""

@@ -132,6 +132,11 @@ class House(QObject):
         page.show_animal(animal)  # type: ignore[attr-defined]
         self.window.go_to(self._names.index(ANIMAL_PLACE))
 
+    def ask_newcomer(self) -> None:
+        """Go where an animal is written into the book, with the line for it open."""
+        self.window.go_to(self._names.index(ANIMAL_PLACE))
+        self.window.page(ANIMAL_PLACE).ask_newcomer()  # type: ignore[attr-defined]
+
     def _pass_scan_on(self, code: str) -> None:
         page = self.window.page(self.window.place.name)
         take = getattr(page, "scanned", None)

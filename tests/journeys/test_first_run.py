@@ -114,10 +114,31 @@ def test_an_empty_book_takes_the_files_into_itself(front, tmp_path):
     assert len(reading.board(front.house.keeping.book)) == 2
 
 
+@pytest.mark.parametrize("begun", [False, True], ids=["no book", "an empty book"])
+def test_animals_are_written_in_by_hand_from_nothing(qtbot, front, tmp_path, begun):
+    path = tmp_path / "papers" / "mine.book"
+    if begun:
+        path.parent.mkdir()
+        new_keeping(path, station="x", now=now).close()
+    front.open(path if begun else None)
+
+    press(front, Qt.Key.Key_2)
+    if not begun:
+        answer(front, str(path))
+
+    assert front.window.place.name == "Animal"
+    page = front.window.page("Animal")
+    QTest.keyClicks(page.line.field, "26-1, house snake, f, 3 Sep 2026, A1-1, Wren")
+    QTest.keyClick(page.line.field, Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: page.page is not None)
+    assert page.page.animal.name == "Wren"
+    assert front.house.keeping.book.path == path
+
+
 def test_the_demo_collection_is_a_room_with_something_to_look_at(front, tmp_path):
     front.open(None)
 
-    press(front, Qt.Key.Key_2)
+    press(front, Qt.Key.Key_3)
 
     keeping = front.house.keeping
     assert keeping.book.path.is_relative_to(tmp_path / "home")

@@ -1,4 +1,4 @@
-"""The first page: take in your records, or look round the demo collection."""
+"""The first page: take in your records, write them by hand, or look round the demo room."""
 
 from __future__ import annotations
 
@@ -22,6 +22,7 @@ WHAT_TO_DO = (
     "Choose another with  python -m keeper open BOOK,  or put a copy"
     " from its backups in its place; begin anew with one of these:"
 )
+BY_HAND = "A book without an animal; the first one is asked for: code, kind, sex, hatch date, tub."
 DEMO = "An invented room of about eighty snakes; yours stays untouched."
 MAKING = "Making the invented room; it takes a few seconds."
 
@@ -37,10 +38,11 @@ class WelcomeScreen(QWidget):
     words, what is said beneath, and the deed.
 
     Signals: ``files_chosen(animals, diary, book)`` with paths or None, after a look without a
-    fault and a last Enter; ``demo_asked``.
+    fault and a last Enter; ``hand_chosen(book)`` with a path or None; ``demo_asked``.
     """
 
     files_chosen = Signal(object, object, object)
+    hand_chosen = Signal(object)
     demo_asked = Signal()
 
     def __init__(
@@ -63,13 +65,14 @@ class WelcomeScreen(QWidget):
         )
         self._lay_out(told, ways)
         self._add_action("1", "take in your records", self._files.begin)
-        self._add_action("2", "look round the demo collection", self._ask_demo)
+        self._add_action("2", "write your animals in by hand", self._by_hand)
+        self._add_action("3", "look round the demo collection", self._ask_demo)
         for key, words, _, deed in ways:
             self._add_action(key, words, deed)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
 
     def say(self, sentence: str) -> None:
-        """Show *sentence* under the two choices."""
+        """Show *sentence* under the choices."""
         self.body.setText(sentence)
 
     def _lay_out(self, told: str, ways: Sequence[Way]) -> None:
@@ -83,7 +86,9 @@ class WelcomeScreen(QWidget):
             (WHAT_TO_DO if told else "", Use.BODY, "ink2"),
             ("1   take in your records", Use.PAGE_HEAD, "ink"),
             (FILES, Use.BODY, "ink2"),
-            ("2   look round the demo collection", Use.PAGE_HEAD, "ink"),
+            ("2   write your animals in by hand", Use.PAGE_HEAD, "ink"),
+            (BY_HAND, Use.BODY, "ink2"),
+            ("3   look round the demo collection", Use.PAGE_HEAD, "ink"),
             (DEMO, Use.BODY, "ink2"),
         )
         for text, use, ink in lines:
@@ -112,6 +117,24 @@ class WelcomeScreen(QWidget):
         self.say(MAKING)
         self.demo_asked.emit()
 
+    def _by_hand(self) -> None:
+        if self._home is None:
+            self.hand_chosen.emit(None)
+        else:
+            self.asking.ask("Enter makes the book", self._hand_named, str(self._home))
+
+    def _hand_named(self, text: str) -> bool:
+        book = self._named(text)
+        if book is not None:
+            self.hand_chosen.emit(book)
+        return book is not None
+
+    def _named(self, text: str) -> Path | None:
+        if not text:
+            self.say("Name a file for the book, such as snakes.book in your documents.")
+            return None
+        return Path(text).expanduser()
+
     def _agreed(self, files: Paths, counts: str) -> None:
         if self._home is None:
             question, written = f"Take in {counts}", "yes"
@@ -124,11 +147,10 @@ class WelcomeScreen(QWidget):
             if text.casefold() in ("y", "yes"):
                 self.files_chosen.emit(*files, None)
             return True
-        if not text:
-            self.say("Name a file for the book, such as snakes.book in your documents.")
-            return False
-        self.files_chosen.emit(*files, Path(text).expanduser())
-        return True
+        book = self._named(text)
+        if book is not None:
+            self.files_chosen.emit(*files, book)
+        return book is not None
 
 
 def _lines_of(way: Way) -> tuple[tuple[str, Use, str], tuple[str, Use, str]]:
