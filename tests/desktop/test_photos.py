@@ -85,7 +85,11 @@ def test_a_jpeg_with_exif_loses_it_and_is_turned_as_it_says(qapp, tmp_path):
 
 def test_a_photo_by_key_lies_under_its_hash_and_is_shown_on_its_day(desk, keeping, picture):
     desk.press(K.Key_O)
-    desk.type(f"'{picture}', left eye after the shed")
+    desk.type(f"'{picture}', left eye after the shed", enter=False)
+    assert (
+        "it lies in animal.book.photos, to be copied with the book" in desk.page.line._hint.text()
+    )
+    desk.type("")
 
     (photo,) = photos_of(keeping)
     path = photo_of(keeping, photo)

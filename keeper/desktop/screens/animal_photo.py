@@ -9,7 +9,7 @@ from urllib.parse import unquote, urlparse
 
 from keeper.actions.animal_page import AnimalPage
 from keeper.actions.keeping import Keeping, Written
-from keeper.actions.photos import keep_photo, photo_of
+from keeper.actions.photos import keep_photo, photo_of, photos_folder
 from keeper.actions.typed_entries import happened_on
 from keeper.desktop.picture_files import reencoded
 from keeper.husbandry.events import Remark, RemarkKind
@@ -39,7 +39,9 @@ class PhotoAsking:
         path, shows = path_typed(text)
         if not text.strip() or not path.is_file():
             return HINT
-        return f"writes: {path.name}" + (f", {shows}" if shows else "")
+        folder = photos_folder(self.keeping).name
+        told = ", ".join(part for part in (path.name, shows) if part)
+        return f"writes: {told}; it lies in {folder}, to be copied with the book"
 
     def step(self, by: int) -> None:
         return None

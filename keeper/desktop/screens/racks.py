@@ -19,7 +19,7 @@ from keeper.desktop.background import Background, Worker
 from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
 from keeper.desktop.screens.racks_asking import RacksAsking
-from keeper.desktop.screens.racks_paper import RacksPaper
+from keeper.desktop.screens.racks_paper import NOT_YET, RacksPaper
 from keeper.desktop.screens.racks_reading import RacksReading
 from keeper.desktop.screens.racks_view import LAYERS, RacksView
 from keeper.desktop.screens.racks_walk import (
@@ -40,7 +40,6 @@ from keeper.desktop.widgets.rack_paint import At
 from keeper.desktop.widgets.rack_reader import read_racks_aloud
 
 FIRST_LAYER = Layer.RATIO
-NOT_YET = "The racks are still being read; a moment."
 Step = Callable[[Counts, At], At]
 
 
@@ -68,7 +67,9 @@ class RacksScreen(QWidget):
         self._stale = True
         self.view, self.line = RacksView(look, self), AskingLine(look, self)
         self._asking = RacksAsking(keeping, notices, self.line)
-        self.paper = RacksPaper(keeping, notices, self)
+        self.paper = RacksPaper(
+            keeping, notices, self, seen=lambda: (self.room, self.view.front.at)
+        )
         _one_below_another(self, self.view, self.line)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self._listen()
@@ -222,12 +223,6 @@ class RacksScreen(QWidget):
         else:
             self._notices.animal_asked.emit(living.animal.animal)
 
-    def _print(self, paper: Callable[[Room, At | None], None]) -> None:
-        if self.room is None:
-            self._notices.noted.emit(NOT_YET)
-        else:
-            paper(self.room, self.view.front.at)
-
     def _declare(self) -> None:
         at = self.view.front.at
         self._asking.declare(self.room.racks[at.rack] if self.room and at else None)
@@ -296,8 +291,8 @@ def _keys(screen: RacksScreen) -> Sequence[tuple[str, str, Callable[[], object]]
         ("Refusals of the last feed nights", "R", screen._turn_over),
         ("This rack alone", "+ =", lambda: near(True)),
         ("The whole room", "-", lambda: near(False)),
-        ("Tub labels of this rack", "Ctrl+L", lambda: screen._print(paper.rack_labels)),
-        ("Tub labels of the room", "Ctrl+Shift+L", lambda: screen._print(paper.room_labels)),
-        ("The refusals of the nights on paper", "Ctrl+P", lambda: screen._print(paper.refusals)),
+        ("Tub labels of this rack", "Ctrl+L", paper.rack_labels),
+        ("Tub labels of the room", "Ctrl+Shift+L", paper.room_labels),
+        ("The refusals of the nights on paper", "Ctrl+P", paper.refusals),
         ("The last PDF on a printer", "Ctrl+Shift+P", paper.desk.to_printer),
     )

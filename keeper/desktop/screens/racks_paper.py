@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 
 from PySide6.QtWidgets import QWidget
 
@@ -18,31 +18,55 @@ from keeper.desktop.screens.racks_strip import head_words, picture_of, strip_leg
 from keeper.desktop.widgets.rack_paint import At
 from keeper.husbandry.now import AnimalNow
 
+NOT_YET = "The racks are still being read; a moment."
+
 
 class RacksPaper:
-    """What the keys of paper do; each writes a PDF beside the book."""
+    """What the keys of paper do; each writes a PDF beside the book.
 
-    def __init__(self, keeping: Keeping, notices: Notices, page: QWidget) -> None:
-        self._keeping = keeping
+    seen: the room that is shown, None until it is read, and the tub that is chosen.
+    """
+
+    def __init__(
+        self,
+        keeping: Keeping,
+        notices: Notices,
+        page: QWidget,
+        seen: Callable[[], tuple[Room | None, At | None]],
+    ) -> None:
+        self._keeping, self._seen = keeping, seen
         self.desk = PaperDesk(keeping, page, tell=notices.noted.emit, refuse=notices.refused.emit)
 
-    def rack_labels(self, room: Room, at: At | None) -> None:
-        """Labels of the rack in which *at* lies, of the first where nothing is chosen."""
+    def rack_labels(self) -> None:
+        """Labels of the rack of the chosen tub, of the first where nothing is chosen."""
+        self.desk.make(self._of_the_rack)
+
+    def room_labels(self) -> None:
+        self.desk.make(self._of_the_room)
+
+    def refusals(self) -> None:
+        """The last feed nights of every animal, as the strip shows them."""
+        self.desk.make(lambda: refusal_sheets(self._keeping))
+
+    def _of_the_rack(self) -> Sheets:
+        room, at = self._read()
         racks = room.racks[at.rack : at.rack + 1] if at else room.racks[:1]
         tubs = [tub for rack in racks for row in rack.rows for tub in row.tubs]
         here = [living.animal for tub in tubs for living in tub.living]
         letter = racks[0].letter if racks else ""
         where = f"rack {letter}" if letter else "elsewhere"
-        stem = f"labels-{letter or 'elsewhere'}"
-        self.desk.make(lambda: label_sheets(self._keeping, here, where, stem))
+        return label_sheets(self._keeping, here, where, f"labels-{letter or 'elsewhere'}")
 
-    def room_labels(self, room: Room, at: At | None) -> None:
+    def _of_the_room(self) -> Sheets:
+        room, _ = self._read()
         here = [living.animal for living in room.everyone()]
-        self.desk.make(lambda: label_sheets(self._keeping, here, "the room", "labels"))
+        return label_sheets(self._keeping, here, "the room", "labels")
 
-    def refusals(self, room: Room, at: At | None) -> None:
-        """The last feed nights of every animal, as the strip shows them."""
-        self.desk.make(lambda: refusal_sheets(self._keeping))
+    def _read(self) -> tuple[Room, At | None]:
+        room, at = self._seen()
+        if room is None:
+            raise LookupError(NOT_YET)
+        return room, at
 
 
 def label_sheets(keeping: Keeping, rows: Iterable[AnimalNow], where: str, stem: str) -> Sheets:
