@@ -28,13 +28,16 @@ class TubLabel:
 
 
 def tub_label(row: AnimalNow, *, species: str, number: str) -> TubLabel:
-    """The label of *row*; *number* is the opaque one. No place: the carrier moves with her."""
-    hatched = f" {row.hatched_first.year}" if row.hatched_first else ""
+    """The label of *row*; *number* is the opaque one. No place: the carrier moves with her.
+
+    The year of hatching stands first: where a line is cut, its end is lost.
+    """
+    hatched = f"{row.hatched_first.year} " if row.hatched_first else ""
     code = f"{row.code} · " if row.name else ""
     return TubLabel(
         name=row.name or row.code,
         who=f"{code}{_SEX[row.sex]}",
-        kind=f"{species}{hatched}",
+        kind=f"{hatched}{species}",
         caution=row.caution or "",
         digits=" ".join(number[n : n + 4] for n in range(0, len(number), 4)),
         scanned=f"{SENTINEL}{number}",
