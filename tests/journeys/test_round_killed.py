@@ -161,6 +161,27 @@ def test_a_round_killed_between_its_keys_goes_on_at_that_tub_and_loses_and_doubl
     assert whole(night.path)
 
 
+def test_a_jump_a_step_back_and_the_check_pass_outlive_a_kill(tmp_path):
+    path = tmp_path / "night.book"
+    make_book(path, room(racks=1, rows=1), Clock(timedelta(seconds=1))).close()
+    window = Window(path, 0)
+    told = [
+        ("Enter Enter 9 7 Enter", "offer 7 A1·7"),
+        ("9 5 Enter 5 -", "offer 5 A1·5"),
+        ("9 2 Enter + 9 5 Enter Enter Enter 9 9 Enter", "check 9 A1·9"),
+    ]
+
+    for life, (keys, standing_at) in enumerate(told, start=1):
+        for key in keys.split():
+            window.press(key)
+        stood = window.standing
+        window.kill()
+        window = Window(path, life)
+
+        assert (stood, window.standing) == (standing_at, standing_at)
+    window.kill()
+
+
 @pytest.mark.long
 def test_a_night_of_300_killed_200_times_goes_on_at_that_tub_and_loses_and_doubles_nothing(
     campaign,
