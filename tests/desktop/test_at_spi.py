@@ -133,3 +133,12 @@ def test_a_picture_is_read_with_its_numbers(read, place, figure):
     told = " ".join(each["name"] for each in showing(read, place) if each["role"] == "label")
 
     assert figure in told.replace("\u00a0", " ")
+
+
+def test_the_racks_are_read_in_their_own_place_alone(read):
+    told = {
+        place: any(each["name"].startswith("racks by") for each in showing(read, place))
+        for place in PLACE_KEYS
+    }
+
+    assert [place for place, there in told.items() if there] == ["Racks"]

@@ -25,6 +25,13 @@ def read_racks_aloud() -> None:
     QAccessible.installFactory(_made)
 
 
+def _state(front: RackFront) -> QAccessible.State:
+    """Racks that another place has the room of are not read."""
+    state = QAccessible.State()
+    state.invisible = not front.isVisible()
+    return state
+
+
 class _Racks(QAccessibleObject):
     """The list. Its name says what is shown, its description the tub that is chosen."""
 
@@ -37,7 +44,7 @@ class _Racks(QAccessibleObject):
         return QAccessible.Role.List
 
     def state(self) -> QAccessible.State:
-        return QAccessible.State()
+        return _state(self._front)
 
     def text(self, which: QAccessible.Text) -> str:
         if which == QAccessible.Text.Name:
@@ -89,7 +96,7 @@ class _Tub(QAccessibleInterface):
         return QAccessible.Role.ListItem
 
     def state(self) -> QAccessible.State:
-        return QAccessible.State()
+        return _state(self._front)
 
     def text(self, which: QAccessible.Text) -> str:
         if which != QAccessible.Text.Name or not self.isValid():
