@@ -6,6 +6,14 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
     # heat
     "too hot": "{zone:Zone} {temp_c:celsius}, above {limit_c:celsius}.",
     "too cold": "{zone:Zone} {temp_c:celsius}, below {limit_c:celsius}.",
+    "was too hot": (
+        "{zone:Zone} {temp_c:celsius}; it was above {limit_c:celsius} and is not well inside again"
+        " for {minutes:minutes}."
+    ),
+    "was too cold": (
+        "{zone:Zone} {temp_c:celsius}; it was below {limit_c:celsius} and is not well inside again"
+        " for {minutes:minutes}."
+    ),
     "within limits": (
         "{zone:Zone} {temp_c:celsius}, within {low_c:celsius} to {high_c:celsius}.",
         "{zone:Zone} {temp_c:celsius}, not above {high_c:celsius}.",
@@ -17,6 +25,7 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
         "Read once, on {at:moment}.",
     ),
     "for so long": "For {minutes:minutes}, since {since:moment}.",
+    "for so many hours": "For {hours:hours}, since {since:moment}.",
     "not yet for so long": "So far {minutes:minutes}; {most_minutes:minutes} would be too long.",
     "last reading is old": (
         "The last reading is {hours:hours} old; after {most_hours:hours} it tells nothing of now."

@@ -20,9 +20,12 @@ from keeper.rules.sensors import FAILURE_VALUES_C, hours_between, is_series, min
 WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("too hot", ("zone", "temp_c", "limit_c")),
     ("too cold", ("zone", "temp_c", "limit_c")),
+    ("was too hot", ("zone", "temp_c", "limit_c", "minutes")),
+    ("was too cold", ("zone", "temp_c", "limit_c", "minutes")),
     ("within limits", ("zone", "temp_c", "low_c", "high_c")),
     ("read once", ("at", "read_with")),
     ("for so long", ("minutes", "since")),
+    ("for so many hours", ("hours", "since")),
     ("not yet for so long", ("minutes", "most_minutes")),
     ("last reading is old", ("hours", "most_hours")),
     ("no limits for the zone", ("zone",)),
@@ -46,6 +49,9 @@ INCUBATOR_LOOK_MINUTES = _practice(120)
 RELEASE_C = _practice(0.7)
 RELEASE_MINUTES = _practice(15)
 OLD_HOURS = _practice(24)
+_TOLD_IN_HOURS = 120
+"""From two hours of minutes on a stretch is told in hours."""
+
 FED_HOURS = _practice(48)
 COLD_FED_HOURS = _practice(6)
 Urgency = Literal["now", "today", "noted"]
@@ -247,16 +253,22 @@ def _verdict(
 
 def _beyond(last: Heat, limit: _Limit, run: _Run, urgency: Urgency) -> HeatVerdict:
     name: State = "too hot" if limit.hot else "too cold"
-    reasons = [
-        because(name, zone=last.zone.value, temp_c=last.temp_c, limit_c=limit.limit_c),
-        *_how_long(run),
-    ]
+    reasons = [_beyond_why(last, limit), *_how_long(run)]
     if _too_short(run, limit.minutes):
         minutes = round(run.minutes or 0)
         reasons.append(because("not yet for so long", minutes=minutes, most_minutes=limit.minutes))
     if limit.urgency == "now":
         reasons.append(because("check the heater by hand"))
     return _made(last, name, urgency, run, tuple(reasons))
+
+
+def _beyond_why(last: Heat, limit: _Limit) -> Reason:
+    """Beyond the limit now, or back inside it but not yet for so long that it is over."""
+    figures = {"zone": last.zone.value, "temp_c": last.temp_c, "limit_c": limit.limit_c}
+    if _inside(last.temp_c, limit) < 0:
+        return because("too hot" if limit.hot else "too cold", **figures)
+    why = "was too hot" if limit.hot else "was too cold"
+    return because(why, **figures, minutes=RELEASE_MINUTES.value)
 
 
 def _within(last: Heat, zone: Zone, limits: tuple[_Limit, ...], series: bool) -> HeatVerdict:
@@ -335,6 +347,8 @@ def _how_long(run: _Run) -> tuple[Reason, ...]:
         at = _clock_text(last.happened.at)
         return (because("read once", at=at, read_with=last.read_with),)
     since = _clock_text(first.happened.at)
+    if run.minutes >= _TOLD_IN_HOURS:
+        return (because("for so many hours", hours=round(run.minutes / 60), since=since),)
     return (because("for so long", minutes=round(run.minutes), since=since),)
 
 

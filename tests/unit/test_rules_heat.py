@@ -6,6 +6,7 @@ import pytest
 
 from keeper.husbandry.events import Heat, Zone
 from keeper.husbandry.when import at_instant
+from keeper.reports.words import sentence
 from keeper.rules.heat import HeatVerdict, cold_after_feeding, heat_verdicts
 from keeper.rules.sensors import sensor_fault
 from tests.builders import a_profile
@@ -247,3 +248,21 @@ def test_a_failure_value_is_a_fault_and_no_temperature(temp_c: float) -> None:
 
     assert fault is not None and fault.kind == "failure value"
     assert heat_verdicts([read(temp_c)], PROFILE, NOW) == ()
+
+
+def test_a_reading_back_inside_its_limit_is_not_called_beyond_it() -> None:
+    (verdict,) = heat_verdicts(logged(*[33.0] * 4, 31.8), PROFILE, NOW)
+
+    assert verdict.state == "too hot"
+    assert whys(verdict)[0] == "was too hot"
+    assert "32" in sentence(verdict.because[0]) and "not well inside" in sentence(
+        verdict.because[0]
+    )
+
+
+def test_a_stretch_of_days_is_told_in_hours_and_a_short_one_in_minutes() -> None:
+    long = heat_verdicts(logged(*[33.0] * 20), PROFILE, NOW)
+    short = heat_verdicts(logged(*[33.0] * 8), PROFILE, NOW)
+
+    assert "For 3\xa0hours" in sentence(long[0].because[1])
+    assert "For 70\xa0minutes" in sentence(short[0].because[1])

@@ -15,6 +15,7 @@ MESSAGES = counted("message", "messages")
 READINGS = counted("reading", "readings")
 PROBES = counted("probe", "probes")
 _SHOWN_PROBES = 8
+_SHOWN_LETTERS = 36
 
 NO_ADDRESS = "No address yet: A asks for it, such as 192.168.1.20 or ro@broker.local:1883."
 NO_TOPIC = "No topic yet: T asks for it, such as room/+/air or room/b3/air = K1, temp, time."
@@ -65,4 +66,6 @@ def _counts_lines(counts: LiveCounts, book: Path) -> Iterator[tuple[str, bool]]:
 
 
 def _aside_words(why: str, count: int, examples: Sequence[str]) -> str:
-    return f"   {number(count)} × {why} ({examples[0]}{' …' if count > 1 else ''})"
+    first = examples[0]
+    shown = first if len(first) <= _SHOWN_LETTERS else f"{first[:_SHOWN_LETTERS]}…"
+    return f"   {number(count)} × {why} ({shown}{' …' if count > 1 else ''})"

@@ -27,6 +27,7 @@ _MANY = {
 _LEGEND_MOST = 8
 _GENERAL = frozenset({"recent move, cleaning or season"})
 _TOLD_BY_HEAT = _GENERAL | {"heat is out of limits there", "too cold", "too hot", "read once"}
+_TOLD_BY_HEAT |= {"was too cold", "was too hot"}
 _HER = {Sex.FEMALE: "her", Sex.MALE: "him", Sex.UNKNOWN: "it"}
 
 

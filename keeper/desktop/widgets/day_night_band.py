@@ -162,7 +162,7 @@ class DayNightBand(Drawn):
         if not band.by_probe:
             self._paint_points(painter, band.today, solid=True)
         else:
-            painter.setPen(QPen(look.colour("ink"), 2.4))
+            painter.setPen(QPen(look.colour("ink"), 1.8))
             painter.setBrush(Qt.BrushStyle.NoBrush)
             path, before = QPainterPath(), -9.0
             for point in band.today:

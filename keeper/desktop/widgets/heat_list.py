@@ -155,7 +155,7 @@ class HeatList(Drawn):
         font = look.font(Use.TABLE_STRONG)
         state = TILES[face.standing]
         paint_tile(painter, tile, state, look.palette, face.words, letter_font=font)
-        beside = tile.right() + look.u(1.6, 1)
+        beside = tile.right() + look.u(1.6, 1.5)
         words = " ".join(filter(None, (face.zone_words, face.when)))
         room = self.look.u(22, 15) if not face.zone_words else self.width() - beside
         base = middle_baseline(tile, plain)
