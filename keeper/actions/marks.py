@@ -59,7 +59,7 @@ MARKS: Mapping[str, Mark] = {
     "8": Mark("wound", _remark(RemarkKind.WOUND)),
     "9": Mark("breathing", _remark(RemarkKind.BREATHING)),
     "0": Mark("empty tub", _missing),
-    "/": Mark("cleaned whole", _cleaned(Cleaning.WHOLE)),
-    "+": Mark("spot cleaned", _cleaned(Cleaning.SPOT)),
+    "/": Mark("cleaned", _cleaned(Cleaning.WHOLE)),
+    "+": Mark("spot clean", _cleaned(Cleaning.SPOT)),
 }
 """By key. An empty tub says that its animal is missing, from this night on."""

@@ -26,6 +26,7 @@ from keeper.husbandry.events import (
     HoldSet,
     Measured,
     Offer,
+    Paired,
     Remark,
     ShedQuality,
     ShedSign,
@@ -44,6 +45,7 @@ from keeper.rules.sheds import shed_clock
 from keeper.rules.stages import stage_of
 from keeper.rules.watch_facts import HouseFacts, WatchFacts, WatchLine
 from keeper.rules.watch_seen import unseen
+from keeper.rules.watch_tubs import shared_tubs
 from keeper.store import reading
 
 _OFFERS, _SIGNS, _WEIGHINGS, _FEW = 30, 24, 16, 6
@@ -189,6 +191,7 @@ def _house(keeping: Keeping, rows: Sequence[AnimalNow], pages: _Pages, on: date)
         cold_after_feeding=heat.cold,
         faults=heat.faults,
         unseen=unseen(rows, _all(keeping, DailyRound), on),
+        shared=shared_tubs(rows, _all(keeping, Paired), on),
         asides=_all(keeping, PlaceAside),
     )
 

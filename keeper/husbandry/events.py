@@ -11,6 +11,7 @@ from enum import StrEnum
 from keeper.husbandry.animal import AnimalId, Sex, SexedBy, Status
 from keeper.husbandry.house import AboutRoom, Cleaning
 from keeper.husbandry.house import NightTold as NightTold
+from keeper.husbandry.house import RemarkKind as RemarkKind
 from keeper.husbandry.when import Happened
 
 
@@ -76,19 +77,6 @@ class Zone(StrEnum):
     NIGHT = "night low"
     ROOM = "room"
     INCUBATOR = "incubator"
-
-
-class RemarkKind(StrEnum):
-    NOTE = "note"
-    CAUTION = "caution"  # the one word a feeder must see: BITES, SHY
-    FAECES = "faeces"
-    MITES = "mites"
-    WOUND = "wound"
-    BREATHING = "breathing"
-    WATER = "water"
-    SHED_GONE = "shed remains gone"  # looked at again: cap, ring or pieces are off
-    SHED_STILL = "shed remains still there"
-    PHOTO = "photo"  # note names the picture by its SHA-256, text is what it shows
 
 
 def _positive(name: str, value: float | None, unit: str) -> None:

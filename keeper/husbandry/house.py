@@ -1,4 +1,4 @@
-"""What happens in the room around the animals: rounds of looking, bags of prey, lines put aside."""
+"""What happens in the room: rounds of looking, bags of prey, lines put aside; words for it."""
 
 from dataclasses import dataclass
 from datetime import date
@@ -20,6 +20,22 @@ class NightTold(StrEnum):
     NO_ROUND = "no round"
     FORGOT = "forgot to record"  # it is still to be typed
     UNWRITTEN = "done, not recorded"  # fed, and nobody knows any more who ate
+
+
+class RemarkKind(StrEnum):
+    NOTE = "note"
+    CAUTION = "caution"  # the one word a feeder must see: BITES, SHY
+    FAECES = "faeces"
+    MITES = "mites"
+    WOUND = "wound"
+    BREATHING = "breathing"
+    OPEN_MOUTH = "open mouth"  # breathes with the mouth held open
+    PROLAPSE = "prolapse"
+    STRAINING = "straining"  # without an egg, or laying begun and not finished
+    WATER = "water"
+    SHED_GONE = "shed remains gone"  # looked at again: cap, ring or pieces are off
+    SHED_STILL = "shed remains still there"
+    PHOTO = "photo"  # note names the picture by its SHA-256, text is what it shows
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

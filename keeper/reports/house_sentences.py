@@ -113,6 +113,17 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
     "put aside twice": (
         "Put aside {times:n} times already ({kind:watch kind}), so one step more urgent."
     ),
+    "open mouth noticed": "Breathes with the mouth held open, on {on:day}: {text:quoted}.",
+    "prolapse noticed": "Prolapse on {on:day}: {text:quoted}.",
+    "straining noticed": "Strains without an egg, on {on:day}: {text:quoted}.",
+    "eggs to be expected": "Pre-lay shed on {since:day}: eggs are to be expected; nest ready?",
+    "mixed sexes in a tub": (
+        "{animals:animals} of both sexes share this tub, older than {months:n} months."
+    ),
+    "pair not separated": (
+        "Put together on {since:day}, {days:days} ago; {most:days} is the most for a pair."
+    ),
+    "ends when they are parted": "Ends when they are parted, or a pairing is written.",
     "put aside without action": (
         "Such lines were put aside {times:n} of {answers:n} times with nothing done; a looser"
         " limit is {looser:hundredth} instead of {value:hundredth}."

@@ -24,6 +24,7 @@ from keeper.rules.watch_facts import (
 from keeper.rules.watch_food import food_signals
 from keeper.rules.watch_house import KIND_OF_CAUSE, house_lines
 from keeper.rules.watch_seen import unseen_line
+from keeper.rules.watch_urgent import urgent_signals
 from keeper.rules.watch_weights import weight_signals
 
 __all__ = ["HouseFacts", "Severity", "WatchFacts", "WatchLine", "watch"]
@@ -41,6 +42,9 @@ SILENCED_BY_REFUSALS = frozenset({"refusals", "not eaten for long"})
 SILENCED_BY_HUMIDITY = frozenset({"stuck shed"})
 
 WORST_KINDS = (
+    "open mouth",
+    "prolapse",
+    "straining",
     "breathing",
     "laying overdue",
     "losing while eating",
@@ -58,6 +62,7 @@ WORST_KINDS = (
     "mites",
     "refusals",
     "not eaten for long",
+    "mixed sexes",
     "possible swap",
     "fed too fast",
     "weight stall",
@@ -67,6 +72,7 @@ WORST_KINDS = (
     "first shed overdue",
     "shed overdue",
     "not seen",
+    "laying near",
     "left in",
     "quarantine",
     "hold without end",
@@ -110,6 +116,7 @@ def may_rest(line: WatchLine) -> bool:
 
 def _of_house(house: HouseFacts, today: date) -> Iterable[WatchLine]:
     yield from house_lines(house)
+    yield from house.shared
     for found in house.unseen:
         yield unseen_line(found, today)
 
@@ -159,6 +166,7 @@ def _line(facts: WatchFacts, silenced: frozenset[str], today: date) -> WatchLine
 
 
 def _signals(facts: WatchFacts, today: date) -> Iterable[Signal]:
+    yield from urgent_signals(facts, today)
     yield from weight_signals(facts, today)
     yield from food_signals(facts, today)
     yield from care_signals(facts, today)

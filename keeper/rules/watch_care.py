@@ -28,6 +28,7 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("damp hide, look again after a day", ()),
     ("hold without an end", ("hold", "since", "days")),
     ("not laid since the pre-lay shed", ("since", "days")),
+    ("eggs to be expected", ("since",)),
     ("quarantine ends", ("on", "days")),
     ("breathing noticed", ("on", "text")),
     ("a click just before a shed may be normal", ()),
@@ -149,6 +150,8 @@ def _hold_signal(hold: Hold, today: date) -> Signal | None:
     days = (today - hold.since).days
     if hold.kind is HoldKind.QUARANTINE:
         return _quarantine(hold, today)
+    if hold.kind is HoldKind.PRE_LAY and not hold.asks_renewal:
+        return _laying_near(hold)
     if not hold.asks_renewal:
         return None
     if hold.kind is HoldKind.PRE_LAY:
@@ -169,6 +172,17 @@ def _hold_signal(hold: Hold, today: date) -> Signal | None:
         ),
         since=hold.since,
         ends=because("ends when renewed or ended"),
+    )
+
+
+def _laying_near(hold: Hold) -> Signal:
+    """From the pre-lay shed on eggs are to be expected: the nest is to be ready."""
+    return Signal(
+        kind="laying near",
+        severity=Severity.THIS_WEEK,
+        because=(because("eggs to be expected", since=hold.since),),
+        since=hold.since,
+        ends=because("ends when she lays"),
     )
 
 

@@ -125,7 +125,8 @@ class Unseen:
 class HouseFacts:
     """What is known of rows, racks and rooms, as the rules for heat and causes say it.
 
-    asides: lines about places that the keeper put aside.
+    shared: lines about tubs in which a female and a male live. asides: lines about places that
+    the keeper put aside.
     """
 
     causes: Sequence[Cause] = ()
@@ -133,6 +134,7 @@ class HouseFacts:
     cold_after_feeding: Sequence[ColdAfterFeeding] = ()
     faults: Sequence[SensorFault] = ()
     unseen: Sequence[Unseen] = ()
+    shared: Sequence[WatchLine] = ()
     asides: Sequence[PlaceAside] = ()
 
 

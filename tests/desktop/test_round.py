@@ -223,7 +223,7 @@ def test_a_tub_cleaned_is_marked_with_one_key_and_the_tub_stays(desk, keeping):
     tub = walk(keeping).tub(1).plan
     cleaned = reading.history(keeping.book, Cleaned, tub.animal)
     assert [entry.event.extent for entry in cleaned] == [Cleaning.WHOLE, Cleaning.SPOT]
-    assert [written.what for written in desk.written[-2:]] == ["cleaned whole", "spot cleaned"]
+    assert [written.what for written in desk.written[-2:]] == ["cleaned", "spot clean"]
     assert stands_at(desk, "Tansy")
 
 
