@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QKeyEvent, QKeySequence, QShowEvent
@@ -57,6 +58,15 @@ _KEYS = {
     **{Qt.Key(Qt.Key.Key_0.value + n): str(n) for n in range(10)},
     **{Qt.Key[f"Key_{letter}"]: letter for letter in "UOZNSAWVT"},
 }
+
+TOLD = {
+    "0": "and the other digits type what was read",
+    "Enter": "write what was typed",
+    "+, Down": "the next row",
+    "-, Up": "the row before",
+    "/, Right": "the next zone",
+}
+"""Keys that the page takes by itself."""
 
 
 class HeatScreen(HeatView):
@@ -117,11 +127,8 @@ class HeatScreen(HeatView):
             ("M", "live readings of a message broker", self._look_at_live),
         ):
             self.addAction(_action(self, key, words, slot))
-        add_told_key(self, "0 to 9", "type what was read", lambda: self._press("0"))
-        add_told_key(self, "Enter", "write what was typed", lambda: self._press("Enter"))
-        add_told_key(self, "+, Down", "the next row", lambda: self._press("+"))
-        add_told_key(self, "-, Up", "the row before", lambda: self._press("-"))
-        add_told_key(self, "/, Right", "the next zone", lambda: self._press("/"))
+        for key, words in TOLD.items():
+            add_told_key(self, key, words, partial(self._press, key.split(",")[0]))
         self.list.asked.connect(self._choose)
         self._notices.changed.connect(self._reading.hear)
         self.live.came.connect(self._reading.hear)
