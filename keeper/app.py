@@ -9,14 +9,13 @@ from importlib import import_module
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QLocale, QObject, QStandardPaths, Qt, QTimer, Signal
+from PySide6.QtCore import QObject, Qt, QTimer, Signal
 from PySide6.QtWidgets import QApplication, QWidget
 
 from keeper import clock
 from keeper.actions.station import home_dir, station_name
 from keeper.desktop.first_sight import Sight, SightPage, keep_sights, sight_of
 from keeper.desktop.first_steps import book_by_hand, book_with_files
-from keeper.desktop.locale_marks import writing_of
 from keeper.desktop.look import Look
 from keeper.desktop.main_window import MainWindow
 from keeper.desktop.places import Place, key_of
@@ -31,7 +30,6 @@ from keeper.desktop.remembered import (
     was_large_text,
     was_red_lamp,
 )
-from keeper.reports.writing import put_to_use
 
 if TYPE_CHECKING:
     from keeper.actions.keeping import Keeping
@@ -72,6 +70,8 @@ PLACES: dict[str, Maker] = {
 
 WELCOME_KEY = "F2"
 _COLLECT_AFTER = 50_000
+_STYLE = ("-style", "Fusion")
+"""Given as an argument: ``setStyle`` would load every name of a style before the first paint."""
 
 
 def run(path: Path | None) -> int:
@@ -80,8 +80,8 @@ def run(path: Path | None) -> int:
     Returns the exit code of the window.
     """
     app = application()
-    put_to_use(writing_of(figure_ways(), QLocale()))
     front = Front(Look(red_lamp=was_red_lamp(), large_text=was_large_text()))
+    front.beginning.connect(_write_as_wanted)
     front.beginning.connect(lambda: log_faults(front.tell))
     front.begun.connect(_spare_the_collector)
     front.begun.connect(_show_icon)
@@ -91,12 +91,25 @@ def run(path: Path | None) -> int:
 
 def application() -> QApplication:
     """The one QApplication of the process, ready for our own palettes."""
-    app = QApplication.instance() or QApplication(sys.argv[:1])
+    app = QApplication.instance()
+    if app is None:
+        app = QApplication([*sys.argv[:1], *_STYLE])
+    else:
+        QApplication.setStyle(_STYLE[1])
     assert isinstance(app, QApplication)
     app.setApplicationName("keeper")
     app.setDesktopFileName("keeper")
-    app.setStyle("Fusion")
     return app
+
+
+def _write_as_wanted() -> None:
+    """Figures in the machine's units and with its marks, before any is written."""
+    from PySide6.QtCore import QLocale
+
+    from keeper.desktop.locale_marks import writing_of
+    from keeper.reports.writing import put_to_use
+
+    put_to_use(writing_of(figure_ways(), QLocale()))
 
 
 def _show_icon() -> None:
@@ -325,6 +338,8 @@ def _background() -> Worker:
 
 def _documents() -> Path:
     """Where the keeper's own papers lie."""
+    from PySide6.QtCore import QStandardPaths
+
     return Path(QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation))
 
 

@@ -8,6 +8,7 @@ modules are loaded; then ``alive`` once the place itself has the keyboard. With 
 window is then closed as a keeper would, which leaves a backup and what the next start shows.
 """
 
+import gc
 import json
 import os
 import sys
@@ -47,14 +48,13 @@ def _program(book: str, *, closing: bool) -> None:
     sys.path[:0] = [str(ROOT)]
     from datetime import UTC, datetime
 
+    gc.disable()  # as the way in does, before it loads anything
     from keeper import __main__ as way_in
     from keeper import clock
 
     evening = datetime(2026, 6, 17, 20, tzinfo=UTC)
     clock.now = lambda: evening
-    from PySide6.QtWidgets import QApplication
-
-    app = QApplication([])
+    from keeper import app as program
 
     def at_paint(watched: Any) -> None:
         _tell_painted(watched)
@@ -64,7 +64,14 @@ def _program(book: str, *, closing: bool) -> None:
                 os._exit(0)
             watched.window().close()
 
-    _watch(app, lambda watched: _shows_first_place(watched.window()), at_paint)
+    made = program.application
+
+    def application() -> Any:
+        app = made()
+        _watch(app, lambda watched: _shows_first_place(watched.window()), at_paint)
+        return app
+
+    program.application = application
     way_in.window(Path(book))
 
 

@@ -54,9 +54,14 @@ def dress(window: QWidget, palette: Palette, font: QFont) -> None:
 
     Palette and font are the application's: a window with a style sheet hands down neither.
     """
+    tint(palette, font)
+    window.setStyleSheet(style_sheet(palette))
+
+
+def tint(palette: Palette, font: QFont) -> None:
+    """A light and a font for what is drawn by hand: ordinary widgets are not dressed by it."""
     QApplication.setPalette(qt_palette(palette))
     QApplication.setFont(font)
-    window.setStyleSheet(style_sheet(palette))
 
 
 def style_sheet(palette: Palette) -> str:

@@ -8,7 +8,7 @@ from PySide6.QtCore import QEvent, QSize, QSizeF, Qt, Signal
 from PySide6.QtGui import QAction, QCloseEvent, QKeyEvent, QKeySequence, QResizeEvent
 from PySide6.QtWidgets import QApplication, QMainWindow, QMenu, QStackedWidget, QVBoxLayout, QWidget
 
-from keeper.desktop.dress import dress
+from keeper.desktop.dress import dress, tint
 from keeper.desktop.look import Look
 from keeper.desktop.page_keys import lines_of, page_actions, page_lines
 from keeper.desktop.places import KeyLine, Place
@@ -55,16 +55,11 @@ class MainWindow(QMainWindow):
         self.foot = Foot(look, self)
         self._stack = QStackedWidget(self)
         self._assemble()
-        self._key_sheet = KeySheet(look, self._stack)
-        self._menus: dict[str, QMenu] = {}
-        self._bar = MenuOnRequest(self)
-        self.setMenuBar(self._bar)
-        self._add_actions()
-        self._listen()
-        self._dress()
         if sight is not None:
             self._show_sight(sight)
-        elif self._places:
+            return
+        self._complete()
+        if self._places:
             self.go_to(0)
 
     @property
@@ -105,6 +100,7 @@ class MainWindow(QMainWindow):
         """Take the sight away: *places*, the same by name and key, can be gone to."""
         sight, self._sight = self._sight, None
         self._places, self._index = tuple(places), -1
+        self._complete()
         self.go_to(self._asked_early)
         if sight is not None:
             self._stack.removeWidget(sight)
@@ -119,23 +115,28 @@ class MainWindow(QMainWindow):
 
     def show_keys(self) -> None:
         """Lay the keys of this place over it, or take them away."""
-        if self._key_sheet.isVisible() or self._sight is not None:
+        if self._sight is not None:
+            return
+        if self._key_sheet.isVisible():
             self._key_sheet.hide()
             return
         own = self.place.keys + page_lines(self._pages[self._index])
-        self._key_sheet.show_keys(self.place.name, own + lines_of(self._general) + self._place_lines())
+        self._key_sheet.show_keys(
+            self.place.name, own + lines_of(self._general) + self._place_lines()
+        )
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self.look.fit(QSizeF(self.size()), self.logicalDpiY())
-        self._key_sheet.fit_parent()
+        if self._sight is None:
+            self._key_sheet.fit_parent()
 
     def closeEvent(self, event: QCloseEvent) -> None:
         self.closing.emit()
         super().closeEvent(event)
 
     def event(self, event: QEvent) -> bool:
-        if isinstance(event, QKeyEvent):
+        if isinstance(event, QKeyEvent) and self._sight is None:
             self._watch_alt(event)
         elif event.type() == QEvent.Type.WindowDeactivate:
             self._alt_alone = False
@@ -151,6 +152,16 @@ class MainWindow(QMainWindow):
         column.addWidget(self.foot)
         self.setCentralWidget(middle)
         self.setMinimumSize(_least_size(self))
+
+    def _complete(self) -> None:
+        """Menus, keys and the dress of ordinary widgets: what a first sight does without."""
+        self._key_sheet = KeySheet(self.look, self._stack)
+        self._menus: dict[str, QMenu] = {}
+        self._bar = MenuOnRequest(self)
+        self.setMenuBar(self._bar)
+        self._add_actions()
+        self._listen()
+        self._dress()
 
     def _listen(self) -> None:
         self.strip.place_asked.connect(self.go_to)
@@ -198,8 +209,7 @@ class MainWindow(QMainWindow):
 
     def _fill_here(self, here: QMenu) -> None:
         here.clear()
-        if self._sight is None:
-            here.addActions(page_actions(self._pages[self._index], here))
+        here.addActions(page_actions(self._pages[self._index], here))
 
     def _made_page(self, index: int) -> QWidget:
         if index not in self._pages:
@@ -213,6 +223,7 @@ class MainWindow(QMainWindow):
 
     def _show_sight(self, sight: QWidget) -> None:
         self._index = 0
+        tint(self.look.palette, self.look.font(Use.BODY))
         self._stack.addWidget(sight)
         self.strip.show_place(0)
         self.setWindowTitle(f"{self._places[0].title} · keeper")
@@ -227,8 +238,7 @@ class MainWindow(QMainWindow):
             self._bar.ask()
 
     def _back_to_page(self) -> None:
-        if self._sight is None:
-            self._pages[self._index].setFocus()
+        self._pages[self._index].setFocus()
 
     def _dress(self) -> None:
         dress(self, self.look.palette, self.look.font(Use.BODY))

@@ -1,6 +1,5 @@
 """What the window remembers outside any book: the last book, the light, and the machine's ways."""
 
-import hashlib
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -105,6 +104,8 @@ def remember_second_place(book: Path, folder: Path | None) -> None:
 
 def _second_key(book: Path) -> str:
     """A book is told by where it lies; its path itself may hold what a key may not."""
+    import hashlib  # not loaded at a start
+
     told = hashlib.sha256(str(book.resolve()).encode()).hexdigest()[:16]
     return f"{_SECOND_PLACE}/{told}"
 
