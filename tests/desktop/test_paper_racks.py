@@ -26,6 +26,7 @@ def desk(qtbot, tmp_path):
         made.window.activateWindow()
         assert QTest.qWaitForWindowActive(made.window)
         made.page.setFocus()
+        made.bot = qtbot
         yield made
         made.page.close_down()
         made.close()
@@ -33,6 +34,7 @@ def desk(qtbot, tmp_path):
 
 def printed(desk, folder, key, modifier, stem):
     QTest.keyClick(desk.window, key, modifier)
+    desk.bot.waitUntil(lambda: "room.book." in (desk.noted or [""])[-1], timeout=10_000)
     (path,) = folder.glob(f"room.book.{stem}*.pdf")
     document = pypdfium2.PdfDocument(path)
     return [" ".join(p.get_textpage().get_text_range().split()) for p in document]
@@ -58,6 +60,8 @@ def test_the_labels_of_a_rack_are_those_of_its_tubs_in_rack_order(desk, tmp_path
 
 def test_the_labels_of_the_room_are_everyones(desk, tmp_path):
     words = printed(desk, tmp_path, Qt.Key.Key_L, CTRL | SHIFT, "labels")
+
+    assert desk.noted[0].endswith("being written.")
 
     here = numbers_in(words, [row.animal for row in desk.page.room.everyone()])
     assert len(here) == 60 and -1 not in here

@@ -3,18 +3,24 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
+from pathlib import Path
 
 from PySide6.QtGui import QPagedPaintDevice
 from PySide6.QtWidgets import QWidget
 
 from keeper.actions.keeping import Keeping
 from keeper.actions.troubles import REFUSALS, said
+from keeper.desktop.background import AtOnce, Background, Worker
 from keeper.desktop.paper.page import Paper, page_layout, print_to
 from keeper.desktop.paper.printing import Sheets, print_beside
 from keeper.reports.figures import counted
 
 TO_PRINTER = "Ctrl+Shift+P puts it on paper."
 NO_PRINTER = "No printer is set up on this machine; the PDF is beside the book."
+PAGES_AT_ONCE = 2
+"""What is longer is written off the main thread; a page takes some ten milliseconds."""
+
 NOTHING_YET = "No paper was made here yet; choose one first, then the printer."
 
 _pages = counted("page", "pages")
@@ -25,7 +31,7 @@ PrinterOf = Callable[[QWidget, Sheets], QPagedPaintDevice | None]
 class PaperDesk:
     """One a place. It keeps the sheets made last, which the printer is given.
 
-    tell and refuse say one sentence at the foot.
+    tell and refuse say one sentence at the foot. worker: where long papers are written.
     """
 
     def __init__(
@@ -36,23 +42,39 @@ class PaperDesk:
         tell: Callable[[str], object],
         refuse: Callable[[str], object],
         printer: PrinterOf | None = None,
+        worker: Worker | None = None,
     ) -> None:
         self._keeping, self._page = keeping, page
         self._tell, self._refuse = tell, refuse
         self._printer = printer or chosen_printer
         self._last: Sheets | None = None
+        self._worker = away = worker or Background()
+        page.destroyed.connect(lambda: away.stop())
 
     def make(self, sheets_of: Callable[[], Sheets]) -> None:
         """Write a PDF beside the book and say where, or why it cannot be done."""
         try:
             sheets = sheets_of()
-            path = print_beside(self._keeping, sheets)
         except (*REFUSALS, OSError) as refusal:
             self._refuse(said(refusal))
             return
+        long = len(sheets.pages) > PAGES_AT_ONCE
+        if long:
+            self._tell(f"{sheets.title}, {_pages(len(sheets.pages))}: being written.")
+        worker = self._worker if long else AtOnce()
+        book = self._keeping
+        worker.run(lambda: print_beside(book, sheets), partial(self._written, sheets), self._failed)
+
+    def _written(self, sheets: Sheets, path: Path) -> None:
         self._last = sheets
         told = f"{sheets.title}, {_pages(len(sheets.pages))}: {path}. {TO_PRINTER}"
         self._tell(told)
+
+    def _failed(self, error: Exception) -> None:
+        """A refusal of the disk is the keeper's to know; anything else is a fault of ours."""
+        if not isinstance(error, (*REFUSALS, OSError)):
+            raise error
+        self._refuse(said(error))
 
     def to_printer(self) -> None:
         """Draw what was made last on a printer that the keeper chooses."""
