@@ -45,8 +45,8 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
         "Refused on {on:day} ({counted:refusals} counted); offered again from {retry:day}."
     ),
     "prey changed": (
-        "{kind} refused {times:n} times after a change from {before}: that is the change of prey,"
-        " not appetite."
+        "{times:refusals} of {kind} straight after a change from {before}: that is the change of"
+        " prey, not appetite."
     ),
     "left in": "Left in on {on:day}, result open; offered again from {retry:day}.",
     "no holds": "No holds.",
@@ -104,7 +104,7 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
     ),
     # ladder
     "next step": (
-        "Next step: {step:LadderStep} (tried {tried:n} times in this line, ate {ate:n})."
+        "Next step: {step:LadderStep} (in this line tried with {tried:n}, of which {ate:n} ate)."
     ),
     "one change at a time": (
         "The last change was on {last:day}; one change at a time, {days:days} apart."

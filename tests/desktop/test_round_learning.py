@@ -35,7 +35,7 @@ TUBS = [
 ]
 INGRID, QUILL, WEE = 2, 3, 4
 ATE = "Ate 13 of 14 offers while opaque"
-CUP = "warm pinky overnight in a small dark cup with a hide (tried 1 times in this line, ate 1)"
+CUP = "overnight in a small dark cup with a hide (in this line tried with 1, of which 1 ate)"
 
 
 @pytest.fixture

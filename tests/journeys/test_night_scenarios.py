@@ -370,7 +370,8 @@ def test_the_refusals_are_told_as_the_switch_and_not_as_appetite(switching):
 
     assert "(0 refusals counted)" in told
     assert (
-        "rat refused 2 times after a change from mouse: that is the change of prey, not appetite."
+        "2 refusals of rat straight after a change from mouse: that is the change of prey,"
+        " not appetite."
     ) in told
 
 

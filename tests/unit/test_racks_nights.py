@@ -88,8 +88,8 @@ def test_a_refusal_after_a_hold_was_ended_is_not_excused_by_it(book):
     def ended_early(animal):
         begun, over = on_day(ago(30)), on_day(ago(20))
         return [
-            HoldSet(animal=animal, happened=begun, kind=HoldKind.SHOW),
-            HoldEnded(animal=animal, happened=over, kind=HoldKind.SHOW),
+            HoldSet(animal=animal, happened=begun, kind=HoldKind.VET),
+            HoldEnded(animal=animal, happened=over, kind=HoldKind.VET),
         ]
 
     keeping = book(a_tub("A1·1", (25, Result.REFUSED), (10, Result.REFUSED), more=ended_early))

@@ -113,7 +113,7 @@ def test_success_is_counted_by_step_in_this_line_alone(keeping, young, days):
     assert line_records(keeping, "copper", "house_snake", days.day) == {
         LadderStep.CUP: StepRecord(tried=2, ate=1)
     }
-    assert "tried 2 times in this line, ate 1" in plain(because_text(told.because))
+    assert "in this line tried with 2, of which 1 ate" in plain(because_text(told.because))
 
 
 def test_after_many_failed_steps_the_cautions_stand_beside_the_advice(keeping, young, days):
