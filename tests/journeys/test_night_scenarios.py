@@ -17,6 +17,7 @@ import pytest
 from keeper.actions.due_board import due_rows
 from keeper.actions.keeping import open_keeping
 from keeper.actions.life import life_of
+from keeper.actions.life_lanes import Counting, refusal_marks
 from keeper.actions.noting import note
 from keeper.actions.own_entries import struck_through
 from keeper.actions.past_nights import past_night
@@ -381,6 +382,18 @@ def test_the_margins_of_the_nights_count_no_refusal_of_the_switch(switching):
 
     assert [cell for cell in ingrid.cells if cell][-2:] == [Cell.EXCUSED, Cell.EXCUSED]
     assert strip.rows[0].margin.refused == 0
+
+
+def test_the_strip_of_her_life_marks_them_as_excused(switching):
+    row_now = due_rows(switching, NIGHT)[0].animal
+    offers = offers_of(switching, row_now.animal)
+
+    marks = list(refusal_marks(offers, (), (), switching.profile(row_now)))
+
+    assert [(mark.day, mark.counting) for mark in marks] == [
+        (ago(10), Counting.EXCUSED),
+        (ago(5), Counting.EXCUSED),
+    ]
 
 
 def test_the_third_refusal_of_rat_is_one_of_appetite(switching):
