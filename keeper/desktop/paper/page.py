@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
 from enum import Enum
@@ -114,9 +114,20 @@ class Page:
         self._painter.setPen(QPen(INK, thick * self._dots))
         self._painter.drawRect(self._rect(box))
 
-    def solid(self, box: Box) -> None:
-        """Black, for the modules of a picture code."""
-        self._painter.fillRect(self._rect(box), INK)
+    def code(self, box: Box, rows: Sequence[Sequence[int]], quiet: int) -> None:
+        """The black modules of a picture code in *box*, with *quiet* white ones on every side."""
+        corner = self._rect(box)
+        module = corner.width() / (len(rows) + 2 * quiet)
+        left, top = corner.left() + quiet * module, corner.top() + quiet * module
+        runs = [
+            QRectF(left + first * module, top + y * module, (end - first) * module, module)
+            for y, row in enumerate(rows)
+            for first, end in _runs(row)
+        ]
+        self._painter.setPen(Qt.PenStyle.NoPen)
+        self._painter.setBrush(INK)
+        self._painter.drawRects(runs)
+        self._painter.setBrush(Qt.BrushStyle.NoBrush)
 
     @contextmanager
     def picture(self, box: Box) -> Iterator[tuple[QPainter, QSizeF]]:
@@ -164,6 +175,20 @@ class Page:
     def _rect(self, box: Box) -> QRectF:
         edges = (box.left, box.top, box.width, box.height)
         return QRectF(*(edge * self._dots for edge in edges))
+
+
+def _runs(row: Sequence[int]) -> list[tuple[int, int]]:
+    """Where black begins and ends along a row: one rectangle a run leaves no hair between.
+
+    >>> _runs([1, 1, 0, 1])
+    [(0, 2), (3, 4)]
+    """
+    edges, before = [], False
+    for n, black in enumerate((*row, 0)):
+        if bool(black) != before:
+            edges.append(n)
+            before = bool(black)
+    return list(zip(edges[::2], edges[1::2], strict=True))
 
 
 Drawing = Callable[[Page], None]

@@ -59,20 +59,4 @@ def _label(page: Page, label: TubLabel, box: Box) -> None:
 def draw_code(page: Page, words: str, box: Box) -> None:
     """A QR code that holds *words*, with its quiet margin inside *box*."""
     code = segno.make(words, error="m", micro=False, boost_error=False)
-    rows = [list(row) for row in code.matrix]
-    module = box.width / (len(rows) + 2 * QUIET_MODULES)
-    for y, row in enumerate(rows):
-        for x, end in _runs(row):
-            left = box.left + (QUIET_MODULES + x) * module
-            top = box.top + (QUIET_MODULES + y) * module
-            page.solid(Box(left, top, (end - x) * module, module))
-
-
-def _runs(row: Sequence[int]) -> list[tuple[int, int]]:
-    """Where black begins and ends along a row: one rectangle a run leaves no hair between."""
-    edges = [n for n in range(len(row) + 1) if _black(row, n) != _black(row, n - 1)]
-    return list(zip(edges[::2], edges[1::2], strict=True))
-
-
-def _black(row: Sequence[int], at: int) -> bool:
-    return 0 <= at < len(row) and bool(row[at])
+    page.code(box, [list(row) for row in code.matrix], QUIET_MODULES)
