@@ -14,6 +14,7 @@ from functools import lru_cache, partial
 from pathlib import Path
 from typing import Any
 
+from keeper.actions.cells import unguarded
 from keeper.actions.csv_file import CsvFile, Fault, Wrong
 from keeper.husbandry.animal import Sex
 
@@ -95,7 +96,7 @@ def read_animals(path: Path, species_of: Callable[[str], str], today: date) -> A
     }
     rows: list[AnimalRow] = []
     codes: dict[str, int] = {}
-    for line, cells in file.cells():
+    for line, cells in _plain(file):
         values = file.parsed(line, cells, parsers)
         code = unicodedata.normalize("NFC", cells["animal"])
         if code in codes:
@@ -117,7 +118,7 @@ def read_diary(path: Path, spoken: Spoken, today: date) -> tuple[list[DiaryRow],
         "note": _note,
     }
     rows: list[DiaryRow] = []
-    for line, cells in file.cells():
+    for line, cells in _plain(file):
         values = file.parsed(line, cells, parsers)
         if values is None:
             continue
@@ -126,6 +127,12 @@ def read_diary(path: Path, spoken: Spoken, today: date) -> tuple[list[DiaryRow],
             file.fault(line, column, cells[column], wrong.why, **wrong.figures)
         rows.append(row)
     return rows, file.faults
+
+
+def _plain(file: CsvFile) -> Iterator[tuple[int, dict[str, str]]]:
+    """Cells without the mark that keeps a spreadsheet from running them."""
+    for line, cells in file.cells():
+        yield line, {column: unguarded(cell) for column, cell in cells.items()}
 
 
 def _contradictions(row: DiaryRow, hatched: date | None) -> Iterator[tuple[str, Wrong]]:

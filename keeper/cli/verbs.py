@@ -16,6 +16,7 @@ from keeper.actions.csv_file import Wrong
 from keeper.actions.due_board import DueRow, due_rows
 from keeper.actions.expecting import Expected, expect
 from keeper.actions.keeping import Keeping, animal_coded, animals_on, new_keeping, open_keeping
+from keeper.actions.records_out import write_out
 from keeper.actions.station import station_name
 from keeper.actions.taking_in import TakenIn, take_in
 from keeper.actions.watching import watch_lines
@@ -58,6 +59,17 @@ def _take_in(given: argparse.Namespace) -> int:
     if not given.json:
         _say_taken(taken, dry_run=given.dry_run)
     return WRONG if taken.faults else DONE
+
+
+def _export(given: argparse.Namespace) -> int:
+    if given.animals is None and given.diary is None:
+        raise Wrong("no files to write")
+    with closing(_open(given)) as keeping:
+        done = write_out(keeping, animals=given.animals, diary=given.diary)
+    _say("written out", animals=done.animals, entries=done.entries)
+    if done.left_out:
+        _say("not in the files", left_out=done.left_out)
+    return DONE
 
 
 def _due(given: argparse.Namespace) -> int:
@@ -240,6 +252,7 @@ def _write_json(document: dict[str, Any]) -> None:
 VERBS: Mapping[str, Callable[[argparse.Namespace], int]] = {
     "new": _new,
     "take-in": _take_in,
+    "export": _export,
     "due": _due,
     "watch": _watch,
     "expect": _expect,

@@ -19,7 +19,7 @@ from keeper import app  # noqa: E402
 from keeper.desktop.look import Look  # noqa: E402
 
 KEYS = [
-    *(Qt.Key(code) for code in range(Qt.Key.Key_Space, Qt.Key.Key_AsciiTilde)),
+    *(Qt.Key(code) for code in range(Qt.Key.Key_Space, Qt.Key.Key_QuoteLeft)),
     *(Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Escape, Qt.Key.Key_Tab, Qt.Key.Key_Backtab),
     *(Qt.Key.Key_Up, Qt.Key.Key_Down, Qt.Key.Key_Left, Qt.Key.Key_Right, Qt.Key.Key_Home),
     *(Qt.Key.Key_End, Qt.Key.Key_PageUp, Qt.Key.Key_PageDown, Qt.Key.Key_Backspace),

@@ -4,6 +4,7 @@ import pytest
 from hypothesis import HealthCheck, settings
 from hypothesis.stateful import run_state_machine_as_test
 
+from tests.faults.figures import keep
 from tests.store.histories import TwoStations
 
 PATIENT = [HealthCheck.too_slow, HealthCheck.data_too_large, HealthCheck.filter_too_much]
@@ -20,9 +21,14 @@ def test_a_book_says_what_its_history_says_whatever_was_done() -> None:
 
 @pytest.mark.long
 def test_a_book_says_what_its_history_says_in_long_campaigns() -> None:
+    examples, steps = 500, 50
     run_state_machine_as_test(
         TwoStations,
         settings=settings(
-            max_examples=500, stateful_step_count=50, deadline=None, suppress_health_check=PATIENT
+            max_examples=examples,
+            stateful_step_count=steps,
+            deadline=None,
+            suppress_health_check=PATIENT,
         ),
     )
+    keep("F16", examples=examples, steps=steps, differences=0)
