@@ -11,17 +11,14 @@ from PySide6.QtWidgets import QWidget
 from keeper.actions.keeping import Keeping
 from keeper.actions.past_nights import PastNight
 from keeper.actions.rounds import Walk
-from keeper.actions.sheets import sheet_walk
 from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
 from keeper.desktop.paper.desk import PaperDesk
 from keeper.desktop.paper.printing import Sheets
-from keeper.desktop.screens.all_but_typing import CODE
 from keeper.desktop.screens.quiet_view import QuietView
 from keeper.desktop.screens.round_asking import Closing
 from keeper.desktop.screens.round_deeds import Asking, Deed, Refused, Step, Verb
-from keeper.desktop.screens.round_doing import line_of
 from keeper.desktop.screens.round_over import RoundOver
 from keeper.desktop.screens.round_pages import walk_face
 from keeper.desktop.screens.round_paper import (
@@ -31,6 +28,7 @@ from keeper.desktop.screens.round_paper import (
 )
 from keeper.desktop.screens.round_past import Why, asked_first
 from keeper.desktop.screens.round_quiet import asked_of, night_words
+from keeper.desktop.screens.round_scan import scanned_line
 from keeper.desktop.screens.round_stand import RoundStand
 from keeper.desktop.screens.round_telling import RoundTelling
 from keeper.desktop.screens.round_view import WalkView
@@ -80,30 +78,16 @@ class RoundScreen(QWidget):
             return
         if self._stale:
             self._read()
-        here = self._stand.here
-        line = line_of(here.walk, code) if here is not None else None
-        if line is not None:
-            self._lay_over(None)
-            self._handle(Deed(verb=Verb.GO_TO, line=line))
-        elif CODE.fullmatch(code):
-            self._scan_sheet(code)
-        elif here is None:
-            self._telling.refused(
-                f"No round is open, so {code!r} has no tub to go to; Enter begins one."
-            )
-        else:
-            self._telling.refused(f"No tub of tonight’s round bears {code!r}.")
-
-    def _scan_sheet(self, code: str) -> None:
-        """Begin the sheet of *code*; with a round open only one of that very night."""
-        here = self._stand.here
         try:
-            sheet_walk(self._keeping, code, here.walk if here else None)
+            line = scanned_line(self._keeping, self._stand.here, code)
         except REFUSALS as error:
             self._telling.refused(said(error))
             return
-        self._lay_over(self.over.all_but)
-        self.over.all_but.scanned(code)
+        self._lay_over(None if line else self.over.all_but)
+        if line:
+            self._handle(Deed(verb=Verb.GO_TO, line=line))
+        else:
+            self.over.all_but.scanned(code)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         view = self._quiet_view if self._stand.here is None else self._walk_view
