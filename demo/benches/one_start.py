@@ -17,7 +17,6 @@ from pathlib import Path
 from typing import Any
 
 ROOT = Path(__file__).resolve().parents[2]
-FIRST = "Round"
 PATIENCE_MS = 120_000
 """A start that shows nothing for so long has failed."""
 
@@ -37,7 +36,7 @@ def _empty() -> None:
     app = QApplication([])
     window = QMainWindow()
     window.resize(1440, 900)
-    _watch(app, lambda watched: watched is window, _tell_painted)
+    _watch(window, _tell_painted)
     window.show()
     while not _TOLD:
         app.processEvents()
@@ -56,22 +55,21 @@ def _program(book: str, *, closing: bool) -> None:
     clock.now = lambda: evening
     from keeper import app as program
 
-    def at_paint(watched: Any) -> None:
-        _tell_painted(watched)
-        if _lives(watched.window()):
+    def at_paint(window: Any) -> None:
+        _tell_painted(window)
+        if not window.at_first_sight:
             print("alive", flush=True)
             if not closing:
                 os._exit(0)
-            watched.window().close()
+            window.close()
 
-    made = program.application
+    show = program.Front._show
 
-    def application() -> Any:
-        app = made()
-        _watch(app, lambda watched: _shows_first_place(watched.window()), at_paint)
-        return app
+    def shown(front: Any, window: Any) -> None:
+        _watch(window, at_paint)
+        show(front, window)
 
-    program.application = application
+    program.Front._show = shown  # type: ignore[method-assign]
     way_in.window(Path(book))
 
 
@@ -85,30 +83,23 @@ def _tell_painted(_: Any) -> None:
         print(json.dumps(sorted(n for n in sys.modules if "." not in n)), flush=True)
 
 
-def _shows_first_place(window: Any) -> bool:
-    """Its sight or itself; the window around it is not enough."""
-    return hasattr(window, "at_first_sight")
+def _watch(window: Any, then: Callable[[Any], None]) -> None:
+    """Call *then* each time that what was painted on the window is handed to the screen.
 
-
-def _lives(window: Any) -> bool:
-    return not window.at_first_sight and window.page(FIRST).isVisible()
-
-
-def _watch(app: Any, wanted: Callable[[Any], bool], then: Callable[[Any], None]) -> None:
-    """Call *then* once what was painted on a wanted window has been handed to the screen."""
+    Nothing but the window is watched, so that watching costs the same with much on it as with
+    nothing.
+    """
     from PySide6.QtCore import QEvent, QObject, QTimer
-    from PySide6.QtWidgets import QWidget
 
     class Painted(QObject):
         def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-            painted = event.type() == QEvent.Type.Paint and isinstance(watched, QWidget)
-            if painted and wanted(watched):
-                QTimer.singleShot(0, self, lambda: then(watched))
+            if event.type() == QEvent.Type.Paint:
+                QTimer.singleShot(0, self, lambda: then(window))
             return False
 
-    app._watching = Painted()
-    app.installEventFilter(app._watching)
-    QTimer.singleShot(PATIENCE_MS, app, lambda: os._exit(1))
+    window.watching = Painted()
+    window.installEventFilter(window.watching)
+    QTimer.singleShot(PATIENCE_MS, window, lambda: os._exit(1))
 
 
 if __name__ == "__main__":

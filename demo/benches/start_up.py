@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
-from benches.books import FOLDER, Size, book_of, copied
+from benches.books import FOLDER, OUT, Size, book_of, copied
 from benches.measuring import Row, in_turns, ratio_row
 
 CHILD = Path(__file__).with_name("one_start.py")
@@ -82,12 +82,17 @@ def rows(size: Size, rounds: int) -> list[Row]:
 
 
 def start(*what: str, home: str) -> Start:
-    """One process, interpreter and all.
+    """One process, interpreter and all, its modules compiled before as an installed program's are.
 
     Raises:
         RuntimeError: it ended without painting, or without a place that takes keys.
     """
-    environ = {**os.environ, "QT_QPA_PLATFORM": "offscreen", "KEEPER_HOME": home}
+    environ = {
+        **{name: value for name, value in os.environ.items() if name != "PYTHONDONTWRITEBYTECODE"},
+        "PYTHONPYCACHEPREFIX": str(OUT / "compiled"),
+        "QT_QPA_PLATFORM": "offscreen",
+        "KEEPER_HOME": home,
+    }
     begun = time.perf_counter()
     with subprocess.Popen(
         [sys.executable, str(CHILD), *what], stdout=subprocess.PIPE, env=environ, text=True
