@@ -15,6 +15,7 @@ Sources: A. Wald, Sequential Analysis (1947), for the bound on a likelihood rati
 R. Little & J. Taylor, J. Am. Stat. Assoc. 84 (1989) 881-896, for the t.
 """
 
+from collections import defaultdict
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
@@ -152,7 +153,7 @@ def _met(
     Where cleanings of both are written, that was on a day on which both were cleaned.
     """
     places = [place_of(trail.now.place or "") for trail in trails]
-    for a, b in combinations([at for at, each in enumerate(steps) if each], 2):
+    for a, b in _in_reach(trails, steps, places):
         if trails[a].profile.slug != trails[b].profile.slug:
             continue
         days = _mixed_on(trails[a], trails[b], places[a], places[b])
@@ -165,6 +166,20 @@ def _met(
             until = min(one.after[0], two.after[0])
             if after < until and (beside or any(after < day <= until for day in days)):
                 yield one, two
+
+
+def _in_reach(
+    trails: Sequence[Trail], steps: Sequence[Sequence[_Step]], places: Sequence[Place | None]
+) -> list[tuple[int, int]]:
+    """Pairs of one rack, and of those that moved on one day between two of their weighings."""
+    groups: dict[str | date, list[int]] = defaultdict(list)
+    for at, (trail, own, place) in enumerate(zip(trails, steps, places, strict=True)):
+        moved = trail.now.place_since
+        if own and place is not None:
+            groups[place.rack].append(at)
+        if moved and any(step.before[0] < moved <= step.after[0] for step in own):
+            groups[moved].append(at)
+    return sorted({pair for group in groups.values() for pair in combinations(group, 2)})
 
 
 def _mixed_on(one: Trail, two: Trail, a: Place | None, b: Place | None) -> frozenset[date]:
