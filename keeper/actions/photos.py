@@ -47,14 +47,22 @@ def keep_photo(
     return note(keeping, VERB, remark, where=where, what=f"photo: {told}")
 
 
-def photo_of(keeping: Keeping, remark: Remark) -> Path | None:
-    """The picture of an entry; None where it is none, is not there, or is not what was kept.
+def picture_name(remark: Remark) -> str | None:
+    """The name of an entry's picture: 64 hexadecimal digits and a suffix, or none at all.
 
-    The name is 64 hexadecimal digits or nothing: no entry of another book leads elsewhere.
+    An entry that came with another book can so lead nowhere but into the folder.
     """
     if remark.kind is not RemarkKind.PHOTO or not _DIGEST.fullmatch(remark.note or ""):
         return None
-    path = photos_folder(keeping) / f"{remark.note}{SUFFIX}"
+    return f"{remark.note}{SUFFIX}"
+
+
+def photo_of(keeping: Keeping, remark: Remark) -> Path | None:
+    """The picture of an entry; None where it has none, or it is not there as it was kept."""
+    name = picture_name(remark)
+    if name is None:
+        return None
+    path = photos_folder(keeping) / name
     whole = path.is_file() and not path.is_symlink() and sha256_of(path) == remark.note
     return path if whole else None
 

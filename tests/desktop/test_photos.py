@@ -11,7 +11,7 @@ from PySide6.QtGui import QColor, QImage
 
 from keeper.actions.animal_page import page_of
 from keeper.actions.noting import note
-from keeper.actions.photos import keep_photo, photo_of, photos_folder
+from keeper.actions.photos import keep_photo, photo_of, photos_folder, picture_name
 from keeper.actions.undoing import put_back, take_back
 from keeper.desktop.picture_files import LONGEST_PX, reencoded
 from keeper.husbandry.events import Remark, RemarkKind
@@ -133,6 +133,7 @@ def test_an_entry_with_a_hostile_name_leads_nowhere(keeping, name):
         animal=keys[0], happened=on_day(DAY), kind=RemarkKind.PHOTO, text="x", note=name or None
     )
 
+    assert picture_name(remark) is None
     assert photo_of(keeping, remark) is None
 
 

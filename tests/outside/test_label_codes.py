@@ -72,6 +72,22 @@ def test_the_words_of_a_label_are_read_back_and_no_place_is_among_them(labels):
     assert not any(row.place in words for row in rows)
 
 
+def test_a_code_stands_in_white_of_four_modules(labels):
+    """ISO/IEC 18004 asks for a quiet zone of four modules; a version 1 code has 21 a side."""
+    _, _, document = labels
+    scale = 4 * DPI / 72
+    seen = document[0].render(scale=scale).to_numpy()[..., 0]
+    (first, *_) = codes_on(document[0])
+    corners = (first.position.top_left, first.position.bottom_right)
+    (left, top), (right, bottom) = ((4 * corner.x, 4 * corner.y) for corner in corners)
+    quiet = round(3.4 * (right - left) / 21)
+
+    ring = seen[top - quiet : bottom + quiet, left - quiet : right + quiet].copy()
+    margin = quiet - 8  # the reader's corners are within two of its own pixels
+    ring[margin:-margin, margin:-margin] = 255
+    assert ring.min() == 255
+
+
 def test_a_code_soiled_over_a_tenth_of_it_is_still_read(labels):
     """Level M restores about 15 % of a code's words (ISO/IEC 18004, error correction)."""
     _, rows, document = labels
