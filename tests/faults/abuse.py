@@ -58,7 +58,7 @@ def go_to(front: app.Front, number: int) -> None:
 def annoy(front: app.Front, draw: random.Random) -> None:
     """One event of any kind, at any place of the window."""
     window = front.window.windowHandle()
-    at = QPoint(draw.randrange(front.window.width()), draw.randrange(front.window.height()))
+    at = QPoint(draw.randrange(window.width()), draw.randrange(window.height()))
     kind = draw.random()
     if kind < 0.7:
         key, held = draw.choice(KEYS), draw.choice((NONE, NONE, NONE, SHIFT, PAD, CONTROL))

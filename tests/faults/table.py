@@ -195,12 +195,19 @@ ROWS = (
         result=lambda f: f"{f['differences']} differences",
     ),
     Row(
-        number="F17, F18",
-        fault="bundles and photos with hostile names",
-        how="the source searched for readers of archives and photos; batches from elsewhere with"
-        " paths for names",
+        number="F17",
+        fault="bundles with hostile names",
+        how="the source searched for readers of archives; batches from elsewhere with paths for"
+        " names",
         tests=("tests/architecture/test_safety.py", "tests/faults/test_world.py"),
-        result="nothing written outside the book and its folder",
+        result="no archive is read; nothing written outside the book and its folder",
+    ),
+    Row(
+        number="F18",
+        fault="photos that are none, too large, or tell more than they show",
+        how="files that are no pictures, hostile names, pictures with places in them",
+        tests=("tests/desktop/test_photos.py",),
+        result="refused in one sentence, or written anew without a word and stored by hash",
     ),
     Row(
         number="F19",
