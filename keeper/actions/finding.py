@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from keeper.actions.tub_labels import bears, is_label
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import place_of
 
@@ -9,8 +10,8 @@ from keeper.husbandry.place import place_of
 def found(rows: Sequence[AnimalNow], text: str, most: int = 8) -> list[AnimalNow]:
     """The animals of *rows* that *text* may mean, best first; none for an empty text.
 
-    A place may be typed any way a keeper writes one. Whole words come before beginnings,
-    beginnings before what only holds the text.
+    The digits of a label mean its animal alone. A place may be typed any way a keeper writes
+    one. Whole words come before beginnings, beginnings before what only holds the text.
 
     >>> wren = AnimalNow(animal=1, code="26-031", species="house_snake", name="Wren", place="B4·2")
     >>> [row.name for row in found([wren], "b4-2")], found([wren], "ingrid")
@@ -19,6 +20,9 @@ def found(rows: Sequence[AnimalNow], text: str, most: int = 8) -> list[AnimalNow
     wanted = text.strip().casefold()
     if not wanted:
         return []
+    borne = [row for row in rows if bears(row.animal, wanted)] if is_label(wanted) else []
+    if borne:
+        return borne
     ranked = [(_rank(row, wanted), n) for n, row in enumerate(rows)]
     return [rows[n] for rank, n in sorted(r for r in ranked if r[0] is not None)][:most]
 

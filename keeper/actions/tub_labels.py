@@ -59,12 +59,11 @@ def code_scanned(keeping: Keeping, scanned: str) -> str:
         LookupError: the number of an animal of another book, or of two in this.
     """
     digits = "".join(scanned.split())
-    own = reading.animals_coded(keeping.book, scanned)
-    if own or not digits.isdecimal() or len(digits) != _DIGITS:
+    if not is_label(scanned) or reading.animals_coded(keeping.book, scanned):
         return scanned
     if check_character(digits[:-1]) != digits[-1]:
         raise ValueError(f"Label {grouped(digits)} holds a slip: its check digit does not fit.")
-    bearers = [row for row in reading.board(keeping.book) if _may_bear(row.animal, digits)]
+    bearers = [row for row in reading.board(keeping.book) if bears(row.animal, digits)]
     if len(bearers) != 1:
         told = "is of no animal in this book" if not bearers else "is of two animals in this book"
         raise LookupError(f"Label {grouped(digits)} {told}.")
@@ -80,6 +79,18 @@ def grouped(digits: str) -> str:
     return " ".join(digits[n : n + 4] for n in range(0, len(digits), 4))
 
 
-def _may_bear(animal: AnimalId, digits: str) -> bool:
+def is_label(text: str) -> bool:
+    """Whether *text* is twelve digits, in groups or not; their check digit may still slip.
+
+    >>> is_label("3129 0458 1550"), is_label("26-031")
+    (True, False)
+    """
+    digits = "".join(text.split())
+    return digits.isdecimal() and digits.isascii() and len(digits) == _DIGITS
+
+
+def bears(animal: AnimalId, text: str) -> bool:
+    """Whether *text*, which is a label's digits, are those of *animal*."""
+    digits = "".join(text.split())
     ahead = (int(digits[:-1]) - animal * _SPREAD) % _PRIME
     return ahead < _TRIES and label_number(animal) == digits

@@ -168,6 +168,16 @@ def test_a_label_scanned_at_the_window_opens_its_animal(desk):
     assert "holds a slip" in desk.foot
 
 
+def test_the_digits_of_a_label_find_its_animal_without_a_scanner(desk):
+    desk.press(K.Key_PageDown)
+    number = label_number(keys[0])
+
+    desk.press(K.Key_Slash)
+    desk.type(f"{number[:4]} {number[4:8]} {number[8:]}")
+
+    assert desk.page.page.animal.name == "Wren"
+
+
 def test_the_kin_are_weighed_side_by_side(desk):
     (words,) = words_of(printed(desk, "weights"))
 
