@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 
 from PySide6.QtCore import QEvent, QSize, QSizeF, Qt, Signal
-from PySide6.QtGui import QAction, QCloseEvent, QKeyEvent, QKeySequence, QResizeEvent
+from PySide6.QtGui import QAction, QCloseEvent, QKeySequence, QResizeEvent
 from PySide6.QtWidgets import QApplication, QMainWindow, QMenu, QStackedWidget, QVBoxLayout, QWidget
 
 from keeper.desktop.dress import dress, tint
 from keeper.desktop.look import Look
-from keeper.desktop.page_keys import lines_of, page_actions, page_lines
-from keeper.desktop.places import KeyLine, Place
+from keeper.desktop.page_keys import lines_of, lines_of_places, page_actions, page_lines
+from keeper.desktop.places import Place
 from keeper.desktop.scan import ScanFilter
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import announce
@@ -22,9 +22,6 @@ from keeper.desktop.widgets.place_strip import PlaceStrip
 
 LEAST_PT = (768.0, 450.0)
 """The least window, in points: 1024 x 600 at 96 dpi."""
-
-
-_SMALL_KEYS = (KeyLine(key="Alt+1 to Alt+9", words="the places, in their order"),)
 
 
 class MainWindow(QMainWindow):
@@ -50,7 +47,6 @@ class MainWindow(QMainWindow):
         self._index = -1
         self._sight = sight
         self._asked_early = 0
-        self._alt_alone = False
         self.strip = PlaceStrip(look, self._places, self)
         self.foot = Foot(look, self)
         self._stack = QStackedWidget(self)
@@ -121,9 +117,8 @@ class MainWindow(QMainWindow):
             self._key_sheet.hide()
             return
         own = self.place.keys + page_lines(self._pages[self._index])
-        self._key_sheet.show_keys(
-            self.place.name, own + lines_of(self._general) + self._place_lines()
-        )
+        everywhere = lines_of(self._general) + lines_of_places(self._places)
+        self._key_sheet.show_keys(self.place.name, own + everywhere)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
@@ -136,10 +131,8 @@ class MainWindow(QMainWindow):
         super().closeEvent(event)
 
     def event(self, event: QEvent) -> bool:
-        if isinstance(event, QKeyEvent) and self._sight is None:
-            self._watch_alt(event)
-        elif event.type() == QEvent.Type.WindowDeactivate:
-            self._alt_alone = False
+        if self._sight is None:
+            self._bar.watch(event)
         return super().event(event)
 
     def _assemble(self) -> None:
@@ -199,11 +192,6 @@ class MainWindow(QMainWindow):
         self.addAction(menu)
         self._general = (undo, redo, light, dim, menu, leave)
 
-    def _place_lines(self) -> tuple[KeyLine, ...]:
-        """The places that the strip does not name, and the second way to those that it does."""
-        aside = (place for place in self._places if not place.in_strip)
-        return tuple(KeyLine(key=each.key, words=each.name) for each in aside) + _SMALL_KEYS
-
     def _goer(self, index: int) -> Callable[[], None]:
         return lambda: self.go_to(index)
 
@@ -227,15 +215,6 @@ class MainWindow(QMainWindow):
         self._stack.addWidget(sight)
         self.strip.show_place(0)
         self.setWindowTitle(f"{self._places[0].title} · keeper")
-
-    def _watch_alt(self, event: QKeyEvent) -> None:
-        """Alt pressed and let go by itself asks for the menu."""
-        alone = event.key() == Qt.Key.Key_Alt
-        if event.type() in (QEvent.Type.KeyPress, QEvent.Type.ShortcutOverride):
-            self._alt_alone = alone
-        elif event.type() == QEvent.Type.KeyRelease and alone and self._alt_alone:
-            self._alt_alone = False
-            self._bar.ask()
 
     def _back_to_page(self) -> None:
         self._pages[self._index].setFocus()

@@ -13,9 +13,10 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QWidget
 
-from keeper.desktop.places import KeyLine
+from keeper.desktop.places import KeyLine, Place
 from keeper.desktop.widgets.pad import PadLegend
 
+_SMALL_KEYBOARDS = KeyLine(key="Alt+1 to Alt+9", words="the places, in their order")
 _BEFORE_KEY = "\t"  # what follows it stands in a menu's column of shortcuts
 
 
@@ -48,6 +49,12 @@ def lines_of(actions: Sequence[QAction]) -> tuple[KeyLine, ...]:
     """The key sheet's lines of those *actions* that have a key."""
     lines = (_line(action) for action in actions if not action.isSeparator())
     return tuple(line for line in lines if line.key)
+
+
+def lines_of_places(places: Sequence[Place]) -> tuple[KeyLine, ...]:
+    """The places that the strip does not name, and the second way to those that it does."""
+    aside = (place for place in places if not place.in_strip)
+    return (*(KeyLine(key=each.key, words=each.name) for each in aside), _SMALL_KEYBOARDS)
 
 
 def _line(action: QAction) -> KeyLine:

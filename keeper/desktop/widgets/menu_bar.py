@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QTimer, Signal
+from PySide6.QtCore import QEvent, Qt, QTimer, Signal
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QApplication, QMenu, QMenuBar, QWidget
 
 
@@ -14,6 +15,7 @@ class MenuOnRequest(QMenuBar):
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
         self.setNativeMenuBar(False)
+        self._alt_alone = False
         self.hide()
 
     def add(self, title: str) -> QMenu:
@@ -21,6 +23,18 @@ class MenuOnRequest(QMenuBar):
         menu = self.addMenu(title)
         menu.aboutToHide.connect(self._look_again_soon)
         return menu
+
+    def watch(self, event: QEvent) -> None:
+        """Alt pressed and let go by itself in the window asks for the menu."""
+        if not isinstance(event, QKeyEvent):
+            self._alt_alone &= event.type() != QEvent.Type.WindowDeactivate
+            return
+        alt = event.key() == Qt.Key.Key_Alt
+        if event.type() in (QEvent.Type.KeyPress, QEvent.Type.ShortcutOverride):
+            self._alt_alone = alt
+        elif event.type() == QEvent.Type.KeyRelease and alt and self._alt_alone:
+            self._alt_alone = False
+            self.ask()
 
     def ask(self) -> None:
         """Show the bar with its first menu open, or put it away if it is there."""
