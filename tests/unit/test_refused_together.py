@@ -1,6 +1,7 @@
 """Refusals from a book, with the bag, the hands and the cleaning that they share."""
 
 from contextlib import closing
+from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
 
@@ -19,11 +20,13 @@ from keeper.husbandry.events import (
     Offer,
     ProbePlaced,
     Result,
+    RoundOpened,
     Zone,
 )
 from keeper.husbandry.house import BagOpened, Cleaning, DailyRound, PlaceAside
 from keeper.husbandry.when import at_instant, on_day
 from keeper.rules.watch_facts import WatchLine
+from keeper.store.hands import hands_of
 from keeper.store.journal import batch
 from keeper.store.readings import put_in
 
@@ -240,3 +243,18 @@ def test_daily_rounds_that_ended_are_noted_and_nobody_is_called_unseen(keeping):
 
     assert (line.severity.value, line.members) == ("noted", ())
     assert line.because[0].why == "daily rounds are no longer written"
+
+
+def test_who_held_the_round_fed_the_animal_whoever_wrote_the_check(keeping):
+    animals = room(keeping)
+    happened = on_day(LAST_NIGHT)
+    with batch(keeping.book, verb="begin", keeper="Ada", written=NOW) as writer:
+        number = writer.new_round()
+        writer.add(RoundOpened(happened=happened, round=number, keeper="Ada"))
+    walked = replace(offer(animals[0], 0, LAST_NIGHT), round=number, line=1)
+    write(keeping, walked, keeper="Ben")
+    write(keeping, offer(animals[1], 1, LAST_NIGHT), keeper="Ben")
+
+    found = hands_of(keeping.book, animals[:3], LAST_NIGHT, LAST_NIGHT)
+
+    assert found == {(animals[0], LAST_NIGHT): "Ada", (animals[1], LAST_NIGHT): "Ben"}
