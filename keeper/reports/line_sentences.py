@@ -38,8 +38,8 @@ LINES: Mapping[str, str | tuple[str, ...]] = {
     "no forecast": "{animal}: when {target_g:g} will be reached cannot be told.",
     "check holds": "{path}: structure, foreign keys, state and backups hold.",
     "check can mend": "check BOOK --mend writes a mended copy and leaves the book as it is.",
-    "mended": "{path} is a mended copy with {kept:rows} of the book.",
-    "brought from the backup": "{brought:rows} more come from its backup {backup}.",
+    "mended": "{path} is a mended copy; {kept:rows} in it only the book itself had.",
+    "brought from the backup": "{brought:rows} are as the proved backup {backup} has them.",
     "the copy is sound": "The copy is sound; the book was not changed.",
     "the copy is not sound": "The copy is not sound either; the book was not changed.",
     # options

@@ -111,17 +111,20 @@ def restore(backup: Backup, to: Path) -> Path | None:
     flaws = prove(backup)
     if flaws:
         raise BookError(f"{flaws[0]} Nothing was restored.")
-    return put_in_place(backup.path, to)
+    return put_in_place(backup.path, to, proved_sha256=_recorded(backup.path))
 
 
-def put_in_place(fresh: Path, to: Path) -> Path | None:
-    """Put a copy of the book *fresh* in the place of *to*, as ``restore`` does with a backup."""
+def put_in_place(fresh: Path, to: Path, *, proved_sha256: str = "") -> Path | None:
+    """Put a copy of the book *fresh* in the place of *to*, as ``restore`` does with a backup.
+
+    proved_sha256: of *fresh*, where it was proved just now; a copy with another is read through.
+    """
     place = to.resolve()
     with claim(place, station="restore"):
         waiting = place.with_name(f".{place.name}.restoring")
         try:
             copy_durably(fresh, waiting)
-            _refuse_flaws(waiting)
+            _refuse_flaws(waiting, is_proved=sha256_of(waiting) == proved_sha256)
             _pause_rotation(place)
             return _take_place(waiting, place)
         except (OSError, sqlite3.Error) as error:
@@ -244,13 +247,14 @@ def _health(connection: sqlite3.Connection) -> list[str]:
 
 def _flaws(path: Path) -> tuple[str, ...]:
     try:
-        with closing(open_book(path, station="proof", read_only=True).connection) as connection:
-            return tuple(_health(connection))
+        book = open_book(path, station="proof", read_only=True, known_whole=True)  # seen to below
+        with closing(book.connection):
+            return tuple(_health(book.connection))
     except (BookError, sqlite3.Error) as error:
         return (str(error),)
 
 
-def _refuse_flaws(path: Path) -> None:
+def _refuse_flaws(path: Path, *, is_proved: bool) -> None:
     """Make sure of the copy's state rows, then that nothing is wrong with it.
 
     A copy of an older book stays so until it is opened: that makes a backup of it first.
@@ -261,7 +265,8 @@ def _refuse_flaws(path: Path) -> None:
             connection.execute("BEGIN IMMEDIATE")
             rebuild(connection)
             connection.execute("COMMIT")
-        flaws = _health(connection)
+            is_proved = False
+        flaws = [] if is_proved else _health(connection)
     if flaws:
         raise BookError(f"The restored copy is not sound: {flaws[0]}. Nothing was restored.")
 

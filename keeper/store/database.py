@@ -177,7 +177,8 @@ def _refuse_foreign(path: Path, connection: sqlite3.Connection, *, known_whole: 
             f" reads up to {SCHEMA_VERSION}); it was not changed."
         )
     if health != "ok":
-        raise DamagedBook(f"{path} is damaged ({health}); it was not changed. Restore a backup.")
+        told = " ".join(health.replace("*** in database main ***", "").split())
+        raise DamagedBook(f"{path} is damaged ({told}); it was not changed. Restore a backup.")
     _refuse_cut_short(path, connection)
 
 

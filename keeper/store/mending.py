@@ -36,8 +36,8 @@ _CANNOT = (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED, sqlite3.SQLITE_FULL)
 class Mended:
     """A mended copy and what became of the rows.
 
-    kept: rows of the book itself. brought: rows that only *backup* had. left_out: what could
-    not be taken over, in sentences. findings: what is wrong with the copy; nothing, as a rule.
+    brought: rows as *backup* has them. kept: rows that only the book itself had. left_out: what
+    could not be taken over, in sentences. findings: what is wrong with the copy; as a rule nothing.
     """
 
     path: Path

@@ -23,6 +23,7 @@ WHAT_TO_DO = (
     " from its backups in its place; begin anew with one of these:"
 )
 BY_HAND = "A book without an animal; the first one is asked for: code, kind, sex, hatch date, tub."
+OR_ANEW = "Or begin anew, and leave the book as it is:"
 DEMO = "An invented room of about eighty snakes; yours stays untouched."
 MAKING = "Making the invented room; it takes a few seconds."
 
@@ -83,13 +84,13 @@ class WelcomeScreen(QWidget):
             (NOT_OPENED if told else NO_ANIMAL, Use.PAGE_NAME, "ink"),
             (told, Use.BODY_STRONG, "ink"),
             *(line for way in ways for line in _lines_of(way)),
-            (WHAT_TO_DO if told else "", Use.BODY, "ink2"),
+            (_what_to_do(told, ways), Use.BODY, "ink2"),
             ("1   take in your records", Use.PAGE_HEAD, "ink"),
-            (FILES, Use.BODY, "ink2"),
+            ("" if ways else FILES, Use.BODY, "ink2"),
             ("2   write your animals in by hand", Use.PAGE_HEAD, "ink"),
-            (BY_HAND, Use.BODY, "ink2"),
+            ("" if ways else BY_HAND, Use.BODY, "ink2"),
             ("3   look round the demo collection", Use.PAGE_HEAD, "ink"),
-            (DEMO, Use.BODY, "ink2"),
+            ("" if ways else DEMO, Use.BODY, "ink2"),
         )
         for text, use, ink in lines:
             if text:
@@ -151,6 +152,11 @@ class WelcomeScreen(QWidget):
         if book is not None:
             self.files_chosen.emit(*files, book)
         return book is not None
+
+
+def _what_to_do(told: str, ways: Sequence[Way]) -> str:
+    """Room is for the ways back where there are some; the rest is told in its own turn."""
+    return OR_ANEW if ways else WHAT_TO_DO if told else ""
 
 
 def _lines_of(way: Way) -> tuple[tuple[str, Use, str], tuple[str, Use, str]]:
