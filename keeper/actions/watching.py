@@ -10,7 +10,7 @@ from typing import TypeVar
 from keeper.actions.aftercare import aftercare_of
 from keeper.actions.bodies import compared, measures_of
 from keeper.actions.due_board import E, empty_now_g
-from keeper.actions.heat_readings import house_heat
+from keeper.actions.heat_readings import ALL_PROBES, house_heat
 from keeper.actions.holds_ever import holds_ever
 from keeper.actions.house_entries import refuse_unreasoned
 from keeper.actions.keeping import Keeping, Written, animals_on
@@ -190,6 +190,7 @@ def _house(keeping: Keeping, rows: Sequence[AnimalNow], pages: _Pages, on: date)
         heat=heat.verdicts,
         cold_after_feeding=heat.cold,
         faults=heat.faults,
+        cut_off=frozenset({ALL_PROBES}),
         unseen=unseen(rows, _all(keeping, DailyRound), on),
         shared=shared_tubs(rows, _all(keeping, Paired), on),
         asides=_all(keeping, PlaceAside),

@@ -125,7 +125,8 @@ class Unseen:
 class HouseFacts:
     """What is known of rows, racks and rooms, as the rules for heat and causes say it.
 
-    shared: lines about tubs in which a female and a male live. asides: lines about places that
+    cut_off: places of faults after which nothing is heard of the room any more. shared: lines
+    about tubs in which a female and a male live. asides: lines about places that
     the keeper put aside.
     """
 
@@ -133,6 +134,7 @@ class HouseFacts:
     heat: Sequence[HeatVerdict] = ()
     cold_after_feeding: Sequence[ColdAfterFeeding] = ()
     faults: Sequence[SensorFault] = ()
+    cut_off: frozenset[str] = frozenset()
     unseen: Sequence[Unseen] = ()
     shared: Sequence[WatchLine] = ()
     asides: Sequence[PlaceAside] = ()

@@ -46,7 +46,7 @@ def house_lines(house: HouseFacts) -> Iterator[WatchLine]:
             animal=None,
             place=fault.place,
             kind="sensor",
-            severity=Severity.TODAY,
+            severity=Severity.NOW if fault.place in house.cut_off else Severity.TODAY,
             since=None,
             ends=because("ends with a reading inside the limits"),
             because=fault.because,

@@ -5,10 +5,12 @@ from datetime import timedelta
 import pytest
 
 from keeper.husbandry.animal import Sex
-from keeper.husbandry.events import HoldKind, Paired, RemarkKind
+from keeper.husbandry.events import HoldKind, Paired, RemarkKind, Zone
+from keeper.husbandry.reasons import because
 from keeper.husbandry.when import on_day
 from keeper.rules.alerts import watch
 from keeper.rules.holds import Hold
+from keeper.rules.sensors import SensorFault
 from keeper.rules.watch_facts import HouseFacts, Severity, WatchFacts
 from keeper.rules.watch_tubs import shared_tubs
 from tests.builders import a_profile, a_remark, an_animal, day
@@ -117,3 +119,18 @@ def test_a_pair_put_together_on_purpose_is_no_line_until_it_should_be_parted():
 
 def test_a_pairing_of_others_excuses_nobody():
     assert len(shared_tubs(a_tub(), [paired(3, mate=9)], TODAY)) == 1
+
+
+@pytest.mark.parametrize(("place", "severity"), [("all probes", "now"), ("B3", "today")])
+def test_probes_that_all_fall_silent_are_for_now_and_one_of_them_for_today(place, severity):
+    fault = SensorFault(
+        place=place,
+        zone=Zone.HOT,
+        kind="silent",
+        because=(because("sensor silent", minutes=40, most_minutes=30),),
+    )
+    house = HouseFacts(faults=[fault], cut_off=frozenset({"all probes"}))
+
+    (line,) = watch([], house, TODAY)
+
+    assert (line.kind, line.severity.value) == ("sensor", severity)
