@@ -15,6 +15,7 @@ from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
 from keeper.desktop.widgets.lettering import set_line
 
+NO_PHOTO = "no photo of this day"
 _HEIGHT_UNITS = (46.0, 22.0)
 _RED_LAMP_SHARE = 0.5  # of the light of a photo, which would dazzle between dim lines
 _WIDTH_UNITS = (61.5, 52.0)
@@ -30,6 +31,7 @@ class PhotoSheet(Drawn):
         self._words = ""
         self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Fixed)
         look.changed.connect(self._read)
+        self.tell(NO_PHOTO)
         self.hide()
 
     def show_photos(self, pictures: Sequence[Path], words: str) -> None:
@@ -39,7 +41,7 @@ class PhotoSheet(Drawn):
             self._path = path
             self._read()
         self._words = words
-        self.tell(f"photo: {words}" if words else "")
+        self.tell(f"photo: {words}" if words else NO_PHOTO)
         self.setVisible(bool(words))
 
     def natural_size(self) -> tuple[float, float]:
