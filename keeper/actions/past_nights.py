@@ -98,20 +98,24 @@ class PastNight(Walk):
         """What stays in sight while a past night is entered."""
         return f"ENTERING FOR {plain(night_words(self.night)).upper()}"
 
-    def foreseen(self, result: Result, *, prey: Prey | None = None) -> tuple[Reason, ...]:
-        """What follows if the tub at the cursor is put right to *result*; nothing is written.
+    def foreseen(
+        self, result: Result, *, prey: Prey | None = None, line: int | None = None
+    ) -> tuple[Reason, ...]:
+        """What follows if a tub is put right to *result*; nothing is written.
+
+        line: which tub; None: the one at the cursor.
 
         Raises:
             LookupError: it cannot be, in one sentence.
         """
-        tub = self._standing_at()
+        tub = self._standing_at() if line is None else self.tub(line)
         refuse_impossible(tub, result, prey)
         offer = offer_in(tub, self._now(), result, Evidence.SEEN, prey=prey)
         return consequences(self._keeping, tub.offer, self._as_of_that_night([tub], [offer]))
 
-    def foreseen_found(self, *, gone: bool) -> tuple[Reason, ...]:
+    def foreseen_found(self, *, gone: bool, line: int | None = None) -> tuple[Reason, ...]:
         """What follows if a look finds the prey gone, or uneaten. Raises LookupError."""
-        tub = self._standing_at()
+        tub = self._standing_at() if line is None else self.tub(line)
         return consequences(self._keeping, tub.offer, [checked(tub, gone=gone)])
 
     def regurgitated(self) -> Written:

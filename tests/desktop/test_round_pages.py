@@ -220,7 +220,7 @@ def test_a_look_that_settles_what_was_left_in_asks_for_no_reason(desk, keeping):
 def test_a_sweep_over_a_written_line_asks_why_and_then_writes_it(desk, keeping):
     to_past_night(desk)
     desk.press("9 1 Enter + 2 0 Enter")
-    assert "puts right" in desk.noted[-1]
+    assert "Bracken: now refusal 1, not 0." in plain(desk.noted[-1])
     assert results(keeping)[2] is Result.LEFT_IN
 
     desk.press("1")

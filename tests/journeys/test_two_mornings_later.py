@@ -41,10 +41,10 @@ def desk(qtbot, keeping, clock):
     made.close()
 
 
-def open_the_night(desk):
+def open_the_night(desk, left="3 assumed"):
     QTest.keyClick(desk.page, Qt.Key.Key_Y, Qt.KeyboardModifier.ControlModifier)
     nights = desk.page.over.past_nights
-    assert plain(nights.nights.item(0).text()) == "Wed 25 Nov 2026   3 assumed"
+    assert plain(nights.nights.item(0).text()) == f"Wed 25 Nov 2026   {left}"
     QTest.keyClick(nights, Qt.Key.Key_Return)
 
 
@@ -88,6 +88,31 @@ def test_the_reason_writes_it_as_of_that_night_and_the_old_entry_stays_struck_th
     assert bracken(keeping).plan.due_on < due_before
     assert bracken(keeping).plan.days_since_eaten == 14
     assert differing(keeping.book.connection) == []
+
+
+def test_exceptions_of_a_row_tell_for_each_tub_what_follows(desk, keeping):
+    open_the_night(desk)
+    desk.press("9 1 Enter + 2 0 3 0 Enter")
+
+    said = plain(said_on(desk.page))
+    assert "Bracken: now refusal 1, not 0." in said
+    assert "Orrin: now refusal 1, not 0." in said
+    assert offer_of(keeping).result is Result.TAKEN
+    desk.press("1")
+    assert offer_of(keeping).result is Result.REFUSED
+
+
+def test_an_item_passed_on_tells_what_follows_for_the_giver(desk, keeping):
+    night = past_night(keeping, NIGHT)
+    night.go_to(3)
+    night.record(Result.NOT_OFFERED)
+    open_the_night(desk, "2 assumed")
+    desk.press("9 2 Enter 3 3 Enter")
+
+    said = plain(said_on(desk.page))
+    assert "PUT RIGHT" in said
+    assert "Bracken: now refusal 1, not 0." in said
+    assert "Orrin: last eaten 25 Nov 2026, not 13 Nov 2026." in said
 
 
 def test_giving_up_leaves_everything_as_it_was(desk, keeping):

@@ -6,11 +6,12 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from keeper.actions.past_nights import Correction, PastNight
-from keeper.actions.tubs import Tub, tub_name
+from keeper.actions.tubs import Prey, Tub
 from keeper.desktop.screens.round_asking import GIVE_UP_WORDS
 from keeper.desktop.screens.round_deeds import GIVE_UP, Deed, Step, Verb
 from keeper.desktop.screens.round_pages import Standing
 from keeper.husbandry.events import Result
+from keeper.husbandry.reasons import Reason
 from keeper.reports.words import because_text
 
 REASONS = {str(digit): why for digit, why in enumerate(Correction, start=1)}
@@ -70,9 +71,26 @@ def _lines(walk: PastNight, deed: Deed) -> Sequence[int]:
 
 
 def _told(walk: PastNight, here: Standing, deed: Deed, written: Sequence[Tub]) -> str:
-    sex = written[0].animal.sex
-    if deed.verb is Verb.RECORD:
-        return because_text(walk.foreseen(deed.result or Result.TAKEN, prey=here.prey), sex)
-    if deed.verb is Verb.FOUND:
-        return because_text(walk.foreseen_found(gone=deed.gone), sex)
-    return f"This puts right what is written of {', '.join(map(tub_name, written))}."
+    follows = (reason for tub in written for reason in _follows(walk, here, deed, tub))
+    return because_text(follows, written[0].animal.sex)
+
+
+def _follows(walk: PastNight, here: Standing, deed: Deed, tub: Tub) -> tuple[Reason, ...]:
+    """What follows for *tub*, whose entry *deed* replaces."""
+    if deed.verb is Verb.PASS_ON:
+        return _passed(walk, here.prey, tub)
+    if deed.verb is Verb.FOUND or (deed.verb is Verb.SWEEP and walk.checking):
+        return walk.foreseen_found(gone=deed.gone, line=tub.line)
+    others = {other.line: other.result for other in deed.others}
+    result = others.get(tub.line, deed.result) or Result.TAKEN
+    return walk.foreseen(result, prey=here.prey, line=tub.line)
+
+
+def _passed(walk: PastNight, prey: Prey | None, tub: Tub) -> tuple[Reason, ...]:
+    """The giver refused the item, and *tub* took it unless it is the giver."""
+    giver = walk.current
+    if giver is None:
+        return ()
+    item = prey or (giver.plan.prey, giver.plan.count, giver.plan.mass_g)
+    result = Result.REFUSED if tub.line == giver.line else Result.TAKEN
+    return walk.foreseen(result, prey=item, line=tub.line)
