@@ -24,14 +24,16 @@ LEFT_OUT = ("tkinter", "scipy", "pandas", "pytest", "hypothesis", "IPython", "PI
 DRIVING = ("xvfb-run", "dbus-run-session", "xdotool")
 ON = date(2026, 11, 24)
 KEYS = """
-set -e
 "$1" open "$2" &
-shown=$(timeout 60 xdotool search --sync --onlyvisible --name "· keeper" | head -1)
-sleep 2
-for key in F7 F6 F9 F2 F12; do xdotool key --window "$shown" "$key"; sleep 1; done
-xdotool getwindowname "$shown"
-xdotool key --window "$shown" ctrl+q
-wait %1
+program=$!
+shown=$(timeout 60 xdotool search --sync --onlyvisible --name keeper | head -1)
+sleep 4
+xdotool windowfocus --sync "$shown"
+for key in F7 F6 F9 F2 F12; do xdotool key $key; sleep 2; xdotool getwindowname "$shown"; done
+xdotool key ctrl+q
+for second in $(seq 30); do kill -0 $program 2>/dev/null || break; sleep 1; done
+kill $program 2>/dev/null && echo "it did not close" && exit 1
+wait $program
 """
 
 
@@ -64,7 +66,7 @@ def drive(room: Path) -> None:
     env.pop("PYTHONPATH", None)
     asked("help", [str(COMMAND), "--help"], env)
     told = asked("due", [str(COMMAND), "due", str(book), "--on", ON.isoformat(), "--json"], env)
-    print(f"due: {len(json.loads(told)['animals'])} animals on the board")
+    print(f"due: {len(json.loads(told)['rows'])} animals on the board")
     missing = [tool for tool in DRIVING if shutil.which(tool) is None]
     if missing:
         print(f"window: left out, this machine has no {', '.join(missing)}")
