@@ -19,6 +19,7 @@ from keeper.actions.past_nights import evening_hour
 from keeper.actions.safe_keeping import back_up_now, close, second_folder
 from keeper.actions.settings import feed_nights_typed, set_feed_nights
 from keeper.actions.troubles import BookError
+from keeper.actions.weighing import Asks, WeighIn
 from keeper.desktop.locale_marks import writing_of
 from keeper.desktop.look import Look
 from keeper.desktop.main_window import MainWindow
@@ -30,6 +31,7 @@ from keeper.desktop.start_note import say_at_start
 from keeper.desktop.type import Use
 from keeper.reports.figures import grams, plain
 from keeper.reports.writing import Writing, writing_as
+from keeper.store import reading
 
 
 class Desk:
@@ -286,3 +288,17 @@ def test_ways_that_were_chosen_are_there_at_the_next_start():
     remember_figure_ways(FigureWays(ounces=True, house_marks=True))
 
     assert figure_ways() == FigureWays(ounces=True, house_marks=True)
+
+
+def test_a_weight_typed_in_ounces_is_judged_and_written_in_grams(keeping):
+    with writing_as(Writing(ounces=True)):
+        walk = WeighIn(keeping)
+        asked = walk.weigh("917")  # the point slipped: 9.17 oz are 260 g, her weight
+        assert isinstance(asked, Asks)
+        slips = {slip.name: slip.grams for slip in asked.verdict.slips if slip.inside}
+        assert slips["point slipped"] == pytest.approx(260, abs=0.1)
+        written = walk.weigh("9.17")
+
+    weighed = [e.event for e in reading.entries_of(keeping.book, written.batch)]
+    assert [event.weight_g for event in weighed] == [259.965]
+    assert plain(written.what) == "9.17 oz"
