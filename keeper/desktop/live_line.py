@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, QTimer, Signal
 
 from keeper.actions.keeping import Keeping
 from keeper.desktop.notices import Notices
@@ -19,6 +19,9 @@ if TYPE_CHECKING:
 
 STOP_SECONDS = 2.0
 """How long the closing of the window waits for what was heard to be written."""
+
+COME_MS = 60_000
+"""Pages that judge readings look at live ones so seldom."""
 
 READ_ONLY = "This window reads the book only; readings are heard where it is written."
 
@@ -38,6 +41,8 @@ class LiveLine(QObject):
         self._number = 0
         self._topics: frozenset[str] = frozenset()
         self.state: LiveState | None = None
+        self._soon = QTimer(self, interval=COME_MS, singleShot=True)
+        self._soon.timeout.connect(notices.readings_came)
         self._came.connect(self._take)
         notices.live_asked.connect(self._answer)
         notices.changed.connect(self._look_at_topics)
@@ -108,5 +113,8 @@ class LiveLine(QObject):
             self._show(state)
 
     def _show(self, state: LiveState) -> None:
-        self.state = state
+        before, self.state = self.state, state
+        last_at = before.counts.last_at if before else None
+        if state.counts.last_at not in (None, last_at) and not self._soon.isActive():
+            self._soon.start()
         self._notices.live_told.emit(state)

@@ -14,7 +14,8 @@ class Notices(QObject):
     ``refused`` with one sentence when nothing was; ``noted`` with a plain sentence;
     ``changed`` when the book changed in any way, so that what is shown may be read again;
     ``animal_asked`` with an animal's key to open its page; ``live_asked`` with a ``LiveChoice``
-    to listen so, or None to be told how it stands; ``live_told`` with that ``LiveState``.
+    to listen so, or None to be told how it stands; ``live_told`` with that ``LiveState``;
+    ``readings_came`` when live readings came, at most once a minute.
     """
 
     written = Signal(object)
@@ -25,6 +26,7 @@ class Notices(QObject):
     copy_agreed = Signal(object)
     live_asked = Signal(object)
     live_told = Signal(object)
+    readings_came = Signal()
 
     def tell_written(self, written: Written) -> None:
         """Say what was written and that the book changed."""

@@ -251,6 +251,9 @@ def test_the_window_never_stalls_while_a_room_of_probes_and_a_burst_come_in(
 @needs_broker
 def test_readings_come_to_the_board_by_themselves(qtbot, live_desk, broker):
     live_desk.page.live._soon.setInterval(100)
+    live_desk.line._soon.setInterval(200)
+    came = []
+    live_desk.notices.readings_came.connect(lambda: came.append(True))
 
     broker.publish(messages_of(live_desk.keeping, PROBES))
 
@@ -259,6 +262,7 @@ def test_readings_come_to_the_board_by_themselves(qtbot, live_desk, broker):
         return "A1" in lines and lines["A1"].cells[0].temp_c == 25.0
 
     qtbot.waitUntil(shown, timeout=20_000)
+    qtbot.waitUntil(lambda: bool(came), timeout=5_000)
 
 
 @needs_broker

@@ -132,6 +132,7 @@ class WatchScreen(QWidget):
         ):
             add_key(self, key, words, slot)
         self._notices.changed.connect(self._reading.hear)
+        self._notices.readings_came.connect(self._reading.hear)
         self._look.changed.connect(self._fit)
 
     def _fit(self) -> None:
