@@ -120,7 +120,7 @@ def remainder(
         refuse_impossible(tubs[line], other.result, None)
     inside = [tubs[line] for line in scope.lines]
     fresh = [] if again else [tub for tub in inside if tub.offer is None and not tub.missing]
-    rest = [tub for tub in fresh if tub.line not in typed and tub.walked]
+    rest = [tub for tub in fresh if tub.line not in typed and tub.open]
     return Remainder(
         scope=scope,
         planned=tuple(tub for tub in rest if tub.plan.prey is not None),
@@ -185,7 +185,8 @@ def _differing(
     """What was typed against the book. Lines not typed say *taken* when a sheet is typed again;
     the first time they only leave alone what is written."""
     for tub in inside:
-        planned = tub.walked and tub.plan.prey is not None and not tub.missing
+        told = tub.missing or tub.one_of
+        planned = tub.walked and tub.plan.prey is not None and not told
         other = typed.get(tub.line)
         said = other.result if other else Result.TAKEN if planned and again else None
         book = tub.offer.event if tub.offer else None

@@ -9,6 +9,7 @@ from enum import StrEnum
 from keeper.actions.holds_ever import holds_ever
 from keeper.actions.keeping import Keeping, animals_on
 from keeper.actions.racks import names_of
+from keeper.actions.unwritten import of_one_nights
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import Offer, PlanLine, Result, RoundClosed, ShedSign
 from keeper.husbandry.now import AnimalNow
@@ -138,24 +139,33 @@ def _cells(
     plans: Iterable[PlanLine],
 ) -> dict[tuple[AnimalId, date], Cell]:
     """The last word of each night; a tub planned and never answered was not reached."""
-    closed = {entry.event.round for entry in reading.all_of(keeping.book, RoundClosed)}
-    found = {
-        (plan.animal, plan.happened.day): Cell.NOT_REACHED
-        for plan in plans
-        if plan.state in _ASKED and plan.round in closed
-    }
+    rows = {row.animal: row for row in animals}
+    found = dict.fromkeys(_unanswered(keeping, rows, plans), Cell.NOT_REACHED)
     last: dict[tuple[AnimalId, date], Offer] = {}
     for offer in sorted(offers, key=lambda offer: offer.happened.at):
         last[offer.animal, offer.happened.day] = offer
     found |= {key: _CELLS[offer.result] for key, offer in last.items()}
     refusals = [offer for offer in last.values() if offer.result is Result.REFUSED]
-    rows = {row.animal: row for row in animals}
     for offer in _excused(keeping, rows, refusals):
         found[offer.animal, offer.happened.day] = Cell.EXCUSED
     for key in _of_changes(keeping, rows, last.values()) & last.keys():
         if last[key].result is Result.REFUSED:
             found[key] = Cell.EXCUSED
     return found
+
+
+def _unanswered(
+    keeping: Keeping, animals: Mapping[AnimalId, AnimalNow], plans: Iterable[PlanLine]
+) -> set[tuple[AnimalId, date]]:
+    """Animals and nights that were planned and are over, but for what was said of one of two."""
+    closed = {entry.event.round for entry in reading.all_of(keeping.book, RoundClosed)}
+    asked = (plan for plan in plans if plan.state in _ASKED and plan.round in closed)
+    found = {(plan.animal, plan.happened.day) for plan in asked}
+    if not found:
+        return found
+    days = [day for _, day in found]
+    of_one = of_one_nights(keeping, animals, max(days) + timedelta(days=1), min(days))
+    return found - {(animal, night) for animal, nights in of_one.items() for night in nights}
 
 
 def _of_changes(

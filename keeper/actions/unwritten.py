@@ -39,11 +39,15 @@ def unwritten_nights(keeping: Keeping, on: date) -> tuple[date, ...]:
 
 
 def of_one_nights(
-    keeping: Keeping, animals: Container[AnimalId], on: date
+    keeping: Keeping, animals: Container[AnimalId], on: date, since: date | None = None
 ) -> dict[AnimalId, list[date]]:
-    """Nights before *on* on which one of those in a tub was fed, and nobody knows which."""
+    """Nights before *on* on which one of those in a tub was fed, and nobody knows which.
+
+    since: the first night asked about; None: as far back as a doubt reaches.
+    """
     nights: dict[AnimalId, list[date]] = {}
-    for remark in reading.on_days(keeping.book, Remark, on - _BACK, on - timedelta(days=1)):
+    days = (since or on - _BACK, on - timedelta(days=1))
+    for remark in reading.on_days(keeping.book, Remark, *days):
         if remark.animal in animals and remark.text.startswith(ONE_OF):
             nights.setdefault(remark.animal, []).append(remark.happened.day)
     return nights

@@ -7,8 +7,10 @@ from datetime import timedelta
 import pytest
 from round_desk import offers, stands_at, walk
 
+from keeper.actions.all_but import remainder, sheet_scope
 from keeper.actions.due_board import due_rows
 from keeper.actions.life import life_of
+from keeper.actions.refusal_strip import Cell, refusal_strip
 from keeper.desktop.screens.round import RoundScreen
 from keeper.husbandry.events import Remark
 from keeper.reports.figures import plain
@@ -140,6 +142,24 @@ def test_the_round_closes_without_calling_them_not_reached(desk, keeping):
     assert "0 not reached" in said_on(desk.page)
     desk.press("Enter")
     assert desk.written[-1].what == "round closed, 0 not reached"
+
+
+def test_at_the_table_and_on_the_strip_they_are_neither_taken_nor_not_reached(desk, keeping):
+    desk.press("1 0")
+    here = walk(keeping)
+
+    meant = remainder(keeping, here, sheet_scope(here), [])
+    assert [tub.animal.name for tub in meant.planned] == ["Bracken", "Orrin"]
+    desk.press("9 0 Enter Enter Enter")
+
+    strip = refusal_strip(keeping, NIGHT)
+    cells = {each.animal.name: each.cells[-1] for row in strip.rows for each in row.animals}
+    assert cells == {
+        "Tansy": None,
+        "Ash": None,
+        "Bracken": Cell.NOT_REACHED,
+        "Orrin": Cell.NOT_REACHED,
+    }
 
 
 def test_animals_without_a_place_do_not_share_one(qtbot, tmp_path):
