@@ -32,6 +32,8 @@ class Look(QObject):
         self._scale = 1.0
         self._dpi = 96.0
         self._fonts: dict[Use, QFont] = {}
+        self._inks: dict[str, QColor] = {}
+        self._inks_of: Palette | None = None
 
     @property
     def palette(self) -> Palette:
@@ -99,7 +101,12 @@ class Look(QObject):
 
     def colour(self, role: str) -> QColor:
         """The colour of a role in the present light."""
-        return self.palette.colour(role)
+        palette = self.palette
+        if palette is not self._inks_of:
+            self._inks_of, self._inks = palette, {}
+        if role not in self._inks:
+            self._inks[role] = palette.colour(role)
+        return QColor(self._inks[role])  # the caller's own to change
 
     def u(self, units: float, small_units: float | None = None) -> float:
         """A length of *units* in device-independent px; *small_units* in the small column."""

@@ -46,6 +46,7 @@ class MainWindow(QMainWindow):
         self._pages: dict[int, QWidget] = {}
         self._index = -1
         self._sight = sight
+        self._is_complete = False
         self._asked_early = 0
         self.strip = PlaceStrip(look, self._places, self)
         self.foot = Foot(look, self)
@@ -123,7 +124,7 @@ class MainWindow(QMainWindow):
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self.look.fit(QSizeF(self.size()), self.logicalDpiY())
-        if self._sight is None:
+        if self._is_complete:
             self._key_sheet.fit_parent()
 
     def closeEvent(self, event: QCloseEvent) -> None:
@@ -131,7 +132,7 @@ class MainWindow(QMainWindow):
         super().closeEvent(event)
 
     def event(self, event: QEvent) -> bool:
-        if self._sight is None:
+        if self._is_complete:
             self._bar.watch(event)
         return super().event(event)
 
@@ -155,6 +156,7 @@ class MainWindow(QMainWindow):
         self._add_actions()
         self._listen()
         self._dress()
+        self._is_complete = True
 
     def _listen(self) -> None:
         self.strip.place_asked.connect(self.go_to)

@@ -52,12 +52,15 @@ def set_line(
         room: the width there is; longer text is cut with an ellipsis.
         flush: put the ink of the first letter, not its side bearing, at the left end.
     """
+    if not text:
+        return 0.0
     metrics = QFontMetricsF(font)
-    if room is not None and metrics.horizontalAdvance(text) > room + _ROUNDING_PX:
-        text = metrics.elidedText(text, Qt.TextElideMode.ElideRight, max(0.0, room))
     width = metrics.horizontalAdvance(text)
+    if room is not None and width > room + _ROUNDING_PX:
+        text = metrics.elidedText(text, Qt.TextElideMode.ElideRight, max(0.0, room))
+        width = metrics.horizontalAdvance(text)
     left = place.x() - {LEFT: 0.0, CENTRE: width / 2, RIGHT: width}[align]
-    if flush and text:
+    if flush:
         left -= metrics.leftBearing(text[0])
     painter.setFont(font)
     painter.setPen(colour)

@@ -27,7 +27,8 @@ from keeper.desktop.widgets.shed_strips import (
     paint_open,
     paint_strip,
 )
-from keeper.desktop.widgets.tile import TileState, paint_tile
+from keeper.desktop.widgets.stamps import stamp_tile
+from keeper.desktop.widgets.tile import TileState
 from keeper.desktop.widgets.walked import first_shown
 
 LEGEND = (("dull", "dull"), ("opaque", "opaque"), ("cleared", "cleared"))
@@ -180,7 +181,7 @@ class ShedList(Drawn):
         look = self.look
         if face.state is not None:
             tile = QRectF(columns.tile, rect.top() + look.u(2.4, 2), look.u(6.6, 5.6), look.u(6, 5))
-            paint_tile(painter, tile, face.state, look.palette, face.letter)
+            stamp_tile(painter, tile, face.state, look.palette, face.letter)
         strong, plain = look.font(Use.TABLE_STRONG), look.font(Use.TABLE)
         room = columns.right - columns.words
         one = rect if not face.aside else rect.adjusted(0, 0, 0, -rect.height() / 2.4)

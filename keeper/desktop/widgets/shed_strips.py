@@ -49,13 +49,13 @@ def paint_strip(painter: QPainter, strip: Strip, rect: QRectF, most: float, look
         usual = QRectF(x(strip.low), bar.top(), x(strip.late) - x(strip.low), high)
         painter.fillRect(usual, look.colour("band2"))
         painter.setPen(QPen(look.colour("line"), 1.0))
-        painter.drawLine(QLineF(usual.left(), bar.top(), usual.left(), bar.bottom()))
-        painter.drawLine(QLineF(usual.right(), bar.top(), usual.right(), bar.bottom()))
+        ends = (usual.left(), usual.right())
+        painter.drawLines([QLineF(end, bar.top(), end, bar.bottom()) for end in ends])
         painter.setPen(QPen(look.colour("ink3"), 1.6))
         painter.drawLine(QLineF(x(strip.mid), bar.top(), x(strip.mid), bar.bottom()))
     painter.setPen(QPen(look.colour("ink2"), 1.1))
-    for gap in strip.gaps:
-        painter.drawLine(QLineF(x(gap), bar.bottom(), x(gap), bar.bottom() + look.u(1.2, 1)))
+    tick = bar.bottom() + look.u(1.2, 1)
+    painter.drawLines([QLineF(x(gap), bar.bottom(), x(gap), tick) for gap in strip.gaps])
     if strip.days is not None:
         _paint_now(painter, strip, bar, x(strip.days), x(strip.late or strip.days), look)
 
@@ -67,14 +67,16 @@ def paint_cycles(
     past = [c for c in cycles if c.shed is not None and c.first != c.shed]
     step = look.u(1.3, 1.05)
     top = rect.top() + look.u(1.4, 1.1)
+    spans, ends = [], []
     for n, cycle in enumerate(past[-_MOST_PAST:]):
         assert cycle.shed is not None
         y = top + n * step
         end = rect.left() + (cycle.shed - cycle.first).days * scale
-        painter.setPen(QPen(look.colour("line"), 1.0))
-        painter.drawLine(QLineF(rect.left(), y, end, y))
-        painter.setPen(QPen(look.colour("ink2"), 1.6))
-        painter.drawLine(QLineF(end, y - step / 2, end, y + step / 2))
+        spans.append(QLineF(rect.left(), y, end, y))
+        ends.append(QLineF(end, y - step / 2, end, y + step / 2))
+    for lines, ink, width in ((spans, "line", 1.0), (ends, "ink2", 1.6)):
+        painter.setPen(QPen(look.colour(ink), width))
+        painter.drawLines(lines)
 
 
 def paint_open(
