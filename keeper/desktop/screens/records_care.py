@@ -55,7 +55,7 @@ class BookCare:
             return
         more = [f"and {len(flaws) - _SHOWN} more"] if len(flaws) > _SHOWN else []
         self._say("\n".join((*flaws[:_SHOWN], *more, CAN_MEND)))
-        self._notices.refused.emit(flaws[0])
+        self._notices.noted.emit(f"Something is wrong with the book: {flaws[0]}")
 
     def _mended(self, mended: Mended) -> None:
         told = mended_sentences(mended)
