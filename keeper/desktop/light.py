@@ -124,6 +124,7 @@ MARK_PAIRS = (
     ("fill2", "sheet"),
     ("fill3", "ground"),
     ("fill3", "sheet"),
+    ("ink3", "ground"),
     ("ink3", "band2"),
     ("point", "ground"),
     ("point", "sheet"),
