@@ -19,20 +19,20 @@ SCHEMA_VERSION = 2
 _BUSY_MS = 5000
 _CACHE_KIB = 64_000
 """Pages that a board has read are still there when its tubs are walked one by one."""
-_WORLD = frozenset(
-    {
-        sqlite3.SQLITE_BUSY,
-        sqlite3.SQLITE_LOCKED,
-        sqlite3.SQLITE_READONLY,
-        sqlite3.SQLITE_IOERR,
-        sqlite3.SQLITE_CORRUPT,
-        sqlite3.SQLITE_FULL,
-        sqlite3.SQLITE_CANTOPEN,
-        sqlite3.SQLITE_PERM,
-        sqlite3.SQLITE_NOTADB,
-        sqlite3.SQLITE_NOMEM,
-    }
-)
+_ADVICE = {
+    sqlite3.SQLITE_FULL: "Make room on its disk, then do it again.",
+    sqlite3.SQLITE_BUSY: "Another program holds it: wait a moment, then do it again.",
+    sqlite3.SQLITE_LOCKED: "Another program holds it: wait a moment, then do it again.",
+    sqlite3.SQLITE_READONLY: "See that its file and folder may be written, then do it again.",
+    sqlite3.SQLITE_CANTOPEN: "See that its file and folder may be written, then do it again.",
+    sqlite3.SQLITE_PERM: "See that its file and folder may be written, then do it again.",
+    sqlite3.SQLITE_IOERR: "See whether its disk is full or failing, then do it again.",
+    sqlite3.SQLITE_CORRUPT: "Check the book, and mend a copy of it.",
+    sqlite3.SQLITE_NOTADB: "Check the book, and mend a copy of it.",
+    sqlite3.SQLITE_NOMEM: "Close other programs, then do it again.",
+}
+"""What a keeper may do about it."""
+_WORLD = frozenset(_ADVICE)
 
 
 def random_tail() -> int:
@@ -264,7 +264,13 @@ def writing(book: Book) -> Iterator[sqlite3.Connection]:
     except sqlite3.DatabaseError as error:
         if not _is_of_the_world(error):
             raise
-        raise BookError(f"{book.path} could not be written: {error}. Nothing was lost.") from error
+        raise BookError(
+            f"{book.path} could not be written: {error}. Nothing was lost. {_advice(error)}"
+        ) from error
+
+
+def _advice(error: sqlite3.DatabaseError) -> str:
+    return _ADVICE.get(getattr(error, "sqlite_errorcode", 0) & 0xFF, "")
 
 
 def _is_of_the_world(error: sqlite3.DatabaseError) -> bool:

@@ -11,6 +11,7 @@ from trouble_sample import TODAY, a_room, heat
 
 from keeper import app
 from keeper.actions.safe_keeping import back_up_now
+from keeper.actions.troubles import BookError
 from keeper.desktop.background import AtOnce
 from keeper.desktop.faults import Faults, report_of
 from keeper.desktop.look import Look
@@ -134,6 +135,36 @@ def test_the_agreed_copy_takes_the_book_s_place_in_the_open_window(qtbot, front,
     assert "The mended copy is open" in made.window.foot.text()
     assert book.with_name("room.book.aside-1").is_file()
     assert made.house.keeping.book.writable
+
+
+def test_what_was_typed_is_kept_when_the_disk_is_full_and_written_with_room(qtbot, front, book):
+    made = front(book)
+    made.window.go_to(list(app.PLACES).index("Records"))
+    page, connection = made.window.page("Records"), made.house.keeping.book.connection
+    (pages,) = connection.execute("PRAGMA page_count").fetchone()
+    connection.execute(f"PRAGMA max_page_count = {pages}")
+    page._asking.ask("Feed on", page._set_nights, "tue fri")
+    filled = fill(made.house.keeping)
+
+    page._asking._answer()
+
+    assert filled
+    assert "Make room on its disk" in made.window.foot.text()
+    assert page._asking.field.text().startswith("tue fri")
+    connection.execute("PRAGMA max_page_count = 100000")
+    page._asking._answer()
+    assert not page._asking.isVisible()
+    assert "feed nights" in page._head.text()
+
+
+def fill(keeping):
+    """Write until the book has no room for more; True once it was told so."""
+    for _ in range(5000):
+        try:
+            heat(keeping, "A1", TODAY, 30.0)
+        except BookError:
+            return True
+    return False
 
 
 def a_fault(words):

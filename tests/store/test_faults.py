@@ -121,12 +121,23 @@ def test_a_full_disk_is_told_each_time_and_costs_nothing_that_was_written(begun)
     assert whole_batches(begun.path) == {int(line) for line in lines if not line.startswith("told")}
 
 
+def test_a_full_disk_is_told_with_what_to_do(book, animal):
+    (pages,) = book.connection.execute("PRAGMA page_count").fetchone()
+    book.connection.execute(f"PRAGMA max_page_count = {pages}")
+
+    with pytest.raises(BookError, match=r"full\. Nothing was lost\. Make room on its disk"):
+        write(book, *(a_weight(animal, 40 + n) for n in range(500)))
+
+    book.connection.execute("PRAGMA max_page_count = 100000")
+    assert write(book, a_weight(animal)) in batch_keys(book)
+
+
 def test_a_book_that_another_program_holds_is_told_and_works_again_after(begun):
     book = open_book(begun.path, station="shed")
     book.connection.execute("PRAGMA busy_timeout = 50")
     other = sqlite3.connect(begun.path)
     other.execute("BEGIN IMMEDIATE")
-    with pytest.raises(BookError, match=r"locked.*Nothing was lost"):
+    with pytest.raises(BookError, match=r"locked.*Nothing was lost. Another program holds it"):
         write(book)
     other.close()
 
