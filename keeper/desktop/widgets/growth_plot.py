@@ -155,10 +155,9 @@ def plot_key_rect(canvas: Canvas, lines: Sequence[str], *, low: bool) -> QRectF:
     return QRectF(plot.left() + side, plot.top() + air, wide, high)
 
 
-def paint_plot_key(canvas: Canvas, basis: str, beyond: str = "", at: QRectF | None = None) -> None:
-    """What the dots mean and whose band it is, on the plot; *at* as of ``plot_key_rect``."""
+def paint_plot_key(canvas: Canvas, lines: Sequence[str], rect: QRectF) -> None:
+    """What the dots mean and whose band it is, on the plot; *rect* as of ``plot_key_rect``."""
     look = canvas.look
-    rect = at or plot_key_rect(canvas, (basis, beyond), low=False)
     painter, radius = canvas.painter, look.u(1.15, 0.95)
     base, x = rect.top() + cap_height(look.font(Use.TABLE)), rect.left()
     middle = base - cap_height(look.font(Use.TABLE)) / 2
@@ -171,7 +170,7 @@ def paint_plot_key(canvas: Canvas, basis: str, beyond: str = "", at: QRectF | No
         canvas.words(x + look.u(4, 3.2), base, words)
         x += look.u(4, 3.2) + wide + look.u(4, 3)
     painter.setBrush(Qt.BrushStyle.NoBrush)
-    for n, line in enumerate(filter(None, (basis, beyond)), start=1):
+    for n, line in enumerate(filter(None, lines), start=1):
         y = base + n * look.u(4.9, 4.1)
         canvas.words(rect.left(), y, line, ink="ink2", paper="ground")
 

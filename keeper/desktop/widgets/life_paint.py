@@ -156,14 +156,16 @@ def _ahead_words(forecast: WeightForecast | None, waiting: bool) -> str:
 def _paint_key(
     canvas: Canvas, beyond: str, bands: Bands, scale: WeightScale, forecast: bool
 ) -> None:
-    """At the top left; at the bottom right where the curve has risen into it by then."""
+    """At the top left; folded, or at the bottom right, where the curve has risen into it.
+
+    forecast: its date stands at the bottom.
+    """
     basis = _basis(canvas)
-    at = plot_key_rect(canvas, (basis, beyond), low=False)
-    below = plot_key_rect(canvas, (basis, beyond), low=True)
-    if not forecast:
-        places = list(_drawn(canvas, bands, scale))
-        at = min((at, below), key=lambda rect: sum(map(rect.contains, places)))
-    paint_plot_key(canvas, basis, beyond, at)
+    level, folded = (basis, beyond), (*basis.split(", ", 1), beyond)
+    tried = [(level, False), (folded, False), *([] if forecast else [(level, True)])]
+    rects = [(lines, plot_key_rect(canvas, lines, low=low)) for lines, low in tried]
+    places = list(_drawn(canvas, bands, scale))
+    paint_plot_key(canvas, *min(rects, key=lambda one: sum(map(one[1].contains, places))))
 
 
 def _drawn(canvas: Canvas, bands: Bands, scale: WeightScale) -> Iterator[QPointF]:
