@@ -6,6 +6,7 @@ from datetime import timedelta
 import pytest
 from round_desk import ROW, offers, walk
 
+from keeper.actions import undoing
 from keeper.actions.past_nights import past_night
 from keeper.actions.rounds import begin_night
 from keeper.app import build_house
@@ -79,6 +80,18 @@ def test_the_foot_of_the_window_says_it(qtbot, keeping):
 
     told = plain(house.window.foot.text())
     assert told.endswith(".  takes it back, 2 steps can be taken back")
+
+
+def test_where_an_undo_of_the_window_led_outlives_the_program_too(desk, keeping):
+    desk.press("Enter 9 8 Enter Enter")
+    undoing.take_back(keeping)
+    desk.notices.changed.emit()
+    assert "Linnet, now" in said_on(desk.page)
+
+    again = Desk(RoundScreen, keeping)
+
+    assert "Linnet, now" in said_on(again.page)
+    again.close()
 
 
 # --- who is not due --------------------------------------------------------------------------

@@ -63,10 +63,13 @@ class RoundStand:
         """Read the night from the book, keeping the place where the keeper stands."""
         self.forget_counts()
         self._steps = None
-        if self.here is not None and self.is_past:
-            self.here = _past_as_written(self.here, self._keeping)
-        else:
-            self.here = self._as_written(self.here)
+        before = self.here
+        if before is not None and self.is_past:
+            self.here = _past_as_written(before, self._keeping)
+            return
+        self.here = self._as_written(before)
+        if before is not None and self.here is not None and not self.here.again:
+            keep_place(self._keeping, self.here.walk, self.here.looked)
 
     def forget_counts(self) -> None:
         """What tonight asks is counted anew: the book or the night has changed."""
