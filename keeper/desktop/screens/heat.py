@@ -120,7 +120,7 @@ class HeatScreen(HeatView):
 
     def _listen(self) -> None:
         for key, words, slot in (
-            ("L", "take in a logger’s file", self._take_file),
+            ("L", "take in a logger’s file", self.files.begin),
             ("P", "place a probe here", self._place_probe),
             ("G", "what readings are typed from", self._ask_read_with),
             ("I", "limits of the incubator", self._ask_incubator),
@@ -159,12 +159,17 @@ class HeatScreen(HeatView):
         line, cell = here
         at = line.cells.index(cell)
         self.list.show_places([place_face(each, on) for each in lines], self._line, at)
-        self.panel.show_reading(
-            reading_face(line, cell, on, self._typing.typed, self._typing.asked)
-        )
         band = band_of(self._keeping, line.place, cell.zone, on)
         self.band.show_band(band_face(line, cell, band))
         self._show_head()
+        self._show_panel()
+
+    def _show_panel(self) -> None:
+        """All that a digit changes."""
+        here = self._here()
+        if here is not None:
+            typed, asked = self._typing.typed, self._typing.asked
+            self.panel.show_reading(reading_face(*here, self._keeping.today, typed, asked))
 
     def _show_head(self) -> None:
         self.head.show_words("Heat", *head_words(self._board, self._typing.read_with))
@@ -193,7 +198,7 @@ class HeatScreen(HeatView):
             return False
         if key.isdigit() or key == ".":
             self._typing.add(key)
-            self._show()
+            self._show_panel()
         elif key == "Enter":
             self._enter()
         elif key in "+-":
@@ -202,7 +207,7 @@ class HeatScreen(HeatView):
             self._next_zone(1 if key == "/" else -1)
         elif key == "rub" or (key == "Esc" and self._typing.typed):
             self._typing.rub_out() if key == "rub" else self._typing.forget()
-            self._show()
+            self._show_panel()
         else:
             return False
         return True
@@ -214,8 +219,7 @@ class HeatScreen(HeatView):
             self._choose(self._line, (here[0].cells.index(here[1]) + by) % count)
 
     def _choose(self, line: int, cell: int) -> None:
-        self._line = max(0, min(line, len(self._board.lines) - 1))
-        self._cell = cell
+        self._line, self._cell = max(0, min(line, len(self._board.lines) - 1)), cell
         self._typing.forget()
         self._show()
 
@@ -228,17 +232,14 @@ class HeatScreen(HeatView):
             try:
                 written = self._typing.write(self._keeping, here[0].place, here[1].zone)
             except REFUSALS as refusal:
-                self._show()
+                self._show_panel()
                 self._notices.refused.emit(said(refusal))
                 return
             if written is None:
-                self._show()
+                self._show_panel()
                 return
             self._notices.tell_written(written)
         self._choose(self._line + 1, self._cell)
-
-    def _take_file(self) -> None:
-        self.files.begin()
 
     def _look_at_live(self) -> None:
         if self.files.seen is None:
