@@ -263,9 +263,9 @@ def _beyond(last: Heat, limit: _Limit, run: _Run, urgency: Urgency) -> HeatVerdi
 
 
 def _beyond_why(last: Heat, limit: _Limit) -> Reason:
-    """Beyond the limit now, or back inside it but not yet for so long that it is over."""
+    """Beyond the limit now, told to a tenth, or back inside it but not yet for long enough."""
     figures = {"zone": last.zone.value, "temp_c": last.temp_c, "limit_c": limit.limit_c}
-    if _inside(last.temp_c, limit) < 0:
+    if _inside(round(last.temp_c, 1), limit) < 0:
         return because("too hot" if limit.hot else "too cold", **figures)
     why = "was too hot" if limit.hot else "was too cold"
     return because(why, **figures, minutes=RELEASE_MINUTES.value)

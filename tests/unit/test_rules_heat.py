@@ -260,6 +260,12 @@ def test_a_reading_back_inside_its_limit_is_not_called_beyond_it() -> None:
     )
 
 
+def test_a_reading_that_is_told_as_its_limit_is_not_called_beyond_it() -> None:
+    (verdict,) = heat_verdicts(logged(*[33.0] * 4, 32.04), PROFILE, NOW)
+
+    assert whys(verdict)[0] == "was too hot"
+
+
 def test_a_stretch_of_days_is_told_in_hours_and_a_short_one_in_minutes() -> None:
     long = heat_verdicts(logged(*[33.0] * 20), PROFILE, NOW)
     short = heat_verdicts(logged(*[33.0] * 8), PROFILE, NOW)

@@ -66,6 +66,6 @@ def _counts_lines(counts: LiveCounts, book: Path) -> Iterator[tuple[str, bool]]:
 
 
 def _aside_words(why: str, count: int, examples: Sequence[str]) -> str:
-    first = examples[0]
-    shown = first if len(first) <= _SHOWN_LETTERS else f"{first[:_SHOWN_LETTERS]}…"
-    return f"   {number(count)} × {why} ({shown}{' …' if count > 1 else ''})"
+    first, more = examples[0][:_SHOWN_LETTERS], " …" if count > 1 else ""
+    cut = "…" if len(examples[0]) > _SHOWN_LETTERS else more
+    return f"   {number(count)} × {why} ({first}{cut})"
