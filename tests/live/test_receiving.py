@@ -257,3 +257,18 @@ def test_where_the_part_is_missing_that_is_told_and_nothing_fails(keeping, monke
 
     assert heard.last.standing == "cannot"
     assert "pip install 'keeper[mqtt]'" in heard.last.told
+
+
+@pytest.mark.long
+def test_two_hundred_thousand_messages_of_junk_leave_the_readings_whole(keeping, broker):
+    junk = [json.dumps([f"room/J{n % 300}/air", "warm" * (n % 7)]) for n in range(200_000)]
+    lines, wanted = readings_of(PROBES, utc_now() - timedelta(days=10))
+
+    with listening(keeping, broker) as heard:
+        publisher = broker.publish_aside(junk, qos=0)
+        broker.publish(lines)
+        publisher.wait(300)
+        heard.wait(lambda state: state.counts.heard >= len(junk) + len(lines), seconds=300)
+
+    assert stored(keeping) == wanted
+    assert [each[:2] for each in heard.last.counts.aside] == [("not a number", len(junk))]
