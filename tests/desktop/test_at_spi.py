@@ -12,12 +12,13 @@ from pathlib import Path
 import pytest
 from trouble_sample import a_room
 
-from keeper.desktop.places import PLACE_KEYS
+from keeper.desktop.places import ASIDE_KEYS, PLACE_KEYS, key_of
 
 ROOT = Path(__file__).resolve().parents[2]
 READER = Path(__file__).with_name("at_spi_reader.py")
 SYSTEM_PYTHON = "/usr/bin/python3"
 BINDINGS = "import gi; gi.require_version('Atspi', '2.0'); from gi.repository import Atspi"
+PLACES = [*PLACE_KEYS, *ASIDE_KEYS]
 NEEDED = {"xvfb-run": "xvfb", "dbus-run-session": "dbus", SYSTEM_PYTHON: "python3"}
 SESSION = """
 "$1" -m keeper open "$2" &
@@ -58,7 +59,7 @@ def read(tmp_path_factory):
     }
     screen = ["xvfb-run", "-a", "-s", "-screen 0 1440x900x24", "dbus-run-session", "--"]
     session = ["bash", "-c", SESSION, "session", sys.executable, str(keeping.book.path)]
-    reader = [SYSTEM_PYTHON, str(READER), str(out), *PLACE_KEYS]
+    reader = [SYSTEM_PYTHON, str(READER), str(out), *PLACES]
     done = subprocess.run(
         [*screen, *session, *reader],
         cwd=ROOT,
@@ -76,17 +77,17 @@ def showing(read, place):
     return [each for each in read[place] if each["showing"]]
 
 
-@pytest.mark.parametrize("place", PLACE_KEYS)
+@pytest.mark.parametrize("place", PLACES)
 def test_a_place_is_gone_to_by_pressing_its_tab_and_says_its_name(read, place):
     frame = read[place][0]
 
     assert (frame["role"], frame["name"]) == ("frame", f"{place} · keeper")
     tabs = [each["name"] for each in showing(read, place) if each["role"] == "page tab"]
-    assert tabs == [f"{name}, {key}" for name, key in PLACE_KEYS.items()]
+    assert tabs == [f"{name}, {key_of(name)}" for name in PLACES]  # those aside are read too
     assert any(each["name"] == place and each["focusable"] for each in showing(read, place))
 
 
-@pytest.mark.parametrize("place", PLACE_KEYS)
+@pytest.mark.parametrize("place", PLACES)
 def test_whatever_can_take_the_keyboard_has_a_name_and_a_role(read, place):
     focusable = [
         each
@@ -99,7 +100,7 @@ def test_whatever_can_take_the_keyboard_has_a_name_and_a_role(read, place):
     assert {each["role"] for each in focusable} & {"unknown", "invalid"} == set()
 
 
-@pytest.mark.parametrize("place", PLACE_KEYS)
+@pytest.mark.parametrize("place", PLACES)
 def test_whatever_can_be_pressed_says_what_it_does(read, place):
     buttons = [each for each in showing(read, place) if each["role"] == "push button"]
 
@@ -138,7 +139,7 @@ def test_a_picture_is_read_with_its_numbers(read, place, figure):
 def test_the_racks_are_read_in_their_own_place_alone(read):
     told = {
         place: any(each["name"].startswith("racks by") for each in showing(read, place))
-        for place in PLACE_KEYS
+        for place in PLACES
     }
 
     assert [place for place, there in told.items() if there] == ["Racks"]
