@@ -97,6 +97,41 @@ def put_in(book: Book, days: Mapping[tuple[str, int], Mapping[int, int]]) -> int
     return sum(_count_filled(there[key][0], values) for key, values in days.items())
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Joined:
+    """What became of slots that came from another book: how many were new, and known already.
+
+    conflicts: probe, day and slot of those that hold another value here. Unless it is empty,
+    nothing was put in and ``new`` is 0.
+    """
+
+    new: int
+    known: int
+    conflicts: tuple[tuple[str, int, int], ...]
+
+
+def join(book: Book, days: Mapping[tuple[str, int], Mapping[int, int]]) -> Joined:
+    """Put *days* in where the book has nothing: its union with another book's, in any order.
+
+    Raises:
+        BookError: the book cannot be written.
+    """
+    new: dict[tuple[str, int], dict[int, int]] = {}
+    known, conflicts = 0, []
+    with writing(book) as connection:
+        there = {key: _day_of(connection, *key) for key in days}
+        for key, values in days.items():
+            here = filled(there[key][0])
+            known += sum(here.get(slot) == value for slot, value in values.items())
+            conflicts += [(*key, n) for n, v in values.items() if here.get(n, v) != v]
+            new[key] = {slot: value for slot, value in values.items() if slot not in here}
+        if conflicts:
+            return Joined(new=0, known=known, conflicts=tuple(conflicts))
+        rows = [(*key, *_with(there[key], values)) for key, values in new.items() if values]
+        connection.executemany(_MERGE, rows)
+    return Joined(new=sum(map(len, new.values())), known=known, conflicts=())
+
+
 def state_of_others(book: Book) -> int:
     """A number that changes when another connection wrote in the book."""
     return int(book.connection.execute("PRAGMA data_version").fetchone()[0])

@@ -5,7 +5,7 @@ from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from keeper.husbandry.events import ProbePlaced, Zone
@@ -164,6 +164,7 @@ def test_a_probe_without_a_name_cannot_be_placed():
 
 
 @given(st.lists(SLOTS_OF_A_DAY.filter(bool), min_size=1, max_size=4))
+@settings(deadline=None, max_examples=50)
 def test_readings_put_in_one_by_one_lie_as_a_whole_day_would(parts):
     whole: dict[int, int] = {}
     with quick_folder() as at, closing(create_book(Path(at) / "a.book", station="s")) as book:

@@ -6,7 +6,7 @@ from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from keeper.actions import live_taking
@@ -111,6 +111,7 @@ def test_a_message_that_the_broker_kept_has_no_time_but_its_own():
 
 
 @given(st.text(max_size=40), st.binary(max_size=60))
+@settings(deadline=None, max_examples=50)
 def test_no_message_whatever_stops_the_others(topic, payload):
     other = told("room/K1/air", "25")
 

@@ -1,0 +1,75 @@
+"""Readings that travel: the days of a probe as JSON, and their union with another book's.
+
+As with batches, the order and the number of documents do not matter: a slot that is empty takes
+what comes, and two values for one slot are a conflict, of which nothing is taken in.
+"""
+
+from collections.abc import Iterable, Iterator, Mapping
+from datetime import date, timedelta
+from typing import Any
+
+from keeper.store.database import Book
+from keeper.store.documents import NotADocument
+from keeper.store.readings import EMPTY, SLOTS, Joined, filled, join
+
+_KEYS = {"probe", "day", "hundredths"}
+_UNIX_DAY = date(1970, 1, 1)
+_MOST = -EMPTY - 1
+
+
+def write_out_readings(book: Book, probe: str) -> Iterator[dict[str, Any]]:
+    """Each day of *probe*, oldest first, as values for a JSON writer.
+
+    day: of UTC; hundredths: of a degree Celsius, one for each five minutes, null where none is.
+    """
+    rows = book.connection.execute(
+        "SELECT day, slots FROM reading_day WHERE probe = ? ORDER BY day", (probe,)
+    )
+    for day, slots in rows.fetchall():
+        values = filled(slots)
+        on = _UNIX_DAY + timedelta(days=day)
+        hundredths = [values.get(slot) for slot in range(SLOTS)]
+        yield {"probe": probe, "day": on.isoformat(), "hundredths": hundredths}
+
+
+def read_in_readings(book: Book, documents: Iterable[Mapping[str, Any]]) -> Joined:
+    """Take in the days of *documents*, all of them or none.
+
+    Raises:
+        NotADocument: one cannot be read, or two of them tell one slot differently.
+        BookError: the book cannot be written.
+    """
+    days: dict[tuple[str, int], dict[int, int]] = {}
+    for number, document in enumerate(documents, start=1):
+        where = f"Document {number}"
+        key, values = _read(where, document)
+        before = days.setdefault(key, {})
+        if any(before.get(slot, value) != value for slot, value in values.items()):
+            raise NotADocument(f"{where}: {key[0]} on {document['day']} was told otherwise before.")
+        before.update(values)
+    return join(book, days)
+
+
+def _read(where: str, document: Mapping[str, Any]) -> tuple[tuple[str, int], dict[int, int]]:
+    if set(document) != _KEYS:
+        raise NotADocument(f"{where}: it must tell {', '.join(sorted(_KEYS))} and nothing else.")
+    probe, day, told = (document[name] for name in ("probe", "day", "hundredths"))
+    if not isinstance(probe, str) or not probe.strip():
+        raise NotADocument(f"{where}: probe is {probe!r}; it must be its name.")
+    if not isinstance(told, list) or len(told) != SLOTS or not all(map(_is_told, told)):
+        raise NotADocument(f"{where}: hundredths must be {SLOTS} whole numbers or null.")
+    values = {slot: value for slot, value in enumerate(told) if value is not None}
+    return (probe, _day_number(where, day)), values
+
+
+def _is_told(value: object) -> bool:
+    if value is None:
+        return True
+    return isinstance(value, int) and not isinstance(value, bool) and abs(value) <= _MOST
+
+
+def _day_number(where: str, day: object) -> int:
+    try:
+        return (date.fromisoformat(str(day)) - _UNIX_DAY).days
+    except ValueError:
+        raise NotADocument(f"{where}: day is {day!r}; it must be such as 2026-03-01.") from None
