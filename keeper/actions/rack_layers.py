@@ -15,7 +15,7 @@ from keeper.actions.watch_board import tub_state
 from keeper.husbandry.animal import AnimalId, Sex
 from keeper.husbandry.events import HoldKind, ShedStage
 from keeper.husbandry.reasons import Reason
-from keeper.reports.figures import MINUS
+from keeper.reports.figures import MINUS, tenths
 from keeper.rules.feeding import DueState, Plan
 from keeper.rules.sheds import ShedClock, shed_clock
 from keeper.rules.stages import stage_of
@@ -215,7 +215,7 @@ def _heat(tub: RackTub, row: RackRow, room: Room) -> Shown:
     if read is None:
         return UNREAD if tub.living else NOBODY
     state = read.state if read.fresh else CANNOT_TELL
-    return Shown(state=state, figure=f"{read.temp_c:.1f}", because=read.because)
+    return Shown(state=state, figure=tenths(read.temp_c), because=read.because)
 
 
 _SEXES = {

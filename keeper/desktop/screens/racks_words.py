@@ -15,7 +15,7 @@ from keeper.desktop.widgets.rack_paint import FrontRack, FrontRow, FrontTub
 from keeper.desktop.widgets.tub_lines import TubWords
 from keeper.husbandry.animal import Sex
 from keeper.husbandry.now import AnimalNow
-from keeper.reports.figures import age, celsius, day, degrees
+from keeper.reports.figures import age, celsius, day, degrees, tenths
 from keeper.reports.words import because_text, word
 
 _MANY = {
@@ -157,7 +157,8 @@ def _row(row: RackRow, told: Sequence[Shown], faces: Mapping[str, RackFace]) -> 
 
 
 def _heat_figure(heat: PlaceHeat) -> str:
-    return f"{heat.temp_c:.1f}" if heat.fresh else f"({heat.temp_c:.1f})"
+    told = tenths(heat.temp_c)
+    return told if heat.fresh else f"({told})"
 
 
 def _tub(tub: RackTub, shown: Shown, faces: Mapping[str, RackFace]) -> FrontTub:

@@ -96,7 +96,7 @@ FACES: Mapping[Layer, Mapping[str, RackFace]] = {
         EMPTY: _EMPTY,
     },
     Layer.HEAT: {
-        "within": _face("", "in range", _S.IN_STEP, "hot end °C"),
+        "within": _face("", "in range", _S.IN_STEP, "hot end"),
         "beyond wished": _face("B", "beyond the wished range", _S.DUE, "noted"),
         "too cold": _face("C", "too cold", _S.FAR_BEHIND, "look today"),
         "too hot": _face("H", "too hot", _S.REGURGITATED, "look now"),

@@ -14,6 +14,7 @@ from keeper.desktop.widgets.lettering import advance
 from keeper.desktop.widgets.rack_faces import RackFace
 from keeper.desktop.widgets.rack_layout import Measures, RackShape
 from keeper.desktop.widgets.rack_stamps import RackStamps
+from keeper.reports.figures import heat_unit
 
 _FRAME_PX = 3.4
 _RING_PX = 2.0
@@ -129,7 +130,7 @@ class RackPainter:
 
     def heading(self, painter: QPainter, shape: RackShape, rack: FrontRack) -> None:
         """Letter, who lives there, and what stands at the right."""
-        heat = "hot end °C" if any(row.heat for row in rack.rows) else ""
+        heat = f"hot end {heat_unit()}" if any(row.heat for row in rack.rows) else ""
         painter.fillRect(shape.heading, self.look.colour("ground"))
         labels = self.stamps.labels(shape.heading.size())
         painter.drawPixmap(shape.heading, labels["heading", rack.letter, rack.about, heat])
