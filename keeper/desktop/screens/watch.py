@@ -13,7 +13,7 @@ from keeper.desktop.background import Worker
 from keeper.desktop.look import Look
 from keeper.desktop.models.watch_rows import ROW_ROLE, WatchRow, WatchRowsModel
 from keeper.desktop.notices import Notices
-from keeper.desktop.page_keys import add_key
+from keeper.desktop.page_keys import add_key, add_told_key
 from keeper.desktop.screens.watch_asking import WatchAsking
 from keeper.desktop.screens.watch_words import (
     counts_of,
@@ -121,6 +121,7 @@ class WatchScreen(QWidget):
 
     def _listen(self) -> None:
         self.list.activated.connect(lambda _: self._open())
+        add_told_key(self, "Enter", "open the animal's page", self._open)
         self.list.selectionModel().currentChanged.connect(lambda *_: self._show_detail())
         for key, words, slot in (
             ("Z", "put this line aside", self._asks.reason),
