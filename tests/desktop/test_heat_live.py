@@ -15,12 +15,14 @@ from PySide6.QtWidgets import QLineEdit
 from test_heat import HeatDesk
 
 from keeper.actions.keeping import Keeping
-from keeper.actions.live_choice import LiveChoice, choice_for
+from keeper.actions.live_choice import LiveChoice, choice_for, choose
 from keeper.actions.live_taking import LiveCounts
 from keeper.actions.live_topics import set_topic, topics_of
 from keeper.actions.station import HOME_VARIABLE
+from keeper.app import build_house
 from keeper.desktop.background import Background
 from keeper.desktop.live_line import LiveLine
+from keeper.desktop.look import Look
 from keeper.husbandry.events import ProbePlaced, Zone
 from keeper.husbandry.when import at_instant
 from keeper.live.receiving import LiveState
@@ -198,6 +200,34 @@ def worst_gap_ms(qtbot, until: Callable[[], bool], seconds: float) -> float:
     qtbot.waitUntil(until, timeout=int(1000 * seconds))
     timer.stop()
     return worst[0]
+
+
+def test_a_window_that_is_closed_leaves_no_process_that_listens(qtbot, tmp_path):
+    keeping = a_room(tmp_path / "b.book")
+    choose(keeping.book.path, LiveChoice(host="127.0.0.1", port=1, on=True))
+    house = build_house(keeping, Look())
+    house.window.show()
+    line = house.findChild(LiveLine)
+    qtbot.waitUntil(lambda: bool(line.state and line.state.standing == "lost"), timeout=20_000)
+    process = line._receiver._process
+
+    house.window.close()
+
+    qtbot.waitUntil(lambda: process.poll() is not None, timeout=10_000)
+    assert process.returncode == 0
+
+
+def test_a_book_alone_never_makes_the_program_reach_out(qtbot, tmp_path):
+    keeping = a_room(tmp_path / "b.book")
+    set_topic(keeping, "room/+")
+    house = build_house(keeping, Look())
+    qtbot.addWidget(house.window)
+    line = house.findChild(LiveLine)
+
+    qtbot.waitUntil(lambda: line.state is not None, timeout=5_000)
+
+    assert line.state.standing == "off"
+    assert line._receiver is None
 
 
 @pytest.fixture
