@@ -14,7 +14,9 @@ limit lies past its last weighing. The group is read for show only: no model use
 
 The rivals: a straight line in weight through the last two weighings; the reference animals'
 median curve shifted in time to the animal's weight. Their intervals come from their own
-errors on the reference animals, in the same way as the model's.
+errors on the reference animals, in the same way as the model's; where none of these could be
+asked, an interval is as wide as the clip. Where the reference animals are too few or grew too
+little to fit the model, its answer is the shifted median's.
 """
 
 import argparse
@@ -30,7 +32,11 @@ import numpy as np
 ROOT = Path(__file__).resolve().parent.parent
 sys.path.insert(0, str(ROOT))
 
-from keeper.rules.growth.calibration import Errors, spread  # noqa: E402 - found by the line above
+from keeper.rules.growth.calibration import (  # noqa: E402 - found by the line above
+    UNFINISHED_WORTH,
+    Errors,
+    spread,
+)
 from keeper.rules.growth.forecast import forecast  # noqa: E402
 from keeper.rules.growth.median_curve import median_curve  # noqa: E402
 from keeper.rules.growth.population import population  # noqa: E402
@@ -38,6 +44,8 @@ from keeper.rules.growth.weighings import History, history, span_days  # noqa: E
 
 LEVEL = 0.8
 LEAST_WEIGHINGS = 6  # of an animal to take part
+LEAST_REFERENCE = 4
+NOT_WEIGHED = ("", "NA")  # a row without a weight is no weighing
 LEAST_BEFORE = 3  # weighings up to the day of asking
 FIRST_SEED = 100
 
@@ -74,25 +82,31 @@ def read(path: Path) -> list[History]:
         ValueError: a column is missing, or a figure cannot be one.
     """
     weighings: dict[str, list[tuple[float, float]]] = {}
-    with path.open(newline="", encoding="utf-8") as file:
-        rows = csv.DictReader(file)
+    with path.open(newline="", encoding="utf-8-sig") as file:
+        head = file.readline()
+        file.seek(0)
+        rows = csv.DictReader(file, delimiter=";" if ";" in head else ",")
         missing = {"animal", "age_days", "weight_g"} - set(rows.fieldnames or ())
         if missing:
             raise ValueError(f"{path}: no column {', '.join(sorted(missing))}")
         for line, row in enumerate(rows, start=2):
-            weighings.setdefault(row["animal"], []).append(_weighing(path, line, row))
+            if (row["weight_g"] or "").strip() not in NOT_WEIGHED:
+                weighings.setdefault(row["animal"], []).append(_weighing(path, line, row))
     animals = [history(own) for own in weighings.values()]
     return [one for one in animals if len(one) >= LEAST_WEIGHINGS]
 
 
 def _weighing(path: Path, line: int, row: dict[str, str]) -> tuple[float, float]:
+    told = f"got {row['age_days']!r} and {row['weight_g']!r}"
     try:
-        return float(row["age_days"]), float(row["weight_g"])
+        age_days, weight_g = float(row["age_days"]), float(row["weight_g"])
     except (TypeError, ValueError):
-        raise ValueError(
-            f"{path}, line {line}: an age and a weight must be numbers,"
-            f" got {row['age_days']!r} and {row['weight_g']!r}"
-        ) from None
+        wrong = f"an age and a weight must be numbers, {told}"
+        raise ValueError(f"{path}, line {line}: {wrong}") from None
+    if not (0 <= age_days < np.inf and 0 < weight_g < np.inf):
+        wrong = f"an age must be 0 days or more and a weight above 0 g, {told}"
+        raise ValueError(f"{path}, line {line}: {wrong}")
+    return age_days, weight_g
 
 
 def questions(
@@ -145,15 +159,22 @@ def split(
         "line": (line_days, [line_days(one) for one in practice]),
         "median": (median_days(known), [leave_out[one.animal](one) for one in practice]),
     }
-    told = {"model": model(known, asked, clip_days)}
+    told: dict[str, list[Told]] = {}
     for name, (rival, practised) in rivals.items():
         errors = practice_errors(practice, np.array(practised), span, clip_days)
         told[name] = [plain(one, rival(one), errors, span, clip_days) for one in asked]
-    return told
+    try:
+        return {**told, "model": model(known, asked, clip_days)}
+    except ValueError:
+        return {**told, "model": told["median"]}
 
 
 def model(known: Sequence[History], asked: Sequence[Asked], clip_days: float) -> list[Told]:
-    """The program's own forecast, from a population fitted to the reference animals."""
+    """The program's own forecast, from a population fitted to the reference animals.
+
+    Raises:
+        ValueError: they are too few, or grew too little.
+    """
     fitted = population(known, basis="own")
     told = []
     for one in asked:
@@ -178,24 +199,29 @@ def known_age(age: float | None) -> float:
 
 def practice_errors(
     practice: Sequence[Asked], days: np.ndarray, span: float, clip_days: float
-) -> Errors:
-    """A rival's errors on the reference animals, each animal counting alike."""
+) -> Errors | None:
+    """A rival's errors on the reference animals, each animal counting alike; None without any."""
+    if not len(practice):
+        return None
     days = np.clip(days, 1e-3 * span, clip_days)
     last = np.array([float(one.record.age_days[-1]) for one in practice])
     known = np.array([min(known_age(one.reached_age), one.end_age) for one in practice])
     animal = np.array([one.animal for one in practice])
+    reached = np.array([one.reached_age is not None for one in practice])
     return Errors(
         log_error=np.log(np.maximum(known - last, 1e-3 * span) / days),
-        reached=np.array([one.reached_age is not None for one in practice]),
+        reached=reached,
         log_days=np.log(days),
         age=last / span,
-        worth=1.0 / np.bincount(animal)[animal],
+        worth=np.where(reached, 1.0, UNFINISHED_WORTH) / np.bincount(animal)[animal],
     )
 
 
-def plain(asked: Asked, days: float, errors: Errors, span: float, clip_days: float) -> Told:
+def plain(asked: Asked, days: float, errors: Errors | None, span: float, clip_days: float) -> Told:
     """A rival's forecast with its interval."""
     last = float(asked.record.age_days[-1])
+    if errors is None:
+        return cut(asked, last + days, last, np.inf, clip_days)
     used = float(np.clip(days, 1e-3 * span, clip_days))
     likely = spread(errors, used, last / span)
     low, high = likely.low((1 - LEVEL) / 2), likely.high((1 + LEVEL) / 2)
@@ -239,10 +265,17 @@ def backtest(
     Raises:
         ValueError: no animals are left to ask, or none that was asked reached its target.
     """
-    if not 4 <= reference < len(animals):
+    if len(animals) <= LEAST_REFERENCE:
         raise ValueError(
-            f"--reference must be 4 to {len(animals) - 1} of the {len(animals)} animals with"
-            f" {LEAST_WEIGHINGS} weighings or more, got {reference}"
+            f"a back-test needs more than {LEAST_REFERENCE} animals with {LEAST_WEIGHINGS}"
+            f" weighings or more, the file holds {len(animals)}"
+        )
+    if splits < 1:
+        raise ValueError(f"--splits must be 1 or more, got {splits}")
+    if not LEAST_REFERENCE <= reference < len(animals):
+        raise ValueError(
+            f"--reference must be {LEAST_REFERENCE} to {len(animals) - 1} of the {len(animals)}"
+            f" animals with {LEAST_WEIGHINGS} weighings or more, got {reference}"
         )
     told: dict[str, list[Told]] = {"model": [], "line": [], "median": []}
     for turn in range(splits):
@@ -259,11 +292,15 @@ def backtest(
 def parsed_cases(text: str) -> list[tuple[float, float]]:
     """``6:100,8:150`` as (day, grams)."""
     try:
-        return [(float(day), float(g)) for day, g in (part.split(":") for part in text.split(","))]
+        pairs = [part.split(":") for part in text.split(",")]
+        cases = [(float(day), float(grams)) for day, grams in pairs]
     except ValueError:
-        raise argparse.ArgumentTypeError(
-            f"cases are DAY:GRAMS, parted by commas, as 6:100,8:150; got {text!r}"
-        ) from None
+        cases = []
+    if cases and all(0 <= day < np.inf and 0 < grams < np.inf for day, grams in cases):
+        return cases
+    raise argparse.ArgumentTypeError(
+        f"cases are DAY:GRAMS, parted by commas, as 6:100,8:150; got {text!r}"
+    )
 
 
 def main(arguments: Sequence[str] | None = None) -> int:

@@ -128,3 +128,121 @@ def test_a_line_that_holds_no_weight_is_refused_by_its_number(tmp_path, capsys):
 
     assert code == 2
     assert "line 3: an age and a weight must be numbers" in capsys.readouterr().err
+
+
+# --- files as they come -----------------------------------------------------------------------
+
+HEAD = "animal,group,age_days,weight_g"
+
+
+def growing(count: int, apart_days: float = 0.0) -> list[str]:
+    """Rows of animals that double in twenty days, each at its own pace, from a day of its own."""
+    random = np.random.default_rng(5)
+    rows = []
+    for animal in range(count):
+        pace = 0.035 * np.exp(0.2 * random.standard_normal())
+        for day in range(0, 44, 4):
+            grams = 40 * np.exp(pace * day + 0.02 * random.standard_normal())
+            rows.append(f"a{animal},,{day + animal * apart_days:g},{grams:.2f}")
+    return rows
+
+
+def told(tmp_path, capsys, rows: list[str], *options: str, head: str = HEAD) -> tuple[int, str]:
+    """The code and what was printed."""
+    path = tmp_path / "some.csv"
+    path.write_text("\n".join([head, *rows, ""]), encoding="utf-8")
+    usual = ["--cases", "16:90,20:110", "--reference", "8", "--splits", "1", "--json"]
+    code = main(["--csv", str(path), *usual, *options])
+    printed = capsys.readouterr()
+    return code, printed.out or printed.err
+
+
+@pytest.mark.parametrize(
+    "mended",
+    [
+        lambda rows: rows[::-1],
+        lambda rows: [*rows, "a0,,9,", "a1,,9,NA", "lone,,3,50"],
+        lambda rows: [*rows, "b,,5,50", "b,,5,51", "b,,5,52", "b,,5,53", "b,,5,54", "b,,5,55"],
+    ],
+    ids=["falling ages", "without a weight, one weighing", "all on one day"],
+)
+def test_rows_that_say_nothing_more_change_no_figure(tmp_path, capsys, mended):
+    rows = sorted(growing(12), key=lambda row: row.split(",")[0])
+
+    code, plain = told(tmp_path, capsys, rows)
+    changed = mended(rows)
+    back = {name: at for at, name in enumerate(dict.fromkeys(r.split(",")[0] for r in rows))}
+    changed.sort(key=lambda row: back.get(row.split(",")[0], 99))  # who comes first is shuffled by
+
+    assert code == 0
+    assert told(tmp_path, capsys, changed) == (0, plain)
+
+
+def test_semicolons_a_mark_before_the_first_word_and_no_group_are_read(tmp_path, capsys):
+    rows = growing(12)
+    without = [",".join(part for n, part in enumerate(row.split(",")) if n != 1) for row in rows]
+
+    plain = told(tmp_path, capsys, rows)
+    parted = told(
+        tmp_path, capsys, [row.replace(",", ";") for row in rows], head=HEAD.replace(",", ";")
+    )
+
+    assert told(tmp_path, capsys, rows, head=f"\ufeff{HEAD}") == plain == parted
+    assert told(tmp_path, capsys, without, head="animal,age_days,weight_g") == plain
+
+
+def test_a_weight_ten_times_too_heavy_leaves_most_forecasts_as_they_were(tmp_path, capsys):
+    rows = growing(20)
+    animal, group, day, grams = rows[5].split(",")
+    rows[5] = f"{animal},{group},{day},{10 * float(grams):.2f}"
+
+    code, printed = told(tmp_path, capsys, rows, "--reference", "12")
+
+    assert code == 0
+    assert json.loads(printed)["model"]["mean_error_days"] < 2.0
+
+
+def test_records_of_ages_that_do_not_meet_and_four_reference_animals_are_answered(tmp_path, capsys):
+    cases = ",".join(f"{50 * n + 16}:80" for n in range(12))
+    apart = told(tmp_path, capsys, growing(12, apart_days=50.0), "--cases", cases)
+    few = told(tmp_path, capsys, growing(12), "--reference", "4")
+
+    assert [apart[0], few[0]] == [0, 0]
+    assert all(np.isfinite(list(json.loads(few[1])["model"].values())))
+
+
+@pytest.mark.parametrize(
+    ("rows", "options", "sentence"),
+    [
+        (["a0,,9,-3"], [], "line 134: an age must be 0 days or more and a weight above 0 g"),
+        (["a0,,-1,30"], [], "line 134: an age must be 0 days or more and a weight above 0 g"),
+        (["a0,,9,inf"], [], "line 134: an age must be 0 days or more and a weight above 0 g"),
+        ([], ["--splits", "0"], "--splits must be 1 or more, got 0"),
+        ([], ["--reference", "12"], "--reference must be 4 to 11 of the 12 animals"),
+        ([], ["--cases", "16:100000"], "no animal that could be asked reached its target"),
+        ([], ["--cases", "900:90"], "no animal that could be asked reached its target"),
+    ],
+)
+def test_what_cannot_be_tested_is_told_in_a_sentence(tmp_path, capsys, rows, options, sentence):
+    code, printed = told(tmp_path, capsys, [*growing(12), *rows], *options)
+
+    assert code == 2
+    assert sentence in printed
+
+
+@pytest.mark.parametrize("case", ["nan:90", "16:-5", "16:0", "-1:90", "16", ""])
+def test_a_case_that_is_none_is_refused(tmp_path, capsys, case):
+    with pytest.raises(SystemExit):
+        told(tmp_path, capsys, growing(12), f"--cases={case}")
+
+    assert "cases are DAY:GRAMS, parted by commas" in capsys.readouterr().err
+
+
+def test_animals_that_do_not_grow_are_answered_by_the_shifted_median(tmp_path, capsys):
+    flat = [f"f{n},,{day},{40 + day / 100}" for n in range(12) for day in range(0, 44, 4)]
+
+    code, printed = told(tmp_path, capsys, flat, "--cases", "16:40.2")
+
+    found = json.loads(printed)
+    assert code == 0
+    assert found["model"] == found["median"]

@@ -4,8 +4,8 @@ Errors are logs of true days over forecast days, in units of the spread that the
 expects where it does (see ``Answers.scale``), made on reference animals by models that had
 not seen them. An animal whose record ended before the target is late as far as the low limit
 goes, and counts at the day its record ended as far as the high limit goes: that is all that
-can be checked of it. Forecasts over a like number of days, made at a like age, count most,
-and each animal counts alike.
+can be checked of it, and it counts half. Forecasts over a like number of days, made at a like
+age, count most, and each animal counts alike.
 
 Sources: split-conformal prediction, V. Vovk, A. Gammerman & G. Shafer, Algorithmic Learning
 in a Random World (2005), section 4.1; in units of an expected spread, H. Papadopoulos, A.
@@ -21,8 +21,9 @@ from numpy.typing import NDArray
 from keeper.rules.growth.weighings import Floats
 
 NEAR_LOG_DAYS = 0.35
-NEAR_AGE = 0.15  # of a usual record
+NEAR_AGE = 0.1  # of a usual record
 MIDDLE_WORTH = 30.0  # forecasts that the model's own middle is taken to be worth
+UNFINISHED_WORTH = 0.5  # of a forecast whose animal's record ended before the target
 FAR_WORTH = 1e-3  # of a forecast unlike this one, so that there is always something to go by
 
 

@@ -8,6 +8,7 @@ import numpy as np
 from keeper.rules.growth.weighings import Floats, History
 
 MOST_KNOTS = 24
+SHARES = (0.5, 0.25, 0.0)  # of the animals, who must speak at an age
 LEAST_SLOPE = 0.05  # of the mean slope: a curve that stands still could not be read backwards
 LEAST_END_SLOPE = 0.15  # the same where it is drawn on past its ends
 END_SHARE = 0.3  # the part of the curve whose slope is drawn on
@@ -38,23 +39,27 @@ class MedianCurve:
 def median_curve(animals: Sequence[History]) -> MedianCurve:
     """Median over animals of their weighings, joined straight, at up to 24 ages.
 
-    An age counts where at least half of the animals were weighed before and after it.
+    An age counts where at least half of the animals were weighed before and after it; where
+    their records hardly overlap, where a quarter or at least one of them was.
     """
     ages = np.unique(np.concatenate([one.age_days for one in animals]))
     if len(ages) > MOST_KNOTS:
         ages = np.quantile(ages, np.linspace(0, 1, MOST_KNOTS))
-    values = np.array([_median_at(animals, age) for age in ages])
-    known = ~np.isnan(values)
+    for share in SHARES:
+        values = np.array([_median_at(animals, age, share) for age in ages])
+        known = ~np.isnan(values)
+        if known.sum() >= 2:
+            break
     return _rising(ages[known], values[known])
 
 
-def _median_at(animals: Sequence[History], age: float) -> float:
+def _median_at(animals: Sequence[History], age: float, share: float) -> float:
     there = [
         np.interp(age, one.age_days, one.log_g)
         for one in animals
         if one.age_days[0] <= age <= one.age_days[-1]
     ]
-    return float(np.median(there)) if len(there) >= max(1.0, len(animals) / 2) else np.nan
+    return float(np.median(there)) if len(there) >= max(1.0, share * len(animals)) else np.nan
 
 
 def _rising(ages: Floats, values: Floats) -> MedianCurve:

@@ -6,7 +6,7 @@ from itertools import pairwise
 
 import numpy as np
 
-from keeper.rules.growth.calibration import Errors
+from keeper.rules.growth.calibration import UNFINISHED_WORTH, Errors
 from keeper.rules.growth.completion import Kind
 from keeper.rules.growth.gompertz import GompertzPopulation, gompertz_population
 from keeper.rules.growth.median_curve import MedianCurve, median_curve
@@ -225,7 +225,7 @@ def _errors(asked: list[_Asked], forecast: Floats, span: float, whole_lives: boo
         reached=reached,
         log_days=np.log(forecast),
         age=made / span,
-        worth=1.0 / np.bincount(animal)[animal],
+        worth=np.where(reached | whole_lives, 1.0, UNFINISHED_WORTH) / np.bincount(animal)[animal],
     )
 
 
