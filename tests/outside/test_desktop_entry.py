@@ -61,7 +61,7 @@ def test_the_metainfo_is_valid_to_the_validator_of_the_standard():
         pytest.skip("appstreamcli (Debian package appstream) is not on this machine")
 
     done = subprocess.run(
-        [tool, "validate", "--no-net", "--strict", METAINFO],
+        [tool, "validate", "--no-net", METAINFO],
         capture_output=True,
         text=True,
         check=False,
@@ -69,7 +69,7 @@ def test_the_metainfo_is_valid_to_the_validator_of_the_standard():
 
     told = [line for line in done.stdout.splitlines() if line.startswith(("E:", "W:", "I:"))]
     assert [line for line in told if NO_DOMAIN not in line] == []
-    assert "successful" in done.stdout
+    assert done.returncode == 0, done.stdout
 
 
 def test_the_metainfo_names_this_version_and_this_entry():
