@@ -12,10 +12,13 @@ from keeper.store.database import open_book
 def read_aside(keeping: Keeping) -> Iterator[Keeping]:
     """*keeping* with its own connection, usable in the thread that asks for it.
 
+    The file was proved whole when *keeping* was opened; it is not read from end to end again.
+
     Raises:
         BookError: the book cannot be opened again, in one sentence.
     """
-    book = open_book(keeping.book.path, station=keeping.book.station, read_only=True)
+    path, station = keeping.book.path, keeping.book.station
+    book = open_book(path, station=station, read_only=True, known_whole=True)
     try:
         yield replace(keeping, book=book, lock=None, told="Opened for reading only.")
     finally:
