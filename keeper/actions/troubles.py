@@ -1,5 +1,6 @@
 """What the world may refuse, by name, for those who may not know the store."""
 
+from keeper.store.database import world_told as world_told
 from keeper.store.errors import BookError as BookError
 
 REFUSALS = (BookError, LookupError, ValueError)

@@ -20,6 +20,7 @@ from pathlib import Path
 from PySide6.QtCore import QObject, Qt, Signal, qVersion
 
 from keeper import clock
+from keeper.actions.troubles import world_told
 
 FAULT = (
     "The program failed at this; what was written before stands. A report without animal data"
@@ -60,6 +61,11 @@ class Faults(QObject):
     def meet(self, fault: BaseException | None) -> None:
         """Write *fault* down and tell of it; the same fault again is only counted in the log."""
         if fault is None or isinstance(fault, (KeyboardInterrupt, SystemExit)):
+            return
+        refused = world_told(fault)
+        if refused is not None:  # a disk or a lock, and no fault of the program
+            logging.getLogger("keeper").error("%s", refused)
+            self._happened.emit(refused)
             return
         text = report_of(fault, full=os.environ.get(ASKED_BY) == "full")
         sys.stderr.write(text)

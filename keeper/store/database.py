@@ -269,6 +269,13 @@ def writing(book: Book) -> Iterator[sqlite3.Connection]:
         ) from error
 
 
+def world_told(error: BaseException) -> str | None:
+    """A sentence for a reading that a disk, a lock or a damaged file refused; None for others."""
+    if not isinstance(error, sqlite3.DatabaseError) or not _is_of_the_world(error):
+        return None
+    return f"The book could not be read: {error}. Nothing was lost. {_advice(error)}"
+
+
 def _advice(error: sqlite3.DatabaseError) -> str:
     return _ADVICE.get(getattr(error, "sqlite_errorcode", 0) & 0xFF, "")
 

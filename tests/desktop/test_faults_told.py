@@ -1,9 +1,11 @@
 """What goes wrong is told: the world's troubles with a way out, the program's own with a report."""
 
 import os
+import sqlite3
 import stat
 import subprocess
 import sys
+from contextlib import closing
 from pathlib import Path
 
 import pytest
@@ -200,6 +202,24 @@ def test_a_keeper_may_ask_for_full_reports_and_is_told_what_they_hold(home, monk
     (report,) = (home / "faults").iterdir()
     assert ANIMAL in report.read_text(encoding="utf-8")
     assert "which may hold animal data" in told[0]
+
+
+def test_a_reading_that_the_disk_refuses_is_told_as_such_and_leaves_no_report(home, book):
+    damage(book)
+    told = []
+    try:
+        with closing(sqlite3.connect(book)) as raw:
+            raw.execute("SELECT * FROM sqlite_master").fetchall()
+            for (table,) in raw.execute("SELECT name FROM sqlite_master WHERE type = 'table'"):
+                raw.execute(f"SELECT * FROM {table}").fetchall()
+    except sqlite3.DatabaseError as error:
+        Faults(home, told.append).meet(error)
+
+    assert told == [
+        "The book could not be read: database disk image is malformed. Nothing was lost."
+        " Check the book, and mend a copy of it."
+    ]
+    assert not (home / "faults").exists()
 
 
 def test_the_same_fault_is_told_again_but_reported_once(home, capsys):
