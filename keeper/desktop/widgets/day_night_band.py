@@ -15,10 +15,19 @@ from keeper.actions.heat_band import BAND_DAYS, STEPS, BandStep, DayBand, Point
 from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
-from keeper.desktop.widgets.lettering import CENTRE, LEFT, RIGHT, advance, cap_height, set_line
+from keeper.desktop.widgets.lettering import (
+    CENTRE,
+    LEFT,
+    RIGHT,
+    advance,
+    cap_height,
+    font_to_fit,
+    set_line,
+)
 from keeper.reports.figures import celsius, day, degrees, span
 
 _GAP_HOURS = 1.0
+_LEAST_PT = 8.0
 _STEP_HOURS = 24 / STEPS
 
 
@@ -223,7 +232,9 @@ class DayNightBand(Drawn):
     def _beside(self, painter: QPainter, y: float, words: str, ink: str) -> None:
         look, plain = self.look, self.look.font(Use.TABLE)
         place = QPointF(self._plot.right() + look.u(1.6, 1.2), y + cap_height(plain) / 2)
-        set_line(painter, place, words, plain, look.colour(ink), room=self.width() - place.x())
+        room = self.width() - place.x()
+        fitted = font_to_fit(plain, words, room, _LEAST_PT)
+        set_line(painter, place, words, fitted, look.colour(ink), room=room)
 
 
 def band_words(face: BandFace) -> str:
