@@ -83,6 +83,6 @@ def _check(keeping: Keeping, keys: int) -> None:
 
 
 def _shut(house: House) -> None:
-    house.window.hide()
+    house.window.close()  # its clock stands still with it
     house.window.deleteLater()
     QApplication.processEvents()

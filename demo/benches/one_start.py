@@ -69,7 +69,7 @@ def _program(book: str, *, closing: bool) -> None:
         _watch(window, at_paint)
         show(front, window)
 
-    program.Front._show = shown  # type: ignore[method-assign]
+    program.Front._show = shown  # type: ignore[method-assign, assignment]
     way_in.window(Path(book))
 
 
