@@ -81,10 +81,14 @@ class House(QObject):
         window.closing.connect(self._close_pages)
 
     def _close_pages(self) -> None:
-        """Pages that work in a thread of their own end it; nobody sees the window meanwhile."""
+        """Pages that work in a thread of their own end it; nobody sees the window meanwhile.
+
+        No page hears of another light or size any more: it would ask a book that is closed.
+        """
         self._clock.stop()
         self.window.hide()
         for page in self._pages:
+            self.window.look.disconnect(page, None)
             close_down = getattr(page, "close_down", None)
             if close_down is not None:
                 close_down()

@@ -6,18 +6,23 @@ import stat
 import subprocess
 import sys
 from contextlib import closing
+from datetime import timedelta
 from pathlib import Path
 
 import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from pytestqt.exceptions import capture_exceptions
 from trouble_sample import TODAY, a_room, heat
 
-from keeper import app
+from keeper import app, clock
 from keeper.actions.safe_keeping import back_up_now
 from keeper.actions.troubles import BookError
 from keeper.desktop.background import AtOnce
 from keeper.desktop.faults import Faults, report_of
 from keeper.desktop.look import Look
 from keeper.desktop.widgets.words_line import Words
+from keeper.rehearsal.collection import make_collection
 
 ROOT = Path(__file__).resolve().parents[2]
 ANIMAL = "Thora"
@@ -157,6 +162,23 @@ def test_what_was_typed_is_kept_when_the_disk_is_full_and_written_with_room(qtbo
     page._asking._answer()
     assert not page._asking.isVisible()
     assert "feed nights" in page._head.text()
+
+
+def test_a_closed_window_asks_nothing_of_its_closed_book(front, tmp_path):
+    make_collection(
+        tmp_path / "due.book", ends_on=clock.today() - timedelta(days=9), animals=12, years=1
+    ).close()
+    made = front(tmp_path / "due.book")
+    QTest.keyClick(made.window.windowHandle(), Qt.Key.Key_Return)
+    walking = made.window.page("Round")._stand.here
+    assert walking is not None
+    assert walking.walk.current is not None
+    made.window.close()
+
+    with capture_exceptions() as faults:
+        made._look.changed.emit()
+
+    assert faults == []
 
 
 def fill(keeping):
