@@ -35,7 +35,8 @@ def measured_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
         f"body score {score:g}" if score else "",
         f"total length {total_cm:g} cm" if total_cm else "",
     ]
-    what = ", ".join(part for part in told if part)
+    noted = f"noted: {note}" if note else ""  # told too, because a slip may have made it a note
+    what = ", ".join(part for part in (*told, noted) if part)
     kept = ", ".join(part for part in (told[2], note) if part)
     if svl_cm is None and score is None:
         remark = Remark(animal=animal, happened=happened, kind=RemarkKind.NOTE, text=kept)

@@ -36,7 +36,7 @@ def test_a_total_length_alone_is_kept_in_words():
 
     assert isinstance(typed.event, Remark)
     assert typed.event.text == "total length 74 cm, straight"
-    assert typed.what == "total length 74 cm"
+    assert typed.what == "total length 74 cm, noted: straight"
 
 
 @pytest.mark.parametrize(
