@@ -230,7 +230,9 @@ ROWS = (
         how="every kept backup restored, compared and checked",
         tests=("tests/faults/test_world.py", "tests/store/test_backups.py"),
         often=lambda f: f"{f['backups']} backups of {f['megabytes']} MB",
-        result=lambda f: f"all restored and checked; the slowest in {f['slowest_s']} s of computing",
+        result=lambda f: (
+            f"all restored and checked; the slowest in {f['slowest_s']} s of computing"
+        ),
     ),
     Row(
         number="F22",
