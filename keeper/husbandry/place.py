@@ -2,6 +2,7 @@
 
 import re
 from dataclasses import dataclass
+from functools import lru_cache
 
 _PLACE = re.compile(r"^\s*([^\W\d_]{1,3})\s*[-. ·/]?\s*(\d{1,3})\s*[-. ·/:]\s*(\d{1,3})\s*$")
 
@@ -18,6 +19,7 @@ class Place:
         return f"{self.rack}{self.row}·{self.tub}"
 
 
+@lru_cache(maxsize=20_000)
 def place_of(text: str) -> Place | None:
     """Read a written place; None when *text* does not name rack, row and tub.
 
@@ -33,6 +35,7 @@ def place_of(text: str) -> Place | None:
     return Place(rack.upper(), int(row), int(tub))
 
 
+@lru_cache(maxsize=20_000)
 def walking_key(text: str | None) -> tuple[int, str, int, int, str]:
     """Sort key of a written place: known tubs in walking order, then other places, then none."""
     if not text:
