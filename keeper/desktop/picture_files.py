@@ -8,15 +8,15 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from PySide6.QtCore import QBuffer, QIODevice, Qt
-from PySide6.QtGui import QImage, QImageReader, QPainter
+from PySide6.QtCore import QBuffer, QByteArray, QIODevice, Qt
+from PySide6.QtGui import QImage, QImageReader, QImageWriter, QPainter
 
 LONGEST_PX = 1600
 """Longest side of a kept photo: scales and eye caps can be read, and ten thousand fit a stick."""
 
 QUALITY = 85
 BYTES_MOST = 64 * 2**20
-FORMATS = frozenset({"jpeg", "png", "webp"})
+FORMATS = frozenset({b"jpeg", b"png", b"webp"})
 
 
 def reencoded(path: Path) -> bytes:
@@ -45,7 +45,7 @@ def _read(path: Path) -> QImage:
     reader = QImageReader(str(path))
     reader.setDecideFormatFromContent(True)  # a name may say anything
     reader.setAutoTransform(True)
-    if reader.format().data().decode() not in FORMATS:
+    if bytes(reader.format().data()) not in FORMATS:
         raise ValueError(f"{path.name} is not a JPEG, PNG or WebP picture.")
     size = reader.size()
     if size.isValid() and max(size.width(), size.height()) > LONGEST_PX:
@@ -70,6 +70,8 @@ def _pixels(image: QImage) -> QImage:
 def _jpeg(image: QImage) -> bytes:
     buffer = QBuffer()
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
-    if not image.save(buffer, "JPEG", QUALITY):
+    writer = QImageWriter(buffer, QByteArray(b"jpeg"))
+    writer.setQuality(QUALITY)
+    if not writer.write(image):
         raise ValueError("The picture could not be written anew; try another file.")
     return bytes(buffer.data().data())
