@@ -11,11 +11,9 @@ from typing import Any
 
 from keeper.husbandry.animal import Sex, Stage
 from keeper.husbandry.events import (
-    Clutch,
     HoldKind,
     HoldSet,
     Offer,
-    Regurgitation,
     Remark,
     RemarkKind,
     Result,
@@ -129,14 +127,6 @@ def a_hold(
 ) -> HoldSet:
     told = {"animal": 1, "happened": on_day(day(on)), "kind": kind}
     return HoldSet(until=day(until) if until else None, **(told | changed))
-
-
-def a_regurgitation(on: str = "2026-09-23", **changed: Any) -> Regurgitation:
-    return Regurgitation(**({"animal": 1, "happened": on_day(day(on))} | changed))
-
-
-def a_clutch(on: str = "2026-09-23", **changed: Any) -> Clutch:
-    return Clutch(**({"animal": 1, "happened": on_day(day(on)), "good": 10} | changed))
 
 
 def a_remark(on: str = "2026-09-23", **changed: Any) -> Remark:

@@ -13,7 +13,6 @@ from typing import Any, get_args, get_type_hints
 from hypothesis import strategies as st
 
 from keeper.husbandry.events import (
-    AboutAnimal,
     Described,
     Event,
     Offer,
@@ -24,7 +23,6 @@ from keeper.husbandry.events import (
 from keeper.husbandry.when import Happened, at_instant, on_day
 
 KINDS = get_args(Event)
-ANIMAL_KINDS = get_args(AboutAnimal)
 TELLING = (Offer, Weighing, ShedSign, Regurgitation)
 """Kinds whose order among themselves changes what the state row says."""
 DAYS = (date(2026, 3, 28), date(2026, 3, 29))

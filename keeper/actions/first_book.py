@@ -6,7 +6,7 @@ from contextlib import closing
 from datetime import datetime
 from pathlib import Path
 
-from keeper.actions.keeping import Keeping, new_keeping, open_keeping
+from keeper.actions.keeping import Keeping, new_keeping
 from keeper.actions.taking_in import TakenIn, take_in
 
 Now = Callable[[], datetime]
@@ -30,10 +30,3 @@ def book_from_files(
     """
     keeping = new_keeping(path, station=station, now=now)
     return keeping, take_in(keeping, animals=animals, diary=diary)
-
-
-def open_or_make(path: Path, *, station: str, now: Now) -> Keeping:
-    """The book at *path*; made if nothing is there."""
-    if path.exists():
-        return open_keeping(path, station=station, now=now)
-    return new_keeping(path, station=station, now=now)

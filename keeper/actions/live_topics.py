@@ -121,11 +121,6 @@ def words_of(each: TopicMap) -> str:
     return ", ".join((whose, how, *([f"time {each.time_field}"] if each.time_field else [])))
 
 
-def named_probes(maps: Iterable[TopicMap]) -> set[str]:
-    """Probes that a topic names outright."""
-    return {each.probe for each in maps} - {NAMES_ITSELF}
-
-
 def _forget(keeping: Keeping, topic: str) -> Written:
     if topic not in {each.topic for each in topics_of(keeping.book)}:
         raise ValueError(f"{topic!r} is no topic of this book; nothing was forgotten.")

@@ -24,7 +24,6 @@ from keeper.store.readings import ReadFile
 if TYPE_CHECKING:
     from keeper.actions.logger_packing import Sorted
 
-TAKE_IN = "take in readings"
 PLACE_PROBE = "place probe"
 
 LOWEST_C, HIGHEST_C = -40.0, 80.0

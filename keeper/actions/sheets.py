@@ -5,11 +5,9 @@ from collections.abc import Sequence
 from datetime import date, time, timedelta
 from statistics import median_low
 
-from keeper.actions.all_but import Remainder, accept, remainder, sheet_scope
 from keeper.actions.due_board import DueRow, due_rows
-from keeper.actions.keeping import Keeping, Written, animals_on
+from keeper.actions.keeping import Keeping, animals_on
 from keeper.actions.passing_on import APART
-from keeper.actions.round_entries import OtherResult
 from keeper.actions.rounds import Walk, all_rounds
 from keeper.actions.tubs import Tub
 from keeper.actions.watching import USUAL_REFUSAL_RATE, USUAL_WORTH_OFFERS
@@ -86,27 +84,6 @@ def sheet_walk(keeping: Keeping, code: str, here: Walk | None = None) -> Walk:
             f" not of {plain(day(here.night))}."
         )
     return Walk(keeping, found[-1])
-
-
-def typed_sheet(keeping: Keeping, code: str, others: Sequence[OtherResult]) -> Remainder:
-    """A sheet typed by its code and exceptions; one that was typed before only shows differences.
-
-    Raises:
-        ValueError, LookupError: as ``sheet_walk`` and ``remainder``.
-    """
-    walk = sheet_walk(keeping, code)
-    scope = sheet_scope(walk)
-    return remainder(keeping, walk, scope, others, again=typed_before(keeping, walk))
-
-
-def accept_sheet(keeping: Keeping, code: str, others: Sequence[OtherResult]) -> Written:
-    """Write the sheet of *code* all but *others*, once.
-
-    Raises:
-        LookupError: it was typed before, or nothing of it is left to write.
-    """
-    walk = sheet_walk(keeping, code)
-    return accept(keeping, walk, typed_sheet(keeping, code, others), VERB)
 
 
 def typed_before(keeping: Keeping, walk: Walk) -> bool:

@@ -1,6 +1,6 @@
 """What a printed document is made of, before anybody knows how high a line stands."""
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -65,7 +65,6 @@ class Document:
     printed: str
     parts: tuple[Part, ...]
     aside: str = ""
-    pages_most: int | None = field(default=None)
 
     def foot(self, page: int, pages: int) -> str:
         """What stands at the foot of *page*, counted from 1."""

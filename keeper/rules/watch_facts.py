@@ -104,12 +104,6 @@ class WatchFacts:
         """Whether a hold of one of *kinds* is in force."""
         return any(hold.kind in kinds for hold in self.holds)
 
-    def silence_days(self) -> float:
-        """Days without any entry after which the record cannot speak: a shed cycle and a feed."""
-        figures = self.profile.feeding.get(self.stage or Stage.ADULT, {})
-        feed_days = max((each.interval_days.value for each in figures.values()), default=0.0)
-        return self.profile.sheds.cycle_days_most.value + feed_days
-
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Unseen:

@@ -4,12 +4,13 @@ from contextlib import closing
 from dataclasses import replace
 from pathlib import Path
 
+import pypdfium2
 import pytest
 from PySide6.QtGui import QPdfWriter
 
 from keeper.actions.rounds import begin_night
 from keeper.desktop.paper.page import LEAST_PT, Box, Page, Paper, print_to, write_pdf
-from keeper.desktop.paper.printing import print_round_sheet, print_thaw_list
+from keeper.desktop.paper.printing import print_beside, round_sheets, thaw_sheets
 from tests.feeding_room import NIGHT, make_book, room
 
 
@@ -49,24 +50,23 @@ def test_words_that_do_not_fit_are_cut_within_their_box(qapp, tmp_path):
 
 @pytest.mark.parametrize("paper", Paper)
 def test_seventy_lines_take_three_pages_on_either_paper(qapp, keeping, tmp_path, paper):
-    walk = begin_night(keeping, NIGHT)
+    sheets = round_sheets(keeping, begin_night(keeping, NIGHT))
 
-    assert print_round_sheet(keeping, walk, tmp_path / "sheet.pdf", paper) == 3
-    assert (tmp_path / "sheet.pdf").read_bytes().startswith(b"%PDF-")
+    path = print_beside(keeping, sheets, paper)
+
+    assert len(pypdfium2.PdfDocument(path)) == len(sheets.pages) == 3
 
 
-def test_without_a_round_no_sheet_is_printed_and_it_says_why(qapp, keeping, tmp_path):
+def test_without_a_round_there_is_no_sheet_and_it_says_why(keeping):
     with pytest.raises(ValueError, match="No round is begun; begin it first"):
-        print_round_sheet(keeping, None, tmp_path / "sheet.pdf")
-
-    assert list(tmp_path.glob("*.pdf*")) == []
+        round_sheets(keeping, None)
 
 
 def test_a_place_that_cannot_be_written_is_named_and_nothing_is_left(qapp, keeping, tmp_path):
     nowhere = tmp_path / "no folder" / "thaw.pdf"
 
     with pytest.raises(OSError, match="no folder"):
-        print_thaw_list(keeping, NIGHT, nowhere)
+        write_pdf(nowhere, "Thaw", thaw_sheets(keeping, NIGHT).pages)
 
     assert not nowhere.parent.exists()
 
@@ -85,7 +85,7 @@ def test_a_printing_that_fails_half_way_leaves_the_old_sheet_as_it_was(qapp, tmp
     assert [found.name for found in Path(tmp_path).iterdir()] == ["sheet.pdf"]
 
 
-def test_a_night_with_nothing_planned_still_prints_its_times(qapp, tmp_path):
+def test_a_night_with_nothing_planned_still_has_a_page_of_times(tmp_path):
     tubs = [replace(tub, fed_days=2) for tub in room(1, 1, 3)]
     with closing(make_book(tmp_path / "fed.book", tubs)) as keeping:
-        assert print_thaw_list(keeping, NIGHT, tmp_path / "thaw.pdf") == 1
+        assert len(thaw_sheets(keeping, NIGHT).pages) == 1

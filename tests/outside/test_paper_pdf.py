@@ -16,8 +16,8 @@ import pytest
 
 from keeper.actions.rounds import begin_night
 from keeper.actions.sheets import check_character, round_code
-from keeper.desktop.paper.page import MARGIN_MM, Paper
-from keeper.desktop.paper.printing import print_round_sheet, print_thaw_list
+from keeper.desktop.paper.page import MARGIN_MM, Paper, write_pdf
+from keeper.desktop.paper.printing import round_sheets, thaw_sheets
 from tests.feeding_room import NIGHT, bites, held_by_vet, make_book, quarantined, room
 
 PT_PER_MM = 72 / 25.4
@@ -33,9 +33,10 @@ def printed(qapp, tmp_path_factory):
     tubs[5] = replace(tubs[5], more=quarantined)
     with closing(make_book(folder / "night.book", tubs)) as keeping:
         walk = begin_night(keeping, NIGHT)
+        named = {"sheet": round_sheets(keeping, walk), "thaw": thaw_sheets(keeping, NIGHT)}
         for paper in Paper:
-            print_round_sheet(keeping, walk, folder / f"sheet {paper.name}.pdf", paper)
-            print_thaw_list(keeping, NIGHT, folder / f"thaw {paper.name}.pdf", paper)
+            for name, sheets in named.items():
+                write_pdf(folder / f"{name} {paper.name}.pdf", sheets.title, sheets.pages, paper)
         return folder, round_code(walk.round)
 
 

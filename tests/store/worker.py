@@ -20,7 +20,6 @@ from keeper.store.journal import batch  # noqa: E402
 from keeper.store.reading import board  # noqa: E402
 
 WRITTEN = datetime(2026, 3, 1, 20, tzinfo=UTC)
-KINDS_IN_A_BATCH = 3
 
 
 def write_one(book: Book, animal: int, text: str = "x") -> int:

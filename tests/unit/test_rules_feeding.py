@@ -20,7 +20,6 @@ from tests.builders import (
 
 WEEKLY = fed_every(7)
 WED_SAT = feed_nights(["FREQ=WEEKLY;BYDAY=WE,SA"], day("2026-07-01"), day("2027-01-31"))
-WEDNESDAYS = feed_nights(["FREQ=WEEKLY;BYDAY=WE"], day("2026-07-01"), day("2027-01-31"))
 
 
 def whys(plan: Plan) -> list[str]:

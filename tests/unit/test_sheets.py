@@ -5,17 +5,18 @@ from datetime import date, time, timedelta
 
 import pytest
 
+from keeper.actions.all_but import accept, remainder, sheet_scope
 from keeper.actions.round_entries import OtherResult
 from keeper.actions.rounds import begin_night, read_again
 from keeper.actions.sheets import (
-    accept_sheet,
+    VERB,
     check_character,
     refusal_chance,
     round_code,
     round_sheet_of,
     sheet_walk,
     thaw_list_of,
-    typed_sheet,
+    typed_before,
     usual_start,
 )
 from keeper.husbandry.animal import Sex
@@ -55,6 +56,16 @@ def walk(keeping):
 
 def refused(line):
     return OtherResult(line=line, result=Result.REFUSED)
+
+
+def typed_sheet(keeping, code, others):
+    """What the sheet of *code* all but *others* would write, or how it differs from the book."""
+    walk = sheet_walk(keeping, code)
+    return remainder(keeping, walk, sheet_scope(walk), others, again=typed_before(keeping, walk))
+
+
+def accept_sheet(keeping, code, others):
+    return accept(keeping, sheet_walk(keeping, code), typed_sheet(keeping, code, others), VERB)
 
 
 def counted(keeping, walk):

@@ -60,25 +60,3 @@ def thaw_sheets(keeping: Keeping, night: date) -> Sheets:
     listed = thaw_list_of(keeping, night)
     stem = f"thaw-{night.isoformat()}"
     return Sheets(title=listed.title, stem=stem, pages=thaw_list_pages(listed))
-
-
-def print_round_sheet(
-    keeping: Keeping, walk: Walk | None, path: Path, paper: Paper = Paper.A4
-) -> int:
-    """Write the sheet of the night of *walk* to *path*; returns how many pages.
-
-    Raises:
-        ValueError: no round is begun, so no line is fixed yet.
-        OSError: it cannot be written there.
-    """
-    return _written(round_sheets(keeping, walk), path, paper)
-
-
-def print_thaw_list(keeping: Keeping, night: date, path: Path, paper: Paper = Paper.A4) -> int:
-    """Write what to thaw for *night* to *path*; returns how many pages. Raises OSError."""
-    return _written(thaw_sheets(keeping, night), path, paper)
-
-
-def _written(sheets: Sheets, path: Path, paper: Paper) -> int:
-    write_pdf(path, sheets.title, sheets.pages, paper)
-    return len(sheets.pages)
