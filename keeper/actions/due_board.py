@@ -6,6 +6,7 @@ from datetime import date, timedelta
 from functools import lru_cache
 from typing import TypeVar
 
+from keeper.actions.holds_ever import holds_ever
 from keeper.actions.keeping import Keeping, animals_on
 from keeper.actions.learned import eaten_through
 from keeper.actions.unwritten import doubted, of_one_nights, unwritten_nights
@@ -77,6 +78,7 @@ def _reckoned(keeping: Keeping, on: date, only: Container[AnimalId] | None) -> l
     due_now = {told.plan.animal for told in first if told.plan.state is DueState.DUE}
     offers = reading.recent(keeping.book, Offer, again | due_now, _LAST_OFFERS, until=on)
     signs = reading.recent(keeping.book, ShedSign, again, _LAST_SIGNS, until=on)
+    past = holds_ever(keeping, again, on)
     unwritten, of_one = unwritten_nights(keeping, on), of_one_nights(keeping, due_now, on)
     rows = []
     for row, told in zip(animals, first, strict=True):
@@ -86,7 +88,7 @@ def _reckoned(keeping: Keeping, on: date, only: Container[AnimalId] | None) -> l
         profile, recent = keeping.profile(row), offers[row.animal]
         empty_g = empty_now_g(row, profile)
         if row.animal in again:
-            planned = night.plan(row, profile, recent, signs[row.animal], empty_g)
+            planned = night.plan(row, profile, recent, signs[row.animal], empty_g, past[row.animal])
         else:
             planned = with_meal(told, row, profile, Table(on, recent, empty_g))
         nights = (*unwritten, *of_one.get(row.animal, ()))
@@ -113,8 +115,9 @@ class _Night:
         recent: Sequence[Offer],
         signs: Sequence[ShedSign],
         empty_g: float | None,
+        past: Sequence[HoldSet],
     ) -> Plan:
-        """With her refusals counted, and a pre-lay shed among her signs."""
+        """With her refusals counted under her *past* holds, and a pre-lay shed among her signs."""
         nights, today, last_record_on, _ = self.house
         holds, learned = self._said(row)
         return plan(
@@ -128,6 +131,7 @@ class _Night:
             empty_g,
             last_record_on=last_record_on,
             learned=learned,
+            past_holds=past,
         )
 
     def _said(self, row: AnimalNow) -> tuple[Sequence[HoldSet], frozenset[HoldKind]]:

@@ -116,6 +116,7 @@ def plan(
     *,
     last_record_on: date | None = None,
     learned: Container[HoldKind] = frozenset(),
+    past_holds: Sequence[HoldSet] | None = None,
     in_stock: Container[str] | None = None,
     kind: str | None = None,
 ) -> Plan:
@@ -125,11 +126,14 @@ def plan(
         recent: her offers since some meals before the last.
         empty_g: weight without meals and eggs; without it she is offered what she last ate,
             unless meals must be small just now.
+        past_holds: all that ever lay on her, an ended one with that day as its end: they excuse
+            the refusals of their own days. None: only the open ones are known.
         in_stock, kind: as for ``choose_prey``.
     """
     run = CountedRefusals()
     if profile is not None and now.refused_since:
-        run = counted_refusals(recent, signs, open_holds, profile)
+        lay = open_holds if past_holds is None else past_holds
+        run = counted_refusals(recent, signs, lay, profile)
     house = House(nights, today, last_record_on, run.counted)
     told = judged(now, profile, house, open_holds, learned, signs)
     if run.switched:

@@ -111,12 +111,15 @@ def holds_on(
 ) -> tuple[Hold, ...]:
     """Holds that lay on an animal on a past *day*, from its history.
 
-    holds: all ever set by hand, one that was ended with that day as its *until*.
+    holds: all ever set by hand, one that was ended with that day as its *until*; an opaque one
+    ends with the shed in any case.
     """
-    found = []
+    found, signs = [], tuple(signs)
     for held in holds:
         figures = profile.holds.get(held.kind, _UNKNOWN)
         until = held.until or _after(held.happened.day, held.kind, figures)
+        if until is None and held.kind is HoldKind.OPAQUE:
+            until = _shed_after(held.happened.day, signs)
         if held.happened.day <= day and (until is None or day < until):
             found.append(_hold(held.kind, figures, held.happened.day, until=until))
     opaque = _opaque_on(day, signs, profile)
@@ -160,6 +163,11 @@ def _after(since: date, kind: HoldKind, figures: HoldFigures) -> date | None:
     if figures.days is None or kind in BY_EVENT or kind is HoldKind.QUARANTINE:
         return None
     return since + timedelta(days=round(figures.days.value))
+
+
+def _shed_after(since: date, signs: Iterable[ShedSign]) -> date | None:
+    days = (sign.happened.day for sign in signs if sign.stage is ShedStage.SHED)
+    return min((day for day in days if day >= since), default=None)
 
 
 def _ended_by_event(held: HoldSet, now: AnimalNow, figures: HoldFigures) -> date | None:

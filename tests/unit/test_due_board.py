@@ -1,10 +1,23 @@
 """The board reads an animal's shed signs only where they can tell anything, and misses none."""
 
 from contextlib import closing
+from datetime import timedelta
+
+import pytest
 
 from keeper.actions.due_board import due_rows
+from keeper.actions.holds_ever import holds_ever
 from keeper.husbandry.animal import Sex
-from keeper.husbandry.events import HoldKind, Offer, Result, ShedSign, ShedStage
+from keeper.husbandry.events import (
+    Clutch,
+    HoldEnded,
+    HoldKind,
+    HoldSet,
+    Offer,
+    Result,
+    ShedSign,
+    ShedStage,
+)
 from keeper.husbandry.when import on_day
 from keeper.rules.feeding import DueState
 from keeper.store import reading
@@ -54,3 +67,89 @@ def test_only_a_standing_pre_lay_shed_up_to_the_day_counts_as_laying(tmp_path):
 
         assert reading.before_laying(keeping.book) == {keys["Ingrid"]}
         assert reading.before_laying(keeping.book, ago(10)) == set()
+
+
+# --- refusals under a hold that is over -------------------------------------------------------
+
+
+def set_by_hand(animal, days_ago, kind, until=None):
+    return HoldSet(animal=animal, happened=on_day(ago(days_ago)), kind=kind, until=until)
+
+
+def sheds(animal, days_ago):
+    return ShedSign(animal=animal, happened=on_day(ago(days_ago)), stage=ShedStage.SHED)
+
+
+def refusals(animal):
+    """Ate twenty days ago and refused on two nights since, the first of them under the hold."""
+    return [
+        Offer(animal=animal, happened=on_day(ago(days)), result=result, mass_g=5.0)
+        for days, result in ((20, Result.TAKEN), (13, Result.REFUSED), (6, Result.REFUSED))
+    ]
+
+
+def counted_tonight(tmp_path, hold):
+    tub = Tub(place="A1·1", name="Ingrid", fed_days=None, more=lambda a: [*refusals(a), *hold(a)])
+    with closing(make_book(tmp_path / "refusals.book", [tub])) as keeping:
+        (told,) = due_rows(keeping, NIGHT)
+    return next(why.figures["counted"] for why in told.plan.because if why.why == "refused")
+
+
+@pytest.mark.parametrize(
+    "hold",
+    [
+        lambda a: [
+            set_by_hand(a, 15, HoldKind.SHOW),
+            HoldEnded(animal=a, happened=on_day(ago(8)), kind=HoldKind.SHOW),
+        ],
+        lambda a: [set_by_hand(a, 15, HoldKind.VET, until=ago(8))],
+        lambda a: [set_by_hand(a, 15, HoldKind.OPAQUE), sheds(a, 8)],
+        lambda a: [
+            ShedSign(animal=a, happened=on_day(ago(15)), stage=ShedStage.OPAQUE),
+            sheds(a, 8),
+        ],
+        lambda a: [
+            set_by_hand(a, 15, HoldKind.GRAVID),
+            Clutch(animal=a, happened=on_day(ago(8)), good=7),
+        ],
+    ],
+    ids=["ended by hand", "ended by its day", "by hand and shed", "a sign and shed", "laid"],
+)
+def test_a_refusal_under_a_hold_that_is_over_stays_excused_tonight(tmp_path, hold):
+    assert counted_tonight(tmp_path, hold) == 1
+
+
+def test_without_any_hold_both_refusals_count_tonight(tmp_path):
+    assert counted_tonight(tmp_path, lambda animal: []) == 2
+
+
+def test_a_hold_set_after_the_refusals_excuses_neither(tmp_path):
+    def over(animal):
+        return [set_by_hand(animal, 5, HoldKind.VET, until=ago(1))]
+
+    assert counted_tonight(tmp_path, over) == 2
+
+
+def test_a_past_hold_excuses_and_holds_nobody_back_tonight(tmp_path):
+    def over(animal):
+        return [*refusals(animal), set_by_hand(animal, 15, HoldKind.VET, until=ago(8))]
+
+    tub = Tub(place="A1·1", name="Ingrid", fed_days=None, more=over)
+    with closing(make_book(tmp_path / "over.book", [tub])) as keeping:
+        (told,) = due_rows(keeping, NIGHT)
+
+    assert (told.plan.state, told.plan.hold) == (DueState.DUE, None)
+
+
+def test_a_past_night_knows_no_end_that_came_later(tmp_path):
+    def ended_yesterday(animal):
+        ended = HoldEnded(animal=animal, happened=on_day(ago(1)), kind=HoldKind.SEASON)
+        return [set_by_hand(animal, 15, HoldKind.SEASON), ended]
+
+    tub = Tub(place="A1·1", name="Ingrid", fed_days=None, more=ended_yesterday)
+    with closing(make_book(tmp_path / "past.book", [tub])) as keeping:
+        (key,) = (row.animal.animal for row in due_rows(keeping, NIGHT))
+        (then,) = holds_ever(keeping, [key], NIGHT - timedelta(days=2))[key]
+        (now,) = holds_ever(keeping, [key], NIGHT)[key]
+
+    assert (then.until, now.until) == (None, ago(1))

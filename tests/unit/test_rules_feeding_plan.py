@@ -144,6 +144,17 @@ def test_excused_refusals_are_told_from_counted_ones() -> None:
     assert figure_of(told, "refused", "counted") == 1
 
 
+def test_a_hold_that_is_over_excuses_the_refusals_of_its_days_and_holds_nobody() -> None:
+    over = [a_hold("2026-09-10", HoldKind.OTHER, until="2026-09-14")]
+    refused = [a_refusal("2026-09-12"), a_refusal("2026-09-17")]
+    now = fed_then_refused("2026-09-05", "2026-09-17", refused_since=2)
+
+    told = tonight(now, recent=refused, past_holds=over)
+
+    assert figure_of(told, "refused", "counted") == 1
+    assert (told.state, told.hold) == (DueState.DUE, None)
+
+
 def test_an_animal_of_unknown_stage_is_offered_what_she_last_ate() -> None:
     ageless = fed("2026-09-10", hatched_first=None)
 

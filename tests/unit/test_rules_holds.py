@@ -213,6 +213,18 @@ def test_a_refusal_between_opaque_and_shed_is_excused() -> None:
     assert holds_on(day("2026-09-18"), [], signs, PROFILE) == ()
 
 
+def test_an_opaque_hold_set_by_hand_lay_until_the_shed() -> None:
+    by_hand = [a_hold("2026-09-10", HoldKind.OPAQUE)]
+    signs = [a_shed_sign("2026-09-08", ShedStage.SHED), a_shed_sign("2026-09-18", ShedStage.SHED)]
+
+    before, after = (
+        holds_on(day(on), by_hand, signs, PROFILE) for on in ("2026-09-17", "2026-09-18")
+    )
+
+    assert [(hold.kind, hold.until) for hold in before] == [(HoldKind.OPAQUE, day("2026-09-18"))]
+    assert after == ()
+
+
 def test_an_opaque_sign_never_followed_up_excuses_for_one_cycle_only() -> None:
     signs = [a_shed_sign("2026-09-01")]
 
