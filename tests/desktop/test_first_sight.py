@@ -97,11 +97,11 @@ def test_a_key_pressed_after_the_sight_reaches_the_place(qtbot, left):
     page = front.window.page("Round")
     assert front.window.focusWidget() is page
     qtbot.keyClick(page, Qt.Key.Key_Enter)
-    assert begin_or_open(front.house.keeping)
+    assert rounds_opened(front.house.keeping)
     front.window.close()
 
 
-def begin_or_open(keeping):
+def rounds_opened(keeping):
     (count,) = keeping.book.connection.execute("SELECT count(*) FROM round_opened").fetchone()
     return count
 
@@ -121,7 +121,10 @@ def test_what_may_be_wrong_is_not_shown(left, tmp_path, touched):
 
 
 def test_the_days_ahead_are_what_the_board_says_on_those_days(keeping):
-    for sight in sights_ahead(keeping, seconds=60):
+    ahead = sights_ahead(keeping, seconds=60)
+
+    assert len(ahead) > 1
+    for sight in ahead:
         for hour in (sight.begins, sight.ends - timedelta(seconds=1)):
             then = hour.replace(tzinfo=keeping.now().tzinfo)
             rows = due_rows(replace(keeping, now=lambda then=then: then), night_of(then))
@@ -133,6 +136,7 @@ def test_the_hours_ahead_do_not_overlap_and_hold_this_one(keeping):
     spans = sorted((s.begins, s.ends) for s in sights_ahead(keeping, seconds=60))
     here = keeping.now().replace(tzinfo=None)
 
+    assert len(spans) > 1
     assert spans[0][0] <= here < spans[0][1]
     assert all(one[1] <= next_[0] for one, next_ in pairwise(spans))
 

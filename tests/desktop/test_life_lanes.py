@@ -9,7 +9,7 @@ from life_sample import TODAY, a_book, of_ten_years, unknown_sex, wren
 from keeper.actions.animal_page import page_of
 from keeper.actions.correcting import correct
 from keeper.actions.day_of_life import day_of_life, event_days
-from keeper.actions.life_causes import HELD, SLOWED, TONIGHT, cold_spells
+from keeper.actions.life_causes import HELD, REFUSED, SLOWED, TONIGHT, cold_spells
 from keeper.actions.life_lanes import Counting
 from keeper.actions.life_places import HeatDay
 from keeper.actions.noting import note
@@ -220,7 +220,7 @@ def test_without_missed_offers_the_cold_explains_nothing(own):
 
     cause = day_of_life(page_of(keeping, key, TODAY), date(2026, 9, 2)).cause
 
-    assert cause is None or cause.kind != SLOWED
+    assert cause.kind == REFUSED
 
 
 def test_a_regurgitation_is_the_cause_while_its_hold_lasts(page):

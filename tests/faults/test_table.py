@@ -1,6 +1,7 @@
 """The table of faults is what the campaigns found, and every test that it names is there."""
 
 import json
+import re
 
 from tests.faults.figures import FIGURES
 from tests.faults.table import PAGE, ROOT, ROWS, page_with, read, table
@@ -13,9 +14,9 @@ def test_the_page_shows_the_figures_of_the_last_campaigns() -> None:
 
 
 def test_every_fault_has_its_line_and_its_tests() -> None:
-    numbers = ", ".join(row.number for row in ROWS)
+    numbers = re.findall(r"F\d+", " ".join(row.number for row in ROWS))
 
-    assert all(f"F{n}" in numbers for n in range(1, 23))
+    assert set(numbers) == {f"F{n}" for n in range(1, 23)}
     assert [t for row in ROWS for t in row.tests if not (ROOT / t).exists()] == []
 
 

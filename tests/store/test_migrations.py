@@ -93,8 +93,11 @@ def test_an_earlier_book_that_may_only_be_read_is_read_and_keeps_every_byte(olde
 def test_a_second_process_finds_the_work_done(older):
     first = open_book(older, station="shed")
 
+    before = list(first.connection.iterdump())
+
     bring_up(first.connection, {SCHEMA_VERSION - 1: refuse})
 
+    assert list(first.connection.iterdump()) == before
     first.close()
 
 

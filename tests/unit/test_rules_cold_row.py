@@ -81,6 +81,7 @@ def test_what_the_whole_room_does_is_no_rows():
 
     found = cooler_rows(readings, [night])
 
+    assert found.keys() == readings.keys()
     assert all(each[night].chance > 0.05 for each in found.values())
 
 

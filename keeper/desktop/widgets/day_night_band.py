@@ -252,7 +252,7 @@ def band_words(face: BandFace) -> str:
                 told.append(f"{hour:02d}:00 usually {celsius(step.middle_c)}, {low_high}")
     elif band.count:
         told.append(f"{band.count} readings on {band.days} days, too few for a band")
-    else:
+    elif not band.today:
         told.append("not read in two weeks")
     if band.today:
         told.append(f"today last {celsius(band.today[-1].temp_c)}")
