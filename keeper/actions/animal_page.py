@@ -5,7 +5,9 @@ from dataclasses import dataclass, field
 from datetime import date, timedelta
 
 from keeper.actions.due_board import empty_now_g, feed_nights_around
+from keeper.actions.holds_ever import holds_ever
 from keeper.actions.keeping import Keeping, animals_on
+from keeper.actions.learned import eaten_through
 from keeper.actions.life import E, Life, empties, expected_on, life_of
 from keeper.actions.life_lanes import Lanes, lanes_of
 from keeper.actions.life_places import HeatDay, Mate, Stay, heat_of, mates_of, stays_of
@@ -271,6 +273,8 @@ def _next_offer(
     profile = keeping.profile(row)
     nights = feed_nights_around(keeping, on)
     holds = reading.open_holds(keeping.book, on).get(row.animal, [])
+    past = holds_ever(keeping, [row.animal], on)[row.animal]
+    learned = eaten_through(keeping, on).get(row.animal, frozenset())
 
     def planned(day: date) -> Plan:
         return plan(
@@ -283,6 +287,8 @@ def _next_offer(
             life.signs[-6:],
             empty_now_g(row, profile),
             last_record_on=last_record_on,
+            past_holds=past,
+            learned=learned,
         )
 
     tonight = planned(on)

@@ -5,8 +5,10 @@ from datetime import timedelta
 
 import pytest
 
+from keeper.actions.animal_page import animal_page
 from keeper.actions.due_board import due_rows
 from keeper.actions.holds_ever import holds_ever
+from keeper.actions.learned import say
 from keeper.husbandry.animal import Sex
 from keeper.husbandry.events import (
     Clutch,
@@ -21,7 +23,7 @@ from keeper.husbandry.events import (
 from keeper.husbandry.when import on_day
 from keeper.rules.feeding import DueState
 from keeper.store import reading
-from tests.feeding_room import NIGHT, Tub, ago, make_book, opaque, row
+from tests.feeding_room import NIGHT, Tub, ago, ate_while_opaque, make_book, opaque, row
 
 
 def pre_lay_shed(animal):
@@ -139,6 +141,30 @@ def test_a_past_hold_excuses_and_holds_nobody_back_tonight(tmp_path):
         (told,) = due_rows(keeping, NIGHT)
 
     assert (told.plan.state, told.plan.hold) == (DueState.DUE, None)
+
+
+def test_the_animals_page_plans_as_the_board_does_after_a_hold_that_is_over(tmp_path):
+    def over(animal):
+        return [*refusals(animal), set_by_hand(animal, 15, HoldKind.VET, until=ago(8))]
+
+    tub = Tub(place="A1·1", name="Ingrid", fed_days=None, more=over)
+    with closing(make_book(tmp_path / "page.book", [tub])) as keeping:
+        (told,) = due_rows(keeping, NIGHT)
+        page = animal_page(keeping, told.animal, NIGHT, told.animal.offered_on)
+
+    assert page.plan == told.plan
+
+
+def test_the_animals_page_plans_as_the_board_does_for_one_that_eats_while_opaque(tmp_path):
+    tub = Tub(place="A1·1", name="Ingrid", more=ate_while_opaque(1, 14))
+    with closing(make_book(tmp_path / "page.book", [tub])) as keeping:
+        ((animal, plan),) = ((r.animal.animal, r.plan) for r in due_rows(keeping, NIGHT))
+        assert plan.state is DueState.HOLD
+        say(keeping, animal, HoldKind.OPAQUE, yes=True)
+        (told,) = due_rows(keeping, NIGHT)
+        page = animal_page(keeping, told.animal, NIGHT, told.animal.offered_on)
+
+    assert (page.plan.state, page.plan) == (DueState.DUE, told.plan)
 
 
 def test_a_past_night_knows_no_end_that_came_later(tmp_path):
