@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from PySide6.QtCore import QObject, Signal
 
 from keeper.actions.keeping import Written
+from keeper.actions.troubles import REFUSALS, said
 
 
 class Notices(QObject):
@@ -13,8 +16,9 @@ class Notices(QObject):
     Signals: ``written`` after something was written in the book (carries the ``Written``);
     ``refused`` with one sentence when nothing was; ``noted`` with a plain sentence;
     ``changed`` when the book changed in any way, so that what is shown may be read again;
-    ``animal_asked`` with an animal's key to open its page; ``live_asked`` with a ``LiveChoice``
-    to listen so, or None to be told how it stands; ``live_told`` with that ``LiveState``;
+    ``animal_asked`` with an animal's key to open its page; ``copy_agreed`` with the path of a
+    mended copy that is to take the book's place; ``live_asked`` with a ``LiveChoice`` to listen
+    so, or None to be told how it stands; ``live_told`` with that ``LiveState``;
     ``readings_came`` when live readings came, at most once a minute.
     """
 
@@ -32,3 +36,14 @@ class Notices(QObject):
         """Say what was written and that the book changed."""
         self.written.emit(written)
         self.changed.emit()
+
+    def tell_of(self, write: Callable[[], Written | None]) -> bool:
+        """Write, then say what was written or why it was refused; whether it was not refused."""
+        try:
+            written = write()
+        except REFUSALS as refusal:
+            self.refused.emit(said(refusal))
+            return False
+        if written is not None:
+            self.tell_written(written)
+        return True

@@ -212,10 +212,4 @@ class FemalesScreen(QWidget):
         return False
 
     def _set_gate(self, row: FemaleRow, weight_g: float, reason: str) -> bool:
-        try:
-            written = set_gate(self._keeping, row, weight_g, reason)
-        except REFUSALS as refusal:
-            self._notices.refused.emit(said(refusal))
-            return False
-        self._notices.tell_written(written)
-        return True
+        return self._notices.tell_of(lambda: set_gate(self._keeping, row, weight_g, reason))

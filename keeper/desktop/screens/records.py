@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from pathlib import Path
 
 from PySide6.QtCore import Qt
@@ -12,7 +11,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 from keeper.actions import undoing
 from keeper.actions.due_board import feed_nights_around
 from keeper.actions.finding import found
-from keeper.actions.keeping import Keeping, Written, animals_on
+from keeper.actions.keeping import Keeping, animals_on
 from keeper.actions.safe_keeping import back_up_now
 from keeper.actions.settings import own_figures, set_feed_nights
 from keeper.actions.taking_in import TakenIn, take_in
@@ -25,6 +24,7 @@ from keeper.desktop.remembered import second_place
 from keeper.desktop.screens.files_asking import FilesAsking, Paths
 from keeper.desktop.screens.record_list import RecordList
 from keeper.desktop.screens.records_care import BookCare
+from keeper.desktop.screens.settings_words import NIGHTS_ASKED
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.asking_line import AskingLine
 from keeper.desktop.widgets.words_line import HeadLine, Words
@@ -130,12 +130,12 @@ class RecordsScreen(QWidget):
             )
             return
         self._asked_back = None
-        self._try(lambda: undoing.take_back_batch(self._keeping, row.batch.id))
+        self._notices.tell_of(lambda: undoing.take_back_batch(self._keeping, row.batch.id))
 
     def _put_back(self) -> None:
         row = self._list.chosen()
         if row is not None:
-            self._try(lambda: undoing.put_back_batch(self._keeping, row.batch.id))
+            self._notices.tell_of(lambda: undoing.put_back_batch(self._keeping, row.batch.id))
 
     def _say(self, text: str) -> None:
         """Show *text* under the table; nothing takes it away."""
@@ -165,7 +165,9 @@ class RecordsScreen(QWidget):
         self._say("")
         if text.casefold() in ("y", "yes"):
             animals, diary = files
-            self._try(lambda: take_in(self._keeping, animals=animals, diary=diary).written)
+            self._notices.tell_of(
+                lambda: take_in(self._keeping, animals=animals, diary=diary).written
+            )
         return True
 
     def _show_own(self) -> None:
@@ -180,10 +182,10 @@ class RecordsScreen(QWidget):
         self._say("\n".join(own) or "Every figure in use is the one that was shipped.")
 
     def _ask_feed_nights(self) -> None:
-        self._asking.ask("Feed on (tue fri, every 4 days, or a rule)", self._set_nights)
+        self._asking.ask(NIGHTS_ASKED, self._set_nights)
 
     def _set_nights(self, rule: str) -> bool:
-        return self._try(lambda: set_feed_nights(self._keeping, rule))
+        return self._notices.tell_of(lambda: set_feed_nights(self._keeping, rule))
 
     def _back_up(self) -> None:
         try:
@@ -193,13 +195,3 @@ class RecordsScreen(QWidget):
             self._notices.refused.emit(said(refusal))
             return
         self._notices.noted.emit(f"Backed up and proved: {made.path.name}.")
-
-    def _try(self, write: Callable[[], Written | None]) -> bool:
-        try:
-            written = write()
-        except REFUSALS as refusal:
-            self._notices.refused.emit(said(refusal))
-            return False
-        if written is not None:
-            self._notices.tell_written(written)
-        return True

@@ -13,7 +13,7 @@ from PySide6.QtCore import QEvent, QLocale, QObject, Qt
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
-from keeper.actions.keeping import Keeping, Written
+from keeper.actions.keeping import Keeping
 from keeper.actions.past_nights import evening_hour
 from keeper.actions.safe_keeping import second_place_typed
 from keeper.actions.settings import (
@@ -37,7 +37,13 @@ from keeper.desktop.remembered import (
     remember_second_place,
     second_place,
 )
-from keeper.desktop.screens.settings_words import coming_words, evening_words, faces, place_words
+from keeper.desktop.screens.settings_words import (
+    NIGHTS_ASKED,
+    coming_words,
+    evening_words,
+    faces,
+    place_words,
+)
 from keeper.desktop.widgets.asking_line import AskingLine
 from keeper.desktop.widgets.choice_row import ChoiceRow
 from keeper.desktop.widgets.words_line import HeadLine
@@ -54,7 +60,6 @@ NAMES = (
     "size of the text",
     "second place of backups",
 )
-NIGHTS_ASKED = "Feed on (tue fri, every 4 days, or a rule)"
 
 
 class SettingsScreen(QWidget):
@@ -145,7 +150,7 @@ class SettingsScreen(QWidget):
         self._ask(
             NIGHTS,
             NIGHTS_ASKED,
-            lambda text: self._try(lambda: set_feed_nights(self._keeping, text)),
+            lambda text: self._notices.tell_of(lambda: set_feed_nights(self._keeping, text)),
             chosen.words,
             lambda text: coming_words(
                 feed_nights_typed(text, self._keeping.today), self._keeping.today
@@ -156,7 +161,7 @@ class SettingsScreen(QWidget):
         self._ask(
             EVENING,
             "Feed nights begin at the hour",
-            lambda text: self._try(lambda: set_evening_hour(self._keeping, text)),
+            lambda text: self._notices.tell_of(lambda: set_evening_hour(self._keeping, text)),
             str(evening_hour(self._keeping)),
             lambda text: evening_words(evening_typed(text)),
         )
@@ -222,12 +227,3 @@ class SettingsScreen(QWidget):
         self._look.switch_text()
         remember_large_text(self._look.large_text)
         self._show()
-
-    def _try(self, write: Callable[[], Written]) -> bool:
-        try:
-            written = write()
-        except REFUSALS as refusal:
-            self._notices.refused.emit(said(refusal))
-            return False
-        self._notices.tell_written(written)
-        return True

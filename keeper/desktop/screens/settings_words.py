@@ -19,6 +19,7 @@ from keeper.desktop.widgets.choice_row import ChoiceFace
 from keeper.reports.figures import GAP, celsius, counted, day, grams, number, weekday
 from keeper.reports.writing import in_use, writing_as
 
+NIGHTS_ASKED = "Feed on (tue fri, every 4 days, or a rule)"
 BOOK, MACHINE = "in the book", "on this machine"
 SAMPLE_G, SAMPLE_C, SAMPLE_NUMBER = 41.2, 31.2, 1240.5
 _COPIES = counted("copy lies", "copies lie")

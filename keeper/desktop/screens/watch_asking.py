@@ -9,7 +9,6 @@ from functools import partial
 from keeper.actions.dismissing import loosen
 from keeper.actions.house_entries import clean, daily_round, open_bag, put_place_aside
 from keeper.actions.keeping import Keeping, Written
-from keeper.actions.troubles import REFUSALS, said
 from keeper.actions.typed_entries import day_typed
 from keeper.actions.watch_board import Aside, WatchItem, note_found
 from keeper.actions.watching import put_aside
@@ -59,24 +58,28 @@ class WatchAsking:
         if row is None or isinstance(row.about, Aside):
             return
         note = partial(note_found, self._keeping, row.about)
-        self._asking.ask(f"{whose(row)}. Found", lambda text: self._try(lambda: note(text)))
+        self._asking.ask(
+            f"{whose(row)}. Found", lambda text: self._notices.tell_of(lambda: note(text))
+        )
 
     def cleaned(self) -> None:
         """Which tubs were cleaned; the line's own place stands there already."""
         row = self._chosen()
         place = partial(clean, self._keeping)
         usual = (row.about.place or "") if row is not None else ""
-        self._asking.ask(_CLEANED, lambda text: self._try(lambda: place(text)), usual)
+        self._asking.ask(_CLEANED, lambda text: self._notices.tell_of(lambda: place(text)), usual)
 
     def daily_round(self) -> None:
         """Which tubs were looked into."""
         place = partial(daily_round, self._keeping)
-        self._asking.ask(_ROUND, lambda text: self._try(lambda: place(text)), _WHOLE_ROOM)
+        self._asking.ask(
+            _ROUND, lambda text: self._notices.tell_of(lambda: place(text)), _WHOLE_ROOM
+        )
 
     def bag(self) -> None:
         """Which bag prey comes from now on."""
         opened = partial(open_bag, self._keeping)
-        self._asking.ask(_BAG, lambda text: self._try(lambda: opened(text)))
+        self._asking.ask(_BAG, lambda text: self._notices.tell_of(lambda: opened(text)))
 
     def loosen(self) -> None:
         """The proposed limit in place of the one that is dismissed again and again."""
@@ -85,24 +88,17 @@ class WatchAsking:
         if looser is None or animal is None:
             self._notices.refused.emit("No looser limit is proposed for this line.")
             return
-        self._try(lambda: loosen(self._keeping, animal, looser))
+        self._notices.tell_of(lambda: loosen(self._keeping, animal, looser))
 
     def _take_reason(self, item: WatchItem, reason: str) -> bool:
         if not reason:
             self._notices.refused.emit("A line put aside needs a reason in your own words.")
             return False
         put = partial(_put_aside, self._keeping, item, reason)
-        self._asking.ask(_UNTIL, lambda until: self._try(lambda: put(until)), _USUAL_END)
+        self._asking.ask(
+            _UNTIL, lambda until: self._notices.tell_of(lambda: put(until)), _USUAL_END
+        )
         return False
-
-    def _try(self, write: Callable[[], Written]) -> bool:
-        try:
-            written = write()
-        except REFUSALS as refusal:
-            self._notices.refused.emit(said(refusal))
-            return False
-        self._notices.tell_written(written)
-        return True
 
 
 def _put_aside(keeping: Keeping, item: WatchItem, reason: str, until: str) -> Written:
