@@ -4,6 +4,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 
+from keeper.actions.entry_words import clutch_words
 from keeper.actions.finding import found
 from keeper.actions.typed_entries import Typed, chosen
 from keeper.husbandry.animal import AnimalId, Sex, SexedBy, Status
@@ -38,7 +39,7 @@ def laid_typed(row: AnimalNow, happened: Happened, text: str) -> Typed:
     )
     proved = Sexed(animal=row.animal, happened=happened, sex=Sex.FEMALE, sexed_by=SexedBy.LAID)
     also = () if row.sexed_by is SexedBy.LAID else (proved,)
-    what = f"laid {good} good, {slugs} slugs" + (f", clutch {code}" if code else "")
+    what = f"laid {clutch_words(eggs)}" + (f", clutch {code}" if code else "")
     return Typed(verb="clutch", event=eggs, what=what, also=also)
 
 

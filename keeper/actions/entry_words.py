@@ -4,6 +4,8 @@ from collections import Counter
 from collections.abc import Callable, Mapping, Sequence
 from typing import Any
 
+from keeper.actions.due_board import FEED_NIGHTS
+from keeper.actions.settings import nights_words
 from keeper.actions.tubs import offer_words
 from keeper.husbandry import events as e
 from keeper.husbandry.house import BagOpened, Cleaning, DailyRound, PlaceAside
@@ -124,12 +126,11 @@ def _of_the_care(event: Any) -> str:
 def _of_the_book(event: Any) -> str:
     match event:
         case e.Described():
-            line = f", line {event.line}" if event.line else ""
-            return f"described as {event.code}{line}"
+            return _described(event)
         case e.Stock():
             return word(event.status)
         case e.Setting():
-            return f"{event.key}: {event.value}"
+            return _chosen(event)
         case e.Override():
             return f"{event.species}, {event.key}: {event.value:g}, {event.reason}"
         case e.RoundOpened() | e.RoundClosed():
@@ -140,6 +141,21 @@ def _of_the_book(event: Any) -> str:
         case e.PlanLine():
             return f"line {event.line}, {event.state}"
     return ""
+
+
+def _described(event: e.Described) -> str:
+    """Young are told by their clutch and hatch day, others by code, name and line."""
+    if event.clutch and event.hatched_first:
+        return f"{event.code}, hatched {day(event.hatched_first)}, clutch {event.clutch}"
+    line = f"line {event.line}" if event.line else ""
+    told = (f"described as {event.code}", event.name or "", line)
+    return ", ".join(part for part in told if part)
+
+
+def _chosen(event: e.Setting) -> str:
+    """Feed nights in words, as they are typed; any other choice as it is kept."""
+    value = nights_words(event.value) if event.key == FEED_NIGHTS else event.value
+    return f"{event.key}: {value}"
 
 
 def _of_the_room(event: Any) -> str:

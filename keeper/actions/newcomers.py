@@ -22,7 +22,10 @@ from keeper.reports.words import word
 from keeper.store import reading
 from keeper.store.species_files import profile_for
 
-NEW = "code, kind, sex, hatched, tub, name; ? where it is not known; bought if it came from outside"
+NEW = (
+    "code, kind, sex, hatched, tub, name: 26-101, corn snake, f, 3 Sep 2026, B4-2, Wren;"
+    " ? where it is not known; bought if it came from outside"
+)
 HATCHED = "how many, clutch, first tub, sire: 12, 26-9, A4-1, Bram"
 HATCH = "hatch"
 LETTERS = len(ascii_lowercase)
@@ -172,10 +175,17 @@ def _told(keeping: Keeping, newcomer: Newcomer) -> str:
         upto = f" to {day_words(last)}" if last and last != newcomer.hatched else ""
         hatched = f"hatched {day_words(newcomer.hatched)}{upto}"
     sex = "sex not known" if newcomer.sex is Sex.UNKNOWN else word(newcomer.sex)
-    where = f"into {newcomer.place}" if newcomer.place else "no tub yet"
+    where = _where_told(newcomer.place)
     from_outside = "bought, settling in" if newcomer.bought else ""
     parts = (newcomer.code, newcomer.name, kind, sex, hatched, where, from_outside)
     return ", ".join(part for part in parts if part)
+
+
+def _where_told(place: str | None) -> str:
+    if place is None:
+        return "no tub yet"
+    in_a_rack = "" if place_of(place) else ", which is in no rack (A4-1 is rack A, row 4, tub 1)"
+    return f"into {place}{in_a_rack}"
 
 
 def _four(text: str) -> tuple[str, str, str, str]:

@@ -80,7 +80,7 @@ def _choice(rules: str, today: date, most: int) -> NightsChoice:
         nights: Sequence[date] = [today + timedelta(days=n) for n in range(most)]
     else:
         nights = feed_nights(rules_in(rules), today, today + _LOOKED_AHEAD)
-    return NightsChoice(rules=rules, words=_words_of(rules), coming=tuple(nights[:most]))
+    return NightsChoice(rules=rules, words=nights_words(rules), coming=tuple(nights[:most]))
 
 
 def _rules_of(text: str, today: date) -> str:
@@ -117,7 +117,7 @@ def _day_named(word: str) -> str:
     return found[0]
 
 
-def _words_of(rules: str) -> str:
+def nights_words(rules: str) -> str:
     """The rule as it is typed where that is short, else itself."""
     if not rules:
         return "every day"

@@ -65,7 +65,7 @@ def test_a_hatch_opens_the_page_of_the_first_and_one_step_takes_all_back(desk):
 @pytest.mark.parametrize(
     ("key", "text", "foot"),
     [
-        (K.Key_L, "8, 2 slugs, 61 g, 26-9", "laid 8 good, 2 slugs, clutch 26-9"),
+        (K.Key_L, "8, 2 slugs, 61 g, 26-9", "laid 8 eggs, 2 slugs, clutch 26-9"),
         (K.Key_G, "on loan, to a friend", "on loan"),
         (K.Key_D, "line Sandpaper", "line Sandpaper"),
     ],
@@ -83,7 +83,12 @@ def test_an_empty_book_says_how_its_first_animal_is_written(qtbot, tmp_path):
         assert "A writes one in" in desk.page.nobody.text()
 
         desk.press(K.Key_A)
+
+        assert desk.page.line.height() < desk.page.height() / 8  # a line, not half the page
+        assert desk.page.nobody.contentsMargins().left() > 0
         desk.type("26-1, house snake, m, 2026, A1-1")
 
         assert desk.page.page.animal.code == "26-1"
         assert not desk.page.nobody.isVisible()
+        assert desk.page.head._identity.name == "26-1"  # who has no name is called by its code
+        assert desk.page.head._identity.code == ""

@@ -71,6 +71,14 @@ def test_what_is_not_known_may_be_left_out_and_is_said(keeping):
     assert told == "26-102, African house snake, sex not known, hatch day not known, no tub yet"
 
 
+def test_a_place_that_is_no_tub_of_a_rack_is_said_so_before_it_is_written(keeping):
+    shelf = newcomer_typed(keeping, at_instant(NOW), "26-101, corn snake, f, 2026, A1").what
+    tub = newcomer_typed(keeping, at_instant(NOW), "26-101, corn snake, f, 2026, A1-1").what
+
+    assert "into A1, which is in no rack" in shelf
+    assert "no rack" not in tub
+
+
 def test_an_animal_that_was_bought_settles_in_before_it_is_fed(keeping):
     bought = come(keeping, "26-103, corn snake, m, 2025, B4-3, bought")
     born_here = come(keeping, "26-104, corn snake, m, 2025, B4-4")

@@ -160,6 +160,7 @@ class AnimalScreen(QWidget):
     def _assemble(self) -> None:
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.nobody.setText(_NOBODY)
+        self.nobody.setAlignment(Qt.AlignmentFlag.AlignTop)
         self.nobody.hide()
         self._middle = QHBoxLayout()
         self._middle.setSpacing(0)
@@ -173,14 +174,16 @@ class AnimalScreen(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         column.addWidget(self.head)
-        column.addWidget(self.nobody)
+        column.addWidget(self.nobody, 1)
         column.addLayout(self._middle, 1)
         column.addWidget(self.line)
         self._fit()
 
     def _fit(self) -> None:
         look = self._look
-        self._middle.setContentsMargins(0, 0, round(look.u(7, 3.5)), round(look.u(1.2, 0.6)))
+        margin = round(look.u(7, 3.5))
+        self._middle.setContentsMargins(0, 0, margin, round(look.u(1.2, 0.6)))
+        self.nobody.setContentsMargins(margin, round(look.u(6, 4)), margin, 0)
 
     def _listen(self) -> None:
         self._look.changed.connect(self._fit)

@@ -28,6 +28,7 @@ from keeper.reports.figures import (
     grams,
     heat_unit,
     span,
+    weekday,
     z_value,
 )
 from keeper.reports.words import because_text, word
@@ -44,8 +45,8 @@ def identity(page: AnimalPage) -> Identity:
     parents = f"of {dam or UNKNOWN} × {sire or UNKNOWN}" if dam or sire else ""
     weight = grams(last.empty_g or last.scale_g) if last else "not weighed"
     return Identity(
-        name=row.name or "",
-        code=row.code,
+        name=row.name or row.code,
+        code=row.code if row.name else "",
         sex="sex not known" if row.sex is Sex.UNKNOWN else word(row.sex),
         sex_known=_how_known(page),
         born=(
@@ -260,9 +261,18 @@ def _cause_head(page: AnimalPage, cause: Cause | None) -> str:
         SLOWED: f"Why {she} slowed",
         HELD: f"Why {she} is held",
         REFUSED: f"Why {she} refused",
-        TONIGHT: "Next offer",
+        TONIGHT: _next_offer(page),
     }
     return heads[cause.kind]
+
+
+def _next_offer(page: AnimalPage) -> str:
+    """With its night, where something is planned for one that is still to come."""
+    night = page.plan.due_on
+    if not page.plan.offer or night is None or night < page.today:
+        return "Next offer"
+    when = "tonight" if night == page.today else f"{weekday(night)}{GAP}{day(night, on=page.today)}"
+    return f"Next offer, {when}"
 
 
 def _cause(page: AnimalPage, cause: Cause | None) -> str:

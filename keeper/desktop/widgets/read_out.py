@@ -14,6 +14,8 @@ from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
 from keeper.desktop.widgets.lettering import RIGHT, advance, cap_height, set_line, wrapped
 
+_VALUE_LINES = 4
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Figure:
@@ -105,8 +107,8 @@ class _Page:
         self._y += look.u(5.9, 4.15)
         used = self._set(figure.label, label, "ink2")
         room = self._right - self._left - used - look.u(2)
-        lines = list(wrapped(figure.value, strong, room)) or [figure.value]
-        for number, line in enumerate(lines[:3]):
+        lines = _at_most(list(wrapped(figure.value, strong, room)) or [figure.value], _VALUE_LINES)
+        for number, line in enumerate(lines):
             self._y += look.u(5.2, 4.1) if number else 0
             self._flush_right(line, strong, "ink", room)
         if figure.beneath:
@@ -122,16 +124,13 @@ class _Page:
         self._set(head, strong, "ink2")
         step = look.u(5.1, 3.9)
         most = int((bottom - self._y) / step)
-        lines = list(wrapped(words, body, self._right - self._left))
-        if len(lines) > most > 0:
-            lines[most - 1 :] = [" ".join(lines[most - 1 :])]
-        for line in lines[: max(0, most)]:
+        for line in _at_most(list(wrapped(words, body, self._right - self._left)), most):
             self._y += step
             self._set(line, body, "ink")
 
     def _beneath(self, words: str, font: QFont) -> None:
         step = self._look.u(4.7, 3.75)
-        for line in list(wrapped(words, font, self._right - self._left))[:2]:
+        for line in _at_most(list(wrapped(words, font, self._right - self._left)), 2):
             self._y += step
             self._flush_right(line, font, "ink2", self._right - self._left)
 
@@ -147,6 +146,13 @@ class _Page:
         else:
             words_room = None
         set_line(self._painter, place, words, font, colour, align=RIGHT, room=words_room)
+
+
+def _at_most(lines: Sequence[str], most: int) -> Sequence[str]:
+    """The first *most* lines; what is left over joins the last, which is cut as it is drawn."""
+    if len(lines) <= most or most < 1:
+        return lines[: max(0, most)]
+    return [*lines[: most - 1], " ".join(lines[most - 1 :])]
 
 
 def _lines_of(figures: Figures) -> Iterator[str]:

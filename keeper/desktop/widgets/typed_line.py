@@ -37,6 +37,7 @@ class TypedLine(QWidget):
         self._prompt.setWordWrap(False)
         self._prompt.setBuddy(self.field)
         self._hint.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
         self.field.textEdited.connect(self.typed)
         self.field.returnPressed.connect(lambda: self.taken.emit(self.field.text()))
         self.field.left.connect(self.left)
