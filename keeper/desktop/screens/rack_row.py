@@ -38,6 +38,17 @@ def tub_numbers(places: Sequence[str | None]) -> list[int]:
     return labels if len(set(labels)) == len(places) else list(range(1, len(places) + 1))
 
 
+def tub_words(places: Sequence[str | None], index: int) -> str:
+    """The number on the tub at *index* of its row, and the last number where there are more.
+
+    >>> tub_words(["B3·2", "B3·4"], 0), tub_words(["B3·2"], 0)
+    ('2 of 4', '2')
+    """
+    numbers = tub_numbers(places)
+    own = str(numbers[index])
+    return own if len(numbers) == 1 else f"{own} of {max(numbers)}"
+
+
 def with_gaps(places: Sequence[str | None]) -> list[tuple[int, int | None]]:
     """Tub numbers of a row in order, each with its index in *places*; None is an empty tub.
 

@@ -9,10 +9,10 @@ from keeper.actions.keeping import Keeping
 from keeper.actions.past_nights import PastNight
 from keeper.actions.rounds import Walk
 from keeper.actions.tubs import Prey, Tub, offers_before, regurgitated_days
+from keeper.desktop.screens.rack_row import tub_words
 from keeper.desktop.screens.round_asking import Sweep
 from keeper.desktop.screens.round_deeds import Asking
 from keeper.desktop.screens.round_faces import (
-    numbers_of,
     offer_shown,
     past_offers,
     row_shown,
@@ -124,9 +124,8 @@ def _tub_face(keeping: Keeping, here: Standing, tub: Tub, asking: Asking | None)
     others = asking.others if isinstance(asking, Sweep) else {}
     shown = row_shown(row, tub.line, profiles, others)
     rack, number = tub.row
-    count = len(shown.fronts)
     where = (("rack", False), (rack, True), ("row", False), (str(number), True), ("tub", False))
-    place = (f"{numbers_of(row)[tub.line]} of {count}", True)
+    place = (tub_words([each.plan.place for each in row], row.index(tub)), True)
     line = (("line", False), (str(tub.line), True))
     return WalkFace(
         head=here.name,

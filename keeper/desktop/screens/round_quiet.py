@@ -66,6 +66,15 @@ def missing_words(missing: int) -> tuple[str, ...]:
     return (f"{_nights(missing)} without a record; Ctrl+Y.",) if missing else ()
 
 
+def begun_words(night: date, stops: int) -> str:
+    r"""Said when the round of *night* has begun.
+
+    >>> begun_words(date(2026, 11, 25), 1).replace("\u00a0", " ")
+    'The round of Wed 25 Nov is begun: 1 tub to walk.'
+    """
+    return f"The round of {night_words(night)} is begun: {_tubs(stops)} to walk."
+
+
 def left_in(walk: Walk) -> list[Tub]:
     """Tubs of a round whose prey nobody has looked for."""
     return [t for t in walk.tubs if t.offer and t.offer.event.result is Result.LEFT_IN]

@@ -24,7 +24,7 @@ from keeper.desktop.screens.round_learning import (
     learn,
 )
 from keeper.desktop.screens.round_pages import Standing, standing
-from keeper.desktop.screens.round_quiet import left_in, night_words, quiet_counts
+from keeper.desktop.screens.round_quiet import begun_words, left_in, quiet_counts
 from keeper.desktop.widgets.night_counts import NightCounts
 
 _MOVES = frozenset({Verb.GO_TO, Verb.STEP_BACK, Verb.TAKE_BACK, Verb.CHECK, Verb.ONE_OF})
@@ -79,7 +79,7 @@ class RoundStand:
         """Begin tonight's round. Raises ValueError; returns a sentence for the foot."""
         night = night_of(self._keeping.now())
         self.here = standing(rounds.begin_night(self._keeping, night))
-        return f"The round of {night_words(night)} is begun: {self.here.stops} tubs to walk."
+        return begun_words(night, self.here.stops)
 
     def look_again(self) -> None:
         """Into the tubs that the last round left in."""

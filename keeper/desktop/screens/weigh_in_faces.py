@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from datetime import date
 
 from keeper.actions.weighing import Asks, OnScale, WeighIn
-from keeper.desktop.screens.rack_row import row_key, row_words, shown_from, with_gaps
+from keeper.desktop.screens.rack_row import row_key, row_words, shown_from, tub_words, with_gaps
 from keeper.desktop.screens.round_faces import Row
 from keeper.desktop.widgets.last_weights import PastWeight
 from keeper.desktop.widgets.slips_table import SlipLine
@@ -148,10 +148,10 @@ def head_of(walk: WeighIn) -> tuple[tuple[tuple[str, bool], ...], tuple[str, ...
     rack, line = row_key(row.place)
     if not line:
         return (("place", False), (rack or "none", True)), tuple(right)
-    found = place_of(row.place or "")
-    count = len(with_gaps([walk.animals[n].place for n in row_of(walk, walk.cursor)]))
+    beside = row_of(walk, walk.cursor)
+    tub = tub_words([walk.animals[n].place for n in beside], beside.index(walk.cursor))
     where = (("rack", False), (rack, True), ("row", False), (str(line), True), ("tub", False))
-    return (*where, (f"{found.tub if found else 1} of {count}", True)), tuple(right)
+    return (*where, (tub, True)), tuple(right)
 
 
 def grams_typed(value: float) -> str:
