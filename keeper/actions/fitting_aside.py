@@ -11,14 +11,13 @@ import sys
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
-from typing import Any, get_args
 
 import msgspec
-import numpy as np
 
 from keeper.actions.keeping import Keeping, open_keeping
 from keeper.actions.other_process import ask_process
 from keeper.actions.populations import Asked, Fitted, fit_here
+from keeper.rules.growth.plain_figures import array_of, listed
 
 NICE = 5  # it gives way to the window
 
@@ -46,7 +45,7 @@ def fit_aside(keeping: Keeping, asked: Asked) -> Fitted:
 
 def encoded(fit: Fitted) -> bytes:
     """A fit as MessagePack; arrays become lists."""
-    return msgspec.msgpack.encode(fit, enc_hook=lambda array: array.tolist())
+    return msgspec.msgpack.encode(fit, enc_hook=listed)
 
 
 def decoded(told: bytes) -> Fitted:
@@ -55,12 +54,7 @@ def decoded(told: bytes) -> Fitted:
     Raises:
         msgspec.MsgspecError: it is none.
     """
-    return msgspec.msgpack.decode(told, type=Fitted, dec_hook=_array)
-
-
-def _array(kind: Any, values: list[Any]) -> np.ndarray[Any, Any]:
-    (scalar,) = get_args(get_args(kind)[1])
-    return np.array(values, dtype=scalar)
+    return msgspec.msgpack.decode(told, type=Fitted, dec_hook=array_of)
 
 
 def main() -> int:

@@ -196,7 +196,7 @@ def test_the_demo_tells_the_evening_and_takes_its_pictures_without_a_display(
     )
 
     assert (done.returncode, done.stderr) == (0, "")
-    assert "structure, foreign keys and state hold" in done.stdout
+    assert "structure, foreign keys, state and backups hold" in done.stdout
     assert "Losing while eating" in done.stdout
     assert done.stdout.endswith(f"{len(list(tmp_path.glob('*.png')))} pictures.\n")
     assert [*tmp_path.glob("*-taken-back-after-a-restart.png")] != []
