@@ -6,6 +6,7 @@ Anything else is passed to pytest.
 """
 
 import argparse
+import os
 import sys
 import time
 from pathlib import Path
@@ -45,7 +46,9 @@ def _checks(
     place: Place, is_fast: bool, is_long: bool, for_pytest: list[str]
 ) -> list[tuple[str, list[object]]]:
     """Each check's name and command."""
-    pytest = [place.python, "-m", "pytest", *(["--long"] if is_long else []), *for_pytest]
+    spread = ["-n", str(os.cpu_count() or 1), "--dist", "loadfile"]
+    long = ["--long"] if is_long else []
+    pytest = [place.python, "-m", "pytest", *spread, *long, *for_pytest]
     ruff = ("ruff", [place.tool("ruff"), "check", "."])
     if is_fast:
         return [ruff, ("pytest", [*pytest, *PURE])]
