@@ -10,12 +10,12 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
     "no weight": "No weight in the book.",
     "no fasted weight": "No weight was taken {digestion_days:days} or more after a meal.",
     "stale weight": (
-        "Last weighed {days:days} ago, on {weighed_on:day}; after {most:days}"
+        "Last weighed {days:ago}, on {weighed_on:day}; after {most:days}"
         " a weight no longer speaks for today."
     ),
     "too few weights": "{have:weighings} in the book; a comparison needs {need:n}.",
     "lost since baseline": (
-        "Lost {percent:percent}: {now_g:g} against a usual {baseline_g:g}"
+        "Lost at least {percent:percent}: {now_g:g} against a usual {baseline_g:g}"
         " ({readings:weighings}; limit {limit_percent:percent})."
     ),
     "one reading, weigh again": (
@@ -104,7 +104,7 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
         " can hide a whole shed."
     ),
     "sign never closed": (
-        "Written {sign:ShedStage} on {since:day}, {days:days} ago, and no shed since;"
+        "Written {sign:ShedStage} on {since:day}, {days:ago}, and no shed since;"
         " one was surely missed."
     ),
     "no shed in the book": "No shed in the book.",
@@ -124,10 +124,12 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
     "cycle begun and no shed": (
         "Dull since {since:day}, {days:days}, and not shed; a whole cycle takes up to {most:days}."
     ),
-    "shed before": "Shed {days:days} ago, on {shed_on:day}.",
+    "shed before": "Shed {days:ago}, on {shed_on:day}.",
     "own clock": (
         "Sheds about every {median_days:days}, nearly always within {late_days:days}"
-        " (learned from {learned_from:intervals})."
+        " (learned from {learned_from:intervals}).",
+        "Sheds about every {median_days:days}, nearly always within {late_days:days},"
+        " as is usual for the kind.",
     ),
     "past her clock": (
         "No shed for {days:days}: {overdue_days:days} past the {late_days:days} within which"
@@ -186,8 +188,8 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
     ),
     "body score in band": "Body score {score:tenth}; {low:tenth} to {high:tenth} is asked.",
     "body score out of band": "Body score {score:tenth}; {low:tenth} to {high:tenth} is asked.",
-    "shed lately": "Shed on {shed_on:day}, {days:days} ago; within {most:days} is asked.",
-    "not shed lately": "Last shed on {shed_on:day}, {days:days} ago; within {most:days} is asked.",
+    "shed lately": "Shed on {shed_on:day}, {days:ago}; within {most:days} is asked.",
+    "not shed lately": "Last shed on {shed_on:day}, {days:ago}; within {most:days} is asked.",
     "not shed since laying": "Not shed since laying on {clutch_on:day}.",
     "shed not known": "The last shed cannot be told.",
     "kept meals": "{have:meals} kept; {need:n} are asked.",

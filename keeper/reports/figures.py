@@ -177,6 +177,15 @@ def counted(one: str, many: str) -> Callable[[float], str]:
 days = counted("day", "days")
 
 
+def ago(days_since: float) -> str:
+    """How long before today.
+
+    >>> plain(ago(0)), plain(ago(1)), plain(ago(12))
+    ('today', '1 day ago', '12 days ago')
+    """
+    return f"{days(days_since)} ago" if days_since else "today"
+
+
 def age(days_old: float) -> str:
     """Days, then months, then years and months.
 
@@ -274,6 +283,7 @@ KINDS: Mapping[str, Callable[..., str]] = {
     "celsius": celsius,
     "cm": centimetres,
     "days": days,
+    "ago": ago,
     "age": age,
     "hours": counted("hour", "hours"),
     "minutes": counted("minute", "minutes"),

@@ -103,8 +103,7 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
         " {since:day}."
     ),
     "daily rounds are no longer written": (
-        "No daily round was written since {since:day}, {days:days} ago; who was seen it cannot"
-        " tell."
+        "No daily round was written since {since:day}, {days:ago}; who was seen it cannot tell."
     ),
     "ends with a daily round": "Ends with a daily round.",
     "two signals together": (
@@ -121,7 +120,7 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
         "{animals:animals} of both sexes share this tub, older than {months:n} months."
     ),
     "pair not separated": (
-        "Put together on {since:day}, {days:days} ago; {most:days} is the most for a pair."
+        "Put together on {since:day}, {days:ago}; {most:days} is the most for a pair."
     ),
     "ends when they are parted": "Ends when they are parted, or a pairing is written.",
     "put aside without action": (
@@ -132,7 +131,7 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
     "eye cap kept": "An eye cap was kept at the shed of {shed_on:day}; leave it to the next shed.",
     "eye cap kept at two sheds": "An eye cap was kept at two sheds, the last on {shed_on:day}.",
     "never pick at an eye cap": "Never pick at an eye cap.",
-    "tail tip kept": "A tail tip was kept at the shed of {shed_on:day}, {days:days} ago.",
+    "tail tip kept": "A tail tip was kept at the shed of {shed_on:day}, {days:ago}.",
     "a ring on the tail tip cuts it off within days": (
         "A ring of skin on the tail tip cuts it off within days."
     ),
@@ -142,7 +141,7 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
         "On hold ({hold:HoldKind}) for {days:days}, since {since:day}, and no end set."
     ),
     "not laid since the pre-lay shed": (
-        "Pre-lay shed on {since:day}, {days:days} ago, and no eggs yet."
+        "Pre-lay shed on {since:day}, {days:ago}, and no eggs yet."
     ),
     "quarantine ends": "Quarantine ends on {on:day}, in {days:days}: faecals and mites clear?",
     "breathing noticed": ("Breathing noticed on {on:day}: {text:quoted}.",),
@@ -167,14 +166,14 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
     "not eaten, but not refused either": (
         "Not eaten for {days:days} (review from {limit:days}), but no refusal was written either."
     ),
-    "regurgitated": "Regurgitated on {on:day}, {days:days} ago.",
+    "regurgitated": "Regurgitated on {on:day}, {days:ago}.",
     "second regurgitation": (
-        "Regurgitated again on {on:day}, {days:days} ago, after {before_on:day};"
+        "Regurgitated again on {on:day}, {days:ago}, after {before_on:day};"
         " the second is the dangerous one."
     ),
     "water, heat check, no handling": "Water, a heat check, no handling.",
     "left in and never closed": (
-        "Left in on {on:day}, {days:days} ago, and what became of it was never written."
+        "Left in on {on:day}, {days:ago}, and what became of it was never written."
     ),
     "regurgitation to be feared": "A meal may come back.",
     "isolate": "Keep {her} tub apart.",

@@ -221,7 +221,7 @@ WORDS: Mapping[str, Mapping[str, str]] = {
         "left in": "Left in",
         "quarantine": "Quarantine",
         "hold without end": "Hold without end",
-        "stale weight": "Weight too old",
+        "stale weight": "No recent weight",
         "weight trend not known": "Weight trend not known",
         "feeding not known": "Feeding not known",
         "shed not known": "Shed not known",

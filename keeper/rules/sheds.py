@@ -265,7 +265,7 @@ def _why_between(
             "own clock",
             median_days=round(spacing.median_days),
             late_days=round(late),
-            learned_from=spacing.learned_from,
+            learned_from=spacing.learned_from or None,
         ),
     ]
     if over > 0:

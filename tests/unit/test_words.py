@@ -183,6 +183,34 @@ def test_dates_read_back_from_a_frozen_plan_are_told_like_dates() -> None:
     assert plain(sentence(frozen)) == "Shed 3 days ago, on 18 Mar 2026."
 
 
+def test_what_happened_today_is_not_told_in_days() -> None:
+    seen = because("shed before", days=0, shed_on="2026-03-18")
+
+    assert plain(sentence(seen)) == "Shed today, on 18 Mar 2026."
+
+
+def test_a_clock_of_the_kind_does_not_claim_to_be_learned() -> None:
+    of_the_kind = because("own clock", median_days=59, late_days=96, learned_from=None)
+
+    told = plain(sentence(of_the_kind))
+    assert told.endswith("within 96 days, as is usual for the kind.")
+    assert "learned" in sentence(because("own clock", median_days=59, late_days=96, learned_from=3))
+
+
+def test_a_loss_of_two_weighings_is_told_as_the_least_that_both_show() -> None:
+    """The last weight alone may show more than the percent, and a keeper does the sum."""
+    lost = because(
+        "lost since baseline",
+        percent=12.0,
+        now_g=604.0,
+        baseline_g=713.0,
+        readings=2,
+        limit_percent=10,
+    )
+
+    assert plain(sentence(lost)).startswith("Lost at least 12 %: 604 g against a usual 713 g")
+
+
 def test_the_same_sentence_is_said_once() -> None:
     twice = [because("no weight"), because("no holds"), because("no weight")]
 

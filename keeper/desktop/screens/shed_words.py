@@ -8,7 +8,7 @@ from keeper.actions.shed_board import ShedRow
 from keeper.desktop.widgets.shed_list import ShedFace
 from keeper.desktop.widgets.shed_strips import Strip
 from keeper.desktop.widgets.tile import TileState
-from keeper.reports.figures import day, days
+from keeper.reports.figures import ago, day, days
 from keeper.reports.words import because_text, sentence, word
 
 SEVERITIES = {
@@ -81,7 +81,7 @@ def _title(row: ShedRow, today: date) -> tuple[str, str]:
         return f"{word(clock.stage)} {since}{late}", _next(row, today)
     if clock.first_shed:
         return "first shed to come", _next(row, today)
-    return f"shed {days(clock.shed_days or 0)} ago", _next(row, today)
+    return f"shed {ago(clock.shed_days or 0)}", _next(row, today)
 
 
 def _left(row: ShedRow, today: date) -> str:

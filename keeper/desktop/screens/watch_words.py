@@ -25,10 +25,10 @@ from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.reasons import Reason
 from keeper.reports.figures import (
     GAP,
+    ago,
     celsius,
     counted,
     day,
-    days,
     degrees,
     heat_unit,
     span,
@@ -237,8 +237,7 @@ def _eaten(row: AnimalNow, on: date) -> str:
     if row.eaten_on is None:
         told = "no meal in the book"
     else:
-        ago = days((on - row.eaten_on).days)
-        told = f"eaten {day(row.eaten_on, on=on)}, {ago} ago"
+        told = f"eaten {day(row.eaten_on, on=on)}, {ago((on - row.eaten_on).days)}"
     if not row.refused_since:
         return told
     times = "once" if row.refused_since == 1 else f"{row.refused_since} times"
