@@ -143,6 +143,10 @@ def test_a_forecast_gives_a_window_and_its_days_in_words(females):
 
 
 def test_a_weight_that_she_may_never_reach_has_no_latest_day(females):
+    females.page._choose(0)
+    females.press(Qt.Key.Key_G)
+    females.answer("320 g")
+    females.answer("a weight that few of her kind reach")
     marks = face(females, "Wren").marks
 
     assert TODAY < marks.window.low <= marks.window.on
