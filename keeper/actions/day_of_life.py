@@ -136,7 +136,7 @@ def event_days(page: AnimalPage) -> list[date]:
     return sorted({event.happened.day for event in events_of(page)})
 
 
-_TOLD_APART = (
+TOLD_APART = (
     Sexed,
     Stock,
     Moved,
@@ -148,13 +148,14 @@ _TOLD_APART = (
     Paired,
     Regurgitation,
 )
+"""What no lane tells in a figure of its own."""
 
 
 def _told_apart(event: AnimalEvent, day: date) -> bool:
     if event.happened.day != day:
         return False
     noted = isinstance(event, Weighing | Offer) and event.note
-    return isinstance(event, _TOLD_APART) or bool(noted)
+    return isinstance(event, TOLD_APART) or bool(noted)
 
 
 def _last(events: Sequence[E], day: date) -> E | None:

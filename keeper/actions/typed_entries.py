@@ -179,8 +179,8 @@ def offer_corrected(entry: Offer, text: str) -> tuple[Offer, str]:
     return changed, reason
 
 
-def entry_words(entry: Weighing | Offer) -> str:
-    """An entry in a few words."""
+def entry_named(entry: Weighing | Offer) -> str:
+    """Which entry is put right: its kind and its figure."""
     if isinstance(entry, Weighing):
         return f"weight {grams(entry.weight_g)}"
     return f"offer {entry.result.value}"

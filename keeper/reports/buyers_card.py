@@ -7,7 +7,9 @@ from datetime import date, datetime
 from keeper.husbandry.events import Offer, Remark, Sexed, ShedSign
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import SpeciesProfile
-from keeper.reports.entry_words import (
+from keeper.reports.figures import UNKNOWN, day, grams, moment, plain
+from keeper.reports.paper_parts import Blank, Document, Facts, Heading, Part, Table, Words
+from keeper.reports.printed_entries import (
     OFFER_HEADS,
     OFFER_SHARES,
     degrees,
@@ -17,8 +19,6 @@ from keeper.reports.entry_words import (
     sex_words,
     shed_words,
 )
-from keeper.reports.figures import UNKNOWN, day, grams, moment, plain
-from keeper.reports.paper_parts import Blank, Document, Facts, Heading, Part, Table, Words
 
 OFFERS, WEIGHTS, SHEDS = 8, 4, 4
 """So many of the newest stand on the card."""

@@ -7,9 +7,9 @@ from datetime import date, datetime
 from enum import IntEnum
 
 from keeper.husbandry.place import place_of, walking_key
-from keeper.reports.entry_words import degrees
 from keeper.reports.figures import celsius, day, moment, plain
 from keeper.reports.paper_parts import Blank, Document, Facts, Heading, Part, Table, Words
+from keeper.reports.printed_entries import degrees
 from keeper.reports.round_sheet import night_words
 
 HEADS = ("night", "fed", "thaw", "where")

@@ -7,16 +7,6 @@ from datetime import date, datetime
 from keeper.husbandry.events import HoldSet, Offer, Regurgitation, Remark, Sexed, ShedSign
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import SpeciesProfile
-from keeper.reports.entry_words import (
-    OFFER_HEADS,
-    OFFER_SHARES,
-    degrees,
-    hatched_words,
-    offer_row,
-    remark_words,
-    sex_words,
-    shed_words,
-)
 from keeper.reports.figures import UNKNOWN, centimetres, day, grams, moment, number, plain
 from keeper.reports.paper_parts import (
     Blank,
@@ -28,6 +18,16 @@ from keeper.reports.paper_parts import (
     Picture,
     Table,
     Words,
+)
+from keeper.reports.printed_entries import (
+    OFFER_HEADS,
+    OFFER_SHARES,
+    degrees,
+    hatched_words,
+    offer_row,
+    remark_words,
+    sex_words,
+    shed_words,
 )
 from keeper.reports.words import word
 

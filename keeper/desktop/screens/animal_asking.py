@@ -18,7 +18,7 @@ from keeper.actions.typed_entries import (
     REMARKS,
     SIGNS,
     Reader,
-    entry_words,
+    entry_named,
     happened_on,
     hold_typed,
     move_typed,
@@ -137,7 +137,7 @@ class Correcting:
 
     @property
     def prompt(self) -> str:
-        return f"correct {entry_words(self.entry.event)} of {day_words(self.day)}"
+        return f"correct {entry_named(self.entry.event)} of {day_words(self.day)}"
 
     @property
     def hint(self) -> str:
@@ -155,7 +155,7 @@ class Correcting:
             return self.hint
         try:
             event, reason = self._put_right(text)
-            return f"writes: {entry_words(event)}, because: {reason}"
+            return f"writes: {entry_named(event)}, because: {reason}"
         except ValueError as error:
             return str(error)
 
@@ -165,7 +165,7 @@ class Correcting:
     def take(self, text: str) -> Written:
         event, reason = self._put_right(text)
         written = correct(self.keeping, self.entry.key, [event], reason)
-        what = f"{entry_words(self.entry.event)} put right to {entry_words(event)}: {reason}"
+        what = f"{entry_named(self.entry.event)} put right to {entry_named(event)}: {reason}"
         return Written(
             batch=written.batch,
             at=written.at,

@@ -4,50 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from keeper.actions.entry_words import entry_words
+from keeper.actions.day_of_life import TOLD_APART
+from keeper.actions.entry_words import entry_words, note_of
 from keeper.actions.life_places import Mate
 from keeper.actions.own_entries import Struck
 from keeper.desktop.widgets.read_out import Figure
-from keeper.husbandry.events import (
-    AnimalEvent,
-    Clutch,
-    HoldSet,
-    Measured,
-    Moved,
-    Offer,
-    Paired,
-    Regurgitation,
-    Remark,
-    RemarkKind,
-    Sexed,
-    ShedSign,
-    Stock,
-    Weighing,
-)
+from keeper.husbandry.events import AnimalEvent, Offer, Weighing
 from keeper.reports.figures import GAP, grams
 from keeper.reports.words import word
-
-_TOLD = (
-    Sexed,
-    Stock,
-    Moved,
-    Measured,
-    Remark,
-    HoldSet,
-    ShedSign,
-    Clutch,
-    Paired,
-    Regurgitation,
-)
-"""What no lane tells in a figure of its own."""
 
 
 def event_words(event: AnimalEvent) -> str:
     """One entry with its note."""
-    if isinstance(event, Remark) and event.kind is RemarkKind.PHOTO:
-        return entry_words(event)  # its note is the name of the picture
-    told = entry_words(event) if isinstance(event, _TOLD) else ""
-    return f"{told}, {event.note}" if told and event.note else told or event.note or ""
+    told = entry_words(event) if isinstance(event, TOLD_APART) else ""
+    return ", ".join(filter(None, (told, note_of(event))))
 
 
 def offer_figure(offer: Offer) -> str:
