@@ -7,6 +7,7 @@ from keeper.actions.due_board import empty_now_g
 from keeper.actions.keeping import Keeping, animals_on
 from keeper.actions.life import Life, empties, life_of
 from keeper.husbandry.animal import Sex
+from keeper.husbandry.events import Clutch, Paired
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import SpeciesProfile
 from keeper.rules.breeding import Gate, State, female_gates, together
@@ -20,7 +21,10 @@ KEPT_AFTER = timedelta(days=4)
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class FemaleRow:
-    """One female. short_g is what her weight gate still lacks, 0 when it is met."""
+    """One female. short_g is what her weight gate still lacks, 0 when it is met.
+
+    pairings and clutches: all of hers up to the day, oldest first.
+    """
 
     animal: AnimalNow
     species: str
@@ -29,6 +33,8 @@ class FemaleRow:
     gates: tuple[Gate, ...]
     ready: State
     clock: ShedClock
+    pairings: tuple[Paired, ...] = ()
+    clutches: tuple[Clutch, ...] = ()
 
     @property
     def short_g(self) -> float | None:
@@ -82,6 +88,8 @@ def _row(keeping: Keeping, animal: AnimalNow, on: date) -> FemaleRow:
         gates=gates,
         ready=together(gates),
         clock=clock,
+        pairings=life.pairings,
+        clutches=life.clutches,
     )
 
 

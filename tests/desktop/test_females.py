@@ -313,9 +313,11 @@ def test_words_never_lie_on_a_window_or_a_bracket(start_days, gate_days, wide):
     right = left + min(wide, room)
     assert left >= AXIS.left - 0.01
     assert right <= AXIS.right + 0.01
-    for begin, end in _taken(AXIS, marks):
+    for begin, end in _taken(AXIS, TODAY, marks):
         assert right <= begin or left >= end
-    assert min(wide, room) >= min(wide, max(b - a for a, b in _free(AXIS, _taken(AXIS, marks), 8)))
+    assert min(wide, room) >= min(
+        wide, max(b - a for a, b in _free(AXIS, _taken(AXIS, TODAY, marks), 8))
+    )
 
 
 def test_a_window_beyond_the_last_month_is_told_flush_right(qapp):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date
 from typing import TYPE_CHECKING
 
@@ -10,7 +11,7 @@ from keeper.actions.females import FemaleRow
 from keeper.desktop.widgets.calendar_strip import Marks, Window, months_round
 from keeper.desktop.widgets.gate_row import FemaleFace, GateFace
 from keeper.desktop.widgets.tile import FACES, TileState
-from keeper.reports.figures import centimetres, day, days, grams, mass_unit, number, span
+from keeper.reports.figures import ago, centimetres, day, days, grams, mass_unit, number, span
 from keeper.reports.words import because_text, word_of
 
 if TYPE_CHECKING:
@@ -19,11 +20,12 @@ if TYPE_CHECKING:
 S = TileState
 OF_GATE = {"met": S.GATE_MET, "not yet": S.GATE_NOT_YET, "cannot tell": S.GATE_CANNOT_TELL}
 RECKONING = "reckoning a day"
+_TOLD_DAYS = 365  # for so long a clutch is told on her row; her page has them all
 
 
 def female_face(row: FemaleRow, forecast: WeightForecast | None, on: date) -> FemaleFace:
     """Her row; without a forecast that she wants, it says that one is being reckoned."""
-    marks = _marks(row, forecast, on)
+    marks = _with_breeding(_marks(row, forecast, on), row, on)
     weight = grams(row.empty_g) if row.empty_g is not None else f"? {mass_unit()}"
     beside = _beside(row, on)
     gates = tuple(GateFace(name=gate.name, state=OF_GATE[gate.state]) for gate in row.gates)
@@ -63,6 +65,33 @@ def _marks(row: FemaleRow, forecast: WeightForecast | None, on: date) -> Marks:
     if wants_forecast(row):
         return _by_weight(forecast, age_on, missing, on)
     return _by_others(row, age_on, missing, on)
+
+
+def _with_breeding(marks: Marks, row: FemaleRow, on: date) -> Marks:
+    """When she was paired and laid, on the calendar and in words."""
+    told = _bred(row, on)
+    beneath = marks.beneath
+    if told:
+        beneath = told if row.ready == "met" else f"{marks.beneath}; {told}"
+    return replace(
+        marks,
+        beneath=beneath,
+        paired=tuple((pairing.happened.day, pairing.locked) for pairing in row.pairings),
+        laid=tuple(clutch.happened.day for clutch in row.clutches),
+    )
+
+
+def _bred(row: FemaleRow, on: date) -> str:
+    """Her last pairing where she has not laid since, else a clutch of the last year."""
+    laid = row.clutches[-1].happened.day if row.clutches else date.min
+    pairings = [one for one in row.pairings if one.happened.day > laid]
+    if pairings:
+        last = pairings[-1]
+        seen = ", lock seen" if last.locked else ""
+        return f"paired {day(last.happened.day, on=on)}, {ago((on - last.happened.day).days)}{seen}"
+    if row.clutches and (on - laid).days <= _TOLD_DAYS:
+        return f"laid {day(laid, on=on)}, {ago((on - laid).days)}"
+    return ""
 
 
 def _by_weight(

@@ -37,12 +37,17 @@ class Window:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Marks:
-    """What stands on one row. from_on: the age gate; at: a single day; unknown: a question mark."""
+    """What stands on one row. from_on: the age gate; at: a single day; unknown: a question mark.
+
+    paired: days of pairings, and whether a lock was seen; laid: days of clutches.
+    """
 
     window: Window | None = None
     from_on: date | None = None
     at: date | None = None
     unknown: bool = False
+    paired: tuple[tuple[date, bool], ...] = ()
+    laid: tuple[date, ...] = ()
     told: str = ""
     beneath: str = ""
 
@@ -108,7 +113,31 @@ def paint_marks(
         x = axis.x(marks.at)
         painter.setPen(QPen(look.colour("point"), 2.2))
         painter.drawLine(QLineF(x, bar.top() - 3, x, bar.bottom() + 3))
+    for on, locked in marks.paired:
+        if axis.shows(on):
+            paint_ring(painter, QPointF(axis.x(on), bar.center().y()), look, filled=locked)
+    for on in marks.laid:
+        if axis.shows(on):
+            paint_laid(painter, QPointF(axis.x(on), bar.center().y()), look)
     _paint_words(painter, rect, axis, today, marks, paper, look)
+
+
+def paint_ring(painter: QPainter, middle: QPointF, look: Look, *, filled: bool) -> None:
+    """The ring of a pairing, filled where a lock was seen."""
+    painter.setPen(QPen(look.colour("ink"), 1.6))
+    painter.setBrush(look.colour("ink" if filled else "sheet"))
+    painter.drawEllipse(middle, look.u(1.3, 1), look.u(1.3, 1))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+
+
+def paint_laid(painter: QPainter, middle: QPointF, look: Look) -> None:
+    """The triangle of a clutch."""
+    wide, high = look.u(1.6, 1.3), look.u(1.6, 1.3)
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(look.colour("ink"))
+    corners = ((0.0, -high), (wide, high), (-wide, high))
+    painter.drawPolygon([QPointF(middle.x() + x, middle.y() + y) for x, y in corners])
+    painter.setBrush(Qt.BrushStyle.NoBrush)
 
 
 def paint_window(
@@ -186,7 +215,7 @@ def _room_for(
     end, else cut to the widest stretch. Where no
     mark is in view, by today or, for what lies beyond the last month, flush right.
     """
-    taken = _taken(axis, marks)
+    taken = _taken(axis, today, marks)
     whole = axis.right - axis.left
     flush = max(axis.left, axis.right - wide)
     if not taken:
@@ -217,9 +246,14 @@ def _free(
     return list(zip(lefts, rights, strict=True))
 
 
-def _taken(axis: TimeAxis, marks: Marks) -> list[tuple[float, float]]:
-    """Where marks in view begin and end, in order, those that meet as one."""
+def _taken(axis: TimeAxis, today: date, marks: Marks) -> list[tuple[float, float]]:
+    """Where marks in view begin and end, in order, those that meet as one.
+
+    What is past is one stretch up to *today* as soon as anything of it is in view.
+    """
     found = []
+    if any(axis.shows(on) for on in (*marks.laid, *(on for on, _ in marks.paired))):
+        found.append((axis.left, axis.x(today)))
     if marks.window is not None and marks.window.low <= axis.last:
         left = max(axis.x(marks.window.low), axis.left)
         found.append((left, max(left + 4, _end(axis, marks.window.high))))

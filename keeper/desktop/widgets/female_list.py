@@ -26,7 +26,14 @@ from PySide6.QtWidgets import (
 
 from keeper.desktop.look import Look
 from keeper.desktop.type import Use
-from keeper.desktop.widgets.calendar_strip import Window, paint_bracket, paint_head, paint_window
+from keeper.desktop.widgets.calendar_strip import (
+    Window,
+    paint_bracket,
+    paint_head,
+    paint_laid,
+    paint_ring,
+    paint_window,
+)
 from keeper.desktop.widgets.drawn import Drawn
 from keeper.desktop.widgets.gate_row import GATE_LETTERS, Columns, paint_female, row_height
 from keeper.desktop.widgets.lettering import advance, middle_baseline, set_line, wrapped
@@ -183,7 +190,20 @@ class GateLegend(Drawn):
         self._words(painter, row, "8 and 5 in 10", Use.TABLE, look.u(4, 2))
         paint_bracket(painter, QPointF(self._left + 2, row.center().y()), look)
         self._left += look.u(3, 2.4)
-        self._words(painter, row, "age gate", Use.TABLE, look.u(3))
+        self._words(painter, row, "age gate", Use.TABLE, look.u(4, 2))
+        self._of_breeding(painter, row)
+
+    def _of_breeding(self, painter: QPainter, row: QRectF) -> None:
+        """Pairings and clutches on the calendar."""
+        middle, ring = row.center().y(), self.look.u(1.3, 1)
+        for filled, words in ((False, "paired"), (True, "lock seen")):
+            centre = QPointF(self._left + ring, middle)
+            paint_ring(painter, centre, self.look, filled=filled)
+            self._left += 2 * ring + self.look.u(1.6, 1)
+            self._words(painter, row, words, Use.TABLE, self.look.u(4, 2))
+        paint_laid(painter, QPointF(self._left + ring, middle), self.look)
+        self._left += 2 * ring + self.look.u(1.6, 1)
+        self._words(painter, row, "laid", Use.TABLE, 0.0)
 
 
 def _letters() -> list[tuple[str, str]]:
