@@ -6,6 +6,7 @@ from datetime import date, timedelta
 from functools import lru_cache
 from typing import TypeVar
 
+from keeper.actions.bulk import made_at_once
 from keeper.actions.holds_ever import holds_ever
 from keeper.actions.keeping import Keeping, animals_on
 from keeper.actions.learned import eaten_through
@@ -64,7 +65,8 @@ def due_rows(keeping: Keeping, on: date, only: Container[AnimalId] | None = None
     if only is not None:
         return _reckoned(keeping, on, only)
     asked = ("due", on, keeping.today)
-    return list(keeping.once(asked, lambda: _reckoned(keeping, on, None)))
+    with made_at_once():
+        return list(keeping.once(asked, lambda: _reckoned(keeping, on, None)))
 
 
 def _reckoned(keeping: Keeping, on: date, only: Container[AnimalId] | None) -> list[DueRow]:

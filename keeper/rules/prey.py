@@ -2,6 +2,7 @@
 
 from collections.abc import Container, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import NamedTuple
 
 from keeper.husbandry.events import Offer, Result
@@ -69,12 +70,53 @@ def prey_name(grade: PreyGrade) -> str:
     return f"{grade.kind} {grade.name}"
 
 
-def grade_of(prey: str | None, grades: Sequence[PreyGrade]) -> PreyGrade | None:
-    """The grade a written prey names, whatever its capitals and spaces; None: no such grade."""
-    if prey is None:
-        return None
-    wanted = " ".join(prey.split()).casefold()
-    return next((grade for grade in grades if prey_name(grade).casefold() == wanted), None)
+@lru_cache(maxsize=4096)
+def _plain(prey: str) -> str:
+    """A written prey without regard to capitals and spaces."""
+    return " ".join(prey.split()).casefold()
+
+
+class _Shelf:
+    """Grades in their order with where each name stands first and last; *kinds* are those told."""
+
+    __slots__ = ("_rungs", "first", "grades", "last", "names", "of")
+
+    def __init__(self, grades: Sequence[PreyGrade]) -> None:
+        self.of = grades
+        self.grades = tuple(grades)
+        self.names = tuple(map(prey_name, grades))
+        plain = [_plain(name) for name in self.names]
+        self.last = {name: at for at, name in enumerate(plain)}
+        self.first = {name: plain.index(name) for name in self.last}
+        self._rungs: dict[str, _Shelf] = {}
+
+    def at(self, prey: str | None) -> int | None:
+        """Where the grade stands that a written prey names; None: no such grade."""
+        return None if prey is None else self.first.get(_plain(prey))
+
+    def rungs(self, kind: str) -> "_Shelf":
+        """The grades of one kind by their mean mass."""
+        if kind not in self._rungs:
+            mine = [grade for grade in self.grades if grade.kind == kind]
+            self._rungs[kind] = _Shelf(sorted(mine, key=lambda g: g.mean_g.value))
+        return self._rungs[kind]
+
+
+_SHELVES: dict[int, _Shelf] = {}
+_SHELVES_MOST = 64
+
+
+def _shelf(grades: Sequence[PreyGrade]) -> _Shelf:
+    """The shelf of *grades*, kept for those that cannot change; a room asks thousands of times."""
+    kept = _SHELVES.get(id(grades))
+    if kept is not None and kept.of is grades:
+        return kept
+    made = _Shelf(grades)
+    if isinstance(grades, tuple):
+        if len(_SHELVES) >= _SHELVES_MOST:
+            _SHELVES.clear()
+        _SHELVES[id(grades)] = made
+    return made
 
 
 def choose_prey(
@@ -111,15 +153,17 @@ def choose_prey(
         )
     meal = _Meal.of(empty_g, figures, share)
     offers = sorted(last_meals, key=lambda offer: (offer.happened.day, offer.happened.at))
-    eaten = _eaten(offers, grades)
-    kinds = _kinds(grades, eaten, kind)
-    rungs = sorted((g for g in grades if g.kind in kinds), key=lambda g: g.mean_g.value)
+    shelf = _shelf(grades)
+    at = _eaten(offers, shelf)
+    eaten = None if at is None else shelf.grades[at].kind
+    chosen = _kind(kind, eaten, grades)
+    rungs = shelf.rungs(chosen)
     reach, why = _reach(rungs, offers, meal, step_down, rising)
-    had = [g for g in rungs[:reach] if in_stock is None or prey_name(g) in in_stock]
+    open_to_her = zip(rungs.grades[:reach], rungs.names, strict=False)
+    had = [g for g, name in open_to_her if in_stock is None or name in in_stock]
     if not had:
-        return PreyChoice(
-            offer=(), percent=None, because=(because("no prey in stock", kind=", ".join(kinds)),)
-        )
+        none = because("no prey in stock", kind=chosen)
+        return PreyChoice(offer=(), percent=None, because=(none,))
     found, how = _fewest(had, meal)
     if found is None:
         return PreyChoice(offer=(), percent=None, because=(*how, *why))
@@ -127,7 +171,7 @@ def choose_prey(
     sum_of_it = because(
         "meal share", grams=found.grams, percent=percent, empty=empty_g, target=meal.target_g
     )
-    other = _other_kind(eaten, kinds)
+    other = () if eaten in (None, chosen) else (because("other kind", kind=chosen, before=eaten),)
     return PreyChoice(offer=(found,), percent=percent, because=(sum_of_it, *how, *why, *other))
 
 
@@ -148,67 +192,64 @@ class _Meal(NamedTuple):
         )
 
 
-def _eaten(offers: Sequence[Offer], grades: Sequence[PreyGrade]) -> PreyGrade | None:
-    """The grade she last ate that is known."""
+def _eaten(offers: Sequence[Offer], shelf: _Shelf) -> int | None:
+    """Where the grade stands that she last ate and that is known."""
     for offer in reversed(offers):
-        grade = grade_of(offer.prey, grades) if offer.result in ATE else None
-        if grade is not None:
-            return grade
+        at = shelf.at(offer.prey) if offer.result in ATE else None
+        if at is not None:
+            return at
     return None
 
 
-def _kinds(grades: Sequence[PreyGrade], eaten: PreyGrade | None, kind: str | None) -> list[str]:
+def _kind(told: str | None, eaten: str | None, grades: Sequence[PreyGrade]) -> str:
     """The one kind to choose from: told, else eaten, else the first of the list."""
-    if kind is not None:
-        return [kind]
-    return [eaten.kind] if eaten is not None else [grade.kind for grade in grades[:1]]
-
-
-def _other_kind(eaten: PreyGrade | None, kinds: Sequence[str]) -> tuple[Reason, ...]:
-    if eaten is None or eaten.kind in kinds:
-        return ()
-    return (because("other kind", kind=", ".join(kinds), before=eaten.kind),)
+    if told is not None:
+        return told
+    return eaten or (grades[0].kind if grades else "")
 
 
 def _reach(
-    rungs: Sequence[PreyGrade],
+    rungs: _Shelf,
     offers: Sequence[Offer],
     meal: _Meal,
     step_down: str | None,
     rising: bool | None,
 ) -> tuple[int, tuple[Reason, ...]]:
     """How many grades from the smallest are open to her, and why."""
-    own = _eaten(offers, rungs)
-    if own is None:
-        return len(rungs), (because("grade not known"),)
-    at = rungs.index(own)
+    at, names = _eaten(offers, rungs), rungs.names
+    if at is None:
+        return len(names), (because("grade not known"),)
     if step_down is not None:
         lower = max(0, at - 1)
-        return lower + 1, (because("grade down", prey=prey_name(rungs[lower]), after=step_down),)
+        return lower + 1, (because("grade down", prey=names[lower], after=step_down),)
     refused = _refused_larger(rungs, offers, at)
     if refused >= REFUSALS_OF_NEW.value:
-        return at + 1, (because("grade refused", prey=prey_name(own), times=refused),)
-    if at + 1 < len(rungs) and rising is not False and _meals_small(offers, rungs, meal):
-        prey = prey_name(rungs[at + 1])
+        return at + 1, (because("grade refused", prey=names[at], times=refused),)
+    if at + 1 < len(names) and rising is not False and _meals_small(offers, rungs, meal):
         small = 100 * UP_BELOW.value
-        return at + 2, (because("grade up", prey=prey, meals=UP_MEALS.value, percent=small),)
-    return at + 1, (because("grade kept", prey=prey_name(own)),)
+        up = because("grade up", prey=names[at + 1], meals=UP_MEALS.value, percent=small)
+        return at + 2, (up,)
+    return at + 1, _kept(names[at])
 
 
-def _refused_larger(rungs: Sequence[PreyGrade], offers: Sequence[Offer], at: int) -> int:
+@lru_cache(maxsize=256)
+def _kept(prey: str) -> tuple[Reason, ...]:
+    return (because("grade kept", prey=prey),)
+
+
+def _refused_larger(rungs: _Shelf, offers: Sequence[Offer], at: int) -> int:
     """Refusals of a larger grade since the meal before her last *UP_MEALS*."""
-    larger = {prey_name(grade).casefold() for grade in rungs[at + 1 :]}
     refused = meals = 0
     for offer in reversed(offers):
         meals += offer.result in ATE
         if meals >= UP_MEALS.value:
             break
-        written = " ".join((offer.prey or "").split()).casefold()
-        refused += offer.result is Result.REFUSED and written in larger
+        if offer.result is Result.REFUSED and offer.prey is not None:
+            refused += rungs.last.get(_plain(offer.prey), at) > at
     return refused
 
 
-def _meals_small(offers: Sequence[Offer], rungs: Sequence[PreyGrade], meal: _Meal) -> bool:
+def _meals_small(offers: Sequence[Offer], rungs: _Shelf, meal: _Meal) -> bool:
     """Whether the last meals all lay well below what she should have now."""
     eaten = [offer for offer in offers if offer.result in ATE][-int(UP_MEALS.value) :]
     grams = [_grams(offer, rungs) for offer in eaten]
@@ -216,11 +257,11 @@ def _meals_small(offers: Sequence[Offer], rungs: Sequence[PreyGrade], meal: _Mea
     return len(grams) == UP_MEALS.value and all(g is not None and g < small_g for g in grams)
 
 
-def _grams(offer: Offer, grades: Sequence[PreyGrade]) -> float | None:
+def _grams(offer: Offer, shelf: _Shelf) -> float | None:
     if offer.mass_g is not None:
         return offer.mass_g
-    grade = grade_of(offer.prey, grades)
-    return None if grade is None else grade.mean_g.value * (offer.count or 1)
+    at = shelf.at(offer.prey)
+    return None if at is None else shelf.grades[at].mean_g.value * (offer.count or 1)
 
 
 def _fewest(

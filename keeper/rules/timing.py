@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from datetime import date, timedelta
+from functools import lru_cache
 from typing import NamedTuple
 
 from keeper.husbandry.animal import Stage
@@ -117,7 +118,7 @@ def when_due(now: AnimalNow, profile: SpeciesProfile, pace: Pace, house: House) 
     if silent is not None:
         return When(None, (silent,), tells=False)
     due_on, moved = _after_meal(now.eaten_on, pace, house.nights)
-    since = because("since eaten", days=days, interval=pace.interval_days)
+    since = _since_eaten(days, pace.interval_days)
     return _retried(now, pace, house, due_on, (since, *pace.because, *moved))
 
 
@@ -164,8 +165,19 @@ def _after_meal(
     if night < soonest:
         return next_night(soonest, nights), (because("gap after a meal", gap=gap_days),)
     if night != due_on:
-        return night, (because("nearest feed night", due=due_on, night=night),)
+        return night, _nearest(due_on, night)
     return night, ()
+
+
+@lru_cache(maxsize=4096)
+def _since_eaten(days: int, interval_days: int) -> Reason:
+    """The same for every animal of a room that ate on the same night."""
+    return because("since eaten", days=days, interval=interval_days)
+
+
+@lru_cache(maxsize=4096)
+def _nearest(due_on: date, night: date) -> tuple[Reason, ...]:
+    return (because("nearest feed night", due=due_on, night=night),)
 
 
 def _retried(

@@ -1,6 +1,8 @@
 """Read the book: questions in, vocabulary out."""
 
-from collections.abc import Iterable, Sequence
+import sqlite3
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import UTC, date, datetime, timedelta, timezone
 from itertools import islice
@@ -121,8 +123,9 @@ def recent(
     sql = f"""SELECT {select_columns(kind, "e")} FROM {TABLES[kind]} e
         WHERE e.animal = ? AND e.day <= ? AND {stands("e")}
         ORDER BY e.at DESC, e.batch DESC, e.seq DESC LIMIT ?"""
-    execute, last = book.connection.execute, day_number(until)
-    found = {animal: execute(sql, (animal, last, most)).fetchall() for animal in animals}
+    last = day_number(until)
+    with _snapshot(book) as execute:
+        found = {animal: execute(sql, (animal, last, most)).fetchall() for animal in animals}
     events = iter(from_rows(kind, [row for rows in found.values() for row in reversed(rows)]))
     return {animal: list(islice(events, len(rows))) for animal, rows in found.items()}
 
@@ -147,13 +150,26 @@ def fasted_weights(
             AND x.result IN ('taken', 'part taken') AND {stands("x")})
         ORDER BY e.at, e.batch, e.seq"""
     seconds = fasted_days * 86_400
+    with _snapshot(book) as execute:
+        found = {animal: execute(sql, (animal, seconds)).fetchall() for animal in animals}
     return {
-        animal: [
-            (day_of(day), mg / 1000)
-            for day, mg in book.connection.execute(sql, (animal, seconds)).fetchall()
-        ]
-        for animal in animals
+        animal: [(day_of(day), mg / 1000) for day, mg in rows] for animal, rows in found.items()
     }
+
+
+@contextmanager
+def _snapshot(book: Book) -> Iterator[Callable[..., sqlite3.Cursor]]:
+    """Gives ``execute`` for many readings of one moment, for which the file is locked once."""
+    connection = book.connection
+    if connection.in_transaction:
+        yield connection.execute
+        return
+    connection.execute("BEGIN")
+    try:
+        yield connection.execute
+    finally:
+        if connection.in_transaction:  # a disk that fails has ended it already
+            connection.execute("COMMIT")
 
 
 def all_of(book: Book, kind: type[E], condition: str = "1", *values: Any) -> list[Entry[E]]:

@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from keeper.husbandry.events import Offer
-from keeper.rules.prey import PreyChoice, choose_prey, grade_of, prey_name
+from keeper.rules.prey import PreyChoice, choose_prey
 from tests.builders import a_grade, a_refusal, all_prey, an_offer, feeding_figures
 
 PREY = all_prey()
@@ -183,11 +183,21 @@ def test_an_impossible_share_is_refused(share: float) -> None:
 
 
 def test_a_written_prey_is_read_whatever_its_capitals_and_spaces() -> None:
-    grade = grade_of("  Mouse   FUZZY ", PREY)
+    assert "grade kept" in whys(choose(80, meal("2026-09-16", "  Mouse   FUZZY ")))
 
-    assert grade is not None and prey_name(grade) == "mouse fuzzy"
-    assert grade_of("gecko", PREY) is None
-    assert grade_of(None, PREY) is None
+
+@pytest.mark.parametrize("written", ["gecko", None])
+def test_a_prey_that_names_no_grade_leaves_her_grade_unknown(written: str | None) -> None:
+    assert "grade not known" in whys(choose(80, an_offer("2026-09-16", prey=written)))
+
+
+def test_grades_that_change_are_looked_at_again() -> None:
+    bags = [a_grade("small", 4, 4.5, 5)]
+    before = offered(choose_prey(75, JUVENILE, bags, ()))
+    bags[0] = a_grade("large", 8, 9.0, 10)
+
+    assert before == ("mouse small", 2)
+    assert offered(choose_prey(75, JUVENILE, bags, ())) == ("mouse large", 1)
 
 
 @given(st.floats(2, 2000), st.floats(0.2, 1))
