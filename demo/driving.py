@@ -18,12 +18,12 @@ HELD = {
 class Hand:
     """Presses keys in *window* and saves pictures into *folder*."""
 
-    def __init__(self, window: QWidget, folder: Path, size: tuple[int, int] = SIZE) -> None:
+    def __init__(self, window: QWidget, folder: Path) -> None:
         self._window = window
         self._folder = folder
         self.pictures: list[Path] = []
         folder.mkdir(parents=True, exist_ok=True)
-        window.resize(*size)
+        window.resize(*SIZE)
         window.show()
         QTest.qWaitForWindowExposed(window)
         self.settle()
@@ -48,9 +48,9 @@ class Hand:
         self.pictures.append(path)
         return path
 
-    def settle(self, rounds: int = 3) -> None:
+    def settle(self) -> None:
         """Let the window paint and whatever works behind it come back."""
-        for _ in range(rounds):
+        for _ in range(3):
             QApplication.processEvents()
             QTest.qWait(5)
 

@@ -105,10 +105,10 @@ def house_heat(
     )
 
 
-def readings_for_watch(keeping: Keeping, on: date, span: timedelta = WATCHED) -> tuple[Source, ...]:
-    """Every source of the time *span* up to the end of *on*, in order of place and zone."""
+def readings_for_watch(keeping: Keeping, on: date) -> tuple[Source, ...]:
+    """Every source of the time ``WATCHED`` up to the end of *on*, in order of place and zone."""
     end = min(keeping.now(), _end_of(on, keeping))
-    begin = end - span
+    begin = end - WATCHED
     typed = reading.on_days(keeping.book, Heat, begin.date(), on)
     groups: dict[tuple[str, Zone], list[Heat]] = defaultdict(list)
     for each in typed:

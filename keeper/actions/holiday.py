@@ -68,18 +68,18 @@ class _Ahead:
         )
 
 
-def holiday_facts(keeping: Keeping, days: int = DAYS) -> HolidayFacts:
-    """What whoever stands in must know for *days*, today the first.
+def holiday_facts(keeping: Keeping) -> HolidayFacts:
+    """What whoever stands in must know for ``DAYS`` days, today the first.
 
     Raises:
         LookupError: no animal is in the room.
     """
     first = keeping.today
-    last = first + timedelta(days=days - 1)
+    last = first + timedelta(days=DAYS - 1)
     ahead = _Ahead(keeping, first)
     if not ahead.rows:
         raise LookupError("No animal is in the room; there is nothing to look after.")
-    nights = [n for n in ahead.nights if first <= n <= last] or _every(first, days)
+    nights = [n for n in ahead.nights if first <= n <= last] or _every(first, DAYS)
     held, unknown = _not_fed(ahead, nights[0])
     fed = [_night(ahead, night) for night in nights]
     return HolidayFacts(

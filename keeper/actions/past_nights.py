@@ -52,6 +52,7 @@ MISSING_DAYS = 28
 """Feed nights further back are not asked about any more."""
 
 _NEIGHBOUR = timedelta(days=1)
+_LOOKS = 3
 _EATEN = frozenset({Result.TAKEN, Result.PART})
 
 
@@ -178,10 +179,10 @@ def past_night(keeping: Keeping, night: date) -> PastNight | None:
     return PastNight(keeping, found[-1]) if found else None
 
 
-def looks(keeping: Keeping, most: int = 3) -> tuple[NightLook, ...]:
+def looks(keeping: Keeping) -> tuple[NightLook, ...]:
     """The last rounds that are over, newest first, with what the morning look has left."""
     over = [entry for entry, closed in all_rounds(keeping) if closed]
-    last = sorted(over, key=lambda entry: entry.event.happened.day, reverse=True)[:most]
+    last = sorted(over, key=lambda entry: entry.event.happened.day, reverse=True)[:_LOOKS]
     return tuple(_look(Walk(keeping, entry)) for entry in last)
 
 

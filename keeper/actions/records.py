@@ -55,16 +55,15 @@ class _Names:
 
 def record_rows(
     keeping: Keeping,
-    most: int = MOST,
     *,
     before: BatchId | None = None,
     animal: AnimalId | None = None,
 ) -> list[RecordRow]:
-    """The newest *most* batches older than *before*, newest first, withdrawals among them.
+    """The newest ``MOST`` batches older than *before*, newest first, withdrawals among them.
 
     animal: only what was written about it.
     """
-    batches = listing.batches_before(keeping.book, most, before=before, animal=animal)
+    batches = listing.batches_before(keeping.book, MOST, before=before, animal=animal)
     if not batches:
         return []
     counts = listing.counts_between(keeping.book, batches[-1].id, batches[0].id)
@@ -72,14 +71,14 @@ def record_rows(
     return [_row(keeping, names, batch, counts.get(batch.id, {})) for batch in batches]
 
 
-def entry_lines(keeping: Keeping, row: RecordRow, most: int = LINES) -> list[EntryLine]:
-    """What the batch of *row* wrote, in its order, after what it took back; at most *most*."""
+def entry_lines(keeping: Keeping, row: RecordRow) -> list[EntryLine]:
+    """What the batch of *row* wrote, in its order, after what it took back; at most ``LINES``."""
     book, names = keeping.book, _Names(keeping)
     lines = [
         EntryLine(who="", told=told, note="", stands=row.batch.stands)
-        for told in _undone(keeping, row.batch.id, most)
+        for told in _undone(keeping, row.batch.id, LINES)
     ]
-    for entry in listing.entries_in(book, row.batch.id, tuple(row.counts), most):
+    for entry in listing.entries_in(book, row.batch.id, tuple(row.counts), LINES):
         lines.append(
             EntryLine(
                 who=_who(names, entry.event),
@@ -88,7 +87,7 @@ def entry_lines(keeping: Keeping, row: RecordRow, most: int = LINES) -> list[Ent
                 stands=entry.stands,
             )
         )
-    return lines[:most]
+    return lines[:LINES]
 
 
 def _row(keeping: Keeping, names: _Names, batch: Batch, counts: Mapping[str, int]) -> RecordRow:

@@ -101,11 +101,11 @@ def margin_of(cells: Iterable[Cell | None]) -> Margin:
     return Margin(refused=refused, offered=refused + eaten)
 
 
-def refusal_strip(keeping: Keeping, on: date, nights: int = NIGHTS) -> Strip:
-    """The last *nights* feed nights up to *on* that the book knows of."""
-    offers, plans = _entries(keeping, on, nights)
+def refusal_strip(keeping: Keeping, on: date) -> Strip:
+    """The last ``NIGHTS`` feed nights up to *on* that the book knows of."""
+    offers, plans = _entries(keeping, on)
     days = sorted({offer.happened.day for offer in offers} | {plan.happened.day for plan in plans})
-    shown = tuple(days[-nights:])
+    shown = tuple(days[-NIGHTS:])
     animals = [row for row in animals_on(keeping, on) if row.in_the_room]
     cells = _cells(keeping, animals, offers, plans)
     rows: dict[str, list[StripAnimal]] = defaultdict(list)
@@ -118,7 +118,7 @@ def refusal_strip(keeping: Keeping, on: date, nights: int = NIGHTS) -> Strip:
     )
 
 
-def _entries(keeping: Keeping, on: date, nights: int) -> tuple[list[Offer], list[PlanLine]]:
+def _entries(keeping: Keeping, on: date) -> tuple[list[Offer], list[PlanLine]]:
     """Offers and plans of as few days as hold the nights that are asked for."""
     offers: list[Offer] = []
     plans: list[PlanLine] = []
@@ -127,7 +127,7 @@ def _entries(keeping: Keeping, on: date, nights: int) -> tuple[list[Offer], list
         condition = "e.day BETWEEN ? AND ?"
         offers = [e.event for e in reading.all_of(keeping.book, Offer, condition, *days)]
         plans = [e.event for e in reading.all_of(keeping.book, PlanLine, condition, *days)]
-        if len({offer.happened.day for offer in offers}) >= nights:
+        if len({offer.happened.day for offer in offers}) >= NIGHTS:
             break
     return offers, plans
 

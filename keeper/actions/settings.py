@@ -31,6 +31,7 @@ _EVERY = re.compile(r"every\s+(\d{1,2})\s+(?:days|nights)(?:\s+from\s+(\d{4}-\d\
 _EVERY_DAY = ("every day", "every night", "daily", "")
 _RULE = re.compile(r"DTSTART:(\d{4})(\d\d)(\d\d)\s+RRULE:FREQ=DAILY;INTERVAL=(\d+)")
 _LOOKED_AHEAD = timedelta(days=400)
+_NEXT = 4
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -42,7 +43,7 @@ class NightsChoice:
     coming: tuple[date, ...]
 
 
-def feed_nights_typed(text: str, today: date, most: int = 4) -> NightsChoice:
+def feed_nights_typed(text: str, today: date) -> NightsChoice:
     """What *text* would mean, with the next nights: ``tue fri``, ``every 4 days``, or a rule.
 
     Nothing is written.
@@ -55,13 +56,13 @@ def feed_nights_typed(text: str, today: date, most: int = 4) -> NightsChoice:
     >>> feed_nights_typed("every 4 days", date(2026, 11, 24)).coming[1].isoformat()
     '2026-11-28'
     """
-    return _choice(_rules_of(text.strip(), today), today, most)
+    return _choice(_rules_of(text.strip(), today), today)
 
 
-def feed_nights_chosen(keeping: Keeping, most: int = 4) -> NightsChoice:
+def feed_nights_chosen(keeping: Keeping) -> NightsChoice:
     """The feed nights of the book and the next of them."""
     rules = reading.settings(keeping.book).get(FEED_NIGHTS, "")
-    return _choice(rules, keeping.today, most)
+    return _choice(rules, keeping.today)
 
 
 def set_feed_nights(keeping: Keeping, text: str) -> Written:
@@ -75,12 +76,12 @@ def set_feed_nights(keeping: Keeping, text: str) -> Written:
     return note(keeping, "set feed nights", setting, what=chosen.words)
 
 
-def _choice(rules: str, today: date, most: int) -> NightsChoice:
+def _choice(rules: str, today: date) -> NightsChoice:
     if not rules:
-        nights: Sequence[date] = [today + timedelta(days=n) for n in range(most)]
+        nights: Sequence[date] = [today + timedelta(days=n) for n in range(_NEXT)]
     else:
         nights = feed_nights(rules_in(rules), today, today + _LOOKED_AHEAD)
-    return NightsChoice(rules=rules, words=nights_words(rules), coming=tuple(nights[:most]))
+    return NightsChoice(rules=rules, words=nights_words(rules), coming=tuple(nights[:_NEXT]))
 
 
 def _rules_of(text: str, today: date) -> str:

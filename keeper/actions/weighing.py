@@ -79,11 +79,9 @@ class WeighIn:
     every typed weight holds until it is set to 0.
     """
 
-    def __init__(
-        self, keeping: Keeping, on: date | None = None, resolution_g: float | None = None
-    ) -> None:
+    def __init__(self, keeping: Keeping) -> None:
         self._keeping = keeping
-        self.on = on or keeping.today
+        self.on = keeping.today
         self._asked: tuple[int, float] | None = None
         self._since = _newest_batch(keeping)
         self._scales: dict[int, OnScale] = {}
@@ -92,7 +90,7 @@ class WeighIn:
         self._growth = OwnGrowth(keeping, everyone, self.on)  # no slip moves its own measure
         self._entries: dict[int, EntryKey] = {}
         self._last_bag_g: float | None = None
-        self.resolution_g = resolution_g
+        self.resolution_g: float | None = None
         self.bag_g = 0.0
         self.animals: list[AnimalNow] = []
         self.written: dict[int, float] = {}

@@ -122,9 +122,9 @@ class Face:
     stretch: int
 
 
-def font(use: Use, column: Column, scale: float = 1.0, face: Face | None = None) -> QFont:
-    """The font of a use, in points times *scale*; the house face unless another is given."""
-    size, chosen = SIZES[use], face or house_face()
+def font(use: Use, column: Column, scale: float = 1.0) -> QFont:
+    """The font of a use, in points times *scale*, in the house face."""
+    size, chosen = SIZES[use], house_face()
     points = (size.large_pt if column is Column.LARGE else size.small_pt) * scale
     made = QFont(chosen.family)
     made.setPointSizeF(points * chosen.factor)

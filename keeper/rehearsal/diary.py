@@ -34,8 +34,8 @@ class Diary:
         self._clock = clock
         self._kept: dict[str, list[Event]] = defaultdict(list)
 
-    def happened(self, day: date, at: time, night: date | None = None) -> Happened:
-        return at_instant(datetime.combine(day, at, self._clock.at.tzinfo), night)
+    def happened(self, day: date, at: time) -> Happened:
+        return at_instant(datetime.combine(day, at, self._clock.at.tzinfo))
 
     def keep(self, verb: str, *events: Event) -> None:
         if events:

@@ -7,11 +7,10 @@ drops the locks that SQLite holds on it in the same process.
 import json
 import os
 import sys
-from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
 
-from keeper.store.database import Book, is_there, open_book, random_tail
+from keeper.store.database import Book, is_there, open_book
 from keeper.store.errors import BookError
 
 _MOST_BYTES = 4096
@@ -110,13 +109,7 @@ def claim(book: Path, *, station: str) -> WriterLock:
     return WriterLock(path, handle)
 
 
-def open_alone(
-    path: Path,
-    *,
-    station: str,
-    known_whole: bool = False,
-    tail: Callable[[], int] = random_tail,
-) -> Opened:
+def open_alone(path: Path, *, station: str, known_whole: bool = False) -> Opened:
     """Open *path* for writing if nobody else does, for reading otherwise.
 
     known_whole: as for ``open_book``.
@@ -126,10 +119,10 @@ def open_alone(
     try:
         lock = claim(path, station=station) if is_there(path) else None
     except BookError as error:
-        book = open_book(path, station=station, read_only=True, tail=tail)
+        book = open_book(path, station=station, read_only=True)
         return Opened(book, None, str(error))
     try:
-        book = open_book(path, station=station, known_whole=known_whole, tail=tail)
+        book = open_book(path, station=station, known_whole=known_whole)
     except BaseException:
         if lock is not None:
             lock.release()

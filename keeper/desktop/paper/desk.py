@@ -31,7 +31,7 @@ PrinterOf = Callable[[QWidget, Sheets], QPagedPaintDevice | None]
 class PaperDesk:
     """One a place. It keeps the sheets made last, which the printer is given.
 
-    tell and refuse say one sentence at the foot. worker: where long papers are written.
+    tell and refuse say one sentence at the foot.
     """
 
     def __init__(
@@ -42,13 +42,12 @@ class PaperDesk:
         tell: Callable[[str], object],
         refuse: Callable[[str], object],
         printer: PrinterOf | None = None,
-        worker: Worker | None = None,
     ) -> None:
         self._keeping, self._page = keeping, page
         self._tell, self._refuse = tell, refuse
         self._printer = printer or chosen_printer
         self._last: Sheets | None = None
-        self._worker = away = worker or Background()
+        self._away = away = Background()
         page.destroyed.connect(lambda: away.stop())
 
     def make(self, sheets_of: Callable[[], Sheets]) -> None:
@@ -61,7 +60,7 @@ class PaperDesk:
         long = len(sheets.pages) > PAGES_AT_ONCE
         if long:
             self._tell(f"{sheets.title}, {_pages(len(sheets.pages))}: being written.")
-        worker = self._worker if long else AtOnce()
+        worker: Worker = self._away if long else AtOnce()
         book = self._keeping
         worker.run(lambda: print_beside(book, sheets), partial(self._written, sheets), self._failed)
 
@@ -104,7 +103,7 @@ def chosen_printer(page: QWidget, sheets: Sheets) -> QPagedPaintDevice | None:
         raise OSError(NO_PRINTER)
     printer = QPrinter(QPrinter.PrinterMode.HighResolution)
     printer.setDocName(sheets.title)
-    printer.setPageLayout(page_layout(Paper.A4, across=sheets.across))
+    printer.setPageLayout(page_layout(Paper.A4))
     printer.setFullPage(True)
     dialog = QPrintDialog(printer, page)
     return printer if dialog.exec() else None

@@ -52,29 +52,23 @@ class Slab:
 
 
 def document_pages(
-    document: Document,
-    pictures: Mapping[str, Artist] | None = None,
-    paper: Paper = Paper.A4,
-    *,
-    across: bool = False,
+    document: Document, pictures: Mapping[str, Artist] | None = None
 ) -> list[Drawing]:
     """One drawing a page; *pictures* are the artists of the document's pictures by name."""
-    sheets = measured(paper, lambda page: _laid(page, document, pictures or {}), across=across)
+    sheets = measured(lambda page: _laid(page, document, pictures or {}))
     return [
         partial(_draw, document=document, slabs=slabs, number=n, count=len(sheets))
         for n, slabs in enumerate(sheets, start=1)
     ]
 
 
-def measured(
-    paper: Paper, ask: Callable[[Page], list[list[Slab]]], *, across: bool = False
-) -> list[list[Slab]]:
+def measured(ask: Callable[[Page], list[list[Slab]]]) -> list[list[Slab]]:
     """What *ask* finds on a page that nobody sees, of the size and type of the real one."""
     buffer = QBuffer()
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
     writer = QPdfWriter(buffer)
     writer.setResolution(RESOLUTION_DPI)
-    writer.setPageLayout(page_layout(paper, across=across))
+    writer.setPageLayout(page_layout(Paper.A4))
     painter = QPainter(writer)
     try:
         return ask(Page(painter, writer))

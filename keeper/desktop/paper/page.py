@@ -94,9 +94,9 @@ class Page:
         self._painter.drawText(self._rect(box), flags, said)
         return metrics.horizontalAdvance(said) / self._dots
 
-    def height_of(self, words: str, width: float, *, pt: float = LEAST_PT) -> float:
+    def height_of(self, words: str, width: float) -> float:
         """How high *words* stand when they are wrapped to *width*."""
-        metrics = QFontMetricsF(self._font(pt, False), self._device)
+        metrics = QFontMetricsF(self._font(LEAST_PT, False), self._device)
         room = QRectF(0, 0, width * self._dots, 1e6)
         flags = int(_LEFT) | int(Qt.TextFlag.TextWordWrap)
         return metrics.boundingRect(room, flags, words).height() / self._dots
@@ -212,15 +212,8 @@ def print_to(device: QPagedPaintDevice, drawings: list[Drawing]) -> None:
         painter.end()
 
 
-def write_pdf(
-    path: Path,
-    title: str,
-    drawings: list[Drawing],
-    paper: Paper = Paper.A4,
-    *,
-    across: bool = False,
-) -> None:
-    """Write *drawings* as a PDF at *path*, whole or not at all. across: the long side level.
+def write_pdf(path: Path, title: str, drawings: list[Drawing], paper: Paper = Paper.A4) -> None:
+    """Write *drawings* as a PDF at *path*, whole or not at all.
 
     Raises:
         OSError: it cannot be written there; what stood there is unharmed.
@@ -235,7 +228,7 @@ def write_pdf(
     writer.setTitle(title)
     writer.setCreator("keeper")
     writer.setColorModel(QPdfWriter.ColorModel.Grayscale)
-    writer.setPageLayout(page_layout(paper, across=across))
+    writer.setPageLayout(page_layout(paper))
     try:
         print_to(writer, drawings)
         del writer
@@ -245,9 +238,9 @@ def write_pdf(
         raise OSError(f"{path} was not written: {error}") from error
 
 
-def page_layout(paper: Paper, *, across: bool = False) -> QPageLayout:
-    """The whole sheet of *paper*; our own margins lie inside."""
-    turned = QPageLayout.Orientation.Landscape if across else QPageLayout.Orientation.Portrait
-    layout = QPageLayout(QPageSize(paper.value), turned, QMarginsF(0, 0, 0, 0))
+def page_layout(paper: Paper) -> QPageLayout:
+    """The whole sheet of *paper*, upright; our own margins lie inside."""
+    upright = QPageLayout.Orientation.Portrait
+    layout = QPageLayout(QPageSize(paper.value), upright, QMarginsF(0, 0, 0, 0))
     layout.setMode(QPageLayout.Mode.FullPageMode)
     return layout

@@ -22,7 +22,6 @@ class Sheets:
     title: str
     stem: str
     pages: list[Drawing]
-    across: bool = False
 
 
 def printed_words(keeping: Keeping) -> str:
@@ -38,7 +37,7 @@ def print_beside(keeping: Keeping, sheets: Sheets, paper: Paper = Paper.A4) -> P
     book = keeping.book.path
     stem = "".join(c if c.isalnum() or c == "-" else "-" for c in sheets.stem)
     path = book.with_name(f"{book.name}.{stem}.pdf")
-    write_pdf(path, sheets.title, sheets.pages, paper, across=sheets.across)
+    write_pdf(path, sheets.title, sheets.pages, paper)
     return path
 
 

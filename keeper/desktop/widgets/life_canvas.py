@@ -78,7 +78,7 @@ def life_layout(width: float, height: float, look: Look) -> LifeLayout:
 
 
 class Canvas:
-    """A painter with the look, the axis and the layout; helpers for what all lanes do."""
+    """A painter with the look, the axis and the layout, and what all lanes do."""
 
     def __init__(
         self, painter: QPainter, look: Look, axis: TimeAxis, layout: LifeLayout, page: AnimalPage
@@ -102,10 +102,9 @@ class Canvas:
             pen.setDashPattern([4 / width, 3 / width])
         return pen
 
-    def line(self, ink: str, width: float, *ends: float, dashed: bool = False) -> None:
+    def line(self, ink: str, width: float, *ends: float) -> None:
         """A line from x1, y1 to x2, y2."""
-        style = Qt.PenStyle.CustomDashLine if dashed else Qt.PenStyle.SolidLine
-        self.painter.setPen(self.pen(ink, width, style))
+        self.painter.setPen(self.pen(ink, width))
         self.painter.drawLine(QLineF(*ends))
 
     def words(
