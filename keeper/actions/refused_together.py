@@ -14,6 +14,7 @@ from keeper.husbandry.profile import COMMON_PRACTICE, Sourced, SpeciesProfile
 from keeper.rules.cause_says import HeatReading
 from keeper.rules.causes import Cause, causes
 from keeper.rules.holds import excused, holds_on
+from keeper.rules.refusals import offers_of_new_prey
 from keeper.rules.refused_groups import RefusalInRow
 from keeper.store import reading
 from keeper.store.hands import hands_of
@@ -60,6 +61,7 @@ def counted_offers(
     hands = hands_of(keeping.book, animals, nights[0], nights[-1])
     bags = sorted(_bags(keeping), key=lambda bag: bag.happened)
     cleaned = reading.recent(keeping.book, Cleaned, animals, _CLEANINGS, until=on)
+    new_prey = _of_new_prey(keeping, rows, offers, nights)
     return [
         RefusalInRow(
             animal=row.animal,
@@ -70,6 +72,7 @@ def counted_offers(
             bag=_bag_of(offer, bags),
             keeper=hands.get((row.animal, offer.happened.day)) or None,
             cleaned=_cleaned_before(offer, cleaned[row.animal]),
+            changed=new_prey.get((row.animal, offer.happened.day)),
         )
         for row in rows
         for offer in offers[row.animal]
@@ -77,6 +80,19 @@ def counted_offers(
         and (offer.result in EATEN or offer.result is Result.REFUSED)
         and not _excused(offer, signs, holds, keeping.profile(row))
     ]
+
+
+def _of_new_prey(
+    keeping: Keeping, rows: Sequence[AnimalNow], offers: Told, nights: Sequence[date]
+) -> dict[tuple[AnimalId, date], tuple[str, str]]:
+    """Of each animal the nights on which a new kind of prey was offered, with both kinds."""
+    return {
+        (row.animal, offer.happened.day): kinds
+        for row in rows
+        if len({offer.prey for offer in offers[row.animal]}) > 1
+        for offer, kinds in offers_of_new_prey(offers[row.animal], keeping.profile(row))
+        if offer.happened.day in nights
+    }
 
 
 def own_rate(offers: Sequence[Offer], before: date) -> float:

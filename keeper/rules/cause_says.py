@@ -12,6 +12,11 @@ from keeper.rules.refused_groups import Group, RefusalInRow
 WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("refused together", ("kind", "name", "refused", "offered", "expected", "nights", "chance")),
     ("refused after a cleaning", ("on", "refused", "offered", "expected", "nights", "chance")),
+    (
+        "refused after a change of prey",
+        ("before", "now", "refused", "offered", "expected", "nights", "chance"),
+    ),
+    ("new prey is refused at first", ("before", "now")),
     ("cooler than it was", ("place", "on", "temp_c", "usual_c", "chance")),
     ("heat is out of limits there", ("place", "reading")),
     ("heat is within limits there", ("place",)),
@@ -71,6 +76,9 @@ def together(test: GroupChances) -> Reason:
         "nights": len(group.nights),
         "chance": float(f"{test.chance:.2g}"),
     }
+    if changed := group.offers[0].changed:
+        before, now = changed
+        return because("refused after a change of prey", before=before, now=now, **figures)
     if group.kind == "cleaning":
         return because("refused after a cleaning", on=date.fromisoformat(group.name), **figures)
     return because("refused together", kind=group.kind, name=group.name, **figures)
@@ -80,6 +88,9 @@ def says(
     test: GroupChances, refusals: Sequence[RefusalInRow], heat: Mapping[str, HeatReading]
 ) -> list[Says]:
     """Every possible cause of a group's refusals, what to check first at the head."""
+    if changed := test.group.offers[0].changed:
+        before, now = changed
+        return [(1, because("new prey is refused at first", before=before, now=now))]
     cleaned = _shared_says(test.group, refusals, "cleaned")
     rest = "recent move or season" if cleaned else "recent move, cleaning or season"
     found = [
@@ -143,7 +154,10 @@ def _shared_says(group: Group, refusals: Sequence[RefusalInRow], field: _Shared)
     outside = tuple(
         offer
         for offer in refusals
-        if offer.night in nights and getattr(offer, field) == most and offer not in own
+        if offer.night in nights
+        and getattr(offer, field) == most
+        and offer not in own
+        and not offer.changed
     )
     return [_outside_says(outside, field, most)]
 

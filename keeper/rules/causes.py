@@ -1,4 +1,5 @@
-"""Cause before symptom: refusals that fall together in a row, rack, prey bag or keeper's hands.
+"""Cause before symptom: refusals that fall together in a row, rack, prey bag, keeper's hands or
+after a change of prey.
 
 Each animal is compared with its own refusal rate; how unlikely so many refusals are is an
 exact Poisson-binomial tail, for a row with its heat known also together with that. Over all
@@ -44,8 +45,8 @@ class BadShed:
 class Cause:
     """A group that refused together; ranked is what to check first, unfit what speaks against.
 
-    name: a row, a rack, a bag, a keeper, the day of a cleaning as ISO text, or nothing for the
-    room. cooler: whether the row read cooler than it used to on these nights.
+    name: a row, a rack, a bag, a keeper, the day of a cleaning as ISO text, two kinds of prey, or
+    nothing for the room. cooler: whether the row read cooler than it used to on these nights.
     """
 
     kind: GroupKind

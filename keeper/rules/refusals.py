@@ -1,6 +1,6 @@
 """Which refusals count, what to do at the next, and how likely so many are by chance."""
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
@@ -30,6 +30,7 @@ CHANGE_REFUSALS = Sourced(value=2, source=COMMON_PRACTICE)
 then on she is offered what she ate before, and a refusal counts."""
 
 ATE = frozenset({Result.TAKEN, Result.PART})
+_TOLD = ATE | {Result.REFUSED}
 
 
 class Step(StrEnum):
@@ -102,24 +103,31 @@ def counted_refusals(
 
 
 def prey_changes(offers: Iterable[Offer], profile: SpeciesProfile) -> dict[date, tuple[str, str]]:
-    """Nights refused straight after a change of prey, with the kind eaten before and the new one.
+    """Nights refused straight after a change of prey, with the kind eaten before and the new."""
+    changed = offers_of_new_prey(offers, profile)
+    return {o.happened.day: kinds for o, kinds in changed if o.result is Result.REFUSED}
+
+
+def offers_of_new_prey(
+    offers: Iterable[Offer], profile: SpeciesProfile
+) -> Iterator[tuple[Offer, tuple[str, str]]]:
+    """Offers straight after a change of prey, refused or eaten, with both kinds.
 
     A kind is told from the profile's grades. What was eaten last is what was seen to be eaten.
     """
     kinds = {f"{grade.kind} {grade.name}": grade.kind for grade in profile.prey}
-    found: dict[date, tuple[str, str]] = {}
     eaten: str | None = None
-    of_new = 0
+    refused: set[date] = set()
     for offer in sorted(offers, key=lambda offer: (offer.happened.day, offer.happened.at)):
-        kind = kinds.get(offer.prey or "")
+        kind, day = kinds.get(offer.prey or ""), offer.happened.day
+        if kind is not None and eaten is not None and kind != eaten and offer.result in _TOLD:
+            if len(refused - {day}) < CHANGE_REFUSALS.value:
+                yield offer, (eaten, kind)
+            if offer.result is Result.REFUSED:
+                refused.add(day)
         if offer.result in ATE and offer.evidence is not Evidence.ASSUMED:
-            eaten, of_new = kind, 0
-        elif offer.result is Result.REFUSED and None not in (kind, eaten) and kind != eaten:
-            day = offer.happened.day
-            of_new += day not in found
-            if of_new <= CHANGE_REFUSALS.value:
-                found[day] = (str(eaten), str(kind))
-    return found
+            eaten = kind
+            refused.clear()
 
 
 def refusal_step(

@@ -1,4 +1,4 @@
-"""Offers of a night or two in groups that may share a cause: row, rack, bag, hands."""
+"""Offers of a night or two in groups that may share a cause: row, rack, bag, hands, new prey."""
 
 from collections import defaultdict
 from collections.abc import Sequence
@@ -9,15 +9,16 @@ from typing import Literal, NamedTuple
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.place import place_of
 
-GroupKind = Literal["row", "rack", "bag", "keeper", "cleaning", "room", "humidity"]
+GroupKind = Literal["row", "rack", "bag", "keeper", "cleaning", "prey", "room", "humidity"]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class RefusalInRow:
     """One counted offer of a feed night, taken or refused, with the animal's own refusal rate.
 
-    cleaned: the day on which its tub was cleaned whole shortly before. Excused offers are
-    left out by the caller.
+    cleaned: the day on which its tub was cleaned whole shortly before. changed: the kind of prey
+    eaten before and the new one, where it was offered straight after a change. Excused offers
+    are left out by the caller.
     """
 
     animal: AnimalId
@@ -28,6 +29,7 @@ class RefusalInRow:
     bag: str | None = None
     keeper: str | None = None
     cleaned: date | None = None
+    changed: tuple[str, str] | None = None
 
     def __post_init__(self) -> None:
         if not 0 < self.own_rate < 1:
@@ -35,7 +37,10 @@ class RefusalInRow:
 
 
 class Group(NamedTuple):
-    """Offers that share something. name: of a cleaning its day as ISO text, of the room none."""
+    """Offers that share something.
+
+    name: of a cleaning its day as ISO text, of a change of prey both kinds, of the room none.
+    """
 
     kind: GroupKind
     name: str
@@ -68,7 +73,7 @@ def _of_window(refusals: Sequence[RefusalInRow], nights: Sequence[date]) -> list
     ]
 
 
-_PLAINEST = ("room", "row", "rack", "cleaning", "bag", "keeper")
+_PLAINEST = ("room", "row", "rack", "cleaning", "prey", "bag", "keeper")
 
 
 def _plainest(key: tuple[GroupKind, str]) -> tuple[int, str]:
@@ -76,6 +81,9 @@ def _plainest(key: tuple[GroupKind, str]) -> tuple[int, str]:
 
 
 def _keys(offer: RefusalInRow) -> list[tuple[GroupKind, str]]:
+    """A new kind of prey is refused for itself: it says nothing of row, bag, hands or cleaning."""
+    if offer.changed:
+        return [("prey", " to ".join(offer.changed))]
     keys: list[tuple[GroupKind, str]] = [("room", "")]
     place = place_of(offer.place or "")
     if place is not None:

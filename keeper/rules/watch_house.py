@@ -23,6 +23,7 @@ KIND_OF_CAUSE = {
     "bag": "refusals from one bag of prey",
     "keeper": "refusals from one keeper's hands",
     "cleaning": "refusals after a cleaning",
+    "prey": "refusals after a change of prey",
     "room": "refusals in the room",
     "humidity": "bad sheds in a row of tubs",
 }

@@ -25,6 +25,8 @@ from keeper.husbandry.events import (
 )
 from keeper.husbandry.house import BagOpened, Cleaning, DailyRound, PlaceAside
 from keeper.husbandry.when import at_instant, on_day
+from keeper.reports.figures import plain
+from keeper.reports.words import sentence
 from keeper.rules.watch_facts import WatchLine
 from keeper.store.hands import hands_of
 from keeper.store.journal import batch
@@ -34,6 +36,7 @@ TODAY = date(2026, 11, 25)
 NOW = datetime(2026, 11, 25, 14, 30, tzinfo=UTC)
 LAST_NIGHT = TODAY - timedelta(days=1)
 GRADES = ("mouse weaner", "mouse hopper")
+RAT = "rat fuzzy"
 
 
 @pytest.fixture
@@ -202,6 +205,115 @@ def test_a_cause_put_aside_is_gone_until_its_day_and_its_animals_stay_silent(kee
         for line in watch_lines(keeping, TODAY)
         if line.animal in refusing and line.kind == "refusals"
     ]
+
+
+# --- a change of prey -------------------------------------------------------------------------
+
+
+def switched(
+    keeping: Keeping, animals: list[int], numbers: range, refusing: set[int], on: date = LAST_NIGHT
+) -> None:
+    """Rats for the tubs *numbers*, whatever they ate before."""
+    told = [replace(offer(animals[n], n, on, refused=n in refusing), prey=RAT) for n in numbers]
+    write(keeping, *told)
+
+
+def cool(keeping: Keeping, place: str) -> None:
+    """Hot ends of all rows over a month, *place* well below its own past last night."""
+    for row in ("A1", "A2", "B1", "B2"):
+        for days in range(1, 26, 4):
+            fell = 3.6 if (row, days) == (place, 1) else 0.0
+            at = at_instant(NOW - timedelta(days=days))
+            temp_c = 30.8 - fell + 0.2 * (days % 3)
+            write(keeping, Heat(place=row, happened=at, zone=Zone.HOT, temp_c=temp_c))
+
+
+def test_a_whole_row_that_refuses_rats_on_its_first_night_is_told_as_the_change_of_prey(keeping):
+    animals = room(keeping)
+    switched(keeping, animals, range(10, 20), set(range(10, 17)))
+    others = [n for n in range(40) if n not in range(10, 20)]
+    write(keeping, *(offer(animals[n], n, LAST_NIGHT) for n in others))
+
+    (line,) = house_lines(keeping)
+
+    assert (line.kind, line.place) == ("refusals after a change of prey", "mouse to rat")
+    assert line.members == tuple(sorted(animals[10:17]))
+    told = line.because[0].figures
+    assert (told["refused"], told["offered"], told["before"], told["now"]) == (
+        7,
+        10,
+        "mouse",
+        "rat",
+    )
+    assert [plain(sentence(why)) for why in line.because][1] == (
+        "A new kind of prey is often refused at first: of heat or bag that tells nothing. The plan"
+        " stays with mouse until rat is eaten."
+    )
+
+
+def test_rats_refused_by_a_row_that_reads_cool_make_no_cold_row(keeping):
+    animals = room(keeping)
+    cool(keeping, "A2")
+    switched(keeping, animals, range(10, 20), {10, 11, 12, 13})
+    others = [n for n in range(40) if n not in range(10, 20)]
+    write(keeping, *(offer(animals[n], n, LAST_NIGHT) for n in others))
+
+    (heat,) = house_lines(keeping)
+    assert (heat.kind, heat.members) == ("cold row", ())
+    assert "refused together" not in [why.why for why in heat.because]
+
+
+def test_rats_refused_from_one_bag_after_a_change_are_not_told_by_the_bag(keeping):
+    animals = room(keeping)
+    write(keeping, BagOpened(happened=on_day(LAST_NIGHT), prey=RAT, bag="R7"))
+    switched(keeping, animals, range(12), set(range(8)))
+
+    assert [line.kind for line in house_lines(keeping)] == ["refusals after a change of prey"]
+
+
+def test_a_row_is_judged_by_those_of_its_tubs_that_kept_their_prey(keeping):
+    animals = room(keeping)
+    switched(keeping, animals, range(10, 14), {10, 11})
+    others = [n for n in range(40) if n not in range(10, 14)]
+    refusing = {14, 15, 16, 17, 18}
+    write(keeping, *(offer(animals[n], n, LAST_NIGHT, refused=n in refusing) for n in others))
+
+    (line,) = house_lines(keeping)
+
+    assert (line.kind, line.place) == ("refusals in a row of tubs", "A2")
+    assert (line.because[0].figures["refused"], line.because[0].figures["offered"]) == (5, 6)
+
+
+def test_from_the_third_night_on_refused_rats_speak_of_the_row_again(keeping):
+    animals = room(keeping)
+    before = [LAST_NIGHT - timedelta(days=days) for days in (4, 2)]
+    for night_of in (*before, LAST_NIGHT):
+        switched(keeping, animals, range(10, 20), set(range(10, 18)), night_of)
+    write(keeping, *(offer(animals[n], n, LAST_NIGHT) for n in range(10)))
+
+    lines = {line.kind: line for line in house_lines(keeping)}
+
+    assert lines["refusals after a change of prey"].because[0].figures["nights"] == 2
+    assert (lines["refusals in a row of tubs"].place, len(lines)) == ("A2", 2)
+
+
+def test_rats_refused_elsewhere_speak_neither_for_nor_against_the_hands_that_fed(keeping):
+    animals = room(keeping)
+    switched(keeping, animals, range(20, 40), set(range(20, 36)))
+    night(keeping, animals, set(range(10, 18)), {"J.": range(10, 20), "Ada": range(10)})
+
+    lines = {line.kind: line for line in house_lines(keeping)}
+    told = [why.why for why in lines["refusals in a row of tubs"].because]
+
+    assert "all from the same hands" in told
+    assert "others refused from the same hands" not in told
+
+
+def test_rats_that_nearly_all_eat_are_no_line(keeping):
+    animals = room(keeping)
+    switched(keeping, animals, range(10, 20), {10})
+
+    assert house_lines(keeping) == []
 
 
 def test_where_no_daily_round_was_ever_written_nobody_is_unseen(keeping):

@@ -9,6 +9,7 @@ from keeper.rules.refusals import (
     Step,
     binomial_tail,
     counted_refusals,
+    offers_of_new_prey,
     poisson_binomial_tail,
     refusal_step,
 )
@@ -227,6 +228,25 @@ def test_where_no_change_of_prey_is_known_every_refusal_counts(meals: list[Offer
     told = count(*meals, a_refusal("2026-09-12", prey=RAT), a_refusal("2026-09-19", prey=RAT))
 
     assert (told.switched, told.counted) == (0, 2)
+
+
+def test_eaten_or_refused_the_first_nights_of_a_new_kind_are_of_the_change_and_no_third() -> None:
+    nights = [
+        an_offer("2026-09-02"),
+        a_refusal("2026-09-09", prey=RAT),
+        a_refusal("2026-09-16", prey=RAT),
+    ]
+
+    def of_change(*more: Offer) -> list[int]:
+        return [o.happened.day.day for o, _ in offers_of_new_prey([*nights, *more], PROFILE)]
+
+    assert of_change(a_refusal("2026-09-23", prey=RAT)) == [9, 16]
+    assert of_change(an_offer("2026-09-23", prey=RAT)) == [9, 16]
+    assert of_change(an_offer("2026-09-16", prey=RAT)) == [9, 16, 16]
+    assert [
+        (o.result, kinds)
+        for o, kinds in offers_of_new_prey([nights[0], an_offer("2026-09-09", prey=RAT)], PROFILE)
+    ] == [(Result.TAKEN, ("mouse", "rat"))]
 
 
 def test_once_the_new_kind_was_eaten_the_change_is_over() -> None:

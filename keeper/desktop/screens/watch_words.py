@@ -60,7 +60,7 @@ KEYS = (
 )
 _ANIMALS, _ROWS = counted("animal", "animals"), counted("row", "rows")
 _MEMBERS_SHOWN = 6
-_TOGETHER = ("refused together", "refused after a cleaning")
+_TOGETHER = ("refused together", "refused after a cleaning", "refused after a change of prey")
 _STRONG = ("fits", "look first", "not read")
 
 
