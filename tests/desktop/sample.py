@@ -203,7 +203,7 @@ class WeighPage(QWidget):
             TubFront(number=n + 1, name=name, state=S.TAKEN, value=value, note="written")
             for n, (name, value) in enumerate(values)
         ]
-        fronts.append(TubFront(number=4, name="Maud", state=S.CURRENT, now="asks again"))
+        fronts.append(TubFront(number=4, name="Maud", state=S.CURRENT, now="again"))
         fronts.append(TubFront(number=5, name="Alder", state=S.NOT_REACHED))
         pad = PadLegend(look)
         digits = {str(digit): KeyMeaning() for digit in range(10)}

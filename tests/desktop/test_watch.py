@@ -109,6 +109,17 @@ def test_the_chosen_line_is_told_in_full_with_what_was_tried_its_row_and_its_hea
     assert "24 Nov 24.3 °C" in told
 
 
+def test_the_heat_of_a_cause_is_drawn_in_the_smallest_window_too(qtbot, keeping):
+    small = Window(qtbot, keeping, PLACES, (1024, 600))
+    choose(small, "cold row")
+    detail = small.page.detail
+    with_heat = detail.grab().toImage()
+
+    detail.show_face(replace(detail._face, heat=None))
+
+    assert detail.grab().toImage() != with_heat
+
+
 def test_arrows_walk_the_lines_and_the_detail_follows(watch):
     watch.press(Qt.Key.Key_Home)
     first = watch.page.detail.text()

@@ -46,7 +46,7 @@ def grams(keeping):
 
 
 def on_panel(desk, name):
-    return f"{name}, now" in said_on(desk.page) or f"{name}, asks again" in said_on(desk.page)
+    return f"{name}, now" in said_on(desk.page) or f"{name}, again" in said_on(desk.page)
 
 
 def test_a_weight_inside_the_range_is_written_in_silence_and_the_walk_goes_on(desk, keeping):
@@ -116,7 +116,7 @@ def test_an_animal_never_weighed_is_judged_by_what_is_expected_at_its_age(desk, 
     desk.press("/ / / 3 . 4 Enter")
 
     assert grams(keeping) == {}
-    assert "Alder, asks again" in said_on(desk.page)
+    assert "Alder, again" in said_on(desk.page)
     assert "median is" in said_on(desk.page)
 
 

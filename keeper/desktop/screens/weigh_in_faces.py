@@ -166,7 +166,7 @@ def grams_typed(value: float) -> str:
 def _front(walk: WeighIn, num: int, index: int, passed: frozenset[int], *, asks: bool) -> TubFront:
     row, here = walk.animals[index], index == walk.cursor
     weight = walk.written.get(index)
-    now = "asks again" if asks else "now"
+    now = "again" if asks else "now"
     if here and weight is not None and not asks:
         now = grams_typed(weight)
     left_out = weight is None and index in passed

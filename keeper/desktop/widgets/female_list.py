@@ -196,7 +196,7 @@ class GateLegend(Drawn):
     def _of_breeding(self, painter: QPainter, row: QRectF) -> None:
         """Pairings and clutches on the calendar."""
         middle, ring = row.center().y(), self.look.u(1.3, 1)
-        for filled, words in ((False, "paired"), (True, "lock seen")):
+        for filled, words in ((False, "paired"), (True, "lock")):
             centre = QPointF(self._left + ring, middle)
             paint_ring(painter, centre, self.look, filled=filled)
             self._left += 2 * ring + self.look.u(1.6, 1)

@@ -102,7 +102,8 @@ class WatchDetail(Drawn):
         self._top += look.u(3, 2)
         self._paint_tried(painter, room, floor)
         self._paint_paragraphs(painter, room, floor)
-        self._paint_tubs(painter, room, floor)
+        if not self._heat_alone(room, floor):
+            self._paint_tubs(painter, room, floor)
         self._paint_heat(painter, room, floor)
         self._paint_keys(painter, room)
 
@@ -157,8 +158,7 @@ class WatchDetail(Drawn):
     def _paint_tubs(self, painter: QPainter, room: QRectF, floor: float) -> None:
         look, tubs = self.look, self._face.tubs
         small, strong = look.font(Use.TABLE), look.font(Use.TABLE_STRONG)
-        legend = list(wrapped(self._face.legend, small, room.width()))
-        high = look.u(24, 19) + len(legend) * look.u(5, 4.2)
+        legend, high = self._legend(room), self._tubs_high(room)
         if not tubs or self._top + high > floor:
             return
         label = QPointF(room.left(), self._top + look.u(3.6, 3))
@@ -180,9 +180,24 @@ class WatchDetail(Drawn):
             set_line(painter, place, line, small, look.colour("ink2"))
         self._top += high + look.u(1, 0.5)
 
+    def _legend(self, room: QRectF) -> list[str]:
+        return list(wrapped(self._face.legend, self.look.font(Use.TABLE), room.width()))
+
+    def _tubs_high(self, room: QRectF) -> float:
+        return self.look.u(24, 19) + len(self._legend(room)) * self.look.u(5, 4.2)
+
+    def _heat_alone(self, room: QRectF, floor: float) -> bool:
+        """Where both have no room, the heat of a cause is drawn: the list names its tubs."""
+        both = self._tubs_high(room) + self._heat_least()
+        cause = bool(self._face.tried) and self._face.heat is not None
+        return cause and floor - self._top < both
+
+    def _heat_least(self) -> float:
+        return self.look.u(34, 22)
+
     def _paint_heat(self, painter: QPainter, room: QRectF, floor: float) -> None:
         heat = self._face.heat
-        least, most = self.look.u(34, 27), self.look.u(52, 38)
+        least, most = self._heat_least(), self.look.u(52, 38)
         if heat is not None and floor - self._top >= least:
             high = min(most, floor - self._top)
             paint_heat(painter, QRectF(room.left(), self._top, room.width(), high), heat, self.look)
