@@ -28,6 +28,7 @@ KINDS: Mapping[str, Callable[[float], str]] = {
     "paired": counted("pairing", "pairings"),
     "remark": counted("remark", "remarks"),
     "snooze": counted("line put aside", "lines put aside"),
+    "aside_until": counted("line put aside until", "lines put aside until"),
     "offered_through": counted("choice for an animal", "choices for animals"),
     "start_step": counted("step of a start", "steps of a start"),
     "cleaned": counted("tub cleaned", "tubs cleaned"),
@@ -118,6 +119,9 @@ def _of_the_care(event: Any) -> str:
             return f"start: {event.step}"
         case e.OfferedThrough():
             return f"{'offered' if event.yes else 'not offered'} when {word(event.kind)}"
+        case e.AsideUntil():
+            awaited = word(event.awaited)
+            return f"{event.watch_kind} put aside until {awaited}: {event.reason}"
         case e.Snooze():
             return f"{event.watch_kind} put aside until {day(event.until)}: {event.reason}"
     return ""

@@ -4,6 +4,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
+from keeper.actions.asides import asides_until
 from keeper.actions.dismissing import answers_to, looser_for
 from keeper.actions.due_board import DueRow, due_rows
 from keeper.actions.keeping import Keeping, Written
@@ -11,7 +12,7 @@ from keeper.actions.noting import note
 from keeper.actions.watching import watch_lines
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import Remark, RemarkKind, Snooze, Zone
-from keeper.husbandry.house import PlaceAside
+from keeper.husbandry.house import Awaited, PlaceAside
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import place_of, walking_key
 from keeper.husbandry.profile import COMMON_PRACTICE, HeatFigures, Sourced
@@ -101,10 +102,32 @@ class RowShown:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Aside:
+    """A line put aside: of whom, by whom, with the keeper's own reason.
+
+    animal is None where the line is about a place. awaited: what brings it back, where that is
+    no day.
+    """
+
+    animal: AnimalNow | None
+    snooze: Snooze | PlaceAside
+    keeper: str
+    awaited: Awaited | None = None
+    looser: Loosening | None = None
+
+    @property
+    def place(self) -> str | None:
+        """Where it is: the animal's tub, or the place that the line is about."""
+        if isinstance(self.snooze, PlaceAside):
+            return self.snooze.place
+        return self.animal.place if self.animal else None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class WatchItem:
     """One line. animal is None where a place is meant; members are then its animals.
 
-    stays: put aside by the keeper until that day, but too grave to leave the list.
+    stays: put aside by the keeper, but too grave to leave the list.
     looser: a limit to be loosened, where such lines are put aside with nothing done. may_rest:
     whether it can be put aside at all.
     """
@@ -120,29 +143,9 @@ class WatchItem:
     tried: tuple[Tried, ...]
     remarks: tuple[Remark, ...]
     row: RowShown | None
-    stays: date | None = None
+    stays: Aside | None = None
     looser: Loosening | None = None
     may_rest: bool = True
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Aside:
-    """A line put aside: of whom, by whom, with the keeper's own reason.
-
-    animal is None where the line is about a place.
-    """
-
-    animal: AnimalNow | None
-    snooze: Snooze | PlaceAside
-    keeper: str
-    looser: Loosening | None = None
-
-    @property
-    def place(self) -> str | None:
-        """Where it is: the animal's tub, or the place that the line is about."""
-        if isinstance(self.snooze, PlaceAside):
-            return self.snooze.place
-        return self.animal.place if self.animal else None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -249,7 +252,7 @@ def _item(
         remarks=tuple(own.values()),
         row=rows.get(_row_name(line.place) or line.place or ""),
         may_rest=line.animal is not None or may_rest(line),
-        stays=next((e.snooze.until for e in aside if _is_of(e, line)), None),
+        stays=next((e for e in aside if _is_of(e, line)), None),
     )
 
 
@@ -328,18 +331,22 @@ def _aside(keeping: Keeping, animals: Mapping[AnimalId, AnimalNow], on: date) ->
     """The latest putting aside of each kind and animal, or place, that still runs."""
     found: dict[tuple[AnimalId | str | None, str], Aside] = {}
     kept = [e for e in reading.all_of(keeping.book, Snooze) if e.event.animal in animals]
-    entries: list[reading.Entry[Snooze] | reading.Entry[PlaceAside]] = [*kept]
-    entries += reading.all_of(keeping.book, PlaceAside)
-    for entry in entries:
-        snooze = entry.event
+    dated: list[reading.Entry[Snooze] | reading.Entry[PlaceAside]] = [*kept]
+    dated += reading.all_of(keeping.book, PlaceAside)
+    entries = [(entry.key, entry.event, None) for entry in dated] + [
+        (entry.key, snooze, entry.event.awaited)
+        for entry, snooze in asides_until(keeping, animals, on)
+    ]
+    for key, snooze, awaited in entries:
         if not snooze.happened.day <= on < snooze.until:
             continue
-        batch = reading.batch_row(keeping.book, entry.key.batch)
+        batch = reading.batch_row(keeping.book, key.batch)
         whose = snooze.place if isinstance(snooze, PlaceAside) else snooze.animal
         found[whose, snooze.watch_kind] = Aside(
             animal=None if isinstance(snooze, PlaceAside) else animals[snooze.animal],
             snooze=snooze,
             keeper=batch.keeper if batch else "",
+            awaited=awaited,
         )
     return list(found.values())
 

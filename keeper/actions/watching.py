@@ -8,6 +8,7 @@ from statistics import median
 from typing import TypeVar
 
 from keeper.actions.aftercare import aftercare_of
+from keeper.actions.asides import NO_END, asides_until
 from keeper.actions.bodies import compared, measures_of
 from keeper.actions.due_board import E, empty_now_g
 from keeper.actions.heat_readings import ALL_PROBES, house_heat
@@ -22,6 +23,7 @@ from keeper.actions.refused_together import USUAL_WORTH_OFFERS as USUAL_WORTH_OF
 from keeper.actions.refused_together import counted_offers, refusal_causes
 from keeper.husbandry.animal import AnimalId, Sex, Stage
 from keeper.husbandry.events import (
+    AsideUntil,
     Cleaned,
     HoldSet,
     Measured,
@@ -33,10 +35,11 @@ from keeper.husbandry.events import (
     Snooze,
     Weighing,
 )
-from keeper.husbandry.house import Cleaning, DailyRound, PlaceAside
+from keeper.husbandry.house import Awaited, Cleaning, DailyRound, PlaceAside
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import SpeciesProfile
 from keeper.husbandry.when import at_instant
+from keeper.reports.words import word
 from keeper.rules.alerts import watch
 from keeper.rules.causes import BadShed, heat_at_groups, humidity_causes
 from keeper.rules.holds import holds_of
@@ -101,6 +104,25 @@ def put_aside(keeping: Keeping, animal: AnimalId, kind: str, until: date, reason
     return note(keeping, "put aside", event, what=f"{kind} until {until}")
 
 
+def put_aside_until(
+    keeping: Keeping, animal: AnimalId, kind: str, awaited: Awaited, reason: str
+) -> Written:
+    """Put one kind of line aside for an animal until what is awaited has happened.
+
+    Raises:
+        ValueError: no reason.
+    """
+    refuse_unreasoned(keeping, NO_END, reason)
+    event = AsideUntil(
+        animal=animal,
+        happened=at_instant(keeping.now()),
+        watch_kind=kind,
+        awaited=awaited,
+        reason=reason.strip(),
+    )
+    return note(keeping, "put aside", event, what=f"{kind} until {word(awaited)}")
+
+
 def _pages(keeping: Keeping, animals: Sequence[AnimalId], on: date) -> _Pages:
     def newest(kind: type[E], most: int) -> dict[AnimalId, list[E]]:
         return reading.recent(keeping.book, kind, animals, most, until=on)
@@ -111,12 +133,21 @@ def _pages(keeping: Keeping, animals: Sequence[AnimalId], on: date) -> _Pages:
         weighings=newest(Weighing, _WEIGHINGS),
         remarks=newest(Remark, _FEW),
         aftercare=aftercare_of(keeping, on),
-        snoozes=newest(Snooze, _FEW),
+        snoozes=_snoozes(keeping, newest(Snooze, _FEW), on),
         cleaned=newest(Cleaned, _WEIGHINGS),
         holds_ever=holds_ever(keeping, animals, on),
         holds=reading.open_holds(keeping.book, on),
         measures=measures_of(keeping, on),
     )
+
+
+def _snoozes(
+    keeping: Keeping, dated: dict[AnimalId, list[Snooze]], on: date
+) -> Mapping[AnimalId, Sequence[Snooze]]:
+    """Those with a day for their end, and those that end with an event."""
+    for _, snooze in asides_until(keeping, dated, on):
+        dated[snooze.animal] = [*dated[snooze.animal], snooze]
+    return dated
 
 
 def _facts(

@@ -9,7 +9,7 @@ from datetime import date
 from enum import StrEnum
 
 from keeper.husbandry.animal import AnimalId, Sex, SexedBy, Status
-from keeper.husbandry.house import AboutRoom, Cleaning
+from keeper.husbandry.house import AboutRoom, Awaited, Cleaning
 from keeper.husbandry.house import NightTold as NightTold
 from keeper.husbandry.house import RemarkKind as RemarkKind
 from keeper.husbandry.when import Happened
@@ -237,6 +237,15 @@ class Snooze(AnimalEvent):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class AsideUntil(AnimalEvent):
+    """The same until something that is awaited has happened to the animal."""
+
+    watch_kind: str
+    awaited: Awaited
+    reason: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class OfferedThrough(AnimalEvent):
     """The keeper's word on whether this animal is offered while that hold lies on it."""
 
@@ -369,6 +378,7 @@ AboutAnimal = (
     | Paired
     | Remark
     | Snooze
+    | AsideUntil
     | OfferedThrough
     | StartStep
     | Cleaned

@@ -38,6 +38,15 @@ class RemarkKind(StrEnum):
     PHOTO = "photo"  # note names the picture by its SHA-256, text is what it shows
 
 
+class Awaited(StrEnum):
+    """What brings a line that was put aside back."""
+
+    SHED = "shed"
+    MEAL = "meal"
+    WEIGHING = "weighing"
+    EGGS = "eggs"
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class DailyRound:
     """The keeper looked into the tubs of a rack (``B``) or row (``B3``); None: of the room."""

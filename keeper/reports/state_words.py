@@ -79,6 +79,12 @@ WORDS: Mapping[str, Mapping[str, str]] = {
         "room": "Room",
         "incubator": "Incubator",
     },
+    "Awaited": {
+        "shed": "the next shed",
+        "meal": "the next meal",
+        "weighing": "the next weighing",
+        "eggs": "eggs are laid",
+    },
     "NightTold": {
         "no round": "no round",
         "forgot to record": "forgot to record",

@@ -39,6 +39,7 @@ TABLES: dict[type[Any], str] = {
     events.Paired: "paired",
     events.Remark: "remark",
     events.Snooze: "snooze",
+    events.AsideUntil: "aside_until",
     events.OfferedThrough: "offered_through",
     events.StartStep: "start_step",
     events.Cleaned: "cleaned",

@@ -51,6 +51,7 @@ ANIMAL_COLUMNS = {
         locked INTEGER NOT NULL CHECK (locked IN (0, 1))""",
     "remark": "kind TEXT NOT NULL, text TEXT NOT NULL",
     "snooze": "watch_kind TEXT NOT NULL, until INTEGER NOT NULL, reason TEXT NOT NULL",
+    "aside_until": "watch_kind TEXT NOT NULL, awaited TEXT NOT NULL, reason TEXT NOT NULL",
     "offered_through": "kind TEXT NOT NULL, yes INTEGER NOT NULL CHECK (yes IN (0, 1))",
     "start_step": "step TEXT NOT NULL",
     "cleaned": "extent TEXT NOT NULL CHECK (extent IN ('spot', 'whole'))",

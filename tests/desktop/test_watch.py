@@ -3,6 +3,7 @@
 import threading
 from contextlib import closing
 from dataclasses import replace
+from datetime import timedelta
 
 import pytest
 from PySide6.QtCore import Qt
@@ -19,9 +20,9 @@ from keeper.desktop.screens.watch import WatchScreen
 from keeper.desktop.screens.watch_words import line_face, looked_at, rows_of
 from keeper.desktop.widgets.severity_list import AsideFace, LineFace, LineFits, shown_reasons
 from keeper.desktop.widgets.tile import TileState
-from keeper.husbandry.events import Cleaned, Override, Remark, Snooze
+from keeper.husbandry.events import Cleaned, Override, Remark, ShedSign, ShedStage, Snooze
 from keeper.husbandry.house import BagOpened, Cleaning, DailyRound, PlaceAside
-from keeper.husbandry.when import on_day
+from keeper.husbandry.when import at_instant, on_day
 from keeper.store import reading
 
 Z, D, RETURN = Qt.Key.Key_Z, Qt.Key.Key_D, Qt.Key.Key_Return
@@ -157,6 +158,26 @@ def test_a_line_put_aside_is_quoted_at_the_foot_with_its_end_and_comes_back_when
     watch.take_back()
 
     assert line(watch, "Thora") == 3
+
+
+def test_a_line_put_aside_until_a_shed_stays_away_until_she_sheds(watch, keeping):
+    choose(watch, "Thora")
+    watch.press(Z)
+    watch.answer("damp hide given")
+    watch.answer("shed")
+
+    aside = faces(watch)[-1]
+    assert aside.till == "till the next shed"
+    assert "A1·2 Thora, put aside until the next shed" in watch.foot
+    assert not [f for f in faces(watch)[:-1] if "Thora" in f.title]
+
+    (thora,) = reading.animals_coded(keeping.book, "A-2")
+    later = keeping.now() + timedelta(minutes=5)
+    shed = ShedSign(animal=thora.animal, happened=at_instant(later), stage=ShedStage.SHED)
+    note(keeping, "mark", shed)
+    watch.house.notices.changed.emit()
+
+    assert not [f for f in faces(watch) if isinstance(f, AsideFace)]
 
 
 def test_a_line_put_aside_leaves_its_place_to_the_next(watch):

@@ -11,14 +11,18 @@ from keeper.actions.house_entries import clean, daily_round, open_bag, put_place
 from keeper.actions.keeping import Keeping, Written
 from keeper.actions.typed_entries import day_typed
 from keeper.actions.watch_board import Aside, WatchItem, note_found
-from keeper.actions.watching import put_aside
+from keeper.actions.watching import put_aside, put_aside_until
 from keeper.desktop.models.watch_rows import WatchRow
 from keeper.desktop.notices import Notices
 from keeper.desktop.screens.watch_words import place_words, whose
 from keeper.desktop.widgets.asking_line import AskingLine
+from keeper.husbandry.house import Awaited
+from keeper.husbandry.now import AnimalNow
 from keeper.reports.figures import day
+from keeper.reports.words import word
 
-_UNTIL, _USUAL_END = "Until (12 Dec, 14 days)", "7 days"
+_UNTIL, _USUAL_END = "Until (12 Dec, 14 days, shed, meal, weighing, eggs)", "7 days"
+_AWAITED = {awaited.value: awaited for awaited in Awaited}
 _CLEANED = "Cleaned (B3·4, B3 or B; add spot for a spot clean)"
 _ROUND, _WHOLE_ROOM = "Daily round done (the room, a rack or a row)", "room"
 _BAG = "Bag opened (mouse fuzzy: 14)"
@@ -103,11 +107,19 @@ class WatchAsking:
 
 def _put_aside(keeping: Keeping, item: WatchItem, reason: str, until: str) -> Written:
     """Put *item* aside and say of whom and until when."""
-    animal, end = item.animal, day_typed(until, keeping.today)
+    animal, awaited = item.animal, _AWAITED.get(until.strip().casefold())
+    if animal is not None and awaited is not None:
+        written = put_aside_until(keeping, animal.animal, item.kind, awaited, reason)
+        return replace(written, where=_named(animal), what=f"put aside until {word(awaited)}")
+    end = day_typed(until, keeping.today)
     if animal is None:
         written = put_place_aside(keeping, item.place, item.kind, end, reason)
         where = place_words(item.place, item.kind) or "the room"
     else:
         written = put_aside(keeping, animal.animal, item.kind, end, reason)
-        where = f"{animal.place or ''} {animal.name or animal.code}".strip()
+        where = _named(animal)
     return replace(written, where=where, what=f"put aside until {day(end)}")
+
+
+def _named(animal: AnimalNow) -> str:
+    return f"{animal.place or ''} {animal.name or animal.code}".strip()

@@ -33,7 +33,7 @@ from keeper.reports.figures import (
     heat_unit,
     span,
 )
-from keeper.reports.words import sentence, word_of
+from keeper.reports.words import sentence, word, word_of
 
 S = TileState
 
@@ -134,7 +134,7 @@ def detail_face(row: WatchRow, on: date) -> DetailFace:
         (f"Noted {_noted(item, n, on)}", "ink2") for n in range(min(2, len(item.remarks)))
     ]
     if item.stays:
-        until = day(item.stays, on=on)
+        until = _end_of(item.stays, on)
         paragraphs.append((f"Put aside until {until}; too grave to leave the list.", "ink"))
     paragraphs += _looser(item.looser)
     row_shown = item.row
@@ -253,8 +253,13 @@ def _aside_face(aside: Aside, on: date, heading: str) -> AsideFace:
         place=_about(aside)[0],
         name=_about(aside)[1],
         words=f"{kind[0].lower()}{kind[1:]}; “{snooze.reason}”{by}",
-        till=f"till {day(snooze.until, on=on)}",
+        till=f"till {_end_of(aside, on)}",
     )
+
+
+def _end_of(aside: Aside, on: date) -> str:
+    """The day on which it comes back, or what brings it back."""
+    return word(aside.awaited) if aside.awaited else day(aside.snooze.until, on=on)
 
 
 def _aside_detail(aside: Aside, on: date) -> DetailFace:
@@ -263,7 +268,7 @@ def _aside_detail(aside: Aside, on: date) -> DetailFace:
     by = f" by {aside.keeper}" if aside.keeper else ""
     told = (
         f"Put aside on {since}{by}: “{snooze.reason}”.",
-        f"It comes back on {day(snooze.until, on=on)}. Put aside twice and back again, it goes one"
+        f"It comes back with {_end_of(aside, on)}. Put aside twice and back again, it goes one"
         " step up. Records takes it back at once.",
     )
     kind = word_of("watch kind", snooze.watch_kind)

@@ -1,4 +1,5 @@
 CREATE INDEX animal_now_code ON animal_now (code);
+CREATE INDEX aside_until_batch ON aside_until (batch);
 CREATE INDEX bag_opened_batch ON bag_opened (batch);
 CREATE INDEX cleaned_batch ON cleaned (batch);
 CREATE INDEX clutch_batch ON clutch (batch);
@@ -56,6 +57,17 @@ CREATE TABLE animal_now (
     shed_on INTEGER, shed_before_on INTEGER, stage TEXT, stage_since INTEGER,
     clutch_on INTEGER, svl_mm INTEGER, body_score REAL, scored_on INTEGER
 ) STRICT;
+CREATE TABLE aside_until (
+    animal INTEGER NOT NULL REFERENCES animal (id),
+    at INTEGER NOT NULL,
+    span INTEGER NOT NULL CHECK (span >= 0),
+    utc_offset INTEGER NOT NULL,
+    day INTEGER NOT NULL,
+    batch INTEGER NOT NULL REFERENCES batch (id),
+    seq INTEGER NOT NULL,
+    note TEXT,watch_kind TEXT NOT NULL, awaited TEXT NOT NULL, reason TEXT NOT NULL,
+    PRIMARY KEY (animal, at, batch, seq)
+) STRICT, WITHOUT ROWID;
 CREATE TABLE bag_opened (
     at INTEGER NOT NULL,
     span INTEGER NOT NULL CHECK (span >= 0),
@@ -427,6 +439,10 @@ CREATE TRIGGER animal_no_delete BEFORE DELETE ON animal
 BEGIN SELECT RAISE(ABORT, 'animal is insert-only'); END;
 CREATE TRIGGER animal_no_update BEFORE UPDATE ON animal
 BEGIN SELECT RAISE(ABORT, 'animal is insert-only'); END;
+CREATE TRIGGER aside_until_no_delete BEFORE DELETE ON aside_until
+BEGIN SELECT RAISE(ABORT, 'aside_until is insert-only'); END;
+CREATE TRIGGER aside_until_no_update BEFORE UPDATE ON aside_until
+BEGIN SELECT RAISE(ABORT, 'aside_until is insert-only'); END;
 CREATE TRIGGER bag_opened_no_delete BEFORE DELETE ON bag_opened
 BEGIN SELECT RAISE(ABORT, 'bag_opened is insert-only'); END;
 CREATE TRIGGER bag_opened_no_update BEFORE UPDATE ON bag_opened
