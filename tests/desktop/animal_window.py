@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from contextlib import closing
 from datetime import date
 
+import pytest
+from life_sample import WREN, a_book, key_of, unknown_sex, wren
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
@@ -82,6 +85,10 @@ class Desk:
             QTest.keyClick(self.page.line.field, K.Key_Return)
         QApplication.processEvents()
 
+    def show(self, code):
+        """The page of the animal with this code, read again."""
+        self.page.show_animal(key_of(self.house.keeping, code))
+
     def to(self, day):
         self.page.go(lambda view: view.to(day))
 
@@ -91,3 +98,20 @@ class Desk:
 
     def _made(self, look, keeping, notices):
         return AnimalScreen(look, keeping, notices, reader=AtOnce(), reckoner=self.reckoner)
+
+
+@pytest.fixture
+def keeping(tmp_path):
+    """Wren, her kin, and a hatchling of which little is known."""
+    with closing(a_book(tmp_path / "animal.book")) as made:
+        wren(made)
+        unknown_sex(made)
+        yield made
+
+
+@pytest.fixture
+def desk(qtbot, keeping):
+    """Wren's page."""
+    made = Desk(qtbot, keeping)
+    made.show(WREN)
+    return made

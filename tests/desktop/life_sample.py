@@ -32,15 +32,23 @@ from keeper.husbandry.events import (
 )
 from keeper.husbandry.when import on_day
 from keeper.store.journal import batch
+from keeper.store.reading import board
 
 TODAY = date(2026, 11, 25)
 HATCHED = date(2026, 3, 18)
 NOW = datetime(2026, 11, 25, 14, 10, tzinfo=UTC)
 COLD = (date(2026, 8, 14), date(2026, 8, 20))
+WREN, THORA, HATCHLING = "26-031", "16-004", "26-188"
+"""Codes of the lives below."""
 
 
 def a_book(path: Path, now: datetime = NOW) -> Keeping:
     return new_keeping(path, station="rack-room", now=lambda: now, keeper="J.")
+
+
+def key_of(keeping: Keeping, code: str) -> int:
+    """The key of the animal with this code."""
+    return next(row.animal for row in board(keeping.book) if row.code == code)
 
 
 def wren(keeping: Keeping) -> int:
@@ -62,7 +70,7 @@ def of_ten_years(keeping: Keeping, years: int = 10) -> int:
     hatched = TODAY - timedelta(days=round(365.25 * years))
     with batch(keeping.book, verb="try", keeper="J.", written=keeping.now()) as writer:
         key = writer.new_animal()
-        writer.add(*_described(key, "16-004", "Thora", Sex.FEMALE, hatched, "C2·3"))
+        writer.add(*_described(key, THORA, "Thora", Sex.FEMALE, hatched, "C2·3"))
         for n in range(1, (TODAY - hatched).days, 7):
             writer.add(*_week(key, hatched, n))
         for on in _days(hatched, TODAY):
@@ -75,7 +83,7 @@ def unknown_sex(keeping: Keeping) -> int:
     with batch(keeping.book, verb="try", keeper="J.", written=keeping.now()) as writer:
         key = writer.new_animal()
         hatched = TODAY - timedelta(days=61)
-        writer.add(*_described(key, "26-188", None, Sex.UNKNOWN, hatched, "A1·2"))
+        writer.add(*_described(key, HATCHLING, None, Sex.UNKNOWN, hatched, "A1·2"))
         for n, grams in ((1, 3.1), (15, 3.0), (30, 2.9), (45, 2.8)):
             when = on_day(hatched + timedelta(days=n))
             writer.add(Weighing(animal=key, happened=when, weight_g=grams))
@@ -113,7 +121,7 @@ def _first(key: int, dam: int, sire: int) -> Iterator[Event]:
     yield Described(
         animal=key,
         happened=on_day(HATCHED),
-        code="26-031",
+        code=WREN,
         species="house_snake",
         name="Wren",
         line="Fen line, F2",

@@ -2,29 +2,14 @@
 
 from contextlib import closing
 
+import animal_window
 import pytest
 from animal_window import CONTROL, Desk, K
-from life_sample import a_book, unknown_sex, wren
 from trouble_sample import empty_book
 
 from keeper.store.reading import board
 
-
-@pytest.fixture
-def keeping(tmp_path):
-    with closing(a_book(tmp_path / "animal.book")) as made:
-        keys[:] = [wren(made), unknown_sex(made)]
-        yield made
-
-
-keys: list[int] = []
-
-
-@pytest.fixture
-def desk(qtbot, keeping):
-    made = Desk(qtbot, keeping)
-    made.page.show_animal(keys[0])
-    return made
+keeping, desk = animal_window.keeping, animal_window.desk
 
 
 def hint(desk):

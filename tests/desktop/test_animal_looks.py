@@ -8,10 +8,11 @@ from contextlib import closing
 from datetime import date
 from pathlib import Path
 
+import animal_window
 import numpy as np
 import pytest
 from animal_window import SECOND, Desk, K
-from life_sample import NOW, TODAY, a_book, unknown_sex, wren
+from life_sample import HATCHLING, NOW, TODAY, WREN, key_of, unknown_sex
 from shots import linear_rgb, luminance_of
 
 from keeper.actions.keeping import new_keeping
@@ -21,22 +22,7 @@ from keeper.desktop.look import Look
 from keeper.desktop.screens.animal import AnimalScreen
 from keeper.desktop.widgets.read_out import Figures, ReadOut
 
-
-@pytest.fixture
-def keeping(tmp_path):
-    with closing(a_book(tmp_path / "animal.book")) as made:
-        keys[:] = [wren(made), unknown_sex(made)]
-        yield made
-
-
-keys: list[int] = []
-
-
-@pytest.fixture
-def desk(qtbot, keeping):
-    made = Desk(qtbot, keeping)
-    made.page.show_animal(keys[0])
-    return made
+keeping, desk = animal_window.keeping, animal_window.desk
 
 
 def paper_below(image, colour):
@@ -52,7 +38,7 @@ def paper_below(image, colour):
 @pytest.mark.parametrize("day", [SECOND, date(2026, 5, 25), TODAY])
 def test_the_read_out_has_room_for_all_it_says(qtbot, keeping, size, day):
     desk = Desk(qtbot, keeping, size)
-    desk.page.show_animal(keys[0])
+    desk.show(WREN)
     desk.to(day)
     sheet = desk.page.read_out
 
@@ -82,7 +68,7 @@ def test_a_cause_too_long_is_cut_within_the_sheet_and_told_whole(qtbot):
 @pytest.mark.parametrize("size", [(1440, 900), (1024, 600)])
 def test_nothing_of_the_picture_runs_over_its_edges(qtbot, keeping, size):
     desk = Desk(qtbot, keeping, size)
-    desk.page.show_animal(keys[0])
+    desk.show(WREN)
     desk.reckoner.work()
     desk.to(SECOND)
     light = luminance_of(desk.page.strip.grab().toImage())
@@ -154,9 +140,9 @@ def test_pages_are_read_off_the_main_thread_with_a_book_of_their_own(qtbot, keep
     house.window.show()
     page = house.window.page("Animal")
 
-    page.show_animal(keys[1])
-    assert page.page is None or page.page.animal.animal != keys[1]
-    qtbot.waitUntil(lambda: page.page is not None and page.page.animal.code == "26-188")
+    page.show_animal(key_of(keeping, HATCHLING))
+    assert page.page is None or page.page.animal.code != HATCHLING
+    qtbot.waitUntil(lambda: page.page is not None and page.page.animal.code == HATCHLING)
 
     house.window.close()
     assert page._reading._pages._aside is None
@@ -187,6 +173,6 @@ def test_a_new_book_of_one_animal_opens_on_it(qtbot, tmp_path):
         unknown_sex(keeping)
         desk = Desk(qtbot, keeping)
 
-        assert desk.page.page.animal.code == "26-188"
+        assert desk.page.page.animal.code == HATCHLING
         desk.press(K.Key_PageDown)
-        assert desk.page.page.animal.code == "26-188"
+        assert desk.page.page.animal.code == HATCHLING

@@ -3,31 +3,17 @@
 from contextlib import closing
 from datetime import date
 
+import animal_window
 import pytest
 from animal_window import CONTROL, NONE, SECOND, SHIFT, Desk, K
-from life_sample import TODAY, a_book, of_ten_years, unknown_sex, wren
+from life_sample import HATCHLING, TODAY, a_book, of_ten_years
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QAccessible
 from PySide6.QtTest import QTest
 
 from keeper.desktop.widgets.drawn import Drawn
 
-
-@pytest.fixture
-def keeping(tmp_path):
-    with closing(a_book(tmp_path / "animal.book")) as made:
-        keys[:] = [wren(made), unknown_sex(made)]
-        yield made
-
-
-keys: list[int] = []
-
-
-@pytest.fixture
-def desk(qtbot, keeping):
-    made = Desk(qtbot, keeping)
-    made.page.show_animal(keys[0])
-    return made
+keeping, desk = animal_window.keeping, animal_window.desk
 
 
 # --- moving ----------------------------------------------------------------------------------
@@ -140,7 +126,7 @@ def test_the_cause_ends_it_in_whole_sentences(desk):
 
 
 def test_what_is_not_known_is_a_question_mark(desk):
-    desk.page.show_animal(keys[1])
+    desk.show(HATCHLING)
 
     for line in ("expected: ?", "z, centile: ?", "last eaten: ?", "shed: ?", "hot end, night: ?"):
         assert line in desk.told
@@ -223,7 +209,7 @@ def test_the_forecast_arrives_after_the_page(desk):
 
 def test_a_forecast_of_an_animal_left_behind_is_neither_reckoned_nor_shown(desk):
     job, done = desk.reckoner.jobs[0]
-    desk.page.show_animal(keys[1])
+    desk.show(HATCHLING)
     told = desk.page.strip.text()
 
     answer = job()

@@ -3,9 +3,10 @@
 from contextlib import closing
 from datetime import date
 
+import animal_window
 import pytest
 from animal_window import CONTROL, NONE, SECOND, Desk, K
-from life_sample import NOW, a_book, unknown_sex, wren
+from life_sample import NOW, WREN, key_of
 from PySide6.QtTest import QTest
 
 from keeper.actions.keeping import open_keeping
@@ -13,22 +14,7 @@ from keeper.actions.noting import note
 from keeper.husbandry.events import Remark, RemarkKind
 from keeper.husbandry.when import on_day
 
-
-@pytest.fixture
-def keeping(tmp_path):
-    with closing(a_book(tmp_path / "animal.book")) as made:
-        keys[:] = [wren(made), unknown_sex(made)]
-        yield made
-
-
-keys: list[int] = []
-
-
-@pytest.fixture
-def desk(qtbot, keeping):
-    made = Desk(qtbot, keeping)
-    made.page.show_animal(keys[0])
-    return made
+keeping, desk = animal_window.keeping, animal_window.desk
 
 
 def test_a_line_opens_with_the_keyboard_in_it_and_escape_leaves_it(desk):
@@ -178,7 +164,12 @@ def test_a_scanned_label_opens_its_animal(desk):
 
 def test_a_change_elsewhere_is_shown_and_the_cursor_stays(desk, keeping):
     desk.to(SECOND)
-    remark = Remark(animal=keys[0], happened=on_day(SECOND), kind=RemarkKind.NOTE, text="shy today")
+    remark = Remark(
+        animal=key_of(keeping, WREN),
+        happened=on_day(SECOND),
+        kind=RemarkKind.NOTE,
+        text="shy today",
+    )
 
     desk.house.notices.tell_written(note(keeping, "note", remark))
 
@@ -190,7 +181,7 @@ def test_a_book_open_for_reading_refuses_and_keeps_the_text(qtbot, keeping):
     path = keeping.book.path
     with closing(open_keeping(path, station="other", now=lambda: NOW, read_only=True)) as read_only:
         desk = Desk(qtbot, read_only)
-        desk.page.show_animal(keys[0])
+        desk.show(WREN)
         desk.press(K.Key_S)
         desk.type("opaque")
 

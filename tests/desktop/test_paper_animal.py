@@ -3,12 +3,13 @@
 from contextlib import closing
 from datetime import date
 
+import animal_window
 import numpy as np
 import pypdfium2
 import pypdfium2.raw
 import pytest
 from animal_window import CONTROL, SHIFT, Desk, K
-from life_sample import a_book, of_ten_years, unknown_sex, wren
+from life_sample import THORA, WREN, a_book, key_of, of_ten_years
 from PySide6.QtGui import QPdfWriter
 
 from keeper.actions.noting import note
@@ -30,21 +31,7 @@ PAPERS = {
 PT_PER_MM = 72 / 25.4
 
 
-@pytest.fixture
-def keeping(tmp_path):
-    with closing(a_book(tmp_path / "animal.book")) as made:
-        keys[:] = [wren(made), unknown_sex(made)]
-        yield made
-
-
-keys: list[int] = []
-
-
-@pytest.fixture
-def desk(qtbot, keeping):
-    made = Desk(qtbot, keeping)
-    made.page.show_animal(keys[0])
-    return made
+keeping, desk = animal_window.keeping, animal_window.desk
 
 
 def printed(desk, kind):
@@ -61,8 +48,8 @@ def words_of(document):
     return [" ".join(p.get_textpage().get_text_range().split()) for p in document]
 
 
-def written(keeping, kind, text, day=date(2026, 11, 1)):
-    event = Remark(animal=keys[0], happened=on_day(day), kind=kind, text=text)
+def written(keeping, kind, text, day=date(2026, 11, 1), code=WREN):
+    event = Remark(animal=key_of(keeping, code), happened=on_day(day), kind=kind, text=text)
     note(keeping, "note", event, where="", what=text)
 
 
@@ -89,7 +76,7 @@ def test_the_card_tells_who_she_is_what_she_ate_and_the_cautions(desk):
 
 def test_a_statement_of_genes_is_printed_as_written_with_its_day(desk, keeping):
     written(keeping, RemarkKind.NOTE, "genes: possible het pale, 66 %")
-    desk.page.show_animal(keys[0])
+    desk.show(WREN)
 
     words = " ".join(words_of(printed(desk, "card")))
 
@@ -100,10 +87,13 @@ def test_a_statement_of_genes_is_printed_as_written_with_its_day(desk, keeping):
 def test_the_vet_gets_two_pages_of_what_was_written_and_no_conclusion(desk, keeping):
     written(keeping, RemarkKind.BREATHING, "clicks at night")
     held = HoldSet(
-        animal=keys[0], happened=on_day(date(2026, 11, 2)), kind=HoldKind.VET, note="drops, as told"
+        animal=key_of(keeping, WREN),
+        happened=on_day(date(2026, 11, 2)),
+        kind=HoldKind.VET,
+        note="drops, as told",
     )
     note(keeping, "hold", held, where="", what="hold")
-    desk.page.show_animal(keys[0])
+    desk.show(WREN)
 
     first, second = words_of(printed(desk, "vet"))
 
@@ -118,16 +108,17 @@ def test_the_vet_gets_two_pages_of_what_was_written_and_no_conclusion(desk, keep
 
 def test_a_long_life_still_takes_two_pages(qtbot, tmp_path):
     with closing(a_book(tmp_path / "old.book")) as keeping:
-        keys[:] = [of_ten_years(keeping)]
+        of_ten_years(keeping)
         for n in range(30):
             written(
                 keeping,
                 RemarkKind.FAECES,
                 f"seen, number {n}, in the usual place",
                 date(2026, 10, n + 1),
+                THORA,
             )
         made = Desk(qtbot, keeping)
-        made.page.show_animal(keys[0])
+        made.show(THORA)
 
         assert len(printed(made, "vet")) == 2
 
@@ -148,29 +139,30 @@ def test_the_life_is_printed_as_it_looks_with_the_figures_of_the_cursor(desk):
         assert part in words, part
 
 
-def test_the_label_of_one_animal_bears_its_number(desk):
+def test_the_label_of_one_animal_bears_its_number(desk, keeping):
     (words,) = words_of(printed(desk, "label"))
-    number = label_number(keys[0])
+    number = label_number(key_of(keeping, WREN))
 
     assert f"{number[:4]} {number[4:8]} {number[8:]}" in words
     assert "Wren 26-031 · female" in words
 
 
-def test_a_label_scanned_at_the_window_opens_its_animal(desk):
+def test_a_label_scanned_at_the_window_opens_its_animal(desk, keeping):
     desk.press(K.Key_PageDown)
-    assert desk.page.page.animal.animal != keys[0]
+    assert desk.page.page.animal.code != WREN
 
-    desk.window.scanned.emit(label_number(keys[0]))
+    number = label_number(key_of(keeping, WREN))
+    desk.window.scanned.emit(number)
     assert desk.page.page.animal.name == "Wren"
 
-    slipped = label_number(keys[0])[:-1] + str((int(label_number(keys[0])[-1]) + 1) % 10)
+    slipped = number[:-1] + str((int(number[-1]) + 1) % 10)
     desk.window.scanned.emit(slipped)
     assert "holds a slip" in desk.foot
 
 
-def test_the_digits_of_a_label_find_its_animal_without_a_scanner(desk):
+def test_the_digits_of_a_label_find_its_animal_without_a_scanner(desk, keeping):
     desk.press(K.Key_PageDown)
-    number = label_number(keys[0])
+    number = label_number(key_of(keeping, WREN))
 
     desk.press(K.Key_Slash)
     desk.type(f"{number[:4]} {number[4:8]} {number[8:]}")

@@ -1,12 +1,12 @@
 """Photos: only pixels are kept, each under its own hash, and no name leads out of the folder."""
 
 import hashlib
-from contextlib import closing
 from datetime import date
 
+import animal_window
 import pytest
-from animal_window import Desk, K
-from life_sample import a_book, wren
+from animal_window import K
+from life_sample import WREN, key_of
 from PySide6.QtGui import QColor, QImage
 
 from keeper.actions.animal_page import page_of
@@ -20,21 +20,7 @@ from keeper.husbandry.when import on_day
 DAY = date(2026, 11, 25)
 
 
-@pytest.fixture
-def keeping(tmp_path):
-    with closing(a_book(tmp_path / "animal.book")) as made:
-        keys[:] = [wren(made)]
-        yield made
-
-
-keys: list[int] = []
-
-
-@pytest.fixture
-def desk(qtbot, keeping):
-    made = Desk(qtbot, keeping)
-    made.page.show_animal(keys[0])
-    return made
+keeping, desk = animal_window.keeping, animal_window.desk
 
 
 @pytest.fixture
@@ -50,7 +36,7 @@ def picture(tmp_path):
 
 
 def photos_of(keeping):
-    remarks = page_of(keeping, keys[0], keeping.today).life.remarks
+    remarks = page_of(keeping, key_of(keeping, WREN), keeping.today).life.remarks
     return [remark for remark in remarks if remark.kind is RemarkKind.PHOTO]
 
 
@@ -114,7 +100,7 @@ def test_the_photo_is_painted_on_the_page(desk, picture):
 
 
 def test_an_entry_taken_back_and_written_again_finds_its_picture(qapp, keeping, picture):
-    row = page_of(keeping, keys[0], DAY).animal
+    row = page_of(keeping, key_of(keeping, WREN), DAY).animal
     keep_photo(keeping, row, on_day(DAY), reencoded(picture), "left side")
     take_back(keeping)
     assert photos_of(keeping) == []
@@ -130,7 +116,11 @@ def test_an_entry_taken_back_and_written_again_finds_its_picture(qapp, keeping, 
 )
 def test_an_entry_with_a_hostile_name_leads_nowhere(keeping, name):
     remark = Remark(
-        animal=keys[0], happened=on_day(DAY), kind=RemarkKind.PHOTO, text="x", note=name or None
+        animal=key_of(keeping, WREN),
+        happened=on_day(DAY),
+        kind=RemarkKind.PHOTO,
+        text="x",
+        note=name or None,
     )
 
     assert picture_name(remark) is None
@@ -138,7 +128,7 @@ def test_an_entry_with_a_hostile_name_leads_nowhere(keeping, name):
 
 
 def test_a_picture_that_was_changed_or_is_a_link_is_not_shown(qapp, keeping, picture, tmp_path):
-    row = page_of(keeping, keys[0], DAY).animal
+    row = page_of(keeping, key_of(keeping, WREN), DAY).animal
     keep_photo(keeping, row, on_day(DAY), reencoded(picture), "left side")
     (photo,) = photos_of(keeping)
     path = photo_of(keeping, photo)
@@ -156,10 +146,14 @@ def test_a_picture_that_was_changed_or_is_a_link_is_not_shown(qapp, keeping, pic
 
 def test_a_photo_whose_picture_is_gone_says_so(desk, keeping):
     gone = Remark(
-        animal=keys[0], happened=on_day(DAY), kind=RemarkKind.PHOTO, text="tail", note="0" * 64
+        animal=key_of(keeping, WREN),
+        happened=on_day(DAY),
+        kind=RemarkKind.PHOTO,
+        text="tail",
+        note="0" * 64,
     )
     note(keeping, "photo", gone)
-    desk.page.show_animal(keys[0])
+    desk.show(WREN)
 
     assert desk.page.photos.text() == "photo: tail (the picture is not in the folder)"
 
