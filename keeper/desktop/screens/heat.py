@@ -262,13 +262,7 @@ class HeatScreen(HeatView):
         self.asking.ask("Limits of the incubator, °C (27-30.5)", self._take_incubator)
 
     def _take_incubator(self, text: str) -> bool:
-        try:
-            written = set_incubator_limits(self._keeping, text)
-        except REFUSALS as refusal:
-            self._notices.refused.emit(said(refusal))
-            return False
-        self._notices.tell_written(written)
-        return True
+        return self._notices.tell_of(lambda: set_incubator_limits(self._keeping, text))
 
 
 def _action(page: QWidget, key: str, words: str, slot: Callable[[], None]) -> QAction:

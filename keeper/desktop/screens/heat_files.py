@@ -175,12 +175,9 @@ class HeatFiles:
         spans = self.seen.probes if self.seen else ()
         begins = [span.first_at for span in spans if span.probe == probe and span.first_at]
         since = begins[0] if begins else None
-        try:
-            written = place_probe(self._keeping, probe, place, zone, since)
-        except REFUSALS as refusal:
-            self._notices.refused.emit(said(refusal))
+        book = self._keeping
+        if not self._notices.tell_of(lambda: place_probe(book, probe, place, zone, since)):
             return False
-        self._notices.tell_written(written)
         if self.seen is not None:
             self._look(self.seen.path, self.seen.shape)
         return True

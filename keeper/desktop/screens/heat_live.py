@@ -138,13 +138,7 @@ class HeatLive(QObject):
         self._asking.ask("Topic = probe, field, time (room/+/air = +)", self._topic)
 
     def _topic(self, text: str) -> bool:
-        try:
-            written = set_topic(self._keeping, text)
-        except REFUSALS as refusal:
-            self._notices.refused.emit(said(refusal))
-            return False
-        self._notices.tell_written(written)
-        return True
+        return self._notices.tell_of(lambda: set_topic(self._keeping, text))
 
     def _ask_place(self) -> None:
         """Place the first probe that speaks and has no place."""

@@ -162,12 +162,8 @@ class ShedsScreen(QWidget):
         row = self._chosen()
         if row is None:
             return
-        try:
-            written = note_look(self._keeping, row.animal, LOOKS[key], row.left)
-        except REFUSALS as refusal:
-            self._notices.refused.emit(said(refusal))
-            return
-        self._notices.tell_written(written)
+        look, animal, left = LOOKS[key], row.animal, row.left
+        self._notices.tell_of(lambda: note_look(self._keeping, animal, look, left))
 
     def _open(self) -> None:
         row = self._chosen()
