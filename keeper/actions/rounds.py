@@ -9,7 +9,8 @@ from dataclasses import replace
 from datetime import date, datetime, time, timedelta
 
 from keeper.actions import undoing
-from keeper.actions.due_board import due_rows
+from keeper.actions.bulk import made_at_once
+from keeper.actions.due_board import DueRow, due_rows
 from keeper.actions.keeping import Keeping, Written
 from keeper.actions.passing_on import refusal_to_pass
 from keeper.actions.round_entries import OtherResult, last_of_round, swept, undone_words, write
@@ -106,6 +107,12 @@ def begin_night(keeping: Keeping, night: date) -> "Walk":
     rows = due_rows(keeping, night)
     if not rows:
         raise ValueError("No animal stands in a tub; take in your records first.")
+    with made_at_once():
+        return _begun(keeping, night, rows)
+
+
+def _begun(keeping: Keeping, night: date, rows: Sequence[DueRow]) -> "Walk":
+    """The plan *rows* written, and the walk over it."""
     at = keeping.now()
     happened = at_instant(at, night)
     with batch(keeping.book, verb="begin round", keeper=keeping.keeper, written=at) as writer:

@@ -37,6 +37,8 @@ OFFERED_STATES = (DueState.DUE, DueState.CANNOT_TELL)
 """States of tubs that the walk stops at; the others are shown and can be gone to."""
 
 
+_WRITTEN = json.JSONEncoder(default=str)
+
 COUNT_MOST = Sourced(value=9, source=COMMON_PRACTICE)
 """More items than this in one offer are a slip of the hand."""
 
@@ -105,7 +107,7 @@ def plan_line(row: DueRow, round_: int, line: int, happened: Happened) -> PlanLi
         count=count,
         mass_g=mass_g,
         caution=row.plan.caution,
-        because=json.dumps([(r.why, dict(r.figures)) for r in row.plan.because], default=str),
+        because=_WRITTEN.encode([(r.why, dict(r.figures)) for r in row.plan.because]),
     )
 
 

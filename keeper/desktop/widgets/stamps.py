@@ -2,14 +2,35 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from functools import lru_cache
+from collections.abc import Callable, Hashable
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPixmap
 
 from keeper.desktop.light import Palette
 from keeper.desktop.widgets.tile import TileState, paint_small, paint_tile
+
+_KEPT_MOST = 240
+
+
+class _Album:
+    """The stamps of the light in use. A palette is compared, not hashed: thousands are asked."""
+
+    def __init__(self) -> None:
+        self._palette: Palette | None = None
+        self._kept: dict[Hashable, QPixmap] = {}
+
+    def of(self, palette: Palette) -> dict[Hashable, QPixmap]:
+        """Those of *palette*; of another light, or of too many, none is kept."""
+        if palette is not self._palette and palette != self._palette:
+            self._kept.clear()
+        if len(self._kept) >= _KEPT_MOST:
+            self._kept.clear()
+        self._palette = palette
+        return self._kept
+
+
+_ALBUM = _Album()
 
 
 def stamp_tile(
@@ -19,7 +40,10 @@ def stamp_tile(
     dots = painter.device().devicePixelRatioF()
     snapped = QPointF(round(rect.left() * dots) / dots, round(rect.top() * dots) / dots)
     size = (round(rect.width() * dots), round(rect.height() * dots))
-    painter.drawPixmap(snapped, _stamp(state, palette, size, dots, text))
+    kept, asked = _ALBUM.of(palette), ("tile", state, size, dots, text)
+    if asked not in kept:
+        kept[asked] = _made(size, dots, lambda p, r: paint_tile(p, r, state, palette, text))
+    painter.drawPixmap(snapped, kept[asked])
 
 
 def stamp_small(
@@ -27,19 +51,10 @@ def stamp_small(
 ) -> None:
     """As ``paint_small``, for a *rect* on whole pixels of a screen of *dots* a px."""
     size = (round(rect.width() * dots), round(rect.height() * dots))
-    painter.drawPixmap(rect.topLeft(), _small(state, palette, size, dots))
-
-
-@lru_cache(maxsize=160)
-def _stamp(
-    state: TileState, palette: Palette, size: tuple[int, int], dots: float, text: str | None
-) -> QPixmap:
-    return _made(size, dots, lambda p, rect: paint_tile(p, rect, state, palette, text))
-
-
-@lru_cache(maxsize=64)
-def _small(state: TileState, palette: Palette, size: tuple[int, int], dots: float) -> QPixmap:
-    return _made(size, dots, lambda p, rect: paint_small(p, rect, state, palette))
+    kept, asked = _ALBUM.of(palette), ("small", state, size, dots)
+    if asked not in kept:
+        kept[asked] = _made(size, dots, lambda p, r: paint_small(p, r, state, palette))
+    painter.drawPixmap(rect.topLeft(), kept[asked])
 
 
 def _made(size: tuple[int, int], dots: float, paint: Callable[[QPainter, QRectF], None]) -> QPixmap:
