@@ -1,6 +1,7 @@
 """Records: every batch, the way back from each, files taken in, the book looked after."""
 
 from contextlib import closing
+from dataclasses import replace
 
 import pytest
 from PySide6.QtCore import Qt
@@ -9,6 +10,7 @@ from trouble_sample import TODAY, Window, add, at_once, empty_book, heat
 
 from keeper.actions.records import MOST
 from keeper.actions.settings import set_feed_nights, set_own_figure
+from keeper.desktop.models.record_rows import Seen, by_whom
 from keeper.desktop.screens.records import RecordsScreen
 from keeper.desktop.screens.watch import WatchScreen
 from keeper.store import reading
@@ -286,3 +288,34 @@ def test_no_part_of_the_page_is_clipped(qtbot, keeping, size):
     for child in window.page.findChildren(QWidget):
         if child.isVisible() and not inside.isAncestorOf(child):
             assert child.parentWidget().rect().contains(child.geometry()), child
+
+
+def test_a_machine_without_a_keeper_is_told_by_the_first_letters_of_its_name(records):
+    row = records.rows[0]
+    seen = Seen(TODAY, "rack-room")
+
+    def by(keeper, station):
+        batch = replace(row.batch, keeper=keeper, station=station)
+        return by_whom(replace(row, batch=batch), seen)
+
+    assert by("J.", "station-1a97c75b") == "J."
+    assert by(None, "rack-room") == "here"
+    assert by(None, "station-1a97c75b") == "machine 1a97"
+    assert by(None, "garage") == "garage"
+
+
+def test_the_bar_of_the_chosen_line_stands_clear_of_its_words(records):
+    """The ink of the words begins behind the bar."""
+    table = records.page._list.table
+    picture = table.viewport().grab().toImage()
+    line = table.visualRect(records.indexes[0])
+    bar = max(2, line.height() // 10)
+    ground = picture.pixelColor(line.right() - 2, line.center().y())
+
+    beside = [
+        picture.pixelColor(line.left() + bar + x, line.top() + y)
+        for x in range(4)
+        for y in range(line.height())
+    ]
+
+    assert all(colour == ground for colour in beside)

@@ -153,3 +153,14 @@ def test_the_nights_have_the_totals_of_the_house_and_every_animal_its_words():
         "A2·1 A2 1: 22\u00a0Nov refused, excused, 25\u00a0Nov refused; refused 1 of 1"
     )
     assert picture.words.startswith("refused of offered: 2 of 4; by night: 22\u00a0Nov 0 of 1")
+
+
+def test_who_stands_in_no_rack_is_shown_the_key_that_makes_one():
+    shelf = DueRow(
+        animal=an_animal(animal=1, name="Wren", place="A1"),
+        plan=Plan(animal=1, state=DueState.DUE, lateness=2.2, interval_days=6),
+    )
+    room = room_of([shelf], ON, {}, {1: a_profile()}, {})
+
+    assert "D makes a rack" in told(room, row=0).keys
+    assert "X exchanges" in told(a_room(), row=1).keys

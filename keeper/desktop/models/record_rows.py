@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Sequence
 from datetime import date
 from typing import Any, NamedTuple
@@ -15,6 +16,10 @@ from keeper.reports.figures import day
 Index = QModelIndex | QPersistentModelIndex
 Older = Callable[[RecordRow], Sequence[RecordRow]]
 ROW_ROLE = Qt.ItemDataRole.UserRole
+
+
+_MADE_UP = re.compile(r"station-([0-9a-f]{4})[0-9a-f]*")
+"""A name that a machine was given; its first letters tell one from another."""
 
 
 class Seen(NamedTuple):
@@ -37,9 +42,14 @@ def when(row: RecordRow, seen: Seen) -> str:
 
 
 def by_whom(row: RecordRow, seen: Seen) -> str:
-    """The keeper who wrote it, or the station where none is named; this one is *here*."""
-    here = "here" if row.batch.station == seen.station else row.batch.station
-    return row.batch.keeper or here
+    """The keeper who wrote it, or the machine where none is named; this one is *here*."""
+    if row.batch.keeper:
+        return row.batch.keeper
+    station = row.batch.station
+    if station == seen.station:
+        return "here"
+    made = _MADE_UP.fullmatch(station)
+    return f"machine {made[1]}" if made else station
 
 
 def _who(row: RecordRow, seen: Seen) -> str:

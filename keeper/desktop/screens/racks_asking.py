@@ -58,8 +58,10 @@ class RacksAsking:
         here = rack.letter if rack else ""
         declared = rack.declared if rack else None
         now = f"{declared[0]}x{declared[1]}" if declared else ""
-        asked = f"Rows x tubs of rack {here}" if here else "Rack and its rows x tubs (A 7x10)"
-        self._ask(f"{asked}, empty: as the animals stand", lambda t: self._declared(t, here), now)
+        asked = "A new rack, its rows x tubs (A 7x10)"
+        if here:
+            asked = f"Rows x tubs of rack {here}, empty: as the animals stand"
+        self._ask(asked, lambda t: self._declared(t, here), now)
 
     def _ask(self, question: str, write: Callable[[str], bool], written: str = "") -> None:
         self._named = None

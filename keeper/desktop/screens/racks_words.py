@@ -15,6 +15,7 @@ from keeper.desktop.widgets.rack_paint import FrontRack, FrontRow, FrontTub
 from keeper.desktop.widgets.tub_lines import TubWords
 from keeper.husbandry.animal import Sex
 from keeper.husbandry.now import AnimalNow
+from keeper.husbandry.place import place_of
 from keeper.reports.figures import age, celsius, day, degrees, tenths
 from keeper.reports.words import because_text, word
 
@@ -116,7 +117,7 @@ def lines_of(
             verdict=verdict,
             reason=because_text(shown.because),
             row=first,
-            keys="arrows walk the racks   X exchanges tubs   R refusals",
+            keys="arrows walk the racks   X exchanges tubs   D sizes the rack   R refusals",
         )
     animal = chosen.animal
     her = _HER[animal.sex]
@@ -127,8 +128,13 @@ def lines_of(
         verdict=verdict,
         reason=because_text(shown.because, animal.sex) or face.words,
         row=first,
-        keys=f"Enter opens {her}   M moves {her}   X exchanges   R refusals",
+        keys=f"Enter opens {her}   M moves {her}   {_beyond(tub)}   R refusals",
     )
+
+
+def _beyond(tub: RackTub) -> str:
+    """The other key of a tub; who stands in no rack wants one made first."""
+    return "X exchanges" if place_of(tub.name) else "D makes a rack"
 
 
 def cause_words(cause: PlaceCause, heat: PlaceHeat | None) -> str:

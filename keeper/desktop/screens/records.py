@@ -31,8 +31,8 @@ from keeper.desktop.widgets.words_line import HeadLine, Words
 from keeper.reports.figures import counted, night
 
 KEYS = (
-    "T take the line back    R write it again    O one animal    I take in files"
-    "    N feed nights    F own figures    B back up    C check    M mend a copy"
+    "T take the line back   R write it again   O one animal   I take in files"
+    "   N feed nights   F own figures   B back up   C check   M mend a copy"
 )
 _SHOWN_NIGHTS = 4
 _ENTRIES = counted("entry", "entries")

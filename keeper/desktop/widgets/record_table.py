@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QModelIndex, QPersistentModelIndex, Qt, Signal
+from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect, Qt, Signal
 from PySide6.QtGui import QPainter
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -19,12 +19,15 @@ from PySide6.QtWidgets import (
 from keeper.actions.records import RecordRow
 from keeper.desktop.models.record_rows import COLUMNS, ROW_ROLE, Older, RecordRowsModel, Seen
 
-_BAR_SHARE = 10
+_BAR_SHARE, _PAD = 10, 4
 _SHARES = (2.6, 2.2, 3.4, 7.6, 1.9, 1.7)
 
 
 class _Barred(QStyledItemDelegate):
-    """A bar at the left end of the chosen row, which its lightness alone would not show."""
+    """Words under their headings; a bar at the left end of the chosen row.
+
+    Its lightness alone would not show which row is chosen.
+    """
 
     def paint(
         self,
@@ -32,9 +35,13 @@ class _Barred(QStyledItemDelegate):
         option: QStyleOptionViewItem,
         index: QModelIndex | QPersistentModelIndex,
     ) -> None:
+        bar = QRect(option.rect)
+        chosen = bool(option.state & QStyle.StateFlag.State_Selected)
+        if chosen:
+            painter.fillRect(bar, option.palette.highlight())
+        option.rect.adjust(_PAD, 0, 0, 0)
         super().paint(painter, option, index)
-        if option.state & QStyle.StateFlag.State_Selected:
-            bar = option.rect
+        if chosen and index.column() == 0:
             bar.setWidth(max(2, bar.height() // _BAR_SHARE))
             painter.fillRect(bar, option.palette.text())
 
@@ -52,7 +59,7 @@ class RecordTable(QTableView):
         self._rows = RecordRowsModel(self, older=older)
         self.setModel(self._rows)
         self.selectionModel().currentRowChanged.connect(lambda *_: self.chosen_changed.emit())
-        self.setItemDelegateForColumn(0, _Barred(self))
+        self.setItemDelegate(_Barred(self))
         self.setAccessibleName("what was written, newest first")
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
