@@ -12,9 +12,7 @@ from trouble_sample import a_room, empty_book
 
 from keeper import app
 from keeper.actions.keeping import open_keeping
-from keeper.desktop.background import AtOnce
 from keeper.desktop.faults import LOG
-from keeper.desktop.look import Look
 from keeper.desktop.places import ASIDE_KEYS, PLACE_KEYS
 from keeper.desktop.remembered import last_book, was_red_lamp
 from keeper.desktop.widgets.words_line import Words
@@ -23,9 +21,7 @@ ROOT = Path(__file__).resolve().parents[2]
 HEAVY = ("numpy", "sqlite_utils", "keeper.rehearsal.collection", "keeper.actions.forecasting")
 
 
-@pytest.fixture(autouse=True)
-def home(tmp_path, monkeypatch):
-    monkeypatch.setenv("KEEPER_HOME", str(tmp_path / "home"))
+pytestmark = pytest.mark.usefixtures("home")
 
 
 @pytest.fixture
@@ -33,22 +29,6 @@ def book(tmp_path):
     keeping = a_room(tmp_path / "room.book")
     keeping.close()
     return keeping.book.path
-
-
-@pytest.fixture
-def front(qtbot):
-    fronts = []
-
-    def opened(path):
-        made = app.Front(Look(), worker=AtOnce())
-        made.open(path)
-        fronts.append(made)
-        qtbot.waitUntil(made.window.isVisible)
-        return made
-
-    yield opened
-    for made in fronts:
-        made.window.close()
 
 
 def _in_front(qtbot, window):

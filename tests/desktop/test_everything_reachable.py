@@ -28,8 +28,7 @@ MORE_WAYS = {"Alt+1 to Alt+9"}
 
 
 @pytest.fixture
-def window(qtbot, tmp_path, monkeypatch):
-    monkeypatch.setenv("KEEPER_HOME", str(tmp_path / "home"))
+def window(qtbot, tmp_path, home):
     with closing(a_room(tmp_path / "room.book")) as keeping:
         house = app.build_house(keeping, Look())
         made = house.window

@@ -18,9 +18,7 @@ from trouble_sample import TODAY, a_room, heat
 from keeper import app, clock
 from keeper.actions.safe_keeping import back_up_now
 from keeper.actions.troubles import BookError
-from keeper.desktop.background import AtOnce
 from keeper.desktop.faults import Faults, report_of
-from keeper.desktop.look import Look
 from keeper.desktop.widgets.words_line import Words
 from keeper.rehearsal.collection import make_collection
 
@@ -28,10 +26,7 @@ ROOT = Path(__file__).resolve().parents[2]
 ANIMAL = "Thora"
 
 
-@pytest.fixture(autouse=True)
-def home(tmp_path, monkeypatch):
-    monkeypatch.setenv("KEEPER_HOME", str(tmp_path / "home"))
-    return tmp_path / "home"
+pytestmark = pytest.mark.usefixtures("home")
 
 
 @pytest.fixture
@@ -42,22 +37,6 @@ def book(tmp_path):
     heat(keeping, "A1", TODAY, 31.0)
     keeping.close()
     return keeping.book.path
-
-
-@pytest.fixture
-def front(qtbot):
-    fronts = []
-
-    def opened(path):
-        made = app.Front(Look(), worker=AtOnce())
-        made.open(path)
-        fronts.append(made)
-        qtbot.waitUntil(made.window.isVisible)
-        return made
-
-    yield opened
-    for made in fronts:
-        made.window.close()
 
 
 def on_page(front):

@@ -19,10 +19,7 @@ from keeper.desktop.look import Look
 from keeper.desktop.sights_ahead import sights_ahead
 from keeper.desktop.widgets.night_counts import CountsTable
 
-
-@pytest.fixture(autouse=True)
-def home(tmp_path, monkeypatch):
-    monkeypatch.setenv("KEEPER_HOME", str(tmp_path / "home"))
+pytestmark = pytest.mark.usefixtures("home")
 
 
 @pytest.fixture

@@ -14,10 +14,7 @@ from keeper.desktop.remembered import left_whole, remember_whole
 from keeper.store.database import open_book
 from keeper.store.errors import NotABook
 
-
-@pytest.fixture(autouse=True)
-def home(tmp_path, monkeypatch):
-    monkeypatch.setenv("KEEPER_HOME", str(tmp_path / "home"))
+pytestmark = pytest.mark.usefixtures("home")
 
 
 @pytest.fixture

@@ -16,8 +16,7 @@ SIZES = {"least": (1024, 600, False), "usual": (1440, 900, False), "larger": (14
 
 
 @pytest.fixture(params=SIZES.values(), ids=SIZES)
-def window(request, qtbot, tmp_path, monkeypatch):
-    monkeypatch.setenv("KEEPER_HOME", str(tmp_path / "home"))
+def window(request, qtbot, tmp_path, home):
     width, height, large_text = request.param
     with closing(a_room(tmp_path / "room.book")) as keeping:
         house = app.build_house(keeping, Look(large_text=large_text))

@@ -69,9 +69,7 @@ class Desk:
         return self.page.rows[number - 1].face
 
 
-@pytest.fixture(autouse=True)
-def home(tmp_path, monkeypatch):
-    monkeypatch.setenv("KEEPER_HOME", str(tmp_path / "home"))
+pytestmark = pytest.mark.usefixtures("home")
 
 
 @pytest.fixture

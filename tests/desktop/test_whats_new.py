@@ -19,10 +19,7 @@ from keeper.desktop.screens.whats_new import WhatsNewScreen
 from keeper.desktop.start_note import say_at_start
 from keeper.desktop.window_icon import house_icon
 
-
-@pytest.fixture(autouse=True)
-def home(tmp_path, monkeypatch):
-    monkeypatch.setenv("KEEPER_HOME", str(tmp_path / "home"))
+pytestmark = pytest.mark.usefixtures("home")
 
 
 @pytest.fixture

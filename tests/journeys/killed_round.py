@@ -17,18 +17,15 @@ from dataclasses import dataclass, field
 from datetime import timedelta
 from pathlib import Path
 
+from tests.apart import OUR_TESTS
+
 ROOT = Path(__file__).resolve().parents[2]
 ROW, ROWS = 10, 10
 """Tubs in a row, rows in a rack."""
 PLANNED, HOPPER = "mouse fuzzy", "mouse hopper"
 RESULTS = {"Enter": "taken", "0": "refused", "5": "left in", "2": "part taken"}
 UNPROVED = {("left in", "seen"), ("taken", "assumed")}
-STARTED = """
-import sys, types
-tests = types.ModuleType("tests")  # another package of that name may be installed
-tests.__path__ = ["tests"]
-sys.modules["tests"] = tests
-from tests.journeys.killed_round import walk_by_lines
+STARTED = f"""{OUR_TESTS}from tests.journeys.killed_round import walk_by_lines
 walk_by_lines(sys.argv[1], int(sys.argv[2]))
 """
 

@@ -40,6 +40,7 @@ from keeper.rules.prey import choose_prey
 from keeper.rules.stages import figures_of, stage_of
 from keeper.store import reading
 from keeper.store.state import differing
+from tests.apart import OUR_TESTS
 from tests.feeding_room import (
     NIGHT,
     STATION,
@@ -302,11 +303,7 @@ def test_an_animal_moved_in_mid_round_is_visited_once(book):
 
 # --- 9: a power cut at 143 of 300 -------------------------------------------------------------
 
-CUT = """
-import os, signal, sys, types
-tests = types.ModuleType("tests")  # another package of that name may be installed
-tests.__path__ = ["tests"]
-sys.modules["tests"] = tests
+CUT = f"""{OUR_TESTS}import os, signal
 from tests.journeys.test_night_scenarios import walk_until_the_cut
 walk_until_the_cut(sys.argv[1], 143)
 os.kill(os.getpid(), signal.SIGKILL)

@@ -18,6 +18,7 @@ from keeper.actions.keeping import Keeping
 from keeper.actions.rounds import last_night, open_night
 from keeper.desktop.screens.round import RoundScreen
 from keeper.husbandry.events import Evidence, HoldKind, Offer, Result
+from tests.apart import OUR_TESTS
 from tests.feeding_room import Clock, make_book, reopened, room
 from tests.pad_desk import Desk
 
@@ -174,12 +175,7 @@ def test_a_power_cut_at_143_of_300_resumes_at_the_next_tub_and_loses_and_doubles
     again.close()
 
 
-KILLED = """
-import sys, types
-tests = types.ModuleType("tests")  # another package of that name may be installed
-tests.__path__ = ["tests"]
-sys.modules["tests"] = tests
-from tests.journeys.test_round_keys import walk_and_die
+KILLED = f"""{OUR_TESTS}from tests.journeys.test_round_keys import walk_and_die
 walk_and_die(sys.argv[1], int(sys.argv[2]))
 """
 
