@@ -131,13 +131,6 @@ WORDS: Mapping[str, Mapping[str, str]] = {
         "not due": "not due",
         "cannot tell": "cannot tell",
     },
-    "shed verdict": {
-        "in step": "in step",
-        "opaque too long": "opaque too long",
-        "cleared too long": "cleared too long",
-        "overdue": "overdue",
-        "cannot tell": "cannot tell",
-    },
     "gate": {
         "age": "age",
         "weight": "weight",
@@ -146,7 +139,6 @@ WORDS: Mapping[str, Mapping[str, str]] = {
         "shed": "clear shed",
         "meals": "kept meals",
     },
-    "gate state": {"met": "met", "not yet": "not yet", "cannot tell": "cannot tell"},
     "Severity": {"now": "Now", "today": "Today", "this week": "This week", "noted": "Noted"},
     "delimiter": {"comma": "comma", "semicolon": "semicolon"},
     "Cleaning": {"spot": "spot cleaned", "whole": "cleaned whole"},
@@ -178,14 +170,6 @@ WORDS: Mapping[str, Mapping[str, str]] = {
         "tease at the hide with tongs": "teasing at the hide with tongs",
         "a short cool spell, then warm": "a short cool spell, then warm",
         "a live newborn, only where lawful": "a live newborn, only where lawful",
-    },
-    "slip": {
-        "kilograms for grams": "kilograms for grams",
-        "point slipped": "the point slipped",
-        "tare forgotten": "the tare forgotten",
-        "digits swapped": "two digits swapped",
-        "row shifted by one": "the row shifted by one",
-        "neighbour's weight": "the neighbour's weight",
     },
     "watch kind": {
         "breathing": "Breathing",
