@@ -15,6 +15,7 @@ from keeper.actions.heat_readings import ALL_PROBES, house_heat
 from keeper.actions.holds_ever import holds_ever
 from keeper.actions.house_entries import refuse_unreasoned
 from keeper.actions.keeping import Keeping, Written, animals_on
+from keeper.actions.learned_late import learned_late, with_late
 from keeper.actions.life import EATEN, empties, expected_on
 from keeper.actions.noting import note
 from keeper.actions.own_growth import OwnGrowth
@@ -43,6 +44,7 @@ from keeper.reports.words import word
 from keeper.rules.alerts import watch
 from keeper.rules.causes import BadShed, heat_at_groups, humidity_causes
 from keeper.rules.holds import holds_of
+from keeper.rules.learned_late import Late
 from keeper.rules.refusals import counted_refusals
 from keeper.rules.sheds import shed_clock
 from keeper.rules.stages import stage_of
@@ -74,6 +76,7 @@ class _Pages:
     holds_ever: Mapping[AnimalId, Sequence[HoldSet]]
     holds: Mapping[AnimalId, Sequence[HoldSet]]
     measures: Mapping[AnimalId, Sequence[Measured]]
+    late: Mapping[AnimalId, Sequence[Late]]
 
 
 def watch_lines(keeping: Keeping, on: date) -> tuple[WatchLine, ...]:
@@ -81,7 +84,7 @@ def watch_lines(keeping: Keeping, on: date) -> tuple[WatchLine, ...]:
     everyone = animals_on(keeping, on)
     rows = [row for row in everyone if row.in_the_room]
     growth = OwnGrowth(keeping, everyone, on)
-    pages = _pages(keeping, [row.animal for row in rows], on)
+    pages = _pages(keeping, rows, on)
     clutches = _clutch_medians(keeping, rows)
     facts = [
         _facts(row, growth.profile(row), pages, clutches.get(_siblings(row)), on) for row in rows
@@ -123,7 +126,9 @@ def put_aside_until(
     return note(keeping, "put aside", event, what=f"{kind} until {word(awaited)}")
 
 
-def _pages(keeping: Keeping, animals: Sequence[AnimalId], on: date) -> _Pages:
+def _pages(keeping: Keeping, rows: Sequence[AnimalNow], on: date) -> _Pages:
+    animals = [row.animal for row in rows]
+
     def newest(kind: type[E], most: int) -> dict[AnimalId, list[E]]:
         return reading.recent(keeping.book, kind, animals, most, until=on)
 
@@ -138,6 +143,7 @@ def _pages(keeping: Keeping, animals: Sequence[AnimalId], on: date) -> _Pages:
         holds_ever=holds_ever(keeping, animals, on),
         holds=reading.open_holds(keeping.book, on),
         measures=measures_of(keeping, on),
+        late=learned_late(keeping, rows, on),
     )
 
 
@@ -179,6 +185,7 @@ def _facts(
             each.happened.day for each in pages.cleaned[key] if each.extent is Cleaning.WHOLE
         ),
         measures=pages.measures.get(key, ()),
+        late=pages.late.get(key, ()),
     )
 
 
@@ -215,7 +222,9 @@ def _house(keeping: Keeping, rows: Sequence[AnimalNow], pages: _Pages, on: date)
     offers = counted_offers(keeping, rows, pages.offers, pages.signs, pages.holds_ever, on)
     return HouseFacts(
         causes=(
-            *refusal_causes(keeping, offers, heat_at_groups(heat.verdicts), on),
+            *with_late(
+                refusal_causes(keeping, offers, heat_at_groups(heat.verdicts), on), pages.late
+            ),
             *humidity_causes(_bad_sheds(rows, pages), on),
         ),
         heat=heat.verdicts,

@@ -48,6 +48,12 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
         "{times:refusals} of {kind} straight after a change from {before}: that is the change of"
         " prey, not appetite."
     ),
+    "refusal learned late": (
+        "Refused on {on:day}, which was learned later: written on {written:day}."
+    ),
+    "refusals learned late": (
+        "{times:refusals} since {on:day} were learned later, the last written on {written:day}."
+    ),
     "left in": "Left in on {on:day}, result open; offered again from {retry:day}.",
     "no holds": "No holds.",
     "hold": (

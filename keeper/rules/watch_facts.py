@@ -16,6 +16,7 @@ from keeper.rules.causes import Cause
 from keeper.rules.growth.expectation import Expectation
 from keeper.rules.heat import ColdAfterFeeding, HeatVerdict
 from keeper.rules.holds import Hold
+from keeper.rules.learned_late import Late
 from keeper.rules.refusals import CountedRefusals
 from keeper.rules.sensors import SensorFault
 from keeper.rules.sheds import ShedClock
@@ -78,6 +79,7 @@ class WatchFacts:
     snoozes: all of the animal's, also those that are over. remarks: of the last fortnight.
     measures: every length and body score, oldest first. condition: her weight for her length,
     where one was measured. swap: whose curve her weights go on along, where not her own.
+    late: refusals since the last meal that were learned of on a later day.
     """
 
     now: AnimalNow
@@ -99,6 +101,7 @@ class WatchFacts:
     condition: Reason | None = None
     swap: Swap | None = None
     cleaned: frozenset[date] = frozenset()
+    late: Sequence[Late] = ()
 
     def held(self, *kinds: HoldKind) -> bool:
         """Whether a hold of one of *kinds* is in force."""

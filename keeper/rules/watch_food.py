@@ -8,6 +8,7 @@ from keeper.husbandry.events import HoldKind, Result
 from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
 from keeper.husbandry.reasons import Reason, because
 from keeper.rules.holds import SECOND_TIMES, SECOND_WITHIN_DAYS
+from keeper.rules.learned_late import told_late
 from keeper.rules.refusals import CountedRefusals, Step, refusal_step
 from keeper.rules.shortfalls import reserve_date
 from keeper.rules.watch_facts import Severity, Signal, WatchFacts, days_since, within_days
@@ -111,7 +112,8 @@ def _refusing(facts: WatchFacts, today: date) -> Signal | None:
     if step is None:
         return None
     kind = "not eaten for long" if step.step is Step.REVIEW else "refusals"
-    return _appetite(kind, Severity.THIS_WEEK, step.because, facts.now.eaten_on)
+    reasons = (*step.because, *told_late(facts.late))
+    return _appetite(kind, Severity.THIS_WEEK, reasons, facts.now.eaten_on)
 
 
 def _not_eaten(facts: WatchFacts, today: date) -> Signal | None:
