@@ -8,9 +8,9 @@ from statistics import median_low
 from keeper.actions.due_board import DueRow, due_rows
 from keeper.actions.keeping import Keeping, animals_on
 from keeper.actions.passing_on import APART
+from keeper.actions.refused_together import USUAL_REFUSAL_RATE, USUAL_WORTH_OFFERS
 from keeper.actions.rounds import Walk, all_rounds
 from keeper.actions.tubs import Tub
-from keeper.actions.watching import USUAL_REFUSAL_RATE, USUAL_WORTH_OFFERS
 from keeper.husbandry.animal import Stage
 from keeper.husbandry.events import HoldKind, Offer, Result
 from keeper.husbandry.profile import SpeciesProfile

@@ -19,10 +19,8 @@ from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
 from keeper.husbandry.reasons import Reason, because
 from keeper.rules.cause_says import SUSPECT, HeatReading, says, together, unlikely
 from keeper.rules.group_chances import SUSPECT_CHANCE, Coolers, GroupChances, chances_of, raised
-from keeper.rules.group_chances import refusal_tails as refusal_tails
 from keeper.rules.heat import HeatVerdict
-from keeper.rules.refused_groups import GroupKind, groups
-from keeper.rules.refused_groups import RefusalInRow as RefusalInRow
+from keeper.rules.refused_groups import GroupKind, RefusalInRow, groups
 
 WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("bad sheds together", ("place", "count", "days")),
@@ -78,13 +76,6 @@ def causes(
     suspects = [name for name, reading in readings.items() if reading in SUSPECT]
     chosen = _explaining(raised(tests, suspects))
     return tuple(_cause(test, refusals, readings) for test in chosen)
-
-
-def row_cause(
-    refusals: Sequence[RefusalInRow], heat: Mapping[str, HeatReading] | None = None
-) -> Cause | None:
-    """The likeliest of the causes; None in a quiet room."""
-    return next(iter(causes(refusals, heat)), None)
 
 
 def heat_at_groups(verdicts: Iterable[HeatVerdict]) -> dict[str, HeatReading]:

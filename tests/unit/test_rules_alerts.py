@@ -19,11 +19,12 @@ from keeper.husbandry.events import (
 )
 from keeper.husbandry.when import at_instant, on_day
 from keeper.rules.alerts import WORST_KINDS, HouseFacts, Severity, WatchFacts, WatchLine, watch
-from keeper.rules.causes import RefusalInRow, causes
+from keeper.rules.causes import causes
 from keeper.rules.growth.expectation import expectation
 from keeper.rules.heat import cold_after_feeding, heat_verdicts
 from keeper.rules.holds import Hold
 from keeper.rules.refusals import CountedRefusals
+from keeper.rules.refused_groups import RefusalInRow
 from keeper.rules.sheds import shed_clock
 from tests.builders import a_profile, a_remark, a_shed_sign, an_animal, day
 

@@ -12,15 +12,14 @@ from keeper.husbandry.when import at_instant
 from keeper.rules.causes import (
     BadShed,
     Cause,
-    RefusalInRow,
     causes,
     heat_at_groups,
     humidity_causes,
-    refusal_tails,
-    row_cause,
 )
+from keeper.rules.group_chances import refusal_tails
 from keeper.rules.heat import heat_verdicts
 from keeper.rules.refusals import poisson_binomial_tail
+from keeper.rules.refused_groups import RefusalInRow
 from tests.builders import a_profile, day
 
 NIGHT = day("2026-09-23")
@@ -100,38 +99,42 @@ def test_animals_known_to_refuse_often_make_no_cause() -> None:
     assert causes(fussy) == ()
 
 
+def likeliest(refusals: list[RefusalInRow], heat: dict[str, str] | None = None) -> Cause | None:
+    return next(iter(causes(refusals, heat)), None)
+
+
 def test_a_bag_refused_all_over_the_room_is_the_bag() -> None:
     refusing = set(range(0, 300, 9))  # a third of those fed from bag 0
 
-    found = row_cause(room(refusing))
+    found = likeliest(room(refusing))
 
     assert found is not None
     assert (found.kind, found.name) == ("bag", "bag 0")
 
 
 def test_heat_that_was_read_out_of_limits_is_the_first_cause_to_check() -> None:
-    found = row_cause(room(set(range(70, 78))), {"B4": "too cold"})
+    found = likeliest(room(set(range(70, 78))), {"B4": "too cold"})
 
     assert found is not None
     assert found.ranked[0].why == "heat is out of limits there"
 
 
 def test_heat_not_read_is_asked_for_first() -> None:
-    found = row_cause(room(set(range(70, 78))))
+    found = likeliest(room(set(range(70, 78))))
 
     assert found is not None
     assert found.ranked[0].why == "heat was not read there"
 
 
 def test_heat_within_limits_does_not_fit() -> None:
-    found = row_cause(room(set(range(70, 78))), {"B4": "within limits"})
+    found = likeliest(room(set(range(70, 78))), {"B4": "within limits"})
 
     assert found is not None
     assert "heat is within limits there" in [reason.why for reason in found.unfit]
 
 
 def test_a_bag_that_others_ate_from_does_not_fit() -> None:
-    found = row_cause(room(set(range(70, 78))))
+    found = likeliest(room(set(range(70, 78))))
 
     assert found is not None
     assert "others ate from the same bag" in [reason.why for reason in found.unfit]
@@ -140,8 +143,8 @@ def test_a_bag_that_others_ate_from_does_not_fit() -> None:
 def test_heat_out_of_limits_and_four_refusals_agree() -> None:
     few = room({70, 71, 72, 73})
 
-    assert row_cause(few) is None
-    agreed = row_cause(few, {"B4": "too cold"})
+    assert likeliest(few) is None
+    agreed = likeliest(few, {"B4": "too cold"})
     assert agreed is not None and agreed.name == "B4"
 
 
@@ -164,7 +167,7 @@ def test_two_nights_together_find_what_one_does_not() -> None:
     second = room({74, 75, 76, 77}, night=NIGHT + timedelta(days=3))
 
     assert causes(first) == causes(second) == ()
-    together = row_cause(first + second)
+    together = likeliest(first + second)
     assert together is not None and (together.name, together.since) == ("B4", NIGHT)
 
 

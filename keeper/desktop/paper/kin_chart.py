@@ -16,7 +16,6 @@ from keeper.desktop.widgets.growth_plot import WeightScale, weight_scale
 from keeper.desktop.widgets.lettering import CENTRE, RIGHT, cap_height, set_line
 from keeper.husbandry.animal import Sex
 from keeper.reports.figures import number
-from keeper.reports.kin_weights import CHART as CHART
 
 _LEFT_UNITS, _RIGHT_UNITS, _FOOT_UNITS, _TOP_UNITS = 14.0, 26.0, 12.0, 7.0
 _AGE_STEPS = (10, 30, 60, 90, 180, 365, 730, 1826)

@@ -15,10 +15,9 @@ from keeper.desktop.widgets.life_view import LifeView, view_of
 from keeper.desktop.widgets.read_out import Figure, Figures
 from keeper.reports.figures import day, plain
 from keeper.reports.paper_parts import Document, Facts, Heading, Part, Picture, Words
+from keeper.reports.vet_summary import LIFE, LIFE_MM
 
-LIFE = "life"
 TODAY = "today"
-STRIP_MM = 172.0
 
 
 def life_artist(told: Told, view: LifeView) -> Artist:
@@ -57,7 +56,7 @@ def life_document(told: Told, view: LifeView, figures: Figures, printed: str) ->
         aside=span,
         printed=printed,
         parts=(
-            Picture(name=LIFE, high_mm=STRIP_MM),
+            Picture(name=LIFE, high_mm=LIFE_MM),
             Heading(words=f"{plain(figures.head)}, {plain(figures.aside.split('   ')[0])}"),
             Facts(rows=tuple(_row(one) for group in figures.groups for one in group)),
             *_cause(figures),

@@ -14,14 +14,15 @@ from keeper.actions.kin_weights import kin_document, kin_of
 from keeper.desktop.notices import Notices
 from keeper.desktop.paper.desk import PaperDesk
 from keeper.desktop.paper.flow import Artist, document_pages
-from keeper.desktop.paper.life_page import LIFE, life_artist, life_document, whole_life
+from keeper.desktop.paper.life_page import life_artist, life_document, whole_life
 from keeper.desktop.paper.printing import Sheets, printed_words
 from keeper.desktop.screens.animal_words import figures_of
 from keeper.desktop.screens.racks_paper import label_sheets
 from keeper.desktop.widgets.life_paint import Told
 from keeper.desktop.widgets.life_strip import LifeStrip
+from keeper.reports.kin_weights import CHART
 from keeper.reports.paper_parts import Document
-from keeper.reports.vet_summary import PAGES, ROOMS, vet_summary
+from keeper.reports.vet_summary import LIFE, PAGES, ROOMS, vet_summary
 
 Key = tuple[str, str, Callable[[], object]]
 NOBODY = "No animal is shown; there is nothing to print."
@@ -73,7 +74,7 @@ class AnimalPaper:
 
     def kin(self) -> Sheets:
         """Weights of her clutch, or of her line where no clutch is written."""
-        from keeper.desktop.paper.kin_chart import CHART, kin_artist
+        from keeper.desktop.paper.kin_chart import kin_artist
 
         page = self._told().page
         kin = kin_of(self._keeping, page)
