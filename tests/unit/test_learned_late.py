@@ -112,7 +112,7 @@ def test_what_was_learned_late_before_the_last_meal_is_told_no_more(keeping, clo
     clock.at += timedelta(days=1, hours=12)
     still_there(keeping, 1)
     for result in (Result.TAKEN, Result.REFUSED, Result.REFUSED, Result.REFUSED):
-        clock.at += timedelta(days=7)
+        clock.at += timedelta(days=14)
         walk = begin_night(keeping, keeping.today)
         walk.record(result)
         walk.close()
