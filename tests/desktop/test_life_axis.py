@@ -6,7 +6,7 @@ from itertools import pairwise
 import pytest
 from PySide6.QtCore import QRectF
 
-from keeper.desktop.widgets.growth_forecast import Fan
+from keeper.desktop.widgets.growth_forecast import Fan, words_end
 from keeper.desktop.widgets.growth_plot import weight_scale
 from keeper.desktop.widgets.life_axis import TimeAxis
 from keeper.desktop.widgets.life_canvas import Free
@@ -151,3 +151,10 @@ def test_a_name_finds_no_room_where_something_stands():
     assert not lane.claim(90, 101)
     assert lane.claim(50, 90)
     assert not lane.claim(80, 85)
+
+
+@pytest.mark.parametrize(
+    ("beside", "ends"), [(400.0, 400.0), (900.0, 590.0), (20.0, 160.0)], ids=str
+)
+def test_a_forecast_is_told_within_the_plot_wherever_its_day_lies(beside, ends):
+    assert words_end(QRectF(50, 0, 550, 300), beside, 100.0, 10.0) == ends

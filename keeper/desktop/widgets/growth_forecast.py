@@ -132,13 +132,18 @@ def _paint_bar(canvas: Canvas, told: WeightForecast, top: float) -> QRectF:
     return bar
 
 
+def words_end(plot: QRectF, beside: float, widest: float, margin: float) -> float:
+    """Where words end: *beside* the bar, but within the plot where the bar lies beyond it."""
+    return min(max(beside, plot.left() + widest + margin), plot.right() - margin)
+
+
 def _paint_words(canvas: Canvas, told: WeightForecast, bar: QRectF) -> None:
     """At the left of the bar, on the ground: the curve is high above it on a ratio scale."""
     look, words = canvas.look, forecast_words(told)
     uses = (Use.PAGE_HEAD, Use.TABLE_STRONG, Use.TABLE)
     steps = (0.0, look.u(5, 4.3), look.u(5, 4.2))
     widest = max(canvas.wide(line, use) for line, use in zip(words, uses, strict=False))
-    x = max(bar.left() - look.u(4, 2.5), canvas.layout.plot.left() + widest + look.u(2))
+    x = words_end(canvas.layout.plot, bar.left() - look.u(4, 2.5), widest, look.u(2))
     base = bar.top() - look.u(1.4, 1.2) - sum(steps[1 : len(words)])
     for line, use, step in zip(words, uses, steps, strict=False):
         base += step

@@ -11,7 +11,7 @@ from PySide6.QtGui import QPainterPath, QPolygonF
 
 from keeper.actions.animal_page import BandPoint, Weighed
 from keeper.desktop.type import Use
-from keeper.desktop.widgets.lettering import RIGHT, cap_height
+from keeper.desktop.widgets.lettering import RIGHT, cap_height, font_to_fit, set_line
 from keeper.desktop.widgets.life_canvas import LABEL_LEFT_UNITS, Canvas
 from keeper.husbandry.animal import Sex
 from keeper.reports.figures import mass, mass_unit
@@ -21,6 +21,7 @@ _FINER = tuple(tuple(1 + n / part for n in range(9 * part)) for part in (2, 5, 1
 _STEPS = ((1, 2, 5), (1, 1.5, 2, 3, 4, 5, 6, 8), *_FINER)
 _AIR = 0.06  # of the range left free above and below, in logarithms
 _KEY = (("empty", "ink"), ("within digestion", "sheet"))
+_LEAST_FIGURE_PT = 7.0
 _SEXES = {Sex.FEMALE: "females", Sex.MALE: "males"}
 
 
@@ -65,9 +66,8 @@ def weight_scale(weights_g: Sequence[float], rect: QRectF) -> WeightScale:
 def paint_weight_grid(canvas: Canvas, scale: WeightScale) -> None:
     """Lines and figures of the scale, the lane's name, the base line."""
     look, plot = canvas.look, canvas.layout.plot
-    left = look.u(*LABEL_LEFT_UNITS)
     half = cap_height(look.font(Use.TABLE)) / 2
-    base = plot.top() + look.u(2.6, 1.6)
+    heads = _heads(canvas)
     floor = plot.top() if plot.height() > look.u(60) else 0.0
     before = math.inf
     for grams in scale.ticks():
@@ -77,12 +77,34 @@ def paint_weight_grid(canvas: Canvas, scale: WeightScale) -> None:
         before = y
         canvas.line("hair", 1.0, plot.left(), y, plot.right(), y)
         canvas.line("line", 1.1, plot.left() - look.u(1.2), y, plot.left(), y)
-        canvas.words(plot.left() - look.u(2, 1.7), y + half, mass(grams), align=RIGHT)
+        _paint_figure(canvas, y + half, mass(grams), heads)
     canvas.line("line", 1.1, plot.left(), plot.top(), plot.left(), plot.bottom())
     canvas.line("line", 1.3, plot.left(), plot.bottom(), plot.right(), plot.bottom())
-    canvas.words(left, base, "weight", use=Use.TABLE_STRONG, ink="ink")
-    for n, words in enumerate((f"{mass_unit()}, ratio", "scale"), start=1):
-        canvas.words(left, base + n * look.u(4.4, 3.9), words, ink="ink3")
+    left = look.u(*LABEL_LEFT_UNITS)
+    for base, words, use in heads:
+        canvas.words(left, base, words, use=use, ink="ink" if use is Use.TABLE_STRONG else "ink3")
+
+
+def _heads(canvas: Canvas) -> list[tuple[float, str, Use]]:
+    """The lane's name and its unit, line by line, each with its base."""
+    look, base = canvas.look, canvas.layout.plot.top() + canvas.look.u(2.6, 1.6)
+    lines = (("weight", Use.TABLE_STRONG), (mass_unit(), Use.TABLE))
+    lines += (("ratio", Use.TABLE), ("scale", Use.TABLE))
+    return [(base + n * look.u(4.4, 3.9), words, use) for n, (words, use) in enumerate(lines)]
+
+
+def _paint_figure(
+    canvas: Canvas, base: float, text: str, heads: Sequence[tuple[float, str, Use]]
+) -> None:
+    """A figure of the scale, set smaller where a line of the lane's name stands beside it."""
+    look, font = canvas.look, canvas.look.font(Use.TABLE)
+    right = canvas.layout.plot.left() - look.u(2, 1.7)
+    near = [line for line in heads if abs(line[0] - base) < 1.5 * cap_height(font)]
+    ends = max((canvas.wide(words, use) for _, words, use in near), default=0.0)
+    room = right - look.u(*LABEL_LEFT_UNITS) - ends - look.u(0.8, 0.6)
+    if ends:
+        font = font_to_fit(font, text, room, _LEAST_FIGURE_PT)
+    set_line(canvas.painter, QPointF(right, base), text, font, look.colour("ink2"), align=RIGHT)
 
 
 def paint_band(canvas: Canvas, sex: Sex, points: Sequence[BandPoint], scale: WeightScale) -> None:
