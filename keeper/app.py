@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import gc
 import sys
 from collections.abc import Callable, Sequence
 from importlib import import_module
@@ -69,7 +68,6 @@ PLACES: dict[str, Maker] = {
 """The places by name, in the order of the strip, then those that only the menu has."""
 
 WELCOME_KEY = "F2"
-_COLLECT_AFTER = 50_000
 _STYLE = ("-style", "Fusion")
 """Given as an argument: ``setStyle`` would load every name of a style before the first paint."""
 
@@ -83,7 +81,7 @@ def run(path: Path | None) -> int:
     front = Front(Look(red_lamp=was_red_lamp(), large_text=was_large_text()))
     front.beginning.connect(_write_as_wanted)
     front.beginning.connect(lambda: log_faults(front.tell))
-    front.begun.connect(_spare_the_collector)
+    front.begun.connect(lambda: _collect_on_the_main_thread(front))
     front.begun.connect(_show_icon)
     front.begin(path or last_book())
     return app.exec()
@@ -118,11 +116,10 @@ def _show_icon() -> None:
     QApplication.setWindowIcon(house_icon())
 
 
-def _spare_the_collector() -> None:
-    """What is loaded stays loaded, and a board of thousands of rows is no garbage."""
-    gc.freeze()
-    gc.set_threshold(_COLLECT_AFTER, 20, 50)
-    gc.enable()
+def _collect_on_the_main_thread(front: Front) -> None:
+    from keeper.desktop.collecting import MainThreadCollector
+
+    MainThreadCollector(front)
 
 
 def build_house(keeping: Keeping, look: Look, window: MainWindow | None = None) -> House:

@@ -1,11 +1,28 @@
 """What every test shares: Qt without a display, the long campaigns, a place for a book."""
 
+import gc
 import os
 from pathlib import Path
 
 import pytest
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+
+COLLECT_AFTER = 100_000
+
+
+def pytest_configure(config: pytest.Config) -> None:
+    """Garbage is collected between tests on the main thread, as the program does.
+
+    Otherwise a thread of one test might destroy the widgets of another.
+    """
+    gc.disable()
+
+
+def pytest_runtest_teardown(item: pytest.Item) -> None:
+    if gc.get_count()[0] > COLLECT_AFTER:
+        gc.collect()
 
 
 def pytest_addoption(parser: pytest.Parser) -> None:
