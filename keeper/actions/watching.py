@@ -19,8 +19,6 @@ from keeper.actions.learned_late import learned_late, with_late
 from keeper.actions.life import EATEN, empties, expected_on
 from keeper.actions.noting import note
 from keeper.actions.own_growth import OwnGrowth
-from keeper.actions.refused_together import USUAL_REFUSAL_RATE as USUAL_REFUSAL_RATE
-from keeper.actions.refused_together import USUAL_WORTH_OFFERS as USUAL_WORTH_OFFERS
 from keeper.actions.refused_together import counted_offers, refusal_causes
 from keeper.husbandry.animal import AnimalId, Sex, Stage
 from keeper.husbandry.events import (

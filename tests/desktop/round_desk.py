@@ -1,8 +1,11 @@
 """A small invented room for the round, and what its tests ask of the page and of the book."""
 
+import pytest
+
 from keeper.actions.rounds import open_night
+from keeper.desktop.screens.round import RoundScreen
 from tests.feeding_room import Tub, bites, held_by_vet, opaque, quarantined
-from tests.pad_desk import said_on
+from tests.pad_desk import Desk, said_on
 
 ROW = [
     Tub(place="A1·1", name="Tansy"),
@@ -30,3 +33,12 @@ def offers(keeping):
 
 def stands_at(desk, name):
     return f"{name}, now" in said_on(desk.page)
+
+
+@pytest.fixture
+def desk(qtbot, keeping):
+    """A round just begun."""
+    made = Desk(RoundScreen, keeping)
+    made.press("Enter")
+    yield made
+    made.close()

@@ -4,6 +4,7 @@ from contextlib import closing
 from datetime import UTC, datetime, timedelta
 
 import pytest
+import round_desk
 from round_desk import FUZZIES, ROW, offers, stands_at, walk
 
 from keeper.actions.rounds import night_of
@@ -34,13 +35,7 @@ def keeping(tmp_path):
         yield book
 
 
-@pytest.fixture
-def desk(qtbot, keeping):
-    """A round just begun."""
-    made = Desk(RoundScreen, keeping)
-    made.press("Enter")
-    yield made
-    made.close()
+desk = round_desk.desk
 
 
 # --- before a round --------------------------------------------------------------------------

@@ -5,6 +5,7 @@ from dataclasses import replace
 from datetime import timedelta
 
 import pytest
+import round_desk
 from round_desk import ROW, offers, stands_at, walk
 
 from keeper.actions import undoing
@@ -35,13 +36,7 @@ def keeping(tmp_path):
         yield book
 
 
-@pytest.fixture
-def desk(qtbot, keeping):
-    """A round just begun."""
-    made = Desk(RoundScreen, keeping)
-    made.press("Enter")
-    yield made
-    made.close()
+desk = round_desk.desk
 
 
 # --- a row swept -----------------------------------------------------------------------------

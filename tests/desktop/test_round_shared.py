@@ -5,6 +5,7 @@ from dataclasses import replace
 from datetime import timedelta
 
 import pytest
+import round_desk
 from round_desk import offers, stands_at, walk
 
 from keeper.actions.all_but import remainder, sheet_scope
@@ -37,12 +38,7 @@ def keeping(tmp_path, clock):
         yield book
 
 
-@pytest.fixture
-def desk(qtbot, keeping):
-    made = Desk(RoundScreen, keeping)
-    made.press("Enter")
-    yield made
-    made.close()
+desk = round_desk.desk
 
 
 def plans(keeping, on):

@@ -4,6 +4,7 @@ from contextlib import closing
 from datetime import timedelta
 
 import pytest
+import round_desk
 from round_desk import ROW, offers, walk
 
 from keeper.actions import undoing
@@ -30,13 +31,7 @@ def keeping(tmp_path, clock):
         yield book
 
 
-@pytest.fixture
-def desk(qtbot, keeping):
-    """A round just begun."""
-    made = Desk(RoundScreen, keeping)
-    made.press("Enter")
-    yield made
-    made.close()
+desk = round_desk.desk
 
 
 # --- how far back the point goes -------------------------------------------------------------
