@@ -35,7 +35,14 @@ from keeper.desktop.widgets.calendar_strip import (
     paint_window,
 )
 from keeper.desktop.widgets.drawn import Drawn
-from keeper.desktop.widgets.gate_row import GATE_LETTERS, Columns, paint_female, row_height
+from keeper.desktop.widgets.gate_row import (
+    GATE_LETTERS,
+    Columns,
+    RowPaper,
+    paint_female,
+    row_height,
+)
+from keeper.desktop.widgets.kept_picture import KeptPicture
 from keeper.desktop.widgets.lettering import advance, middle_baseline, set_line, wrapped
 from keeper.desktop.widgets.life_axis import TimeAxis
 from keeper.desktop.widgets.tile import FACES, GATES, TileState, paint_tile
@@ -85,7 +92,7 @@ class RowPainter(QStyledItemDelegate):
 
     def __init__(self, look: Look, view: QListView) -> None:
         super().__init__(view)
-        self._look, self._view = look, view
+        self._look, self._view, self._paper = look, view, RowPaper(look)
         self.today: date | None = None
 
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
@@ -96,8 +103,8 @@ class RowPainter(QStyledItemDelegate):
             return
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         here = bool(option.state & QStyle.StateFlag.State_Selected)
-        face = index.data(FACE_ROLE)
-        paint_female(painter, QRectF(option.rect), face, self.today, self._look, here=here)
+        face, rect = index.data(FACE_ROLE), option.rect
+        paint_female(painter, rect, face, self.today, self._look, self._paper, here=here)
 
 
 class FemaleHead(Drawn):
@@ -107,6 +114,7 @@ class FemaleHead(Drawn):
         super().__init__(look, parent)
         self._today: date | None = None
         self._spare = 0.0
+        self._kept = KeptPicture()
 
     def show_day(self, today: date, spare: float) -> None:
         """Head the columns as of *today*; *spare* px at the right stay free."""
@@ -117,17 +125,20 @@ class FemaleHead(Drawn):
         return self.look.u(200, 150), self.look.u(15.6, 12.6)
 
     def paint(self, painter: QPainter) -> None:
-        if self._today is None:
-            return
+        if (today := self._today) is not None:
+            about = (today, self._spare)
+            self._kept.lay(painter, self.size(), self.look, about, lambda p: self._draw(p, today))
+
+    def _draw(self, painter: QPainter, today: date) -> None:
         look, rect = self.look, QRectF(self.rect()).adjusted(0, 0, -self._spare, 0)
-        columns = Columns.of(look, rect.width(), self._today)
+        columns = Columns.of(look, rect.width(), today)
         base, plain = rect.bottom() - look.u(1.8, 1.2), look.font(Use.TABLE)
         lefts = (columns.place, columns.weight, columns.gates)
         ends = (columns.weight, columns.gates, columns.calendar.left)
         for text, left, end in zip(_HEADS, lefts, ends, strict=True):
             place = QPointF(left, base)
             set_line(painter, place, text, plain, look.colour("ink2"), room=end - left - 3)
-        paint_head(painter, rect, columns.calendar, self._today, look)
+        paint_head(painter, rect, columns.calendar, today, look)
         painter.setPen(QPen(look.colour("line"), 1.2))
         y = rect.bottom() - 0.6
         painter.drawLine(QLineF(columns.place, y, rect.right(), y))
@@ -139,6 +150,7 @@ class GateLegend(Drawn):
     def __init__(self, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(look, parent)
         self._caution = ""
+        self._kept = KeptPicture()
 
     def show_caution(self, caution: str) -> None:
         """Stand *caution* beneath the legend."""
@@ -150,6 +162,9 @@ class GateLegend(Drawn):
         return self.look.u(200, 150), self.look.u(19, 17)
 
     def paint(self, painter: QPainter) -> None:
+        self._kept.lay(painter, self.size(), self.look, self._caution, self._draw)
+
+    def _draw(self, painter: QPainter) -> None:
         look = self.look
         self._left = look.u(7, 3.5)
         row = QRectF(0, 0, self.width(), look.u(10, 8))

@@ -5,12 +5,13 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 
-from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
+from PySide6.QtCore import QLineF, QPoint, QPointF, QRect, QRectF, QSize, Qt
 from PySide6.QtGui import QPainter, QPen
 
 from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.calendar_strip import Marks, months_round, paint_grid, paint_marks
+from keeper.desktop.widgets.kept_picture import KeptPicture
 from keeper.desktop.widgets.lettering import RIGHT, set_line
 from keeper.desktop.widgets.life_axis import TimeAxis
 from keeper.desktop.widgets.stamps import stamp_tile
@@ -25,6 +26,9 @@ GATE_LETTERS = {
     "meals": "M",
 }
 """Each gate has its place in the row; a kind that does not ask for one leaves it free."""
+
+_SLOTS = {name: n for n, name in enumerate(GATE_LETTERS)}
+_PAPERS = {False: "ground", True: "sheet"}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -85,26 +89,63 @@ def row_height(look: Look) -> float:
     return look.u(13.2, 10.6)
 
 
+class RowPaper:
+    """The ground of a row with its pointer, its rule and the months: the same for every female."""
+
+    def __init__(self, look: Look) -> None:
+        self._look = look
+        self._kept = {here: KeptPicture() for here in (False, True)}
+        self._columns: tuple[object, Columns] | None = None
+
+    def columns(self, width: float, today: date) -> Columns:
+        """Reckoned once for a list of one width and look."""
+        asked = (width, today, self._look.small, self._look.u(1.0))
+        if self._columns is None or self._columns[0] != asked:
+            self._columns = (asked, Columns.of(self._look, width, today))
+        return self._columns[1]
+
+    def lay(self, painter: QPainter, size: QSize, today: date, *, here: bool) -> None:
+        """Lay it at the origin."""
+        columns = self.columns(size.width(), today)
+
+        def paint(on: QPainter) -> None:
+            _paint_ground(on, QRectF(QPoint(0, 0), size), columns, today, self._look, here=here)
+
+        self._kept[here].lay(painter, size, self._look, (today, columns), paint)
+
+
 def paint_female(
-    painter: QPainter, rect: QRectF, face: FemaleFace, today: date, look: Look, *, here: bool
+    painter: QPainter,
+    rect: QRect,
+    face: FemaleFace,
+    today: date,
+    look: Look,
+    paper: RowPaper,
+    *,
+    here: bool,
 ) -> None:
     """Paint *face* in *rect*; *here* is the chosen one, on a sheet with a pointer before it."""
-    columns = Columns.of(look, rect.width(), today)
-    paper = "sheet" if here else "ground"
+    columns = paper.columns(rect.width(), today)
     painter.save()
     painter.translate(rect.topLeft())
     row = QRectF(0, 0, rect.width(), rect.height())
-    painter.fillRect(row, look.colour(paper))
+    paper.lay(painter, rect.size(), today, here=here)
+    _paint_who(painter, columns, face, look)
+    _paint_weight(painter, row, columns, face, look)
+    _paint_gates(painter, row, columns, face, look)
+    paint_marks(painter, row, columns.calendar, today, face.marks, _PAPERS[here], look)
+    painter.restore()
+
+
+def _paint_ground(
+    painter: QPainter, row: QRectF, columns: Columns, today: date, look: Look, *, here: bool
+) -> None:
+    painter.fillRect(row, look.colour(_PAPERS[here]))
     if here:
         painter.fillRect(QRectF(0, 0, look.u(1.2, 0.8), row.height()), look.colour("point"))
     painter.setPen(QPen(look.colour("hair"), 1.0))
     painter.drawLine(QLineF(columns.place, row.bottom() - 0.5, row.right(), row.bottom() - 0.5))
-    _paint_who(painter, columns, face, look)
-    _paint_weight(painter, row, columns, face, look)
-    _paint_gates(painter, row, columns, face, look)
     paint_grid(painter, row, columns.calendar, today, look)
-    paint_marks(painter, row, columns.calendar, today, face.marks, paper, look)
-    painter.restore()
 
 
 def _paint_who(painter: QPainter, columns: Columns, face: FemaleFace, look: Look) -> None:
@@ -150,9 +191,8 @@ def _paint_gates(
     painter: QPainter, row: QRectF, columns: Columns, face: FemaleFace, look: Look
 ) -> None:
     side = min(columns.gate_every - look.u(1.4, 0.9), row.height() - look.u(3, 2))
-    slots = {name: n for n, name in enumerate(GATE_LETTERS)}
+    top, palette = row.center().y() - side / 2, look.palette
     for gate in face.gates:
-        left = columns.gates + slots[gate.name] * columns.gate_every
-        rect = QRectF(left, row.center().y() - side / 2, side, side)
+        left = columns.gates + _SLOTS[gate.name] * columns.gate_every
         letter = FACES[gate.state].letter or GATE_LETTERS[gate.name]
-        stamp_tile(painter, rect, gate.state, look.palette, letter)
+        stamp_tile(painter, QRectF(left, top, side, side), gate.state, palette, letter)
