@@ -177,7 +177,7 @@ class MainWindow(QMainWindow):
         here.aboutToShow.connect(lambda: self._fill_here(here))
         undo = _action(self, "Take back", ["Ctrl+Z"], self.undo_asked.emit)
         redo = _action(self, "Write again", ["Ctrl+Shift+Z"], self.redo_asked.emit)
-        light = _action(self, "Day or Red lamp", ["F12"], self.look.switch_light)
+        light = _action(self, "Light, Day or Red lamp", ["F12"], self.look.switch_light)
         dim = _action(self, "Dim the red lamp", ["Ctrl+F12"], self.look.dim)
         leave = _action(self, "Close the book", ["Ctrl+Q"], self.close)
         keys_here = _action(self, "Keys of this place", ["F1"], self.show_keys)

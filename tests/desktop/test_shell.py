@@ -151,7 +151,7 @@ def test_f1_shows_the_keys_of_the_place_and_escape_takes_them_away(shell):
     press(shell, Qt.Key.Key_F1)
     assert sheet.isVisible()
     assert "Enter: taken seen" in sheet.text()
-    assert "F12: day or Red lamp" in sheet.text()
+    assert "F12: light, Day or Red lamp" in sheet.text()
 
     press(shell, Qt.Key.Key_Escape)
     assert not sheet.isVisible()

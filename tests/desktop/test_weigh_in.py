@@ -240,6 +240,7 @@ def test_the_end_of_the_walk_says_how_many_have_no_weight(desk):
     desk.press("3 6 2 Enter / / / 5 Enter")
 
     assert "End, of the weigh-in, 1, weighed today, 3 without a weight" in said_on(desk.page)
+    assert desk.page._view._last.text() == ""  # nobody's weights: none is said to be missing
     assert desk.refused == ["The walk is at its end; − steps back."]
 
 

@@ -15,9 +15,9 @@ from keeper.reports.figures import counted
 
 SHOWN_FAULTS = 12
 FILES = (
-    "Two CSV files. Animals: animal,species,sex,hatched,place. "
-    "Diary: animal,date,what,grams,note, where what is one of fed, refused, regurgitated, "
-    "weighed, dull, opaque, cleared, shed. Nothing is written before you have seen the count."
+    "Two CSV files, with their columns in the first line. Animals: animal,species,sex,hatched,"
+    "place. Diary: animal,date,what,grams,note; under what stands fed, refused, regurgitated, "
+    "weighed, dull, opaque, cleared or shed. Nothing is written before you have seen the count."
 )
 ANIMALS, ENTRIES, ROWS = (
     counted("animal", "animals"),

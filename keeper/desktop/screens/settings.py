@@ -54,9 +54,9 @@ NAMES = (
     "feed nights",
     "when feed nights begin",
     "grams or ounces",
-    "Celsius or Fahrenheit",
+    "temperatures in Celsius or Fahrenheit",
     "marks of numbers and dates",
-    "Day or Red lamp",
+    "light, Day or Red lamp",
     "size of the text",
     "second place of backups",
 )

@@ -86,9 +86,9 @@ class WeighView(QWidget):
                 outside="− steps back",
             )
         )
-        self._slips.show_slips((), _QUIET)
+        self._slips.show_slips((), "")
         self._because.show_reason("The walk is through; a scan or − goes to an animal again.")
-        self._last.show_weights("Last weights", (), "")
+        self._last.show_weights("", (), "")
 
     def _compose(self) -> None:
         column = _column(self)

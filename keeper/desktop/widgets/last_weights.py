@@ -35,13 +35,13 @@ class LastWeights(Drawn):
         self._weights: tuple[PastWeight, ...] = ()
 
     def show_weights(self, head: str, weights: Sequence[PastWeight], hint: str) -> None:
-        """Show the last of *weights* under *head*, with *hint* beneath."""
+        """Show the last of *weights* under *head*, with *hint* beneath; no head: nobody's."""
         shown = (head, tuple(weights[-MOST_WEIGHTS:]), hint)
         if shown == (self._head, self._weights, self._hint):
             return
         self._head, self._weights, self._hint = shown
         said = "; ".join(_said(weight) for weight in self._weights) or "none"
-        self.tell(f"{head}: {said}. {hint}")
+        self.tell(f"{head}: {said}. {hint}" if head else "")
 
     def natural_size(self) -> tuple[float, float]:
         return self.look.u(160, 120), self.look.u(28, 20)
@@ -56,7 +56,7 @@ class LastWeights(Drawn):
         wide = self.width() / MOST_WEIGHTS
         for number, weight in enumerate(self._weights):
             self._paint_weight(painter, QPointF(number * wide, row), wide, weight)
-        if not self._weights:
+        if self._head and not self._weights:
             body = look.font(Use.BODY)
             set_line(painter, QPointF(0, row), "no weight in the book", body, look.colour("ink"))
         hint = font_to_fit(look.font(Use.TABLE), self._hint, self.width(), 8.0)
