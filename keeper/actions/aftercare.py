@@ -47,7 +47,7 @@ def note_look(keeping: Keeping, animal: AnimalNow, look: Look, left: str) -> Wri
         ValueError: the last shed left nothing; nothing is written.
     """
     if not left:
-        name = animal.name or animal.code
+        name = animal.called
         raise ValueError(f"The last shed of {name} left nothing behind that is still followed.")
     remark = Remark(
         animal=animal.animal,
@@ -55,5 +55,5 @@ def note_look(keeping: Keeping, animal: AnimalNow, look: Look, left: str) -> Wri
         kind=look.kind,
         text=left,
     )
-    where = f"{animal.place or ''} {animal.name or animal.code}".strip()
+    where = animal.place_and_name
     return note(keeping, "shed looked at", remark, where=where, what=f"{left}: {look.words}")

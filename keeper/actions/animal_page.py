@@ -299,4 +299,4 @@ def _next_offer(
 
 def _name_of(keeping: Keeping, animal: AnimalId | None) -> str | None:
     row = None if animal is None else reading.animal_now(keeping.book, animal)
-    return None if row is None else row.name or row.code
+    return None if row is None else row.called

@@ -32,7 +32,7 @@ def laid_typed(row: AnimalNow, happened: Happened, text: str) -> Typed:
         ValueError: a male; no count of good eggs.
     """
     if row.sex is Sex.MALE:
-        raise ValueError(f"{row.name or row.code} is a male; put the sex right first.")
+        raise ValueError(f"{row.called} is a male; put the sex right first.")
     good, slugs, mass_g, code = _eggs(text)
     eggs = Clutch(
         animal=row.animal, happened=happened, good=good, slugs=slugs, mass_g=mass_g, code=code
@@ -58,12 +58,10 @@ def paired_typed(
     if rest and not _LOCKED.startswith(rest.casefold()):
         raise ValueError(f"{rest!r} is not understood; {PAIRED}.")
     if row.sex is mate.sex and row.sex is not Sex.UNKNOWN:
-        raise ValueError(
-            f"{mate.name or mate.code} is {row.sex.value} too; put the sex right first."
-        )
+        raise ValueError(f"{mate.called} is {row.sex.value} too; put the sex right first.")
     female, male = _female_first(row, mate)
     event = Paired(animal=female.animal, happened=happened, mate=male.animal, locked=bool(rest))
-    what = f"with {mate.name or mate.code}" + (", lock seen" if rest else "")
+    what = f"with {mate.called}" + (", lock seen" if rest else "")
     return Typed(verb="pair", event=event, what=what)
 
 

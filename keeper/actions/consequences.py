@@ -89,7 +89,7 @@ def _situation(keeping: Keeping, animal: AnimalId, plan: Plan | None) -> _Situat
     days = (keeping.today - row.eaten_on).days if row.eaten_on else None
     step = refusal_step(stage, run, days, profile)
     return _Situation(
-        name=row.name or row.code,
+        name=row.called,
         counted=run.counted,
         due_on=plan.due_on if plan else None,
         state=plan.state if plan else None,

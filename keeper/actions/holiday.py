@@ -146,4 +146,4 @@ def _kinds(keeping: Keeping, rows: Sequence[AnimalNow]) -> list[KindWanted]:
 
 
 def _where(row: AnimalNow) -> str:
-    return row.place or row.name or row.code
+    return row.place or row.called

@@ -46,7 +46,7 @@ def kin_of(keeping: Keeping, page: AnimalPage) -> Kin:
     """
     row, profile = page.animal, page.profile
     if not row.clutch and not row.line:
-        raise LookupError(f"{row.name or row.code} has neither clutch nor line in the book.")
+        raise LookupError(f"{row.called} has neither clutch nor line in the book.")
     shared = attrgetter("clutch" if row.clutch else "line")
     everyone = animals_on(keeping, keeping.today)
     rows = [r for r in everyone if r.species == row.species and shared(r) == shared(row)]
@@ -82,7 +82,7 @@ def _all(keeping: Keeping, kind: type[E], animal: AnimalId) -> list[E]:
 def _course(row: AnimalNow, freed: list[tuple[date, float]]) -> Course:
     aged = ((row.age_days(day), grams) for day, grams in freed)
     points = tuple((age, grams) for age, grams in aged if age is not None and age >= 0)
-    return Course(label=row.name or row.code, sex=row.sex, points=points)
+    return Course(label=row.called, sex=row.sex, points=points)
 
 
 def _kinsman(

@@ -93,7 +93,7 @@ def say(
     happened = at_instant(keeping.now(), night)
     told = OfferedThrough(animal=animal, happened=happened, kind=kind, yes=yes)
     row = reading.animal_now(keeping.book, animal)
-    name = (row.name or row.code) if row else ""
+    name = row.called if row else ""
     what = f"offered while {word(kind)}" if yes else f"skipped while {word(kind)}"
     return note(keeping, VERB, told, where=name, what=what)
 

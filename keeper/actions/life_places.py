@@ -108,7 +108,7 @@ def _shared(keeping: Keeping, other: AnimalId, stays: Sequence[Stay]) -> list[Ma
     return [
         Mate(
             animal=other,
-            name=row.name or row.code,
+            name=row.called,
             since=max(mine.since, stay.since),
             until=_sooner(mine.until, stay.until),
         )

@@ -80,7 +80,7 @@ def hatchlings_typed(keeping: Keeping, dam: AnimalNow, happened: Happened, text:
         ValueError: a male is no dam; no count, a clutch with too few eggs, no free tub.
     """
     if dam.sex is Sex.MALE:
-        raise ValueError(f"{dam.name or dam.code} is a male; young are written on the dam's page.")
+        raise ValueError(f"{dam.called} is a male; young are written on the dam's page.")
     count_text, clutch, tub, sire_text = _four(text)
     count = _count(count_text)
     if not clutch:
@@ -104,7 +104,7 @@ def hatchlings_typed(keeping: Keeping, dam: AnimalNow, happened: Happened, text:
     young = tuple(
         replace(first, code=code, place=place) for code, place in zip(codes, tubs, strict=True)
     )
-    by = f" by {sire.name or sire.code}" if sire else ""
+    by = f" by {sire.called}" if sire else ""
     return Coming(verb=HATCH, newcomers=young, what=f"{_span(young)}{by}")
 
 

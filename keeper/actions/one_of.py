@@ -84,7 +84,7 @@ def _settled(keeping: Keeping, walk: Walk, tubs: Collection[Tub]) -> None:
 
 
 def _names(tubs: Collection[Tub]) -> str:
-    return "one of " + " and ".join(tub.animal.name or tub.animal.code for tub in tubs)
+    return "one of " + " and ".join(tub.animal.called for tub in tubs)
 
 
 def _item(tub: Tub, prey: Prey | None) -> str:

@@ -43,7 +43,7 @@ def keep_photo(
     remark = Remark(
         animal=row.animal, happened=happened, kind=RemarkKind.PHOTO, text=told, note=digest
     )
-    where = " ".join(part for part in (row.place, row.name or row.code) if part)
+    where = " ".join(part for part in (row.place, row.called) if part)
     return note(keeping, VERB, remark, where=where, what=f"photo: {told}")
 
 

@@ -49,7 +49,7 @@ def move_to(room: Room, animal: AnimalNow, text: str) -> Change:
     """
     place = _tub_named(room, text)
     if _same(place, animal.place):
-        raise ValueError(f"{_name(animal)} is in {place} already.")
+        raise ValueError(f"{animal.called} is in {place} already.")
     step = Step(animal=animal, place=place)
     return Change(verb="move", steps=(step,), sharing=_sharing(room, (step,)), what=f"to {place}")
 
@@ -78,7 +78,7 @@ def make_change(keeping: Keeping, change: Change) -> Written:
     happened = at_instant(keeping.now())
     moves = [_moved(step, happened) for step in change.steps]
     first = change.steps[0].animal
-    where = " ".join(part for part in (first.place, _name(first)) if part)
+    where = " ".join(part for part in (first.place, first.called) if part)
     if len(change.steps) > 1:
         where = "racks"
     return note(keeping, change.verb, *moves, where=where, what=change.what)
@@ -125,9 +125,9 @@ def _two_animals(room: Room, one: AnimalNow | None, other: AnimalNow) -> Change:
     if one is None:
         raise ValueError("The tub here is empty; name a tub to exchange it with.")
     if one.place is None or other.place is None or _same(one.place, other.place):
-        raise ValueError(f"{_name(one)} and {_name(other)} are not in two tubs.")
+        raise ValueError(f"{one.called} and {other.called} are not in two tubs.")
     steps = (Step(animal=one, place=other.place), Step(animal=other, place=one.place))
-    what = f"{_name(one)} with {_name(other)}, {one.place} with {other.place}"
+    what = f"{one.called} with {other.called}, {one.place} with {other.place}"
     return Change(verb="exchange animals", steps=steps, sharing=_sharing(room, steps), what=what)
 
 
@@ -156,8 +156,8 @@ def _sharing(room: Room, steps: Sequence[Step]) -> tuple[str, ...]:
 
 
 def _together(place: str, come: Sequence[AnimalNow], stay: Sequence[AnimalNow]) -> str:
-    there = " and ".join(f"{_name(row)}, {_sex(row)}," for row in stay)
-    arrive = " and ".join(_name(row) for row in come)
+    there = " and ".join(f"{row.called}, {_sex(row)}," for row in stay)
+    arrive = " and ".join(row.called for row in come)
     is_there = "is" if len(stay) == 1 else "are"
     sexes = {row.sex for row in (*come, *stay)}
     mixed = " A female and a male would be together." if len(sexes - {Sex.UNKNOWN}) > 1 else ""
@@ -198,10 +198,6 @@ def _same(one: str | None, other: str | None) -> bool:
     return one == other or (
         place_of(one or "") is not None and place_of(one or "") == place_of(other or "")
     )
-
-
-def _name(row: AnimalNow) -> str:
-    return row.name or row.code
 
 
 def _sex(row: AnimalNow) -> str:

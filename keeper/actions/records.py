@@ -49,7 +49,7 @@ class _Names:
     def of(self, animal: AnimalId) -> str:
         if animal not in self.known:
             row = reading.animal_now(self.keeping.book, animal)
-            self.known[animal] = (row.name or row.code) if row else "?"
+            self.known[animal] = row.called if row else "?"
         return self.known[animal]
 
 

@@ -110,7 +110,7 @@ def note_sign(keeping: Keeping, row: ShedRow, noted: Noted) -> tuple[Written, tu
         stage=noted.stage,
         quality=noted.quality,
     )
-    where = f"{animal.place or ''} {animal.name or animal.code}".strip()
+    where = animal.place_and_name
     written = note(keeping, "shed sign", event, where=where, what=noted.words)
     if noted.quality in (None, ShedQuality.WHOLE):
         return written, ()

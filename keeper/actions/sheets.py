@@ -165,7 +165,7 @@ def _sheet_line(tub: Tub, eaten_on: date | None, night: date) -> SheetLine:
         line=tub.line,
         place=tub.plan.place or "",
         row=f"{rack}{number or ''}",
-        name=tub.animal.name or tub.animal.code,
+        name=tub.animal.called,
         sex=tub.animal.sex,
         eaten_days=(night - eaten_on).days if eaten_on else None,
         plan=what,

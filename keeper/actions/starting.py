@@ -57,7 +57,7 @@ def try_step(
         raise ValueError("Live prey: check local law, and say that it is lawful where you are.")
     row = reading.animal_now(keeping.book, animal)
     event = StartStep(animal=animal, happened=at_instant(keeping.now(), night), step=step.value)
-    return note(keeping, VERB, event, where=(row.name or row.code) if row else "", what=word(step))
+    return note(keeping, VERB, event, where=row.called if row else "", what=word(step))
 
 
 def say_live_is_lawful(keeping: Keeping, *, yes: bool) -> Written:

@@ -73,7 +73,14 @@ class Tub:
 
     @property
     def open(self) -> bool:
-        return self.offer is None and self.walked and not self.missing and not self.one_of
+        if self.offer is not None or self.brought_up:
+            return False
+        return self.walked and not self.missing and not self.one_of
+
+    @property
+    def brought_up(self) -> bool:
+        """A regurgitation was found before anything was offered tonight: food must wait."""
+        return self.regurgitated and self.offer is None
 
     @property
     def unproved(self) -> bool:
@@ -182,6 +189,10 @@ def refuse_impossible(tub: Tub, result: Result, prey: Prey | None) -> None:
         return
     if tub.missing:
         raise LookupError(f"{tub_name(tub)} is not in its tub; 7 and a reason goes on.")
+    if prey is None and tub.brought_up:
+        raise LookupError(
+            f"{tub_name(tub)} regurgitated and is on hold; 7 and 3 go on, / chooses the prey."
+        )
     if prey is None and tub.plan.prey is None and not tub.walked:
         raise LookupError(f"Nothing is planned for {tub_name(tub)}; / chooses the prey.")
 
@@ -250,7 +261,7 @@ def prey_of_grade(grade: PreyGrade, count: int) -> Prey:
 
 def tub_name(tub: Tub) -> str:
     """Place and name, as the foot and every sentence call a tub."""
-    return f"{tub.plan.place or ''} {tub.animal.name or tub.animal.code}".strip()
+    return f"{tub.plan.place or ''} {tub.animal.called}".strip()
 
 
 def offer_words(offer: Offer) -> str:

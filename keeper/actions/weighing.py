@@ -67,11 +67,6 @@ def typed_grams(text: str) -> float:
     return grams
 
 
-def _where(row: AnimalNow) -> str:
-    """Tub and name, for the foot line."""
-    return f"{row.place or ''} {row.name or row.code}".strip()
-
-
 class WeighIn:
     """A walk along the scales. cursor is an index into *animals*; at their end nobody is left.
 
@@ -150,7 +145,7 @@ class WeighIn:
         told = f"{told_mass(grams)}{GAP}{mass_unit()}"
         what = f"{told}, typed twice" if verdict.typed_twice else told
         old = [self._entries[self.cursor]] if self.cursor in self._entries else []
-        written = write(self._keeping, VERB, [weighing], old, where=_where(row), what=what)
+        written = write(self._keeping, VERB, [weighing], old, where=row.place_and_name, what=what)
         self.written[self.cursor] = grams
         self._entries[self.cursor] = EntryKey(written.batch, 0)
         self._scales.pop(self.cursor, None)
@@ -208,7 +203,7 @@ class WeighIn:
             raise LookupError("The walk is at its end; − steps back.")
         found = MARKS[digit]
         event = found.made(row.animal, at_instant(self._keeping.now()))
-        written = note(self._keeping, "mark", event, where=_where(row), what=found.words)
+        written = note(self._keeping, "mark", event, where=row.place_and_name, what=found.words)
         self.read_again()
         return written
 
@@ -253,7 +248,7 @@ class WeighIn:
     def _neighbours(self) -> Sequence[tuple[str, Range]]:
         beside = (self.cursor - 1, self.cursor + 1)
         scales = [self.on_scale(i) for i in beside if 0 <= i < len(self.animals)]
-        return [(s.animal.name or s.animal.code, s.range) for s in scales if s.range is not None]
+        return [(s.animal.called, s.range) for s in scales if s.range is not None]
 
     def _shift(self) -> int:
         """Where the run of typed weights that ends here seems to belong, in tubs from here."""

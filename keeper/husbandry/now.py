@@ -57,6 +57,16 @@ class AnimalNow:
     scored_on: date | None = None
 
     @property
+    def called(self) -> str:
+        """The name, or the code of one without."""
+        return self.name or self.code
+
+    @property
+    def place_and_name(self) -> str:
+        """As the foot and every list call the animal in its tub."""
+        return f"{self.place or ''} {self.called}".strip()
+
+    @property
     def in_the_room(self) -> bool:
         return self.status in IN_THE_ROOM
 

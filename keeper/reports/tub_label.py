@@ -35,7 +35,7 @@ def tub_label(row: AnimalNow, *, species: str, number: str) -> TubLabel:
     hatched = f"{row.hatched_first.year} " if row.hatched_first else ""
     code = f"{row.code} · " if row.name else ""
     return TubLabel(
-        name=row.name or row.code,
+        name=row.called,
         who=f"{code}{_SEX[row.sex]}",
         kind=f"{hatched}{species}",
         caution=row.caution or "",

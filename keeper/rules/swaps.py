@@ -291,7 +291,7 @@ def _told(step: _Step, other: _Step, log_odds: float, tests: int) -> Swap:
     swapped, _ = _onward(other.trail, other.before, step.after)
     why = because(
         "may have been swapped",
-        other=theirs.name or theirs.code,
+        other=theirs.called,
         place=theirs.place,
         after=max(step.before[0], other.before[0]),
         on=step.after[0],

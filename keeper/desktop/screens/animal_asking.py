@@ -233,6 +233,6 @@ def known_places(everyone: Sequence[AnimalNow], row: AnimalNow) -> dict[str, str
     known: dict[str, str] = {}
     for other in everyone:
         if other.in_the_room and other.place:
-            name = "" if other.animal == row.animal else other.name or other.code
+            name = "" if other.animal == row.animal else other.called
             known[other.place] = known.get(other.place) or name
     return known

@@ -56,7 +56,7 @@ class AnimalPaper:
 
     def label(self) -> Sheets:
         row = self._told().page.animal
-        return label_sheets(self._keeping, [row], row.name or row.code, f"label-{row.code}")
+        return label_sheets(self._keeping, [row], row.called, f"label-{row.code}")
 
     def card(self) -> Sheets:
         page = self._told().page

@@ -45,7 +45,7 @@ def identity(page: AnimalPage) -> Identity:
     parents = f"of {dam or UNKNOWN} × {sire or UNKNOWN}" if dam or sire else ""
     weight = grams(last.empty_g or last.scale_g) if last else "not weighed"
     return Identity(
-        name=row.name or row.code,
+        name=row.called,
         code=row.code if row.name else "",
         sex="sex not known" if row.sex is Sex.UNKNOWN else word(row.sex),
         sex_known=_how_known(page),

@@ -30,7 +30,7 @@ def female_face(row: FemaleRow, forecast: WeightForecast | None, on: date) -> Fe
     beside = _beside(row, on)
     gates = tuple(GateFace(name=gate.name, state=OF_GATE[gate.state]) for gate in row.gates)
     said = ", ".join(f"{word_of('gate', g.name)} {FACES[g.state].words}" for g in gates)
-    name = row.animal.name or row.animal.code
+    name = row.animal.called
     return FemaleFace(
         place=row.animal.place or "",
         name=name,

@@ -17,7 +17,6 @@ from keeper.actions.rack_moves import (
 from keeper.actions.racks import Rack, RackTub, Room
 from keeper.actions.troubles import REFUSALS
 from keeper.desktop.notices import Notices
-from keeper.desktop.screens.racks_words import name_of
 from keeper.desktop.widgets.asking_line import AskingLine
 
 _AGAIN = "Enter again writes it, Ctrl+Z would take it back."
@@ -40,14 +39,14 @@ class RacksAsking:
             return
         animal = living.animal
         self._ask(
-            f"Move {name_of(animal)} from {tub.name} to",
+            f"Move {animal.called} from {tub.name} to",
             lambda text: self._change(text, move_to(room, animal, text)),
         )
 
     def exchange(self, room: Room, tub: RackTub, living: DueRow | None) -> None:
         """Ask which tub, or which animal, changes places with this one."""
         animal = living.animal if living else None
-        who = f"{tub.name} {name_of(animal)}" if animal else tub.name
+        who = f"{tub.name} {animal.called}" if animal else tub.name
         self._ask(
             f"Exchange {who} with tub (B3·2) or animal (by name)",
             lambda text: self._change(text, exchange_with(room, tub, animal, text)),

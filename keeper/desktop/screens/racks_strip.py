@@ -66,7 +66,7 @@ def _block(row: StripRow, nights: Sequence[str], house: Margin) -> StripBlock:
 
 def _line(each: StripAnimal, nights: Sequence[str]) -> StripLine:
     animal = each.animal
-    label = f"{animal.place or ''} {animal.name or animal.code}".strip()
+    label = animal.place_and_name
     total = _of(margin_of(each.cells))
     of_nights = zip(nights, each.cells, strict=True)
     known = [f"{night} {cell}" for night, cell in of_nights if cell is not None]

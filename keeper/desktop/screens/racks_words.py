@@ -90,7 +90,7 @@ def legend_of(shown: LayerShown) -> list[LegendItem]:
 
 def tub_words(tub: RackTub, face: RackFace, figure: str) -> str:
     """A tub as one sentence for a screen reader."""
-    who = " and ".join(name_of(living.animal) for living in tub.living)
+    who = " and ".join(living.animal.called for living in tub.living)
     shares = "share" if len(tub.living) > 1 else ""
     state = f"{face.words} {figure}".strip()
     return ", ".join(part for part in (tub.name, who, shares, state) if part)
@@ -123,7 +123,7 @@ def lines_of(
     her = _HER[animal.sex]
     return TubWords(
         place=tub.name,
-        name=name_of(animal),
+        name=animal.called,
         who="   ".join(_who(room, tub, animal)),
         verdict=verdict,
         reason=because_text(shown.because, animal.sex) or face.words,
@@ -146,10 +146,6 @@ def cause_words(cause: PlaceCause, heat: PlaceHeat | None) -> str:
         return told
     wanted = f"{degrees(out.low_c)}–{celsius(out.high_c)}"
     return f"hot end {celsius(out.temp_c)} on {day(out.on, on=out.on)}, wanted {wanted}. {told}"
-
-
-def name_of(animal: AnimalNow) -> str:
-    return animal.name or animal.code
 
 
 def _row(row: RackRow, told: Sequence[Shown], faces: Mapping[str, RackFace]) -> FrontRow:
@@ -196,7 +192,7 @@ def _who(room: Room, tub: RackTub, animal: AnimalNow) -> Iterator[str]:
     days = animal.age_days(room.on)
     if days is not None and days >= 0:
         yield age(days)
-    others = [name_of(each.animal) for each in tub.living if each.animal is not animal]
+    others = [each.animal.called for each in tub.living if each.animal is not animal]
     if others:
         yield f"shares with {' and '.join(others)}: Space tells of the next"
 

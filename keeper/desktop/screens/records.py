@@ -107,7 +107,7 @@ class RecordsScreen(QWidget):
         only = self._list.only
         where = [(str(self._keeping.book.path), False)]
         if only is not None:
-            where.append((f"only {only.name or only.code}", True))
+            where.append((f"only {only.called}", True))
         self._head.show_words("Records", where, (self._feed_nights(),))
 
     def _feed_nights(self) -> str:

@@ -159,7 +159,7 @@ def offer_shown(tub: Tub, profile: SpeciesProfile, prey: Prey | None) -> OfferWo
     caution, advice = caution_of(tub, profile)
     return OfferWords(
         place=_place(tub),
-        name=tub.animal.name or tub.animal.code,
+        name=tub.animal.called,
         who=who_of(tub, profile),
         offer=f"{count or 1} × {spoken(name, profile)}" if name else _no_offer(tub),
         grams=grams(mass_g) if mass_g is not None else "",
@@ -189,7 +189,9 @@ def spoken(prey: str, profile: SpeciesProfile) -> str:
 
 
 def _given(tub: Tub) -> Prey:
-    """What was offered where something was, else what is planned."""
+    """What was offered where something was, else what is planned; nothing after a regurgitation."""
+    if tub.brought_up:
+        return None, None, None
     event = tub.offer.event if tub.offer is not None else None
     told = event if event is not None and event.prey is not None else tub.plan
     return told.prey, told.count, told.mass_g
@@ -212,7 +214,7 @@ def _front(
         state = OF_RESULT[other.result]
     return TubFront(
         number=number,
-        name=tub.animal.name or tub.animal.code,
+        name=tub.animal.called,
         state=S.CURRENT if here and other is None else state,
         corner="typed" if other is not None else _corner(tub),
         caution=caution_of(tub, profile)[0],
@@ -236,6 +238,8 @@ def _place(tub: Tub) -> str:
 
 
 def _no_offer(tub: Tub) -> str:
+    if tub.brought_up:
+        return "on hold"
     return {"hold": "on hold", "not due": "not due"}.get(tub.plan.state, "nothing planned")
 
 

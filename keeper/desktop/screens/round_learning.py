@@ -53,7 +53,7 @@ class Aside:
         """The caution word and its advice, where the plan has none of its own."""
         young = self.starting
         if self.mates:
-            names = " and ".join(tub.animal.name or tub.animal.code for tub in self.mates)
+            names = " and ".join(tub.animal.called for tub in self.mates)
             return "SHARED", f"with {names}; feed apart"
         if young is None:
             return "", ""
@@ -65,7 +65,7 @@ class Aside:
         if key not in self.legend:
             return None
         if key == ONE:
-            return WhichOne(tuple(tub.animal.name or tub.animal.code for tub in self.mates))
+            return WhichOne(tuple(tub.animal.called for tub in self.mates))
         if key == ASK and self.question is not None:
             return EatsThrough(self.question)
         return Deed(verb=Verb.TRY_STEP)
@@ -112,7 +112,7 @@ class EatsThrough:
     def name(self) -> str:
         """Place and name of who is asked about, for a page that shows no tub."""
         row, kind = self.question.animal, word(self.question.learned.kind)
-        return f"{row.place or ''} {row.name or row.code}, {kind}: offer all the same?".strip()
+        return f"{row.place or ''} {row.called}, {kind}: offer all the same?".strip()
 
     @property
     def word(self) -> str:

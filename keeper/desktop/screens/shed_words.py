@@ -25,10 +25,10 @@ def shed_face(row: ShedRow, today: date) -> ShedFace:
     animal = row.animal
     state, letter = SEVERITIES[row.severity.value] if row.severity else (None, "")
     title, aside = _title(row, today)
-    who = f"{animal.place or 'no place'} {animal.name or animal.code}"
+    who = f"{animal.place or 'no place'} {animal.called}"
     return ShedFace(
         place=animal.place or "–",
-        name=animal.name or animal.code,
+        name=animal.called,
         kind=row.profile.english,
         state=state,
         letter=letter,

@@ -122,4 +122,4 @@ def _put_aside(keeping: Keeping, item: WatchItem, reason: str, until: str) -> Wr
 
 
 def _named(animal: AnimalNow) -> str:
-    return f"{animal.place or ''} {animal.name or animal.code}".strip()
+    return animal.place_and_name

@@ -162,7 +162,7 @@ def _title(item: WatchItem) -> str:
     if item.animal is None:
         where = place_words(item.place, item.kind)
         return f"{where}: {kind[0].lower()}{kind[1:]}" if where else kind
-    who = "  ".join(part for part in (item.animal.place, _name(item.animal)) if part)
+    who = "  ".join(part for part in (item.animal.place, item.animal.called) if part)
     return f"{who}: {kind[0].lower()}{kind[1:]}"
 
 
@@ -179,11 +179,7 @@ def _about(aside: Aside) -> tuple[str, str]:
     """Place and name of a line put aside."""
     if aside.animal is None:
         return place_words(aside.place, aside.snooze.watch_kind) or "the room", ""
-    return aside.animal.place or "", _name(aside.animal)
-
-
-def _name(row: AnimalNow) -> str:
-    return row.name or row.code
+    return aside.animal.place or "", aside.animal.called
 
 
 def _said(item: WatchItem, why: Reason) -> str:
@@ -224,11 +220,11 @@ def _members(item: WatchItem, on: date) -> tuple[MemberFace, ...]:
         item.members if len(item.members) <= _MEMBERS_SHOWN else item.members[: _MEMBERS_SHOWN - 1]
     )
     faces = [
-        MemberFace(place=row.place or "", name=_name(row), words=_eaten(row, on)) for row in shown
+        MemberFace(place=row.place or "", name=row.called, words=_eaten(row, on)) for row in shown
     ]
     rest = item.members[len(shown) :]
     if rest:
-        places = "  ".join(row.place or _name(row) for row in rest)
+        places = "  ".join(row.place or row.called for row in rest)
         faces.append(MemberFace(place="", name="", words=f"{len(rest)} more: {places}"))
     return tuple(faces)
 

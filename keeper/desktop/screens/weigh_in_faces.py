@@ -78,7 +78,7 @@ def words_of(walk: WeighIn, scale: OnScale, typed: str, asks: Asks | None, kind:
     expected = _range_words(scale)
     return WeighWords(
         place=_place(row),
-        name=row.name or row.code,
+        name=row.called,
         who=_who(walk, row, kind),
         typed=f"{typed}{GAP}{mass_unit()}" if typed else "",
         state=_state(walk, typed, asks),
@@ -172,7 +172,7 @@ def _front(walk: WeighIn, num: int, index: int, passed: frozenset[int], *, asks:
     left_out = weight is None and index in passed
     return TubFront(
         number=num,
-        name=row.name or row.code,
+        name=row.called,
         state=TileState.CURRENT if here else TileState.NOT_REACHED,
         value=grams_typed(weight) if weight is not None and not here else "",
         note="written" if weight is not None else "no weight" if left_out else "",

@@ -213,7 +213,7 @@ def _name_today(canvas: Canvas, flag_of_cursor: QRectF) -> None:
 
 def _in_words(page: AnimalPage, forecast: WeightForecast | None) -> str:
     """The picture as a whole, for a screen reader."""
-    name = page.animal.name or page.animal.code
+    name = page.animal.called
     lanes = page.lanes
     counts = (
         (len(page.weighed), "weighing", "weighings"),
