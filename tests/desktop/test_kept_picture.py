@@ -20,7 +20,7 @@ class Sign:
 
     def paint(self, painter: QPainter) -> None:
         self.times += 1
-        painter.fillRect(QRectF(2, 2, self.look.u(4), self.look.u(2)), self.look.colour("ink"))
+        painter.fillRect(QRectF(2, 2, self.look.u(4, 3), self.look.u(2)), self.look.colour("ink"))
 
     def laid(self, about: object = None, size: QSize = SIZE, dots: float = 1.0) -> QImage:
         return self._on(size, dots, lambda p: self.kept.lay(p, size, self.look, about, self.paint))
