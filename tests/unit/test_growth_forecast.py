@@ -1,6 +1,5 @@
 """The forecast with few, bad and late data."""
 
-
 import numpy as np
 import pytest
 

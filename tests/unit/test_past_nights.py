@@ -105,9 +105,7 @@ def test_what_was_foreseen_is_what_follows(keeping, over):
 def test_a_refusal_after_a_hold_was_ended_is_foreseen_as_counted(keeping, over):
     animal = over.tub(1).plan.animal
     held = HoldSet(animal=animal, happened=on_day(NIGHT - timedelta(days=40)), kind=HoldKind.VET)
-    ended = HoldEnded(
-        animal=animal, happened=on_day(NIGHT - timedelta(days=30)), kind=HoldKind.VET
-    )
+    ended = HoldEnded(animal=animal, happened=on_day(NIGHT - timedelta(days=30)), kind=HoldKind.VET)
     note(keeping, "hold", held)
     note(keeping, "end hold", ended)
     over.go_to(1)
