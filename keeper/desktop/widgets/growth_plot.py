@@ -88,9 +88,10 @@ def paint_weight_grid(canvas: Canvas, scale: WeightScale) -> None:
 def _heads(canvas: Canvas) -> list[tuple[float, str, Use]]:
     """The lane's name and its unit, line by line, each with its base."""
     look, base = canvas.look, canvas.layout.plot.top() + canvas.look.u(2.6, 1.6)
-    lines = (("weight", Use.TABLE_STRONG), (mass_unit(), Use.TABLE))
-    lines += (("ratio", Use.TABLE), ("scale", Use.TABLE))
-    return [(base + n * look.u(4.4, 3.9), words, use) for n, (words, use) in enumerate(lines)]
+    lines = ("weight", mass_unit(), "ratio", "scale")
+    uses = (Use.TABLE_STRONG, Use.TABLE, Use.TABLE, Use.TABLE)
+    bases = (base + n * look.u(4.4, 3.9) for n in range(len(lines)))
+    return list(zip(bases, lines, uses, strict=True))
 
 
 def _paint_figure(
