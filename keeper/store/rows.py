@@ -223,12 +223,14 @@ def cell_names(kind: type[Any]) -> tuple[str, ...]:
     return (*_WHEN, *(column.name for column in _COLUMNS[kind]))
 
 
+@cache
 def insert_sql(kind: type[Any]) -> str:
     names = cell_names(kind)
     marks = ", ".join("?" * len(names))
     return f"INSERT INTO {TABLES[kind]} ({', '.join(names)}) VALUES ({marks})"
 
 
+@cache
 def select_columns(kind: type[Any], alias: str) -> str:
     return ", ".join(f"{alias}.{name}" for name in cell_names(kind))
 

@@ -105,11 +105,14 @@ def as_of(connection: sqlite3.Connection, day: date) -> list[tuple[Any, ...]]:
     return connection.execute(_AS_OF, {"until": day_number(day)}).fetchall()
 
 
+_REFRESH = f"INSERT INTO animal_now {_SELECT} WHERE a.id = ?"
+
+
 def refresh(connection: sqlite3.Connection, animals: Iterable[int]) -> None:
     """Make the state rows of *animals* anew from their history."""
     for animal in animals:
         connection.execute("DELETE FROM animal_now WHERE animal = ?", (animal,))
-        connection.execute(f"INSERT INTO animal_now {_SELECT} WHERE a.id = ?", (animal,))
+        connection.execute(_REFRESH, (animal,))
 
 
 def rebuild(connection: sqlite3.Connection) -> None:
