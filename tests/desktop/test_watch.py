@@ -180,6 +180,32 @@ def test_a_line_put_aside_until_a_shed_stays_away_until_she_sheds(watch, keeping
     assert not [f for f in faces(watch) if isinstance(f, AsideFace)]
 
 
+@pytest.mark.parametrize(
+    ("typed", "told"),
+    [
+        ("a meal", "until the next meal"),
+        ("until she sheds", "until the next shed"),
+        ("Weighed", "until the next weighing"),
+    ],
+)
+def test_what_brings_a_line_back_may_be_typed_as_it_is_said(watch, typed, told):
+    choose(watch, "Thora")
+    watch.press(Z)
+    watch.answer("damp hide given")
+    watch.answer(typed)
+
+    assert told in watch.foot
+
+
+def test_an_end_that_is_none_is_answered_with_all_that_would_be(watch):
+    choose(watch, "Thora")
+    watch.press(Z)
+    watch.answer("damp hide given")
+    watch.answer("some day")
+
+    assert "'some day' is no end; 12 Dec, 14 days, shed, meal, weighing or eggs" in watch.foot
+
+
 def test_a_line_put_aside_leaves_its_place_to_the_next(watch):
     choose(watch, "Thora")
     watch.press(Z)
@@ -191,7 +217,7 @@ def test_a_line_put_aside_leaves_its_place_to_the_next(watch):
 
 @pytest.mark.parametrize(
     ("reason", "until", "why"),
-    [("", None, "needs a reason"), ("warm", "yesterday", "no day"), ("warm", "0 days", "to come")],
+    [("", None, "needs a reason"), ("warm", "yesterday", "no end"), ("warm", "0 days", "to come")],
 )
 def test_without_a_reason_and_a_day_to_come_nothing_is_put_aside(
     watch, keeping, reason, until, why

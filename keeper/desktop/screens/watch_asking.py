@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import replace
+from datetime import date
 from functools import partial
 
 from keeper.actions.dismissing import loosen
@@ -22,7 +23,17 @@ from keeper.reports.figures import day
 from keeper.reports.words import word
 
 _UNTIL, _USUAL_END = "Until (12 Dec, 14 days, shed, meal, weighing, eggs)", "7 days"
-_AWAITED = {awaited.value: awaited for awaited in Awaited}
+_AWAITED = {
+    **{awaited.value: awaited for awaited in Awaited},
+    "sheds": Awaited.SHED,
+    "eats": Awaited.MEAL,
+    "weight": Awaited.WEIGHING,
+    "weighed": Awaited.WEIGHING,
+    "lays": Awaited.EGGS,
+}
+"""By the last word that is typed, so that *a meal* and *until she sheds* are understood."""
+
+_ENDS = "12 Dec, 14 days, shed, meal, weighing or eggs are right"
 _CLEANED = "Cleaned (B3·4, B3 or B; add spot for a spot clean)"
 _ROUND, _WHOLE_ROOM = "Daily round done (the room, a rack or a row)", "room"
 _BAG = "Bag opened (mouse fuzzy: 14)"
@@ -107,11 +118,11 @@ class WatchAsking:
 
 def _put_aside(keeping: Keeping, item: WatchItem, reason: str, until: str) -> Written:
     """Put *item* aside and say of whom and until when."""
-    animal, awaited = item.animal, _AWAITED.get(until.strip().casefold())
+    animal, awaited = item.animal, _AWAITED.get(_last_word(until))
     if animal is not None and awaited is not None:
         written = put_aside_until(keeping, animal.animal, item.kind, awaited, reason)
         return replace(written, where=_named(animal), what=f"put aside until {word(awaited)}")
-    end = day_typed(until, keeping.today)
+    end = _end_typed(until, keeping)
     if animal is None:
         written = put_place_aside(keeping, item.place, item.kind, end, reason)
         where = place_words(item.place, item.kind) or "the room"
@@ -119,6 +130,18 @@ def _put_aside(keeping: Keeping, item: WatchItem, reason: str, until: str) -> Wr
         written = put_aside(keeping, animal.animal, item.kind, end, reason)
         where = _named(animal)
     return replace(written, where=where, what=f"put aside until {day(end)}")
+
+
+def _last_word(text: str) -> str:
+    return text.casefold().split()[-1] if text.strip() else ""
+
+
+def _end_typed(until: str, keeping: Keeping) -> date:
+    """Raises ValueError, with all that would be right for a line of the watch."""
+    try:
+        return day_typed(until, keeping.today)
+    except ValueError:
+        raise ValueError(f"{until.strip()!r} is no end; {_ENDS}.") from None
 
 
 def _named(animal: AnimalNow) -> str:
