@@ -13,6 +13,7 @@ from keeper.desktop.screens.rack_row import tub_words
 from keeper.desktop.screens.round_asking import Sweep
 from keeper.desktop.screens.round_deeds import Asking
 from keeper.desktop.screens.round_faces import (
+    caution_of,
     offer_shown,
     past_offers,
     row_shown,
@@ -135,7 +136,7 @@ def _tub_face(keeping: Keeping, here: Standing, tub: Tub, asking: Asking | None)
         words=_panel(offer_shown(tub, profile, here.prey), here.aside),
         past=_past(keeping, tub, profile, walk),
         none_yet="no offer in the book yet",
-        because=_because(tub, here.aside),
+        because=_because(tub, profile, here.aside),
         night=here.board.night(None, pace=("", "")),
         legend=CHECK_LEGEND if walk.checking else OFFER_LEGEND | here.aside.legend,
         raised=RAISED,
@@ -149,7 +150,9 @@ def _panel(words: OfferWords, aside: Aside) -> OfferWords:
     return replace(words, caution=caution, advice=advice or words.advice)
 
 
-def _because(tub: Tub, aside: Aside) -> str:
+def _because(tub: Tub, profile: SpeciesProfile, aside: Aside) -> str:
+    if tub.brought_up:
+        return f"A regurgitation was found tonight: {caution_of(tub, profile)[1]}."
     plan = because_text(tub.because, tub.animal.sex)
     return f"{aside.words} {plan}" if aside.words else plan
 
