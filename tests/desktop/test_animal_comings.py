@@ -2,14 +2,13 @@
 
 from contextlib import closing
 
-import animal_window
 import pytest
-from animal_window import CONTROL, Desk, K
+from animal_window import CONTROL, Desk, K, desk, keeping
 from trouble_sample import empty_book
 
 from keeper.store.reading import board
 
-keeping, desk = animal_window.keeping, animal_window.desk
+__all__ = ["desk", "keeping"]
 
 
 def hint(desk):

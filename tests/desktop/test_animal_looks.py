@@ -8,10 +8,9 @@ from contextlib import closing
 from datetime import date
 from pathlib import Path
 
-import animal_window
 import numpy as np
 import pytest
-from animal_window import SECOND, Desk, K
+from animal_window import SECOND, Desk, K, desk, keeping
 from life_sample import HATCHLING, NOW, TODAY, WREN, key_of, unknown_sex
 from shots import linear_rgb, luminance_of
 
@@ -22,7 +21,7 @@ from keeper.desktop.look import Look
 from keeper.desktop.screens.animal import AnimalScreen
 from keeper.desktop.widgets.read_out import Figures, ReadOut
 
-keeping, desk = animal_window.keeping, animal_window.desk
+__all__ = ["desk", "keeping"]
 
 
 def paper_below(image, colour):

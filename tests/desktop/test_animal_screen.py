@@ -3,9 +3,8 @@
 from contextlib import closing
 from datetime import date
 
-import animal_window
 import pytest
-from animal_window import CONTROL, NONE, SECOND, SHIFT, Desk, K
+from animal_window import CONTROL, NONE, SECOND, SHIFT, Desk, K, desk, keeping
 from life_sample import HATCHLING, TODAY, a_book, of_ten_years
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QAccessible
@@ -13,7 +12,7 @@ from PySide6.QtTest import QTest
 
 from keeper.desktop.widgets.drawn import Drawn
 
-keeping, desk = animal_window.keeping, animal_window.desk
+__all__ = ["desk", "keeping"]
 
 
 # --- moving ----------------------------------------------------------------------------------

@@ -3,9 +3,8 @@
 from contextlib import closing
 from datetime import date
 
-import animal_window
 import pytest
-from animal_window import CONTROL, NONE, SECOND, Desk, K
+from animal_window import CONTROL, NONE, SECOND, Desk, K, desk, keeping
 from life_sample import NOW, WREN, key_of
 from PySide6.QtTest import QTest
 
@@ -14,7 +13,7 @@ from keeper.actions.noting import note
 from keeper.husbandry.events import Remark, RemarkKind
 from keeper.husbandry.when import on_day
 
-keeping, desk = animal_window.keeping, animal_window.desk
+__all__ = ["desk", "keeping"]
 
 
 def test_a_line_opens_with_the_keyboard_in_it_and_escape_leaves_it(desk):

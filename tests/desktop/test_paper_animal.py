@@ -3,12 +3,11 @@
 from contextlib import closing
 from datetime import date
 
-import animal_window
 import numpy as np
 import pypdfium2
 import pypdfium2.raw
 import pytest
-from animal_window import CONTROL, SHIFT, Desk, K
+from animal_window import CONTROL, SHIFT, Desk, K, desk, keeping
 from life_sample import THORA, WREN, a_book, key_of, of_ten_years
 from PySide6.QtGui import QPdfWriter
 
@@ -31,7 +30,7 @@ PAPERS = {
 PT_PER_MM = 72 / 25.4
 
 
-keeping, desk = animal_window.keeping, animal_window.desk
+__all__ = ["desk", "keeping"]
 
 
 def printed(desk, kind):

@@ -3,9 +3,8 @@
 import hashlib
 from datetime import date
 
-import animal_window
 import pytest
-from animal_window import K
+from animal_window import K, desk, keeping
 from life_sample import WREN, key_of
 from PySide6.QtGui import QColor, QImage
 
@@ -20,7 +19,7 @@ from keeper.husbandry.when import on_day
 DAY = date(2026, 11, 25)
 
 
-keeping, desk = animal_window.keeping, animal_window.desk
+__all__ = ["desk", "keeping"]
 
 
 @pytest.fixture

@@ -4,8 +4,7 @@ from contextlib import closing
 from datetime import UTC, datetime, timedelta
 
 import pytest
-import round_desk
-from round_desk import FUZZIES, ROW, offers, stands_at, walk
+from round_desk import FUZZIES, ROW, desk, offers, stands_at, walk
 
 from keeper.actions.rounds import night_of
 from keeper.desktop.screens.round import RoundScreen
@@ -35,7 +34,7 @@ def keeping(tmp_path):
         yield book
 
 
-desk = round_desk.desk
+__all__ = ["desk"]
 
 
 # --- before a round --------------------------------------------------------------------------

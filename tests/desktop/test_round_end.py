@@ -5,8 +5,7 @@ from dataclasses import replace
 from datetime import timedelta
 
 import pytest
-import round_desk
-from round_desk import ROW, offers, stands_at, walk
+from round_desk import ROW, desk, offers, stands_at, walk
 
 from keeper.actions import undoing
 from keeper.actions.noting import note
@@ -36,7 +35,7 @@ def keeping(tmp_path):
         yield book
 
 
-desk = round_desk.desk
+__all__ = ["desk"]
 
 
 # --- a row swept -----------------------------------------------------------------------------

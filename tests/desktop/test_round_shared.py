@@ -5,8 +5,7 @@ from dataclasses import replace
 from datetime import timedelta
 
 import pytest
-import round_desk
-from round_desk import offers, stands_at, walk
+from round_desk import desk, offers, stands_at, walk
 
 from keeper.actions.all_but import remainder, sheet_scope
 from keeper.actions.due_board import due_rows
@@ -38,7 +37,7 @@ def keeping(tmp_path, clock):
         yield book
 
 
-desk = round_desk.desk
+__all__ = ["desk"]
 
 
 def plans(keeping, on):

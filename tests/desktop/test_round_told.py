@@ -4,8 +4,7 @@ from contextlib import closing
 from datetime import timedelta
 
 import pytest
-import round_desk
-from round_desk import ROW, offers, walk
+from round_desk import ROW, desk, offers, walk
 
 from keeper.actions import undoing
 from keeper.actions.past_nights import past_night
@@ -31,7 +30,7 @@ def keeping(tmp_path, clock):
         yield book
 
 
-desk = round_desk.desk
+__all__ = ["desk"]
 
 
 # --- how far back the point goes -------------------------------------------------------------

@@ -38,7 +38,6 @@ class RacksView(QWidget):
 
     def __init__(self, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._look = look
         self._strip_of: Strip | None = None
         self.head, self.front = LayerLine(look, self), RackFront(look, self)
         self.strip = RefusalStrip(look, self)

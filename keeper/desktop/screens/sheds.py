@@ -46,7 +46,7 @@ class ShedsScreen(QWidget):
 
     def __init__(self, look: Look, keeping: Keeping, notices: Notices) -> None:
         super().__init__()
-        self._look, self._keeping, self._notices = look, keeping, notices
+        self._keeping, self._notices = keeping, notices
         self._rows: tuple[ShedRow, ...] = ()
         self._line = 0
         self._stale = True

@@ -39,7 +39,7 @@ class WatchScreen(QWidget):
         self, look: Look, keeping: Keeping, notices: Notices, *, worker: Worker | None = None
     ) -> None:
         super().__init__()
-        self._look, self._keeping, self._notices = look, keeping, notices
+        self._look, self._notices = look, notices
         self._board: WatchBoard | None = None
         self._reading = AsideReading(
             self,
