@@ -51,6 +51,13 @@ def results(keeping, walk):
     return {tub.line: tub.offer.event.result for tub in tubs if tub.offer is not None}
 
 
+def test_the_page_says_what_it_is_for_before_anything_is_typed(page):
+    assert (
+        page._head.text()
+        == "All but, the night at the table: all taken as planned, but what you type"
+    )
+
+
 def test_a_row_is_named_before_it_is_accepted_and_written_once(page, keeping, walk):
     enter(page, "b3", "7 0", "")
 

@@ -4,7 +4,7 @@ from contextlib import closing
 from datetime import date, timedelta
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 
 from keeper.actions.past_nights import missing_nights, past_night
@@ -55,6 +55,13 @@ def test_nights_are_listed_newest_first_with_what_is_left_to_say(desk):
         "Sat 28 Nov 2026   nothing written: no round, forgot to record, done, not recorded?",
         "Wed 25 Nov 2026   1 left in, 2 not reached",
     ]
+
+
+def test_the_nights_stand_under_their_head(desk):
+    page, margin = desk.page, round(desk.page._look.u(7, 3.5))
+
+    assert page._head.mapTo(page, QPoint(0, 0)) == QPoint(0, 0)
+    assert page.nights.mapTo(page, QPoint(0, 0)).x() == margin
 
 
 def test_a_digit_answers_and_the_night_is_asked_about_no_more(desk, keeping):

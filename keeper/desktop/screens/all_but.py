@@ -21,6 +21,7 @@ from keeper.desktop.type import Use
 from keeper.desktop.widgets.words_line import HeadLine, Words
 from keeper.reports.figures import night as night_words
 
+WHAT_FOR = "the night at the table: all taken as planned, but what you type"
 WHICH = "The code of a sheet, a row such as B3, or a rack such as B"
 EXCEPTIONS = (
     "Line and result: 12 0 refused, 12 5 left in, 12 2 part, 12 7 1 not offered, opaque."
@@ -153,7 +154,7 @@ class AllButScreen(QWidget):
         self._others = {}
 
     def _show(self) -> None:
-        parts = []
+        parts = [(WHAT_FOR, False)]
         if self._walk is not None and self._scope is not None:
             parts = [(self._scope.name, True), (night_words(self._walk.night), False)]
         count = len(self._others)

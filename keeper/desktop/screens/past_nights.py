@@ -59,8 +59,12 @@ class PastNightsScreen(QWidget):
         self._keys = Words(look, Use.BODY, "ink2")
         self._keys.setText(KEYS)
         page = QVBoxLayout(self)
-        for part in (self._head, self.nights, self._keys):
-            page.addWidget(part)
+        page.setContentsMargins(0, 0, 0, 0)
+        self._middle = QVBoxLayout()
+        self._middle.addWidget(self.nights)
+        page.addWidget(self._head)
+        page.addLayout(self._middle, 1)
+        page.addWidget(self._keys)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         notices.changed.connect(self._hear)
         look.changed.connect(self._dress)
@@ -130,6 +134,7 @@ class PastNightsScreen(QWidget):
         palette.setColor(QPalette.ColorRole.HighlightedText, self._look.colour("on_point"))
         self.nights.setPalette(palette)
         self._keys.setContentsMargins(margin, 0, margin, margin)
+        self._middle.setContentsMargins(margin, round(self._look.u(2)), margin, 0)
 
 
 def _missing_words(night: date) -> str:
