@@ -76,6 +76,8 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
     # prey
     "meal share": "{grams:g} = {percent:percent} of {empty:g} empty (target {target:g}).",
     "grade kept": "Grade as last eaten: {prey}.",
+    "grade fits better": "Last eaten: {prey}; now {offered} fits better.",
+    "grade not in stock": "Last eaten: {prey}, which is not in stock, so {offered}.",
     "grade up": (
         "One grade up, {prey}: the last {meals:meals} were under {percent:percent} of the target."
     ),

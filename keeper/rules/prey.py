@@ -12,6 +12,8 @@ from keeper.husbandry.reasons import Reason, because
 WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("meal share", ("grams", "percent", "empty", "target")),
     ("grade kept", ("prey",)),
+    ("grade fits better", ("prey", "offered")),
+    ("grade not in stock", ("prey", "offered")),
     ("grade up", ("prey", "meals", "percent")),
     ("grade down", ("prey", "after")),
     ("grade refused", ("prey", "times")),
@@ -172,7 +174,11 @@ def choose_prey(
         "meal share", grams=found.grams, percent=percent, empty=empty_g, target=meal.target_g
     )
     other = () if eaten in (None, chosen) else (because("other kind", kind=chosen, before=eaten),)
-    return PreyChoice(offer=(found,), percent=percent, because=(sum_of_it, *how, *why, *other))
+    return PreyChoice(
+        offer=(found,),
+        percent=percent,
+        because=(sum_of_it, *how, *_told(why, found, in_stock), *other),
+    )
 
 
 class _Meal(NamedTuple):
@@ -230,6 +236,18 @@ def _reach(
         up = because("grade up", prey=names[at + 1], meals=UP_MEALS.value, percent=small)
         return at + 2, (up,)
     return at + 1, _kept(names[at])
+
+
+def _told(
+    why: tuple[Reason, ...], found: PreyOffer, in_stock: Container[str] | None
+) -> tuple[Reason, ...]:
+    """*why*; where she was left her grade and is offered another, that this is so."""
+    if why[0].why != "grade kept" or why[0].figures["prey"] == found.prey:
+        return why
+    last = str(why[0].figures["prey"])
+    if in_stock is not None and last not in in_stock:
+        return (because("grade not in stock", prey=last, offered=found.prey),)
+    return (because("grade fits better", prey=last, offered=found.prey),)
 
 
 @lru_cache(maxsize=256)

@@ -7,6 +7,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from keeper.husbandry.events import Offer
+from keeper.reports.figures import plain
+from keeper.reports.words import because_text
 from keeper.rules.prey import PreyChoice, choose_prey
 from tests.builders import a_grade, a_refusal, all_prey, an_offer, feeding_figures
 
@@ -60,6 +62,28 @@ def test_she_keeps_to_the_grade_she_eats() -> None:
 
     assert offered(choice) == ("mouse pinky", 3)
     assert "grade kept" in whys(choice)
+
+
+def test_where_her_grade_is_left_for_one_that_fits_better_the_reason_says_so() -> None:
+    grades = (a_grade("small", 4, 5.0, 6), a_grade("large", 14, 15.0, 16))
+    ate_large = meal("2026-09-16", "mouse large")
+
+    choice = choose_prey(83, JUVENILE, grades, [ate_large])  # 12 %: 10 g; one large would be 15 g
+
+    assert offered(choice) == ("mouse small", 2)
+    assert "grade kept" not in whys(choice)
+    assert plain(because_text(choice.because)).endswith(
+        "Last eaten: mouse large; now mouse small fits better."
+    )
+
+
+def test_where_her_grade_is_out_of_stock_the_reason_says_so() -> None:
+    choice = choose(75, meal("2026-09-16", "mouse hopper"), in_stock={"mouse fuzzy"})
+
+    assert offered(choice) == ("mouse fuzzy", 2)
+    assert plain(because_text(choice.because)).endswith(
+        "Last eaten: mouse hopper, which is not in stock, so mouse fuzzy."
+    )
 
 
 def test_after_two_small_meals_she_goes_up_one_grade() -> None:
