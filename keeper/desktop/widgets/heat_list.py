@@ -14,6 +14,7 @@ from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
 from keeper.desktop.widgets.lettering import advance, middle_baseline, set_line
+from keeper.desktop.widgets.stamps import stamp_tile
 from keeper.desktop.widgets.tile import TileState, paint_tile
 from keeper.desktop.widgets.walked import first_shown
 
@@ -83,13 +84,14 @@ class HeatList(Drawn):
     def paint(self, painter: QPainter) -> None:
         look = self.look
         self._paint_heads(painter)
-        for (line, cell), rect in self._rects().items():
+        rects = self._rects()
+        for (line, cell), rect in rects.items():
             face = self._faces[line]
             if cell == 0:
                 self._paint_place(painter, face, rect, line == self._line)
             self._paint_cell(painter, face.cells[cell], rect)
         if self._faces:
-            chosen = self._rects().get((self._line, self._cell))
+            chosen = rects.get((self._line, self._cell))
             if chosen is not None:
                 pen = QPen(look.colour("point"), 3.0)
                 pen.setJoinStyle(Qt.PenJoinStyle.MiterJoin)
@@ -154,7 +156,7 @@ class HeatList(Drawn):
         look, plain = self.look, self.look.font(Use.TABLE)
         font = look.font(Use.TABLE_STRONG)
         state = TILES[face.standing]
-        paint_tile(painter, tile, state, look.palette, face.words, letter_font=font)
+        stamp_tile(painter, tile, state, look.palette, face.words, font=font)
         beside = tile.right() + look.u(1.6, 1.5)
         words = " ".join(filter(None, (face.zone_words, face.when)))
         room = self.look.u(22, 15) if not face.zone_words else self.width() - beside

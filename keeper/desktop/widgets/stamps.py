@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Hashable
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QPainter, QPixmap
+from PySide6.QtGui import QFont, QPainter, QPixmap
 
 from keeper.desktop.light import Palette
 from keeper.desktop.widgets.tile import TileState, paint_small, paint_tile
@@ -34,15 +34,24 @@ _ALBUM = _Album()
 
 
 def stamp_tile(
-    painter: QPainter, rect: QRectF, state: TileState, palette: Palette, text: str | None = None
+    painter: QPainter,
+    rect: QRectF,
+    state: TileState,
+    palette: Palette,
+    text: str | None = None,
+    *,
+    font: QFont | None = None,
 ) -> None:
-    """As ``paint_tile`` without a font of its own, on whole pixels."""
+    """As ``paint_tile``, on whole pixels. font: of the letters, else in proportion to *rect*."""
     dots = painter.device().devicePixelRatioF()
     snapped = QPointF(round(rect.left() * dots) / dots, round(rect.top() * dots) / dots)
     size = (round(rect.width() * dots), round(rect.height() * dots))
-    kept, asked = _ALBUM.of(palette), ("tile", state, size, dots, text)
+    lettering = None if font is None else (font.pointSizeF(), font.weight())  # of one family
+    kept, asked = _ALBUM.of(palette), ("tile", state, size, dots, text, lettering)
     if asked not in kept:
-        kept[asked] = _made(size, dots, lambda p, r: paint_tile(p, r, state, palette, text))
+        kept[asked] = _made(
+            size, dots, lambda p, r: paint_tile(p, r, state, palette, text, letter_font=font)
+        )
     painter.drawPixmap(snapped, kept[asked])
 
 
