@@ -8,7 +8,7 @@ from PySide6.QtTest import QTest
 
 from keeper.actions.rounds import begin_night, read_again
 from keeper.actions.sheets import round_code
-from keeper.desktop.screens.all_but import ACCEPT, DONE, WHICH, AllButScreen
+from keeper.desktop.screens.all_but import ACCEPT, DONE, WHAT_FOR, WHICH, AllButScreen
 from keeper.desktop.screens.all_but_typing import typed_exceptions
 from keeper.husbandry.events import HoldKind, Result
 from keeper.reports.figures import plain
@@ -52,10 +52,7 @@ def results(keeping, walk):
 
 
 def test_the_page_says_what_it_is_for_before_anything_is_typed(page):
-    assert (
-        page._head.text()
-        == "All but, the night at the table: all taken as planned, but what you type"
-    )
+    assert page._head.text() == f"All but {WHAT_FOR}"
 
 
 def test_a_row_is_named_before_it_is_accepted_and_written_once(page, keeping, walk):

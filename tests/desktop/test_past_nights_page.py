@@ -10,7 +10,9 @@ from PySide6.QtTest import QTest
 from keeper.actions.past_nights import missing_nights, past_night
 from keeper.actions.rounds import begin_night
 from keeper.actions.settings import set_feed_nights
+from keeper.desktop.dress import dress
 from keeper.desktop.screens.past_nights import PastNightsScreen
+from keeper.desktop.type import Use
 from keeper.husbandry.events import Result
 from keeper.reports.figures import plain
 from tests.feeding_room import NIGHT, Clock, make_book, row
@@ -62,6 +64,17 @@ def test_the_nights_stand_under_their_head(desk):
 
     assert page._head.mapTo(page, QPoint(0, 0)) == QPoint(0, 0)
     assert page.nights.mapTo(page, QPoint(0, 0)).x() == margin
+
+
+def test_the_chosen_night_stands_out_in_a_window_that_was_dressed_before(qtbot, desk):
+    """A light's style sheet reaches the list after the list was made."""
+    page, look = desk.page, desk.page._look
+    dress(page.window(), look.palette, look.font(Use.BODY))
+    row = page.nights.visualItemRect(page.nights.item(page.nights.currentRow()))
+
+    picture = page.nights.viewport().grab(row).toImage()
+
+    assert picture.pixelColor(picture.width() - 3, picture.height() // 2) == look.colour("point")
 
 
 def test_a_digit_answers_and_the_night_is_asked_about_no_more(desk, keeping):

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QKeyEvent, QPalette, QShowEvent
+from PySide6.QtGui import QKeyEvent, QShowEvent
 from PySide6.QtWidgets import QListWidget, QVBoxLayout, QWidget
 
 from keeper.actions.keeping import Keeping
@@ -129,10 +129,12 @@ class PastNightsScreen(QWidget):
     def _dress(self) -> None:
         self.nights.setFont(self._look.font(Use.LINE_TITLE))
         margin = round(self._look.u(7, 3.5))
-        palette = self.nights.palette()  # the chosen night stands out though another has the focus
-        palette.setColor(QPalette.ColorRole.Highlight, self._look.colour("point"))
-        palette.setColor(QPalette.ColorRole.HighlightedText, self._look.colour("on_point"))
-        self.nights.setPalette(palette)
+        # the chosen night stands out though another has the focus; the window's own style sheet
+        # would outdo a palette
+        chosen, on_it = (self._look.colour(role).name() for role in ("point", "on_point"))
+        self.nights.setStyleSheet(
+            f"selection-background-color: {chosen}; selection-color: {on_it};"
+        )
         self._keys.setContentsMargins(margin, 0, margin, margin)
         self._middle.setContentsMargins(margin, round(self._look.u(2)), margin, 0)
 
