@@ -27,11 +27,11 @@ def holds_ever(
     awaited = [key for key in held if any(h.kind in _UNTIL_SHE_LAYS for h in holds[key])]
     laid = reading.recent(keeping.book, Clutch, awaited, MOST, until=until)
     return {
-        key: [_ended(hold, ends[key], laid.get(key, ())) for hold in holds[key]] for key in keys
+        key: [as_ended(hold, ends[key], laid.get(key, ())) for hold in holds[key]] for key in keys
     }
 
 
-def _ended(hold: HoldSet, ends: Iterable[HoldEnded], laid: Iterable[Clutch]) -> HoldSet:
+def as_ended(hold: HoldSet, ends: Iterable[HoldEnded], laid: Iterable[Clutch]) -> HoldSet:
     """*hold* until the first that ended it after it was set, if that is before its own end."""
     ending: list[HoldEnded | Clutch] = [end for end in ends if end.kind is hold.kind]
     if hold.kind in _UNTIL_SHE_LAYS:

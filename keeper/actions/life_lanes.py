@@ -6,6 +6,7 @@ from datetime import date, timedelta
 from enum import StrEnum
 from typing import Any
 
+from keeper.actions.holds_ever import as_ended
 from keeper.actions.life import EATEN, Life
 from keeper.husbandry.events import (
     HoldEnded,
@@ -85,7 +86,7 @@ class Lanes:
 
 def lanes_of(life: Life, ended: Sequence[HoldEnded], profile: SpeciesProfile) -> Lanes:
     """The lanes of one life; *ended* are the holds ended by hand."""
-    by_hand = closed_holds(life.holds, ended)
+    by_hand = [as_ended(held, ended, life.clutches) for held in life.holds]
     spans = [_span(held, profile) for held in by_hand]
     spans += _after_regurgitations(life.regurgitations, profile)
     return Lanes(
@@ -93,16 +94,6 @@ def lanes_of(life: Life, ended: Sequence[HoldEnded], profile: SpeciesProfile) ->
         holds=tuple(sorted(spans, key=lambda span: span.since)),
         sheds=tuple(shed_cycles(life.signs)),
     )
-
-
-def closed_holds(holds: Iterable[HoldSet], ended: Sequence[HoldEnded]) -> list[HoldSet]:
-    """Every hold set by hand; one that was ended has that day as its end."""
-    closed = []
-    for held in holds:
-        ends = [e.happened.day for e in ended if e.kind is held.kind and e.happened > held.happened]
-        until = min([*ends, *([held.until] if held.until else [])], default=None)
-        closed.append(_with_end(held, until))
-    return closed
 
 
 def refusal_marks(
@@ -139,12 +130,6 @@ def shed_cycles(signs: Iterable[ShedSign]) -> list[ShedCycle]:
             cycles.append(ShedCycle(**seen, quality=sign.quality, pre_lay=sign.pre_lay))
             seen = {}
     return [*cycles, ShedCycle(**seen)] if seen else cycles
-
-
-def _with_end(held: HoldSet, until: date | None) -> HoldSet:
-    return HoldSet(
-        animal=held.animal, happened=held.happened, note=held.note, kind=held.kind, until=until
-    )
 
 
 def _span(held: HoldSet, profile: SpeciesProfile) -> HoldSpan:

@@ -9,6 +9,7 @@ from life_sample import TODAY, a_book, of_ten_years, unknown_sex, wren
 from keeper.actions.animal_page import page_of
 from keeper.actions.correcting import correct
 from keeper.actions.day_of_life import day_of_life, event_days
+from keeper.actions.due_board import due_rows
 from keeper.actions.life_causes import HELD, REFUSED, SLOWED, TONIGHT, cold_spells
 from keeper.actions.life_lanes import Counting
 from keeper.actions.life_places import HeatDay
@@ -17,6 +18,7 @@ from keeper.actions.own_entries import correctable_on
 from keeper.actions.undoing import take_back
 from keeper.husbandry.animal import Sex, Status
 from keeper.husbandry.events import (
+    Clutch,
     Heat,
     HoldEnded,
     HoldKind,
@@ -128,6 +130,19 @@ def test_a_hold_ended_by_hand_ends_that_day_and_an_open_one_runs_on(own):
 
     assert spans[HoldKind.VET].until == ended.day
     assert spans[HoldKind.QUARANTINE].until is None
+
+
+def test_a_gravid_hold_ends_with_the_clutch_on_the_page_as_on_the_board(own):
+    keeping, key = own
+    held = HoldSet(animal=key, happened=on_day(date(2026, 10, 1)), kind=HoldKind.GRAVID)
+    laid = Clutch(animal=key, happened=on_day(date(2026, 10, 20)), good=8, slugs=0)
+    a_note(keeping, held, laid)
+
+    (span,) = [s for s in page_of(keeping, key, TODAY).lanes.holds if s.kind is HoldKind.GRAVID]
+
+    assert span.until == laid.happened.day
+    row = next(row for row in due_rows(keeping, TODAY) if row.animal.animal == key)
+    assert row.plan.hold is None or row.plan.hold.kind is not HoldKind.GRAVID
 
 
 def test_signs_are_gathered_into_cycles_that_end_with_the_shed(page):
