@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 
-from PySide6.QtCore import QLineF, QPointF, QRectF, Signal
+from PySide6.QtCore import QLineF, QPointF, QRectF, QSize, Signal
 from PySide6.QtGui import QMouseEvent, QPainter, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
@@ -14,6 +14,7 @@ from keeper.actions.life_lanes import ShedCycle
 from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
+from keeper.desktop.widgets.kept_picture import KeptPicture
 from keeper.desktop.widgets.lettering import (
     CENTRE,
     middle_baseline,
@@ -74,6 +75,7 @@ class ShedList(Drawn):
         self._line = self._first = 0
         self._most, self._cycle_most = 90.0, 21.0
         self._today = date.min
+        self._heads = KeptPicture()
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
 
     def show_sheds(self, faces: Sequence[ShedFace], line: int, today: date) -> None:
@@ -93,9 +95,13 @@ class ShedList(Drawn):
                 self.asked.emit(line)
 
     def paint(self, painter: QPainter) -> None:
-        columns = self._columns()
-        self._paint_heads(painter, columns)
-        for line, rect in self._rects():
+        columns, rects = self._columns(), self._rects()
+        about = (self._most, self._cycle_most)
+        heads = QSize(self.width(), round(self.look.u(11, 9)))
+        self._heads.lay(
+            painter, heads, self.look, about, lambda p: self._paint_heads(p, self._columns())
+        )
+        for line, rect in rects:
             face = self._faces[line]
             if line == self._line:
                 self._paint_chosen(painter, rect)
@@ -108,8 +114,9 @@ class ShedList(Drawn):
             if face.is_open and face.cycles:
                 paint_open(painter, face.cycles[-1], cycle, scale, self._today, self.look)
             self._paint_words(painter, face, rect, columns)
-            painter.setPen(QPen(self.look.colour("hair"), 1.0))
-            painter.drawLine(QLineF(columns.place, rect.bottom(), columns.right, rect.bottom()))
+        painter.setPen(QPen(self.look.colour("hair"), 1.0))
+        bases = [rect.bottom() for _, rect in rects]
+        painter.drawLines([QLineF(columns.place, y, columns.right, y) for y in bases])
 
     def _rects(self) -> list[tuple[int, QRectF]]:
         top, row = self.look.u(11, 9), self.look.u(11, 9.4)
@@ -197,12 +204,16 @@ class ShedLegend(Drawn):
 
     def __init__(self, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(look, parent)
+        self._kept = KeptPicture()
         self.tell("legend: " + ", ".join(words for _, words in LEGEND) + ", " + LETTERS)
 
     def natural_size(self) -> tuple[float, float]:
         return self.look.u(150, 110), self.look.u(7, 5.6)
 
     def paint(self, painter: QPainter) -> None:
+        self._kept.lay(painter, self.size(), self.look, LEGEND, self._draw)
+
+    def _draw(self, painter: QPainter) -> None:
         look, font = self.look, self.look.font(Use.TABLE)
         left, row = look.u(7, 3.5), QRectF(self.rect())
         base = middle_baseline(row, font)

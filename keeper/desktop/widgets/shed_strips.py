@@ -64,14 +64,13 @@ def paint_cycles(
     painter: QPainter, cycles: Sequence[ShedCycle], rect: QRectF, scale: float, look: Look
 ) -> None:
     """Past cycles as thin lines from their first sign to their shed; *scale* px a day."""
-    past = [c for c in cycles if c.shed is not None and c.first != c.shed]
+    past = [(c.first, c.shed) for c in cycles if c.shed is not None and c.first != c.shed]
     step = look.u(1.3, 1.05)
     top = rect.top() + look.u(1.4, 1.1)
     spans, ends = [], []
-    for n, cycle in enumerate(past[-_MOST_PAST:]):
-        assert cycle.shed is not None
+    for n, (first, shed) in enumerate(past[-_MOST_PAST:]):
         y = top + n * step
-        end = rect.left() + (cycle.shed - cycle.first).days * scale
+        end = rect.left() + (shed - first).days * scale
         spans.append(QLineF(rect.left(), y, end, y))
         ends.append(QLineF(end, y - step / 2, end, y + step / 2))
     for lines, ink, width in ((spans, "line", 1.0), (ends, "ink2", 1.6)):
