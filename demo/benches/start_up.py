@@ -5,6 +5,7 @@ import os
 import subprocess
 import sys
 import time
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from tempfile import TemporaryDirectory
@@ -57,28 +58,37 @@ def rows(size: Size, rounds: int) -> list[Row]:
             {"floor": lambda: start("empty", home=home).painted, "program": touched},
         )
     alive = {"floor": took["floor"], "program": [one.alive for one in begun[-rounds:]]}
+    return [*_ratios(str(size), took, alive, unknown), _too_early(str(size), early)]
+
+
+Took = Mapping[str, Sequence[float]]
+"""Seconds of each round, of the floor and of the program."""
+
+
+def _ratios(size: str, painted: Took, alive: Took, unknown: Took) -> list[Row]:
     floor = "an empty QMainWindow"
     return [
-        ratio_row("start to painted first place", str(size), took, most=MOST, floor=floor),
-        ratio_row(
-            "start to a place that takes keys", str(size), alive, most=ALIVE_MOST, floor=floor
-        ),
+        ratio_row("start to painted first place", size, painted, most=MOST, floor=floor),
+        ratio_row("start to a place that takes keys", size, alive, most=ALIVE_MOST, floor=floor),
         ratio_row(
             "start to painted first place, the book changed elsewhere since",
-            str(size),
+            size,
             unknown,
             most=UNKNOWN_MOST,
             floor=floor,
         ),
-        Row(
-            subject=f"of {', '.join(NOT_BEFORE_PAINT)} loaded before the first paint",
-            size=str(size),
-            measured=len(early),
-            most=0,
-            unit="modules",
-            note=", ".join(sorted(early)),
-        ),
     ]
+
+
+def _too_early(size: str, modules: set[str]) -> Row:
+    return Row(
+        subject=f"of {', '.join(NOT_BEFORE_PAINT)} loaded before the first paint",
+        size=size,
+        measured=len(modules),
+        most=0,
+        unit="modules",
+        note=", ".join(sorted(modules)),
+    )
 
 
 def start(*what: str, home: str) -> Start:

@@ -80,19 +80,7 @@ def shape_of(lines: Sequence[str], stem: str) -> LoggerShape:
     Raises:
         ValueError: no line has both a time and a number, in one sentence.
     """
-    found = [
-        (len(rows), start, delimiter, rows)
-        for delimiter in _DELIMITERS
-        if any(delimiter in line for line in lines)
-        for start, rows in (_data_rows(lines, delimiter),)
-        if rows
-    ]
-    if not found:
-        raise ValueError(
-            "No line of the file has both a time and a number beside it; a line such as"
-            " 2026-03-01 12:00;21.5 is right."
-        )
-    _, start, delimiter, rows = max(found, key=lambda each: each[0])
+    start, delimiter, rows = _table(lines)
     heading = _heading(lines, start, delimiter, len(rows[0]))
     when = _when(rows)
     assert when is not None
@@ -145,6 +133,23 @@ def sample_of(raw: bytes) -> list[bytes]:
     ends = [raw.find(b"\n", start) for start in starts]
     pairs = zip(starts, ends, strict=True)
     return head[:-1] + [raw[start:end] for start, end in pairs if 0 < start < end]
+
+
+def _table(lines: Sequence[str]) -> tuple[int, str, list[list[str]]]:
+    """First line, delimiter and rows of the data: by the delimiter that gives most rows."""
+    found = [
+        (start, delimiter, rows)
+        for delimiter in _DELIMITERS
+        if any(delimiter in line for line in lines)
+        for start, rows in (_data_rows(lines, delimiter),)
+        if rows
+    ]
+    if not found:
+        raise ValueError(
+            "No line of the file has both a time and a number beside it; a line such as"
+            " 2026-03-01 12:00;21.5 is right."
+        )
+    return max(found, key=lambda each: len(each[2]))
 
 
 def _data_rows(lines: Sequence[str], delimiter: str) -> tuple[int, list[list[str]]]:

@@ -1,4 +1,4 @@
-"""Print as a PDF or on a printer: what a night needs, and any other sheets beside the book."""
+"""What a night needs on paper, made ready to draw, and any sheets as a PDF beside the book."""
 
 from __future__ import annotations
 
