@@ -111,8 +111,7 @@ def _of_the_care(event: Any) -> str:
         case e.HoldEnded():
             return f"hold {word(event.kind)} ended"
         case e.Remark():
-            kind = "" if event.kind is e.RemarkKind.NOTE else f"{word(event.kind)}: "
-            return f"{kind}{event.text}"
+            return remark_words(event)
         case e.Moved():
             return f"moved to {event.place}" if event.place else "taken out"
         case e.StartStep():
@@ -145,6 +144,14 @@ def _of_the_book(event: Any) -> str:
         case e.PlanLine():
             return f"line {event.line}, {event.state}"
     return ""
+
+
+def remark_words(event: e.Remark) -> str:
+    """The kind before the words, unless it is itself what was said or is a mere note."""
+    kind = word(event.kind)
+    if event.kind is e.RemarkKind.NOTE or event.text.casefold() == kind.casefold():
+        return event.text
+    return f"{kind}: {event.text}"
 
 
 def _described(event: e.Described) -> str:

@@ -11,6 +11,7 @@ from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from typing import TypeVar
 
+from keeper.actions.entry_words import remark_words
 from keeper.actions.keeping import Keeping
 from keeper.actions.weighing import typed_grams
 from keeper.husbandry.animal import AnimalId, Sex, SexedBy
@@ -103,15 +104,14 @@ def sign_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
 
 
 def remark_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
-    """A remark as it stands; ``mites: under the chin`` gives it a kind."""
+    """A remark as it stands; ``mites: under the chin`` gives it a kind, as ``mites`` alone does."""
     head, colon, rest = text.strip().partition(":")
-    kind = REMARKS.get(head.strip().casefold()) if colon else None
-    told = rest.strip() if kind else text.strip()
+    kind = REMARKS.get(head.strip().casefold())
+    told = rest.strip() if kind and colon else text.strip()
     if not told:
         raise ValueError("An empty note says nothing; a few words are right.")
-    kind = kind or RemarkKind.NOTE
-    event = Remark(animal=animal, happened=happened, kind=kind, text=told)
-    return Typed(verb="note", event=event, what=told)
+    event = Remark(animal=animal, happened=happened, kind=kind or RemarkKind.NOTE, text=told)
+    return Typed(verb="note", event=event, what=remark_words(event))
 
 
 def hold_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:

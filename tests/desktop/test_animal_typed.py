@@ -139,6 +139,14 @@ def test_a_place_keeps_the_spelling_of_the_book_and_names_who_is_there():
     assert move_typed(1, ON, "shelf by the window").event.place == "shelf by the window"
 
 
+def test_the_kind_of_a_note_alone_is_that_kind_and_the_echo_says_so():
+    alone = remark_typed(1, ON, "Mites")
+
+    assert (alone.event.kind, alone.what) == (RemarkKind.MITES, "Mites")
+    assert remark_typed(1, ON, "mites: under the chin").what == "mites: under the chin"
+    assert remark_typed(1, ON, "mites again").event.kind is RemarkKind.NOTE
+
+
 def test_a_remark_may_have_a_kind_and_is_otherwise_a_note():
     mites = remark_typed(1, ON, "mites: under the chin").event
     plain = remark_typed(1, ON, "ate from the hand: a first").event
