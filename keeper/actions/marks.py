@@ -44,8 +44,8 @@ def _cleaned(extent: Cleaning) -> Maker:
     return lambda animal, happened: Cleaned(animal=animal, happened=happened, extent=extent)
 
 
-def _missing(animal: AnimalId, happened: Happened) -> AboutAnimal:
-    return Stock(animal=animal, happened=happened, status=Status.MISSING)
+def _status(status: Status) -> Maker:
+    return lambda animal, happened: Stock(animal=animal, happened=happened, status=status)
 
 
 MARKS: Mapping[str, Mark] = {
@@ -58,8 +58,12 @@ MARKS: Mapping[str, Mark] = {
     "7": Mark("mites", _remark(RemarkKind.MITES)),
     "8": Mark("wound", _remark(RemarkKind.WOUND)),
     "9": Mark("breathing", _remark(RemarkKind.BREATHING)),
-    "0": Mark("empty tub", _missing),
+    "0": Mark("empty tub", _status(Status.MISSING)),
     "/": Mark("cleaned", _cleaned(Cleaning.WHOLE)),
     "+": Mark("spot clean", _cleaned(Cleaning.SPOT)),
 }
 """By key. An empty tub says that its animal is missing, from this night on."""
+
+FOUND_DEAD = "-"
+ROUND_MARKS: Mapping[str, Mark] = {**MARKS, FOUND_DEAD: Mark("found dead", _status(Status.DIED))}
+"""Those of the round, where the key of an animal found dead is asked for twice."""

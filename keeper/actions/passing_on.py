@@ -20,7 +20,7 @@ def refusal_to_pass(keeping: Keeping, giver: Tub, taker: Tub) -> str | None:
     if giver.line == taker.line:
         return f"Line {taker.line} is this tub; give the line that took the item."
     if taker.missing:
-        return f"{tub_name(taker)} is not in its tub."
+        return f"{tub_name(taker)} {taker.gone}."
     if taker.offer is not None and taker.offer.event.result in _EATEN:
         done = word(taker.offer.event.result)
         return f"{tub_name(taker)} has had an item tonight ({done}); a second one is a double feed."

@@ -9,6 +9,7 @@ from functools import cached_property
 from keeper.actions.due_board import DueRow
 from keeper.actions.keeping import Keeping, animals_on
 from keeper.actions.unwritten import ONE_OF
+from keeper.husbandry.animal import Status
 from keeper.husbandry.events import (
     Evidence,
     HoldKind,
@@ -68,8 +69,14 @@ class Tub:
 
     @property
     def missing(self) -> bool:
-        """The animal is no longer in the room: the tub was found empty tonight."""
+        """The animal is no longer in the room: not in its tub tonight, or found dead in it."""
         return not self.animal.in_the_room
+
+    @property
+    def gone(self) -> str:
+        """What became of a missing animal, as a sentence goes on after its name."""
+        dead = self.animal.status is Status.DIED
+        return "was found dead" if dead else "is not in its tub"
 
     @property
     def open(self) -> bool:
@@ -188,7 +195,7 @@ def refuse_impossible(tub: Tub, result: Result, prey: Prey | None) -> None:
     if result is Result.NOT_OFFERED:
         return
     if tub.missing:
-        raise LookupError(f"{tub_name(tub)} is not in its tub; 7 and a reason goes on.")
+        raise LookupError(f"{tub_name(tub)} {tub.gone}; 7 and a reason goes on.")
     if prey is None and tub.brought_up:
         raise LookupError(
             f"{tub_name(tub)} regurgitated and is on hold; 7 and 3 go on, / chooses the prey."

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 
-from keeper.actions.marks import MARKS
+from keeper.actions.marks import FOUND_DEAD, MARKS, ROUND_MARKS
 from keeper.actions.round_entries import OtherResult
 from keeper.actions.tubs import Prey, prey_of_grade
 from keeper.desktop.screens.round_deeds import GIVE_UP, Deed, Refused, Step, Verb
@@ -73,11 +73,14 @@ class Reasons:
 
 @dataclass(frozen=True, slots=True)
 class Marks:
-    """Something seen in the tub."""
+    """Something seen in the tub. dead: an animal found dead can be marked too."""
+
+    dead: bool = True
 
     @property
     def legend(self) -> Mapping[str, str]:
-        return {digit: mark.words for digit, mark in MARKS.items()} | {".": GIVE_UP_WORDS}
+        marks = ROUND_MARKS if self.dead else MARKS
+        return {digit: mark.words for digit, mark in marks.items()} | {".": GIVE_UP_WORDS}
 
     @property
     def word(self) -> str:
@@ -90,7 +93,31 @@ class Marks:
     def press(self, key: str) -> Step:
         if key == ".":
             return GIVE_UP
+        if key == FOUND_DEAD and self.dead:
+            return Dead()
         return Deed(verb=Verb.MARK, digit=key) if key in MARKS else None
+
+
+@dataclass(frozen=True, slots=True)
+class Dead:
+    """An animal found dead, asked for a second time before it is written."""
+
+    @property
+    def legend(self) -> Mapping[str, str]:
+        return {FOUND_DEAD: "write it", ".": GIVE_UP_WORDS}
+
+    @property
+    def word(self) -> str:
+        return "FOUND DEAD"
+
+    @property
+    def advice(self) -> str:
+        return "minus again writes it; it is planned for no more"
+
+    def press(self, key: str) -> Step:
+        if key == ".":
+            return GIVE_UP
+        return Deed(verb=Verb.MARK, digit=FOUND_DEAD) if key == FOUND_DEAD else None
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 
 from keeper.actions.keeping import Keeping, Written
-from keeper.actions.marks import MARKS
+from keeper.actions.marks import ROUND_MARKS
 from keeper.actions.one_of import say_one_of
 from keeper.actions.past_nights import PastNight
 from keeper.actions.rounds import Walk
@@ -88,7 +88,7 @@ def _with(written: Written, follows: str) -> Written:
 
 
 def _mark(keeping: Keeping, here: Standing, deed: Deed) -> Written | None:
-    mark, tub = MARKS[deed.digit], here.walk.current
+    mark, tub = ROUND_MARKS[deed.digit], here.walk.current
     if tub is None:
         return None
     happened = at_instant(keeping.now(), here.walk.night)

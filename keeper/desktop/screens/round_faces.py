@@ -14,7 +14,7 @@ from keeper.desktop.widgets.offer_panel import OfferWords
 from keeper.desktop.widgets.offers_strip import PastOffer
 from keeper.desktop.widgets.tile import FACES, TileState
 from keeper.desktop.widgets.tub_front import TubFront
-from keeper.husbandry.animal import Sex
+from keeper.husbandry.animal import Sex, Status
 from keeper.husbandry.events import Evidence, HoldKind, Offer, Result, ShedStage
 from keeper.husbandry.place import place_of
 from keeper.husbandry.profile import SpeciesProfile
@@ -131,6 +131,8 @@ def sweep_places(row: Sequence[Tub], cursor: int, settled: Collection[int]) -> d
 def caution_of(tub: Tub, profile: SpeciesProfile) -> tuple[str, str]:
     """One caution word in capitals and what to do about it; both empty where there is none."""
     if tub.missing:
+        if tub.animal.status is Status.DIED:
+            return "FOUND DEAD", "keep it cool, not frozen, for a reptile vet; undo takes it back"
         return "MISSING", "not in its tub; undo takes the mark back"
     if tub.regurgitated:
         return "REGURGITATED", _after_regurgitation(tub, profile)

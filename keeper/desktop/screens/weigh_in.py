@@ -183,7 +183,7 @@ class WeighInScreen(QWidget):
 
     def _legend(self) -> Mapping[str, str]:
         if self._marking:
-            return Marks().legend
+            return Marks(dead=False).legend
         rubs = bool(self._typed) and self._asks is None
         return LEGEND | ({"-": "rub out"} if rubs else {})
 
