@@ -47,6 +47,7 @@ def test_found_dead_is_written_of_the_tub_that_is_open(desk, keeping):
     assert (status(keeping, "Tansy"), status(keeping, "Bracken")) == (Status.DIED, Status.KEPT)
     assert (desk.written[-1].where, desk.written[-1].what) == ("A1·1 Tansy", "found dead")
     said = said_on(desk.page)
+    assert "nothing planned, FOUND DEAD" in said
     assert "FOUND DEAD, keep it cool, not frozen, for a reptile vet; undo takes it back" in said
 
 

@@ -191,8 +191,8 @@ def spoken(prey: str, profile: SpeciesProfile) -> str:
 
 
 def _given(tub: Tub) -> Prey:
-    """What was offered where something was, else what is planned; nothing after a regurgitation."""
-    if tub.brought_up:
+    """What was offered where something was, else what is planned; nothing for one that may not."""
+    if tub.brought_up or (tub.missing and tub.offer is None):
         return None, None, None
     event = tub.offer.event if tub.offer is not None else None
     told = event if event is not None and event.prey is not None else tub.plan

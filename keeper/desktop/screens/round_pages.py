@@ -152,7 +152,7 @@ def _panel(words: OfferWords, aside: Aside) -> OfferWords:
 
 def _because(tub: Tub, profile: SpeciesProfile, aside: Aside) -> str:
     if tub.brought_up:
-        return f"A regurgitation was found tonight: {caution_of(tub, profile)[1]}."
+        return f"Regurgitation found tonight: {caution_of(tub, profile)[1]}."
     plan = because_text(tub.because, tub.animal.sex)
     return f"{aside.words} {plan}" if aside.words else plan
 
