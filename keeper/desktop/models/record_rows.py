@@ -16,6 +16,8 @@ from keeper.reports.figures import day
 Index = QModelIndex | QPersistentModelIndex
 Older = Callable[[RecordRow], Sequence[RecordRow]]
 ROW_ROLE = Qt.ItemDataRole.UserRole
+_WORDS = int(Qt.ItemDataRole.DisplayRole)
+_ANSWERED = frozenset({_WORDS, int(Qt.ItemDataRole.FontRole), int(ROW_ROLE)})
 
 
 _MADE_UP = re.compile(r"station-([0-9a-f]{4})[0-9a-f]*")
@@ -113,11 +115,15 @@ class RecordRowsModel(QAbstractTableModel):
         return None
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
+        if role not in _ANSWERED:  # a view asks for seven roles of each cell that it paints
+            return None
         row = self._rows[index.row()]
-        if role == Qt.ItemDataRole.DisplayRole:
+        if role == _WORDS:
             return COLUMNS[index.column()].text(row, self._seen)
-        if role == Qt.ItemDataRole.FontRole and not row.batch.stands:
-            struck = QFont()
-            struck.setStrikeOut(True)
-            return struck
-        return row if role == ROW_ROLE else None
+        if role == ROW_ROLE:
+            return row
+        if row.batch.stands:
+            return None
+        struck = QFont()
+        struck.setStrikeOut(True)
+        return struck

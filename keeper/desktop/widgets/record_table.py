@@ -20,6 +20,7 @@ from keeper.actions.records import RecordRow
 from keeper.desktop.models.record_rows import COLUMNS, ROW_ROLE, Older, RecordRowsModel, Seen
 
 _BAR_SHARE, _PAD = 10, 4
+_SELECTED = QStyle.StateFlag.State_Selected
 _SHARES = (2.6, 2.2, 3.4, 7.6, 1.9, 1.7)
 
 
@@ -35,13 +36,15 @@ class _Barred(QStyledItemDelegate):
         option: QStyleOptionViewItem,
         index: QModelIndex | QPersistentModelIndex,
     ) -> None:
+        if not option.state & _SELECTED:
+            option.rect.adjust(_PAD, 0, 0, 0)
+            super().paint(painter, option, index)
+            return
         bar = QRect(option.rect)
-        chosen = bool(option.state & QStyle.StateFlag.State_Selected)
-        if chosen:
-            painter.fillRect(bar, option.palette.highlight())
+        painter.fillRect(bar, option.palette.highlight())
         option.rect.adjust(_PAD, 0, 0, 0)
         super().paint(painter, option, index)
-        if chosen and index.column() == 0:
+        if index.column() == 0:
             bar.setWidth(max(2, bar.height() // _BAR_SHARE))
             painter.fillRect(bar, option.palette.text())
 
