@@ -57,6 +57,7 @@ class Beside:
     stock: tuple[Stock, ...] = ()
     struck: tuple[Struck, ...] = ()
     parents: tuple[str | None, str | None] = (None, None)  # dam, sire
+    partners: Mapping[AnimalId, str] = field(default_factory=dict)  # by name, of its pairings
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -239,6 +240,7 @@ def _beside(keeping: Keeping, row: AnimalNow, life: Life, on: date) -> Beside:
         stock=tuple(stock),
         struck=struck_through(keeping, row.animal, on),
         parents=(_name_of(keeping, row.dam), _name_of(keeping, row.sire)),
+        partners=_partners(keeping, row.animal, life),
     )
 
 
@@ -295,6 +297,11 @@ def _next_offer(
     if tonight.state is DueState.NOT_DUE and tonight.due_on is not None and tonight.due_on > on:
         return planned(tonight.due_on)
     return tonight
+
+
+def _partners(keeping: Keeping, animal: AnimalId, life: Life) -> dict[AnimalId, str]:
+    both = {one for pairing in life.pairings for one in (pairing.animal, pairing.mate)}
+    return {one: _name_of(keeping, one) or "?" for one in both - {animal}}
 
 
 def _name_of(keeping: Keeping, animal: AnimalId | None) -> str | None:

@@ -4,7 +4,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 
-from keeper.actions.entry_words import clutch_words
+from keeper.actions.entry_words import clutch_words, paired_words
 from keeper.actions.finding import found
 from keeper.actions.typed_entries import Typed, chosen
 from keeper.husbandry.animal import AnimalId, Sex, SexedBy, Status
@@ -61,7 +61,7 @@ def paired_typed(
         raise ValueError(f"{mate.called} is {row.sex.value} too; put the sex right first.")
     female, male = _female_first(row, mate)
     event = Paired(animal=female.animal, happened=happened, mate=male.animal, locked=bool(rest))
-    what = f"with {mate.called}" + (", lock seen" if rest else "")
+    what = paired_words(event, mate.called)
     return Typed(verb="pair", event=event, what=what)
 
 

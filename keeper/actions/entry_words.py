@@ -93,7 +93,7 @@ def _of_the_body(event: Any) -> str:
         case e.Clutch():
             return clutch_words(event)
         case e.Paired():
-            return "paired, lock seen" if event.locked else "paired"
+            return paired_words(event)
         case e.Sexed():
             return f"{word(event.sex)}, {word(event.sexed_by)}"
         case e.Regurgitation():
@@ -144,6 +144,12 @@ def _of_the_book(event: Any) -> str:
         case e.PlanLine():
             return f"line {event.line}, {event.state}"
     return ""
+
+
+def paired_words(event: e.Paired, mate: str = "") -> str:
+    """A pairing, with whom where *mate* is his or her name."""
+    who = f"paired with {mate}" if mate else "paired"
+    return f"{who}, lock seen" if event.locked else who
 
 
 def remark_words(event: e.Remark) -> str:

@@ -4,9 +4,16 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
-from keeper.actions.entry_words import counts_words, entry_words, note_of, results_words
+from keeper.actions.entry_words import (
+    counts_words,
+    entry_words,
+    note_of,
+    paired_words,
+    results_words,
+)
 from keeper.actions.keeping import Keeping
 from keeper.husbandry.animal import AnimalId
+from keeper.husbandry.events import Paired
 from keeper.store import listing, reading
 from keeper.store.journal import BatchId, EntryKey
 from keeper.store.reading import Batch
@@ -82,7 +89,7 @@ def entry_lines(keeping: Keeping, row: RecordRow) -> list[EntryLine]:
         lines.append(
             EntryLine(
                 who=_who(names, entry.event),
-                told=entry_words(entry.event),
+                told=_words(names, entry.event),
                 note=note_of(entry.event),
                 stands=entry.stands,
             )
@@ -97,18 +104,18 @@ def _row(keeping: Keeping, names: _Names, batch: Batch, counts: Mapping[str, int
         counts=dict(counts),
         animals=tuple(names.of(animal) for animal in animals[: FEW - 1]),
         more_animals=len(animals) == FEW,
-        told=_told(keeping, batch.id, counts),
+        told=_told(keeping, names, batch.id, counts),
     )
 
 
-def _told(keeping: Keeping, batch: BatchId, counts: Mapping[str, int]) -> str:
+def _told(keeping: Keeping, names: _Names, batch: BatchId, counts: Mapping[str, int]) -> str:
     if set(counts) == {"offer"} and FEW < counts["offer"] <= LINES:
         offers = listing.entries_in(keeping.book, batch, ("offer",), LINES)
         return results_words([entry.event for entry in offers])
     if sum(counts.values()) > FEW:
         return counts_words(counts)
     entries = listing.entries_in(keeping.book, batch, tuple(counts), FEW)
-    said = [entry_words(entry.event) for entry in entries]
+    said = [_words(names, entry.event) for entry in entries]
     return "; ".join(dict.fromkeys([*_undone(keeping, batch, 1), *said]))
 
 
@@ -124,6 +131,13 @@ def _of(keeping: Keeping, key: EntryKey) -> str:
         return f"{target.verb}, {target.written:%H:%M:%S}" if target else "?"
     entry = listing.entry_at(keeping.book, key)
     return entry_words(entry.event) if entry else "?"
+
+
+def _words(names: _Names, event: Any) -> str:
+    """The entry in words; of a pairing also with whom."""
+    if isinstance(event, Paired):
+        return paired_words(event, names.of(event.mate))
+    return entry_words(event)
 
 
 def _who(names: _Names, event: Any) -> str:

@@ -5,12 +5,16 @@ from datetime import UTC, date, datetime, timedelta
 
 import pytest
 
+from keeper.actions.animal_page import animal_page
 from keeper.actions.breeding_typed import laid_typed, named_typed, paired_typed, standing_typed
+from keeper.actions.day_of_life import day_of_life
 from keeper.actions.keeping import animal_coded, animals_on, new_keeping
 from keeper.actions.life import life_of
 from keeper.actions.newcomers import bring_in, hatched_typed, hatchlings_typed, newcomer_typed
 from keeper.actions.noting import note
+from keeper.actions.records import entry_lines, record_rows
 from keeper.actions.undoing import take_back
+from keeper.desktop.screens.animal_words import figures_of
 from keeper.husbandry.animal import Sex, SexedBy, Status
 from keeper.husbandry.events import Paired
 from keeper.husbandry.when import at_instant, on_day
@@ -221,6 +225,26 @@ def test_a_pairing_stands_in_both_lives(keeping, pair):
 
     assert [len(life.pairings) for life in lives] == [1, 1]
     assert not life_of(keeping, pair[0].animal, TODAY - timedelta(days=1)).pairings
+
+
+def test_a_pairing_is_told_with_the_other_s_name_in_the_records_and_in_both_lives(keeping, pair):
+    everyone = animals_on(keeping, TODAY)
+    typed = paired_typed(pair[0], at_instant(NOW), "Bram, locked", everyone)
+    put(keeping, typed)
+
+    newest = record_rows(keeping)[0]
+    pages = [animal_page(keeping, row, TODAY) for row in pair]
+    days = [figures_of(page, day_of_life(page, TODAY)) for page in pages]
+
+    assert typed.what == "paired with Bram, lock seen"
+    assert newest.told == "paired with Bram, lock seen"
+    assert [line.told for line in entry_lines(keeping, newest)] == [newest.told]
+    assert "paired with Bram, lock seen" in _of_that_day(days[0])
+    assert "paired with Wren, lock seen" in _of_that_day(days[1])
+
+
+def _of_that_day(figures):
+    return next(f.value for group in figures.groups for f in group if f.label == "that day")
 
 
 @pytest.mark.parametrize(

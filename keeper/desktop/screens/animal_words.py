@@ -76,7 +76,7 @@ def figures_of(page: AnimalPage, told: DayOfLife) -> Figures:
             (_weight(told), *_expected(told), _standing(told)),
             (_eaten(told), _refused(told), *_held(told)),
             (_shed(page, told), _heat(told)),
-            (_place(told), *_that_day(told)),
+            (_place(told), *_that_day(page, told)),
         ),
         cause_head=_cause_head(page, told.cause),
         cause=_cause(page, told.cause),
@@ -238,7 +238,7 @@ def _place(told: DayOfLife) -> Figure:
     return Figure(label="place", value=told.stay.place, beneath=mates_words(told.mates))
 
 
-def _that_day(told: DayOfLife) -> Iterator[Figure]:
+def _that_day(page: AnimalPage, told: DayOfLife) -> Iterator[Figure]:
     """What was written of the day and no other line tells, then what was put right."""
     offers = "; ".join(
         ", ".join(part for part in (word(offer.result), offer_figure(offer)) if part)
@@ -246,7 +246,8 @@ def _that_day(told: DayOfLife) -> Iterator[Figure]:
     )
     if offers:
         yield Figure(label="offer", value=offers)
-    told_of = "; ".join(event_words(event) for event in told.seen_that_day)
+    partners = page.beside.partners
+    told_of = "; ".join(event_words(event, partners) for event in told.seen_that_day)
     if told_of:
         yield Figure(label="that day", value=told_of)
     for one in told.struck:

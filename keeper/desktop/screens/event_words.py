@@ -2,21 +2,24 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from keeper.actions.day_of_life import TOLD_APART
-from keeper.actions.entry_words import entry_words, note_of
+from keeper.actions.entry_words import entry_words, note_of, paired_words
 from keeper.actions.life_places import Mate
 from keeper.actions.own_entries import Struck
 from keeper.desktop.widgets.read_out import Figure
-from keeper.husbandry.events import AnimalEvent, Offer, Weighing
+from keeper.husbandry.animal import AnimalId
+from keeper.husbandry.events import AnimalEvent, Offer, Paired, Weighing
 from keeper.reports.figures import GAP, grams
 from keeper.reports.words import word
 
 
-def event_words(event: AnimalEvent) -> str:
-    """One entry with its note."""
+def event_words(event: AnimalEvent, partners: Mapping[AnimalId, str]) -> str:
+    """One entry with its note; *partners*: the others of its pairings by name."""
     told = entry_words(event) if isinstance(event, TOLD_APART) else ""
+    if isinstance(event, Paired):
+        told = paired_words(event, partners.get(event.mate) or partners.get(event.animal, ""))
     return ", ".join(filter(None, (told, note_of(event))))
 
 
