@@ -114,8 +114,22 @@ def test_every_key_writes_its_stage_and_quality(desk, key):
     assert (last.stage, last.quality) == (NOTES[key].stage, NOTES[key].quality)
 
 
-def test_the_animal_that_was_noted_stays_chosen_wherever_it_goes(desk):
+def test_a_walk_down_the_list_goes_on_after_the_animal_that_was_noted(desk):
+    names = [row.animal.name for row in desk.page._rows]
     desk.press("Down", "Down", "Down", "7")
+
+    assert desk.page._chosen().animal.name == "Dock"
+    assert [row.animal.name for row in desk.page._rows] == names
+
+    desk.press("Down")
+
+    assert desk.page._chosen().animal.name == names[names.index("Dock") + 1]
+
+
+def test_the_animal_that_was_noted_stands_first_when_the_page_is_come_back_to(desk):
+    desk.press("Down", "Down", "Down", "7")
+    desk.page.hide()
+    desk.page.show()
 
     assert desk.page._chosen().animal.name == "Dock"
     assert desk.page._line == 0

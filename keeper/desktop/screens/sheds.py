@@ -110,13 +110,21 @@ class ShedsScreen(QWidget):
     def _hear(self) -> None:
         self._stale = True
         if self.isVisible():
-            self._read()
+            self._read(in_place=True)
 
-    def _read(self) -> None:
-        """Read all clocks anew; the animal that was chosen stays chosen wherever it went."""
-        self._stale = False
+    def _read(self, *, in_place: bool = False) -> None:
+        """Read all clocks anew; the animal that was chosen stays chosen wherever it went.
+
+        in_place: each stays on its line, so that a walk down the list goes on from there.
+        """
+        self._stale = in_place  # the order is old
         chosen = self._chosen()
+        before = {row.animal.animal: line for line, row in enumerate(self._rows)}
         self._rows = shed_rows(self._keeping, self._keeping.today)
+        if in_place:
+            last = len(before)
+            rows = sorted(self._rows, key=lambda row: before.get(row.animal.animal, last))
+            self._rows = tuple(rows)
         animals = [row.animal.animal for row in self._rows]
         if chosen is not None and chosen.animal.animal in animals:
             self._line = animals.index(chosen.animal.animal)
