@@ -125,8 +125,12 @@ class RackFront(Drawn):
             self._paint_whole()
         painter, rect = QPainter(self), event.rect()
         dots = self._picture.devicePixelRatio()
-        source = QRectF(rect.x() * dots, rect.y() * dots, rect.width() * dots, rect.height() * dots)
-        painter.drawPixmap(QRectF(rect), self._picture, source)
+        if dots == 1.0:
+            painter.drawPixmap(rect, self._picture, rect)
+        else:
+            place = QRectF(rect)
+            source = QRectF(place.topLeft() * dots, place.size() * dots)
+            painter.drawPixmap(place, self._picture, source)
         if rect.intersects(self._chosen):
             spread = FRAME_SPREAD_PX
             inner = self._chosen.adjusted(spread, spread, -spread, -spread)
@@ -211,8 +215,9 @@ def _changed(old: Sequence[FrontRack], new: Sequence[FrontRack]) -> list[int] | 
 
 def _same_rows(old: Sequence[FrontRow], new: Sequence[FrontRow]) -> bool:
     return len(old) == len(new) and all(
-        one is other or (one.number == other.number and len(one.tubs) == len(other.tubs))
+        one.number == other.number and len(one.tubs) == len(other.tubs)
         for one, other in zip(old, new, strict=True)
+        if one is not other
     )
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from operator import attrgetter
 from typing import NamedTuple
 
 from PySide6.QtCore import QRect, QRectF, QSize, Qt
@@ -114,12 +115,11 @@ class RackPainter:
         old, new = rows
         mended, size = [], QSize(*shape.tub_size)
         for n, (was, tub) in enumerate(zip(old.tubs, new.tubs, strict=True)):
-            if was is not tub and _differs(was, tub):
-                rect = QRect(shape.tubs_at[number][n], size)
-                painter.drawPixmap(
-                    rect, self.stamps.tubs(size, widest)[tub.face, tub.figure, tub.shared]
-                )
-                mended.append(rect)
+            if was is tub or _looks(was) == (looks := _looks(tub)):
+                continue
+            rect = QRect(shape.tubs_at[number][n], size)
+            painter.drawPixmap(rect, self.stamps.tubs(size, widest)[looks])
+            mended.append(rect)
         if (old.heat, old.out) != (new.heat, new.out):
             box = shape.heats[number]
             painter.fillRect(box, self.look.colour("ground"))
@@ -149,6 +149,5 @@ class RackPainter:
             painter.drawRect(rect.adjusted(-out, -out, out, out))
 
 
-def _differs(was: FrontTub, tub: FrontTub) -> bool:
-    """Whether two fronts look different; what only a screen reader is told does not count."""
-    return was.face is not tub.face or was.figure != tub.figure or was.shared != tub.shared
+_looks = attrgetter("face", "figure", "shared")
+"""How a front looks; what only a screen reader is told does not count."""
