@@ -5,7 +5,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QWidget
 
 from benches.books import NIGHT, Size, book_of, written_in
-from benches.measuring import Row, time_row, timed, worst_row
+from benches.measuring import Row, collector_spared, time_row, timed, worst_row
 from keeper import app as program
 from keeper.actions.keeping import Keeping
 from keeper.desktop.house import House
@@ -35,7 +35,7 @@ def rows(size: Size, keys: int) -> list[Row]:
     Raises:
         RuntimeError: a key painted nothing, or wrote no entry.
     """
-    with written_in(book_of(size)) as keeping:
+    with written_in(book_of(size)) as keeping, collector_spared():
         house = _house(keeping)
         page = house.window.page("Round")
         painted = Painted(page)

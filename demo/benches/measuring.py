@@ -56,7 +56,7 @@ def in_turns(
     for run in candidates.values():
         run()
     took: dict[str, list[float]] = {name: [] for name in candidates}
-    with _collector_spared():
+    with collector_spared():
         for _ in range(rounds):
             for name in order.sample(list(candidates), len(candidates)):
                 took[name].append(min(timed(candidates[name], clock) for _ in range(least_of)))
@@ -64,7 +64,7 @@ def in_turns(
 
 
 @contextmanager
-def _collector_spared() -> Iterator[None]:
+def collector_spared() -> Iterator[None]:
     """What was made ready is no garbage; thresholds as the program sets them at its start."""
     usual = gc.get_threshold()
     gc.collect()
