@@ -12,6 +12,7 @@ from keeper.husbandry.animal import AnimalId, Stage
 from keeper.husbandry.events import Offer, Result, ShedSign
 from keeper.husbandry.reasons import Reason, because
 from keeper.rules.feeding import DueState, Plan
+from keeper.rules.holds import implied_holds
 from keeper.rules.refusals import Step, counted_refusals, refusal_step
 from keeper.rules.stages import stage_of
 from keeper.store import reading
@@ -82,7 +83,7 @@ def _situation(keeping: Keeping, animal: AnimalId, plan: Plan | None) -> _Situat
     run = counted_refusals(
         reading.recent(keeping.book, Offer, [animal], _OFFERS)[animal],
         reading.recent(keeping.book, ShedSign, [animal], _SIGNS)[animal],
-        holds_ever(keeping, [animal], keeping.today)[animal],
+        (*holds_ever(keeping, [animal], keeping.today)[animal], *implied_holds(row, profile)),
         profile,
     )
     stage = stage_of(row, profile, keeping.today) or Stage.SUBADULT

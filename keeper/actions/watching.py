@@ -41,7 +41,7 @@ from keeper.husbandry.when import at_instant
 from keeper.reports.words import word
 from keeper.rules.alerts import watch
 from keeper.rules.causes import BadShed, heat_at_groups, humidity_causes
-from keeper.rules.holds import holds_of
+from keeper.rules.holds import holds_of, implied_holds
 from keeper.rules.learned_late import Late
 from keeper.rules.refusals import counted_refusals
 from keeper.rules.sheds import shed_clock
@@ -170,7 +170,9 @@ def _facts(
         holds=holds_of(row, pages.holds.get(key, ()), profile, on, signs=signs),
         empties=freed,
         meals=meals,
-        refusals=counted_refusals(offers, signs, pages.holds_ever[key], profile),
+        refusals=counted_refusals(
+            offers, signs, (*pages.holds_ever[key], *implied_holds(row, profile)), profile
+        ),
         clock=shed_clock(row, signs, profile, stage, on, entries_on=entries_on),
         expected=expected_on(row, profile, row.weighed_on) if row.weighed_on else None,
         clutch_median_g=clutch_g if stage in _HELD_AGAINST_SIBLINGS else None,

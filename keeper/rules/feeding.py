@@ -13,7 +13,7 @@ from keeper.husbandry.events import HoldKind, HoldSet, Offer, ShedSign
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import COMMON_PRACTICE, Sourced, SpeciesProfile
 from keeper.husbandry.reasons import Reason, because
-from keeper.rules.holds import Hold, holds_of
+from keeper.rules.holds import Hold, holds_of, implied_holds
 from keeper.rules.nights import next_night
 from keeper.rules.prey import PreyOffer, choose_prey
 from keeper.rules.refusals import CountedRefusals, counted_refusals
@@ -133,7 +133,7 @@ def plan(
     run = CountedRefusals()
     if profile is not None and now.refused_since:
         lay = open_holds if past_holds is None else past_holds
-        run = counted_refusals(recent, signs, lay, profile)
+        run = counted_refusals(recent, signs, (*lay, *implied_holds(now, profile)), profile)
     house = House(nights, today, last_record_on, run.counted)
     told = judged(now, profile, house, open_holds, learned, signs)
     if run.switched:

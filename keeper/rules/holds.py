@@ -11,6 +11,7 @@ from keeper.husbandry.animal import Status
 from keeper.husbandry.events import HoldKind, HoldSet, Offer, Result, ShedSign, ShedStage
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import COMMON_PRACTICE, HoldFigures, Sourced, SpeciesProfile
+from keeper.husbandry.when import on_day
 
 SECOND_WITHIN_DAYS = Sourced(value=56, source=COMMON_PRACTICE)
 """A regurgitation so soon after another is the second, which is the dangerous one."""
@@ -126,6 +127,25 @@ def holds_on(
     return (*found, opaque) if opaque else tuple(found)
 
 
+def implied_holds(now: AnimalNow, profile: SpeciesProfile) -> tuple[HoldSet, ...]:
+    """Holds since the last meal that the facts imply, as if set by hand, to count refusals by.
+
+    After a regurgitation its days; of one that came from elsewhere, all days until it eats here.
+    """
+    found = []
+    figures, since = profile.holds.get(HoldKind.REGURGITATED), now.regurgitated_on
+    if figures is not None and figures.days is not None and since is not None:
+        until = _fed_again_on(now, figures.days, since)
+        found.append((HoldKind.REGURGITATED, since, until))
+    came_on = _came_on(now)
+    if HoldKind.NEW_ARRIVAL in profile.holds and came_on is not None:
+        found.append((HoldKind.NEW_ARRIVAL, came_on, date.max))
+    return tuple(
+        HoldSet(animal=now.animal, happened=on_day(since), kind=kind, until=until)
+        for kind, since, until in found
+    )
+
+
 def excused(offer: Offer, holds_at_that_time: Iterable[Hold]) -> bool:
     """Whether a refusal of this offer says nothing about the animal's appetite."""
     return offer.result is Result.REFUSED and any(
@@ -198,28 +218,41 @@ def _regurgitated(now: AnimalNow, profile: SpeciesProfile, today: date) -> Hold 
     figures, since = profile.holds.get(HoldKind.REGURGITATED), now.regurgitated_on
     if figures is None or figures.days is None or since is None or since > today:
         return None
-    before = now.regurgitated_before_on
-    second = before is not None and (since - before).days <= SECOND_WITHIN_DAYS.value
-    days = figures.days.value * (SECOND_TIMES.value if second else 1)
-    until = since + timedelta(days=round(days))
+    until = _fed_again_on(now, figures.days, since)
     if today < until:
         hold = _hold(HoldKind.REGURGITATED, figures, since, until=until)
-        return replace(hold, ends_when="vet has seen her") if second else hold
+        return replace(hold, ends_when="vet has seen her") if _is_second(now, since) else hold
     small = _small_for_now(HoldKind.REGURGITATED, now, since)
     return _growing_into(figures, HoldKind.REGURGITATED, until) if small else None
 
 
-def _arrived(now: AnimalNow, profile: SpeciesProfile, today: date) -> Hold | None:
-    """An animal that came from elsewhere and has not eaten here yet."""
-    figures, since = profile.holds.get(HoldKind.NEW_ARRIVAL), now.status_on
-    if figures is None or figures.days is None or since is None or since > today:
+def _is_second(now: AnimalNow, since: date) -> bool:
+    before = now.regurgitated_before_on
+    return before is not None and (since - before).days <= SECOND_WITHIN_DAYS.value
+
+
+def _fed_again_on(now: AnimalNow, days: Sourced, since: date) -> date:
+    """The first day of food after a regurgitation; a second one is held longer."""
+    times = SECOND_TIMES.value if _is_second(now, since) else 1
+    return since + timedelta(days=round(days.value * times))
+
+
+def _came_on(now: AnimalNow) -> date | None:
+    """The day on which one that has not eaten here yet came from elsewhere."""
+    since, hatched_on = now.status_on, now.hatched_last or now.hatched_first
+    if since is None or now.status is not Status.KEPT or _met(now.eaten_on, since):
         return None
-    hatched_on = now.hatched_last or now.hatched_first
     born_here = now.clutch is not None or now.dam is not None
     first_time = now.first_entry_on is None or now.first_entry_on >= since
-    if now.status is not Status.KEPT or (born_here and first_time) or _met(now.eaten_on, since):
+    if (born_here and first_time) or (hatched_on is not None and since <= hatched_on):
         return None
-    if hatched_on is not None and since <= hatched_on:
+    return since
+
+
+def _arrived(now: AnimalNow, profile: SpeciesProfile, today: date) -> Hold | None:
+    """An animal that came from elsewhere and has not eaten here yet."""
+    figures, since = profile.holds.get(HoldKind.NEW_ARRIVAL), _came_on(now)
+    if figures is None or figures.days is None or since is None or since > today:
         return None
     until = since + timedelta(days=round(figures.days.value))
     if today < until:

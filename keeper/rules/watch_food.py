@@ -55,8 +55,11 @@ def food_signals(facts: WatchFacts, today: date) -> Iterator[Signal]:
 
 
 def _excused(facts: WatchFacts) -> bool:
-    """Whether a hold explains that the animal does not eat; never that it has not begun to."""
-    quiet = (HoldKind.JUST_SHED, HoldKind.QUARANTINE)
+    """Whether a hold explains that the animal does not eat; never that it has not begun to.
+
+    Of a new arrival past its days of quiet only the first refusals are explained, as counted.
+    """
+    quiet = (HoldKind.JUST_SHED, HoldKind.QUARANTINE, HoldKind.NEW_ARRIVAL)
     return any(hold.skip or hold.kind not in quiet for hold in facts.holds)
 
 

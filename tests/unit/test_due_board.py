@@ -9,16 +9,19 @@ from keeper.actions.animal_page import animal_page
 from keeper.actions.due_board import due_rows
 from keeper.actions.holds_ever import holds_ever
 from keeper.actions.learned import say
-from keeper.husbandry.animal import Sex
+from keeper.actions.watching import watch_lines
+from keeper.husbandry.animal import Sex, Status
 from keeper.husbandry.events import (
     Clutch,
     HoldEnded,
     HoldKind,
     HoldSet,
     Offer,
+    Regurgitation,
     Result,
     ShedSign,
     ShedStage,
+    Stock,
 )
 from keeper.husbandry.when import on_day
 from keeper.rules.feeding import DueState
@@ -179,3 +182,60 @@ def test_a_past_night_knows_no_end_that_came_later(tmp_path):
         (now,) = holds_ever(keeping, [key], NIGHT)[key]
 
     assert (then.until, now.until) == (None, ago(1))
+
+
+# --- refusals under a hold that nobody set ----------------------------------------------------
+
+
+def refused(animal, *days_ago):
+    return [
+        Offer(animal=animal, happened=on_day(ago(days)), result=Result.REFUSED, mass_g=5.0)
+        for days in days_ago
+    ]
+
+
+def counted_of(tmp_path, more):
+    tub = Tub(place="A1·1", name="Ingrid", fed_days=None, more=more)
+    with closing(make_book(tmp_path / "implied.book", [tub])) as keeping:
+        (told,) = due_rows(keeping, NIGHT)
+        told_by_watch = {w.why for line in watch_lines(keeping, NIGHT) for w in line.because}
+    return (
+        next(w.figures["counted"] for w in told.plan.because if w.why == "refused"),
+        "refused in a row" in told_by_watch,
+    )
+
+
+@pytest.mark.parametrize(("nights", "counted"), [((20, 14), 0), ((26, 20, 14), 1)])
+def test_refusals_of_one_that_came_from_elsewhere_count_from_the_third(tmp_path, nights, counted):
+    def came(animal):
+        arrived = Stock(animal=animal, happened=on_day(ago(40)), status=Status.KEPT)
+        return [arrived, *refused(animal, *nights)]
+
+    found, step = counted_of(tmp_path, came)
+
+    assert (found, step) == (counted, False)
+
+
+def test_the_third_refusal_that_counts_of_a_new_arrival_is_on_the_watch(tmp_path):
+    def came(animal):
+        arrived = Stock(animal=animal, happened=on_day(ago(60)), status=Status.KEPT)
+        return [arrived, *refused(animal, 40, 33, 26, 20, 14)]
+
+    assert counted_of(tmp_path, came) == (3, True)
+
+
+def test_three_refusals_of_one_that_was_always_here_all_count(tmp_path):
+    found, step = counted_of(tmp_path, lambda animal: refused(animal, 26, 20, 14))
+
+    assert (found, step) == (3, True)
+
+
+def test_refusals_in_the_days_after_a_regurgitation_are_excused(tmp_path):
+    def came_up(animal):
+        ate = Offer(animal=animal, happened=on_day(ago(60)), result=Result.TAKEN, mass_g=5.0)
+        found = Regurgitation(animal=animal, happened=on_day(ago(40)))
+        return [ate, found, *refused(animal, 35, 30, 20)]
+
+    found, step = counted_of(tmp_path, came_up)
+
+    assert (found, step) == (1, False)
