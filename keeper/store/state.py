@@ -52,7 +52,7 @@ def _edge_day(order: str) -> str:
     """First or last day on which a feed, a refusal or a weight was written."""
     days = " UNION ALL ".join(
         f"""SELECT * FROM (SELECT e.day FROM {table} e WHERE e.animal = a.id AND {_COUNTS}
-            ORDER BY e.at DESC, e.batch DESC, e.seq DESC LIMIT 1)"""
+            ORDER BY e.at {order}, e.batch {order}, e.seq {order} LIMIT 1)"""
         for table in ("offer", "weighing")
     )
     return f"(SELECT {'min' if order == 'ASC' else 'max'}(day) FROM ({days}))"
