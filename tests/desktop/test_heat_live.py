@@ -254,11 +254,12 @@ def live_desk(qtbot, keeping, broker):
     made.page.close_down()
 
 
+@pytest.mark.long
 @needs_broker
 def test_the_window_never_stalls_while_a_room_of_probes_and_a_burst_come_in(
     qtbot, live_desk, broker
 ):
-    """Of three tries the best counts: the machine that runs the tests stalls by itself."""
+    """A campaign, for a machine that does nothing else: beside other work it stalls by itself."""
     keeping, line = live_desk.keeping, live_desk.line
     lines = messages_of(keeping, PROBES + BURST)
     worst = []
