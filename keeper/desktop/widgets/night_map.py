@@ -93,6 +93,7 @@ class NightMap(Drawn):
         self._picture = QPixmap()
         self._drawn: Night | None = None
         self._drawn_for: tuple[object, ...] = ()
+        self._columns: list[QRectF] = []
         self._tallied: dict[float, object] = {}
 
     def show_night(self, night: Night) -> None:
@@ -149,22 +150,32 @@ class NightMap(Drawn):
         cells = QRectF(rect)
         cells.setTop(round(rect.top() + look.u(2.3, 2)))
         cells.setBottom(round(rect.bottom()))
-        every = columns(new.racks, cells, look.u(9), look.u(5.5, 3.6))
+        if old is None:  # else the night has kept its shape, and the picture its size
+            self._columns = list(columns(new.racks, cells, look.u(9), look.u(5.5, 3.6)))
         moved = old is None or old.current != new.current
         if moved:
             _clear(painter, QRectF(0, cells.bottom() + 1, self.width(), look.u(3.4, 2.6)))
             _clear(painter, QRectF(0, rect.top() - look.u(5, 4), self.width(), look.u(5.8, 4.6)))
+        first = 0
         for number, rack in enumerate(new.racks):
-            before = old.racks[number].rows if old is not None else ()
-            for index, row in enumerate(rack.rows):
-                column = next(every)
-                if index == 0 and moved:
-                    self._paint_letter(painter, QPointF(column.left(), rect.top()), number)
-                was = before[index] if before else ()
-                if was is not row:
-                    self._paint_column(painter, column, row, was)
-                if moved and (number, index) == new.current:
-                    self._paint_marker(painter, column)
+            before = old.racks[number] if old is not None else None
+            here = self._columns[first : first + len(rack.rows)]
+            first += len(here)
+            if moved and here:
+                self._paint_letter(painter, QPointF(here[0].left(), rect.top()), number)
+            if before is not rack:
+                self._paint_rack(painter, here, rack, before)
+            if moved and new.current is not None and new.current[0] == number:
+                self._paint_marker(painter, here[new.current[1]])
+
+    def _paint_rack(
+        self, painter: QPainter, here: Sequence[QRectF], rack: NightRack, before: NightRack | None
+    ) -> None:
+        """The columns of *rack* that are not as they were *before*."""
+        rows = before.rows if before is not None else ((),) * len(rack.rows)
+        for column, row, was in zip(here, rack.rows, rows, strict=True):
+            if was is not row:
+                self._paint_column(painter, column, row, was)
 
     def _paint_letter(self, painter: QPainter, place: QPointF, number: int) -> None:
         look, night = self.look, self._night
