@@ -27,7 +27,7 @@ def corrections(book: Book, kind: type[Any], animal: AnimalId) -> list[Corrected
     has a reason.
     """
     rows = book.connection.execute(
-        f"""SELECT {select_columns(kind, "e")}, w.batch FROM {TABLES[kind]} e
+        f"""SELECT {select_columns(kind)}, w.batch FROM {TABLES[kind]} e
             JOIN withdrawal w ON w.target_batch = e.batch AND w.target_seq = e.seq
             JOIN batch b ON b.id = w.batch
             WHERE e.animal = ? AND b.reason IS NOT NULL AND NOT EXISTS (

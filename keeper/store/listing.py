@@ -52,7 +52,7 @@ def entries_in(book: Book, batch: BatchId, tables: Sequence[str], most: int) -> 
     for table in tables:
         kind = KINDS[table]
         rows = book.connection.execute(
-            f"""SELECT {select_columns(kind, "e")}, {stands("e")} FROM {table} e
+            f"""SELECT {select_columns(kind)}, {stands("e")} FROM {table} e
                 WHERE e.batch = ? ORDER BY e.seq LIMIT ?""",
             (batch, most),
         )
@@ -73,7 +73,7 @@ def entry_at(book: Book, key: EntryKey) -> Entry[Any] | None:
     """The entry under *key*, whether it stands or not."""
     for table, kind in KINDS.items():
         row = book.connection.execute(
-            f"""SELECT {select_columns(kind, "e")}, {stands("e")} FROM {table} e
+            f"""SELECT {select_columns(kind)}, {stands("e")} FROM {table} e
                 WHERE e.batch = ? AND e.seq = ?""",
             (key.batch, key.seq),
         ).fetchone()

@@ -104,7 +104,7 @@ def history(
     """One animal's entries of *kind*, oldest first."""
     where = "1" if withdrawn_too else stands("e")
     rows = book.connection.execute(
-        f"""SELECT {select_columns(kind, "e")}, {stands("e")} FROM {TABLES[kind]} e
+        f"""SELECT {select_columns(kind)}, {stands("e")} FROM {TABLES[kind]} e
             WHERE e.animal = ? AND {where} ORDER BY e.at, e.batch, e.seq""",
         (animal,),
     )
@@ -120,7 +120,7 @@ def recent(
     until: date = date.max,
 ) -> dict[AnimalId, list[E]]:
     """The newest *most* standing events of *kind* of each animal up to a day, oldest first."""
-    sql = f"""SELECT {select_columns(kind, "e")} FROM {TABLES[kind]} e
+    sql = f"""SELECT {select_columns(kind)} FROM {TABLES[kind]} e
         WHERE e.animal = ? AND e.day <= ? AND {stands("e")}
         ORDER BY e.at DESC, e.batch DESC, e.seq DESC LIMIT ?"""
     last = day_number(until)
@@ -175,7 +175,7 @@ def _snapshot(book: Book) -> Iterator[Callable[..., sqlite3.Cursor]]:
 def all_of(book: Book, kind: type[E], condition: str = "1", *values: Any) -> list[Entry[E]]:
     """Standing entries of *kind* in the order of writing; *condition* is SQL of the store's own."""
     rows = book.connection.execute(
-        f"""SELECT {select_columns(kind, "e")}, 1 FROM {TABLES[kind]} e
+        f"""SELECT {select_columns(kind)}, 1 FROM {TABLES[kind]} e
             WHERE {condition} AND {stands("e")} ORDER BY e.batch, e.seq""",
         values,
     ).fetchall()
@@ -264,7 +264,7 @@ def entries_of(book: Book, batch: BatchId) -> list[Entry[Any]]:
     found: list[Entry[Any]] = []
     for kind, table in TABLES.items():
         rows = book.connection.execute(
-            f"SELECT {select_columns(kind, 'e')}, {stands('e')} FROM {table} e WHERE e.batch = ?",
+            f"SELECT {select_columns(kind)}, {stands('e')} FROM {table} e WHERE e.batch = ?",
             (batch,),
         )
         found += [entry_of_row(kind, row) for row in rows]

@@ -223,16 +223,24 @@ def cell_names(kind: type[Any]) -> tuple[str, ...]:
     return (*_WHEN, *(column.name for column in _COLUMNS[kind]))
 
 
-@cache
 def insert_sql(kind: type[Any]) -> str:
+    """The statement that writes cells as ``to_row`` gives them."""
+    return _INSERTS[kind]
+
+
+def select_columns(kind: type[Any]) -> str:
+    """What to select of an event's table, called e, for ``from_row``."""
+    return _SELECTS[kind]
+
+
+def _insert(kind: type[Any]) -> str:
     names = cell_names(kind)
     marks = ", ".join("?" * len(names))
     return f"INSERT INTO {TABLES[kind]} ({', '.join(names)}) VALUES ({marks})"
 
 
-@cache
-def select_columns(kind: type[Any], alias: str) -> str:
-    return ", ".join(f"{alias}.{name}" for name in cell_names(kind))
+_INSERTS = {kind: _insert(kind) for kind in TABLES}
+_SELECTS = {kind: ", ".join(f"e.{name}" for name in cell_names(kind)) for kind in TABLES}
 
 
 def to_row(event: Event, batch: int, seq: int) -> tuple[Cell, ...]:

@@ -16,7 +16,7 @@ OWN_WORDS = {
     "column",
     "about",
     "TABLES[kind]",
-    "select_columns(kind, 'e')",
+    "select_columns(kind)",
     "', '.join(given)",
     "where",
     "marks",

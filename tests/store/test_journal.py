@@ -38,7 +38,7 @@ def test_an_event_comes_back_from_its_row_as_it_went_in(kind):
     def comes_back(data):
         event = data.draw(events_of(kind, (11, 2**62), (12,)))
         connection = sqlite3.connect(":memory:")
-        columns = select_columns(kind, "e").replace("e.", "")
+        columns = select_columns(kind).replace("e.", "")
         connection.execute(f"CREATE TABLE {TABLES[kind]} ({columns})")
 
         connection.execute(insert_sql(kind), to_row(event, 1, 0))

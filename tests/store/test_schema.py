@@ -35,7 +35,7 @@ def test_every_table_of_record_is_strict_and_insert_only(book, table):
 def test_every_field_of_an_event_has_its_column_and_no_column_is_spare(book, kind):
     columns = {row[1] for row in book.connection.execute(f"PRAGMA table_info({TABLES[kind]})")}
 
-    assert columns == set(select_columns(kind, "e").replace("e.", "").split(", "))
+    assert columns == set(select_columns(kind).replace("e.", "").split(", "))
 
 
 def test_every_field_of_the_state_row_has_its_column(book):
