@@ -17,7 +17,7 @@ from keeper.desktop.look import Look
 
 SIZE = (1440, 900)
 MOST = 20.0
-SETTLE_SECONDS, READ_SECONDS = 0.4, 60.0
+FIRST_SECONDS, SETTLE_SECONDS, READ_SECONDS = 2.0, 0.4, 60.0
 
 
 def rows(size: Size, rounds: int) -> list[Row]:
@@ -28,6 +28,9 @@ def rows(size: Size, rounds: int) -> list[Row]:
         house = program.build_house(keeping, Look())
         house.window.resize(*SIZE)
         house.window.show()
+        for at in range(len(program.PLACES)):  # each begins to read what it will show
+            house.window.go_to(at)
+            _settle(FIRST_SECONDS)
         for at, name in enumerate(program.PLACES):
             house.window.go_to(at)
             page = house.window.page(name)
