@@ -106,10 +106,11 @@ def wrapped(text: str, font: QFont, room: float) -> Iterator[str]:
 
     It breaks at ordinary spaces alone, so a figure stays with its unit after a no-break space.
     """
+    width = QFontMetricsF(font).horizontalAdvance
     line = ""
     for word in text.split(" "):
         longer = f"{line} {word}".strip()
-        if line and advance(font, longer) > room:
+        if line and width(longer) > room:
             yield line
             line = word
         else:

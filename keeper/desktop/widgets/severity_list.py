@@ -38,7 +38,8 @@ from keeper.desktop.widgets.lettering import (
     set_runs,
     wrapped,
 )
-from keeper.desktop.widgets.tile import TileState, paint_tile
+from keeper.desktop.widgets.stamps import stamp_tile
+from keeper.desktop.widgets.tile import TileState
 
 FACE_ROLE = Qt.ItemDataRole.UserRole
 _MOST_REASON_LINES = 2
@@ -216,7 +217,7 @@ class LinePainter(QStyledItemDelegate):
         tile.setHeight(min(block.height(), look.u(14, 11)))
         font = look.font(Use.BODY_STRONG)
         font.setWeight(look.font(Use.LINE_TITLE).weight())
-        paint_tile(painter, tile, face.severity, look.palette, letter_font=font)
+        stamp_tile(painter, tile, face.severity, look.palette, font=font)
         if not face.members:
             return
         pen = QPen(look.colour("ink"), 2.0)
