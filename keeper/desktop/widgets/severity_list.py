@@ -43,6 +43,7 @@ from keeper.desktop.widgets.tile import TileState
 
 FACE_ROLE = Qt.ItemDataRole.UserRole
 _MOST_REASON_LINES = 2
+_KEPT_MOST = 500
 
 Index = QModelIndex | QPersistentModelIndex
 
@@ -125,13 +126,20 @@ def shown_reasons(face: LineFace, room: float, fits: LineFits) -> list[str]:
 
 
 class LineFits:
-    """Breaks a text into lines in one font."""
+    """Breaks a text into lines in one font; what was broken lately is kept."""
 
     def __init__(self, look: Look) -> None:
+        self._look = look
         self._font = look.font(Use.BODY)
+        self._kept: dict[tuple[str, float], list[str]] = {}
 
     def __call__(self, text: str, room: float) -> list[str]:
-        return list(wrapped(text, self._font, room))
+        if (font := self._look.font(Use.BODY)) != self._font or len(self._kept) > _KEPT_MOST:
+            self._font = font
+            self._kept.clear()
+        if (text, room) not in self._kept:
+            self._kept[text, room] = list(wrapped(text, font, room))
+        return list(self._kept[text, room])
 
 
 class LinePainter(QStyledItemDelegate):
@@ -139,7 +147,7 @@ class LinePainter(QStyledItemDelegate):
 
     def __init__(self, look: Look, view: QListView) -> None:
         super().__init__(view)
-        self._look, self._view = look, view
+        self._look, self._view, self._fits = look, view, LineFits(look)
 
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
         width = self._view.viewport().width()
@@ -169,7 +177,7 @@ class LinePainter(QStyledItemDelegate):
         if self._is_short(face):
             return look.u(8.8, 7)
         room = self._inside(QRectF(0, 0, width, 10)).width()
-        lines = shown_reasons(face, room, LineFits(look))
+        lines = shown_reasons(face, room, self._fits)
         high = look.u(8.4, 6.8) + len(lines) * look.u(6, 5) + look.u(2.2, 1.6)
         return high + len(face.members) * self._member_px()
 
@@ -202,7 +210,7 @@ class LinePainter(QStyledItemDelegate):
             return
         base = area.top() + look.u(5.8, 4.7)
         self._paint_title(painter, inside, base, face)
-        lines = shown_reasons(face, inside.width(), LineFits(look))
+        lines = shown_reasons(face, inside.width(), self._fits)
         font = look.font(Use.BODY)
         for text in lines:
             base += look.u(6, 5)
