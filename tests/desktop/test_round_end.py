@@ -134,6 +134,20 @@ def test_a_round_with_tubs_not_reached_is_closed_by_a_second_enter_and_they_stay
     assert "all: 4 due, 2 hold, 2 not due, 1 cannot tell" in said_on(desk.page)
 
 
+def test_one_enter_too_many_after_closing_begins_no_second_round(desk, keeping):
+    desk.press("Enter 9 0 Enter Enter Enter")
+    closed = last_night(keeping)
+    assert open_night(keeping) is None
+
+    desk.press("Enter")
+    assert open_night(keeping) is None
+    assert desk.noted[-1].endswith("Enter again begins another of that night.")
+
+    desk.press("Enter")
+    assert open_night(keeping) is not None
+    assert open_night(keeping).round != closed.round
+
+
 def test_the_command_of_the_menu_asks_to_close_from_any_tub(desk, keeping):
     (close,) = [action for action in desk.page.actions() if action.text() == "Close the round"]
     close.trigger()

@@ -75,6 +75,11 @@ def begun_words(night: date, stops: int) -> str:
     return f"The round of {night_words(night)} is begun: {_tubs(stops)} to walk."
 
 
+def again_words(night: date) -> str:
+    """Asked where the round of *night* was closed already."""
+    return f"The round of {night_words(night)} is closed. Enter again begins another of that night."
+
+
 def left_in(walk: Walk) -> list[Tub]:
     """Tubs of a round whose prey nobody has looked for."""
     return [t for t in walk.tubs if t.offer and t.offer.event.result is Result.LEFT_IN]

@@ -24,7 +24,7 @@ from keeper.desktop.screens.round_learning import (
     learn,
 )
 from keeper.desktop.screens.round_pages import Standing, standing
-from keeper.desktop.screens.round_quiet import begun_words, left_in, quiet_counts
+from keeper.desktop.screens.round_quiet import again_words, begun_words, left_in, quiet_counts
 from keeper.desktop.widgets.night_counts import NightCounts
 
 _MOVES = frozenset({Verb.GO_TO, Verb.STEP_BACK, Verb.TAKE_BACK, Verb.CHECK, Verb.ONE_OF})
@@ -39,6 +39,7 @@ class RoundStand:
         self.here: Standing | None = None
         self._tonight: Standing | None = None
         self._last: Walk | None = None
+        self._asked_after: int | None = None
         self._counts: NightCounts | None = None
         self._held: tuple[DueRow, ...] = ()
         self._steps: tuple[Walk, int] | None = None
@@ -76,8 +77,15 @@ class RoundStand:
         self._counts = None
 
     def begin(self) -> str:
-        """Begin tonight's round. Raises ValueError; returns a sentence for the foot."""
+        """Begin tonight's round; after one that was closed it is asked once whether it shall be.
+
+        Raises ValueError; returns a sentence for the foot.
+        """
         night = night_of(self._keeping.now())
+        if self._last is not None and self._last.night == night:
+            asked, self._asked_after = self._asked_after, self._last.round
+            if asked != self._last.round:
+                return again_words(night)
         self.here = standing(rounds.begin_night(self._keeping, night))
         return begun_words(night, self.here.stops)
 
