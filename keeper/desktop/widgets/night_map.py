@@ -166,7 +166,7 @@ class NightMap(Drawn):
             if before is not rack:
                 self._paint_rack(painter, here, rack, before)
             if moved and new.current is not None and new.current[0] == number:
-                self._paint_marker(painter, here[new.current[1]])
+                _paint_marker(painter, look, here[new.current[1]])
 
     def _paint_rack(
         self, painter: QPainter, here: Sequence[QRectF], rack: NightRack, before: NightRack | None
@@ -218,18 +218,6 @@ class NightMap(Drawn):
             stamp_small(painter, cell, state, self.look.palette, dots)
         else:
             paint_small(painter, cell, state, self.look.palette)
-
-    def _paint_marker(self, painter: QPainter, column: QRectF) -> None:
-        top, half = column.bottom() + self.look.u(0.9, 0.7), self.look.u(2.8, 2.2)
-        high, middle = self.look.u(2, 1.6), column.center().x() - 1
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(self.look.colour("ink"))
-        corners = [
-            QPointF(middle - half, top + high),
-            QPointF(middle, top),
-            QPointF(middle + half, top + high),
-        ]
-        painter.drawPolygon(QPolygonF(corners))
 
     def _paint_tallies(self, painter: QPainter, top: float) -> None:
         """The tallies and the pace that changed; all of them where their places did."""
@@ -306,6 +294,20 @@ def _same_shape(old: Night | None, new: Night) -> bool:
         or (one.letter == other.letter and list(map(len, one.rows)) == list(map(len, other.rows)))
         for one, other in zip(old.racks, new.racks, strict=True)
     )
+
+
+def _paint_marker(painter: QPainter, look: Look, column: QRectF) -> None:
+    """A tip beneath the column in which the keeper stands."""
+    top, half = column.bottom() + look.u(0.9, 0.7), look.u(2.8, 2.2)
+    high, middle = look.u(2, 1.6), column.center().x() - 1
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(look.colour("ink"))
+    corners = [
+        QPointF(middle - half, top + high),
+        QPointF(middle, top),
+        QPointF(middle + half, top + high),
+    ]
+    painter.drawPolygon(QPolygonF(corners))
 
 
 def _clear(painter: QPainter, rect: QRectF) -> None:
