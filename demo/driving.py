@@ -2,7 +2,7 @@
 
 from pathlib import Path
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QEventLoop, Qt, QTimer
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QWidget
 
@@ -47,6 +47,12 @@ class Hand:
             raise OSError(f"the picture {path} could not be written")
         self.pictures.append(path)
         return path
+
+    def wait(self, seconds: float) -> None:
+        """Let what reads and reckons beside the window come back to it."""
+        loop = QEventLoop()
+        QTimer.singleShot(round(1000 * seconds), loop.quit)
+        loop.exec()
 
     def settle(self) -> None:
         """Let the window paint and whatever works behind it come back."""

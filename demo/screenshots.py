@@ -29,6 +29,9 @@ SCREENSHOTS = ROOT / "demo" / "screenshots"
 EVENING = datetime(2026, 11, 25, 20, 15, tzinfo=UTC)
 LAST = date(2026, 11, 24)
 A_TUB = timedelta(seconds=23)
+READ, RECKONED = 3.0, 15.0
+"""Seconds until a page has its rows, and until the forecasts of its kinds are fitted."""
+RECKONING = ("Females", "Animal")
 ON_THE_WAY = "Enter Enter Enter 0 Enter 5 Enter"
 """A round with a few tubs behind it."""
 
@@ -56,8 +59,9 @@ def take_all(keeping: Keeping, hands: Clock, folder: Path) -> list[Path]:
         house.window.go_to(number)
         if name == "Animal":
             house.notices.animal_asked.emit(animal_coded(keeping, READY).animal)
+        hand.wait(RECKONED if name in RECKONING else READ)
         for light in ("day", "red-lamp"):
-            hand.picture(f"{name.lower()}-{light}")
+            hand.picture("-".join((*name.lower().split(), light)))
             look.switch_light()
     house.window.close()
     application.processEvents()
