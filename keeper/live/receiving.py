@@ -7,7 +7,7 @@ write for each message of three hundred probes would wear the disk for nothing.
 from __future__ import annotations
 
 import logging
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Iterator
 from contextlib import closing, suppress
 from dataclasses import dataclass, field, replace
 from datetime import datetime
@@ -21,7 +21,7 @@ from typing import TYPE_CHECKING, Any, Literal
 from keeper.actions.live_choice import LiveChoice
 from keeper.actions.live_messages import Message
 from keeper.actions.live_taking import LiveCounts, LiveTaking
-from keeper.store.errors import BookError
+from keeper.store.errors import BookError, NewerBook, NotABook, ReadOnlyBook
 
 if TYPE_CHECKING:
     from keeper.live.broker import Broker, Heard, Standing
@@ -139,7 +139,10 @@ class Receiver:
 
     def _work(self) -> None:
         try:
-            with closing(LiveTaking(self._path, self._station, self._now)) as taking:
+            opened = self._opened()
+            if opened is None:
+                return
+            with closing(opened) as taking:
                 while not self._stopping.is_set():
                     self._take(taking, self._gathered())
                     self._tell_counts(taking)
@@ -149,6 +152,19 @@ class Receiver:
         except Exception:
             logging.getLogger(__name__).exception("live readings")
             self._give_up("The program failed at a message; nothing is heard any more.")
+
+    def _opened(self) -> LiveTaking | None:
+        """The book, tried again while another program holds it; None if it is time to stop."""
+        for wait in _waits():
+            try:
+                return LiveTaking(self._path, self._station, self._now)
+            except (NotABook, NewerBook, ReadOnlyBook):
+                raise
+            except BookError as error:
+                self._change(trouble=f"{error} Tried again.")
+            if self._stopping.wait(wait):
+                break
+        return None
 
     def _give_up(self, told: str) -> None:
         self._say("cannot", told)
@@ -194,7 +210,7 @@ class Receiver:
 
     def _written(self, taking: LiveTaking, messages: list[Message]) -> bool:
         """Whether they are in the book before it is time to stop."""
-        for wait in chain(_RETRY_SECONDS, repeat(_RETRY_SECONDS[-1])):
+        for wait in _waits():
             try:
                 taking.take(messages)
                 break
@@ -213,3 +229,8 @@ class Receiver:
         if counts != self._state.counts:
             self._told_at = monotonic()
             self._change(counts=counts)
+
+
+def _waits() -> Iterator[float]:
+    """Seconds before each next try."""
+    return chain(_RETRY_SECONDS, repeat(_RETRY_SECONDS[-1]))

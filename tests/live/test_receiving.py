@@ -184,6 +184,18 @@ def test_a_number_alone_is_a_reading_of_the_moment_it_comes(keeping, broker):
     assert [value for _, value in told] == [2525]
 
 
+def test_a_book_that_is_held_when_listening_begins_is_opened_when_it_is_free(keeping, broker):
+    lines, wanted = readings_of(PROBES, utc_now() - timedelta(days=10))
+    keeping.book.connection.execute("BEGIN EXCLUSIVE")
+    with listening(keeping, broker) as heard:
+        broker.publish(lines)
+        heard.wait(lambda state: "cannot be opened" in state.trouble)
+        keeping.book.connection.execute("ROLLBACK")
+        heard.wait(lambda state: state.counts.sound >= PROBES)
+
+    assert stored(keeping) == wanted
+
+
 def test_nothing_is_acknowledged_that_is_not_in_the_book(keeping, broker):
     lines, wanted = readings_of(PROBES, utc_now() - timedelta(days=10))
     with listening(keeping, broker) as heard:
