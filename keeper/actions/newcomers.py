@@ -2,7 +2,7 @@
 
 import re
 from calendar import monthrange
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 from itertools import islice
@@ -87,7 +87,7 @@ def hatchlings_typed(keeping: Keeping, dam: AnimalNow, happened: Happened, text:
         raise ValueError(f"Young need the code of their clutch: {HATCHED}.")
     here = animals_on(keeping, keeping.today)
     before = [row for row in here if row.clutch == clutch]
-    _refuse_more_than_laid(keeping, dam, clutch, len(before) + count)
+    _refuse_unlaid(keeping, dam, clutch, len(before) + count, happened.day)
     sire = _sire(here, sire_text)
     first = Newcomer(
         happened=happened,
@@ -99,7 +99,7 @@ def hatchlings_typed(keeping: Keeping, dam: AnimalNow, happened: Happened, text:
         sire=sire.animal if sire else None,
         clutch=clutch,
     )
-    codes = islice(_letters(clutch, {row.code for row in here}), count)
+    codes = _letters(clutch, {row.code for row in here}, count)
     tubs = _tubs(tub, here, count)
     young = tuple(
         replace(first, code=code, place=place) for code, place in zip(codes, tubs, strict=True)
@@ -200,18 +200,24 @@ def _count(text: str) -> int:
     return int(text)
 
 
-def _refuse_more_than_laid(keeping: Keeping, dam: AnimalNow, clutch: str, young: int) -> None:
-    """The balance of a clutch must close: no more hatch than good eggs were laid."""
-    laid = [
-        entry.event
-        for entry in reading.history(keeping.book, Clutch, dam.animal)
-        if entry.event.code == clutch
-    ]
-    if laid and young > sum(eggs.good for eggs in laid):
-        good = sum(eggs.good for eggs in laid)
+def _refuse_unlaid(
+    keeping: Keeping, dam: AnimalNow, clutch: str, young: int, hatched: date
+) -> None:
+    """The balance of a clutch must close: young of good eggs alone, and after the laying."""
+    entries = reading.history(keeping.book, Clutch, dam.animal)
+    laid = [entry.event for entry in entries if entry.event.code == clutch]
+    if not laid:
+        return
+    good, on = sum(eggs.good for eggs in laid), laid[0].happened.day
+    if young > good:
         raise ValueError(
             f"{young} young of {clutch} would be more than its {good} good eggs;"
             " put the count of the eggs right first, or the number of young."
+        )
+    if hatched <= on:
+        raise ValueError(
+            f"{clutch} was laid on {day_words(on)} and cannot hatch on {day_words(hatched)};"
+            " a later day, or another clutch, is right."
         )
 
 
@@ -224,10 +230,16 @@ def _sire(here: Sequence[AnimalNow], text: str) -> AnimalNow | None:
     return meant[0]
 
 
-def _letters(clutch: str, taken: set[str]) -> Iterator[str]:
+def _letters(clutch: str, taken: set[str], count: int) -> list[str]:
+    """The first *count* codes of the clutch that no animal has. Raises ValueError: too few left."""
     codes = (f"{clutch} {letter}" for letter in ascii_lowercase)
     free = [code for code in codes if code not in taken]
-    yield from free
+    if count > len(free):
+        raise ValueError(
+            f"{clutch} has {len(free)} letters left, not {count}; fewer young, or another clutch"
+            " code, is right."
+        )
+    return free[:count]
 
 
 def _tubs(text: str, here: Sequence[AnimalNow], count: int) -> Sequence[str | None]:

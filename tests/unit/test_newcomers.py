@@ -182,6 +182,20 @@ def test_young_that_cannot_be_taken_are_named_in_a_sentence(keeping, pair, text,
         hatchlings_typed(keeping, pair[0], on_day(TODAY), text)
 
 
+def test_no_clutch_hatches_on_the_day_it_is_laid(keeping, pair):
+    put(keeping, laid_typed(pair[0], on_day(TODAY), "3, 26-9"))
+
+    with pytest.raises(ValueError, match="26-9 was laid on .* and cannot hatch on"):
+        hatchlings_typed(keeping, pair[0], on_day(TODAY), "2, 26-9")
+
+
+def test_a_clutch_with_too_few_letters_left_is_refused_in_a_sentence(keeping, pair):
+    hatch(keeping, pair[0], "20, 26-9")
+
+    with pytest.raises(ValueError, match="26-9 has 6 letters left, not 10; fewer young"):
+        hatchlings_typed(keeping, pair[0], on_day(TODAY), "10, 26-9")
+
+
 def test_a_male_is_no_dam(keeping, pair):
     with pytest.raises(ValueError, match="Bram is a male"):
         hatchlings_typed(keeping, pair[1], on_day(TODAY), "4, 26-9")
