@@ -185,7 +185,7 @@ def test_young_that_cannot_be_taken_are_named_in_a_sentence(keeping, pair, text,
 def test_no_clutch_hatches_on_the_day_it_is_laid(keeping, pair):
     put(keeping, laid_typed(pair[0], on_day(TODAY), "3, 26-9"))
 
-    with pytest.raises(ValueError, match="26-9 was laid on .* and cannot hatch on"):
+    with pytest.raises(ValueError, match=r"26-9 was laid on .* and cannot hatch on"):
         hatchlings_typed(keeping, pair[0], on_day(TODAY), "2, 26-9")
 
 
