@@ -28,6 +28,7 @@ def window(book: Path | None) -> int:
 
 
 def _run(arguments: Sequence[str]) -> int:
+    importlib.import_module("keeper.desktop.chosen_language").choose()
     if is_plain_open(arguments):
         return window(Path(arguments[1]) if arguments[1:] else None)
     return int(importlib.import_module("keeper.cli").main(arguments, window))

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QApplication, QWidget
 
 from keeper import clock
 from keeper.actions.station import home_dir, station_name
+from keeper.desktop.chosen_language import give_to_qt
 from keeper.desktop.first_sight import Sight, SightPage, keep_sights, sight_of
 from keeper.desktop.first_steps import book_by_hand, book_with_files
 from keeper.desktop.look import Look
@@ -97,6 +98,7 @@ def application() -> QApplication:
     assert isinstance(app, QApplication)
     app.setApplicationName("keeper")
     app.setDesktopFileName("keeper")
+    give_to_qt(app)
     return app
 
 

@@ -16,6 +16,7 @@ _FAHRENHEIT = "fahrenheit"
 _HOUSE_MARKS = "house marks"
 _SECOND_PLACE = "second place"
 _CHANGES_SEEN = "changes seen"
+_LANGUAGE = "language"
 
 
 def _settings() -> QSettings:
@@ -117,3 +118,12 @@ def changes_seen() -> str:
 
 def remember_changes_seen(version: str) -> None:
     _settings().setValue(_CHANGES_SEEN, version)
+
+
+def wanted_language() -> str:
+    """The code of the language that was chosen here; empty: as the system speaks."""
+    return str(_settings().value(_LANGUAGE, "", str))
+
+
+def remember_language(code: str) -> None:
+    _settings().setValue(_LANGUAGE, code)

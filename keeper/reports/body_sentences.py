@@ -2,7 +2,9 @@
 
 from collections.abc import Mapping
 
-SENTENCES: Mapping[str, str | tuple[str, ...]] = {
+from keeper.language import tr_table
+
+_ENGLISH: Mapping[str, str | tuple[str, ...]] = {
     # weights
     "more meal than animal": (
         "Meals still inside ({gut_g:g}) would outweigh the animal ({weight_g:g}); check the grams."
@@ -221,3 +223,5 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
     ),
     "forecast end beyond the curve": "The latest day lies beyond what the curve can tell.",
 }
+
+SENTENCES = tr_table(_ENGLISH)

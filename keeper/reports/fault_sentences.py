@@ -2,7 +2,9 @@
 
 from collections.abc import Mapping
 
-FAULTS: Mapping[str, str | tuple[str, ...]] = {
+from keeper.language import tr_table
+
+_ENGLISH: Mapping[str, str | tuple[str, ...]] = {
     # where it stands
     "fault at a column": "{file}, line {line}, {column}: {message}",
     "fault of a line": "{file}, line {line}: {message}",
@@ -68,3 +70,5 @@ FAULTS: Mapping[str, str | tuple[str, ...]] = {
         " one of the two is wrong."
     ),
 }
+
+FAULTS = tr_table(_ENGLISH)

@@ -8,6 +8,7 @@ it an ordinary one for terminals and files. Minus is U+2212, a range has an en d
 from collections.abc import Callable, Mapping
 from datetime import date, datetime
 
+from keeper.language import tr
 from keeper.reports.writing import in_use
 
 GAP = "\u00a0"
@@ -105,7 +106,7 @@ def chance(value: float) -> str:
     >>> plain(chance(0.0043)), plain(chance(0.00001))
     ('0.4 %', 'under 0.1 %')
     """
-    return f"under 0.1{GAP}%" if value < 0.001 else percent(100 * value)
+    return tr("under {share}", share=percent(0.1)) if value < 0.001 else percent(100 * value)
 
 
 def z_value(value: float) -> str:
@@ -124,8 +125,8 @@ def centile(value: float) -> str:
     ('p37', 'below p1', 'above p99')
     """
     if value < 0.5:
-        return "below p1"
-    return "above p99" if value >= 99.5 else f"p{max(value, 1):.0f}"
+        return tr("below p1")
+    return tr("above p99") if value >= 99.5 else f"p{max(value, 1):.0f}"
 
 
 def degrees(value_c: float, decimals: int = 1) -> str:
@@ -162,14 +163,16 @@ def centimetres(value: float) -> str:
 
 
 def counted(one: str, many: str) -> Callable[[float], str]:
-    """A number with its noun.
+    """A number with its noun, in the keeper's language.
 
     >>> plain(counted("day", "days")(1)), plain(counted("day", "days")(10.5))
     ('1 day', '10.5 days')
     """
 
+    single, several = tr(one), tr(many)
+
     def told(value: float) -> str:
-        return f"{number(value, 1)}{GAP}{one if value == 1 else many}"
+        return f"{number(value, 1)}{GAP}{single if value == 1 else several}"
 
     return told
 
@@ -183,7 +186,7 @@ def ago(days_since: float) -> str:
     >>> plain(ago(0)), plain(ago(1)), plain(ago(12))
     ('today', '1 day ago', '12 days ago')
     """
-    return f"{days(days_since)} ago" if days_since else "today"
+    return tr("{days} ago", days=days(days_since)) if days_since else tr("today")
 
 
 def age(days_old: float) -> str:

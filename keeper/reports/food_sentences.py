@@ -2,7 +2,9 @@
 
 from collections.abc import Mapping
 
-SENTENCES: Mapping[str, str | tuple[str, ...]] = {
+from keeper.language import tr_table
+
+_ENGLISH: Mapping[str, str | tuple[str, ...]] = {
     # feeding
     "not in the room": (
         "Not in the room: {status:Status} since {since:day}.",
@@ -138,3 +140,5 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
         " {chance:chance}. Stop skipping {her} meals then?"
     ),
 }
+
+SENTENCES = tr_table(_ENGLISH)

@@ -2,7 +2,9 @@
 
 from collections.abc import Mapping
 
-SENTENCES: Mapping[str, str | tuple[str, ...]] = {
+from keeper.language import tr_table
+
+_ENGLISH: Mapping[str, str | tuple[str, ...]] = {
     # heat
     "too hot": "{zone:Zone} {temp_c:celsius}, above {limit_c:celsius}.",
     "too cold": "{zone:Zone} {temp_c:celsius}, below {limit_c:celsius}.",
@@ -213,3 +215,5 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
         "Ends with weights that fit their own curves again."
     ),
 }
+
+SENTENCES = tr_table(_ENGLISH)

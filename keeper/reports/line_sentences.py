@@ -2,7 +2,9 @@
 
 from collections.abc import Mapping
 
-LINES: Mapping[str, str | tuple[str, ...]] = {
+from keeper.language import tr_table
+
+_ENGLISH: Mapping[str, str | tuple[str, ...]] = {
     "new book": "{path} is a new, empty book.",
     "taken in": "Took in {animals:animals} and {entries:entries}.",
     "would take in": (
@@ -54,3 +56,5 @@ LINES: Mapping[str, str | tuple[str, ...]] = {
     ),
     "grams needed": "Grams are missing; digits with a point, such as 41.2, are right.",
 }
+
+LINES = tr_table(_ENGLISH)

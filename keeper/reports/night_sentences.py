@@ -2,7 +2,9 @@
 
 from collections.abc import Mapping
 
-SENTENCES: Mapping[str, str | tuple[str, ...]] = {
+from keeper.language import tr_table
+
+_ENGLISH: Mapping[str, str | tuple[str, ...]] = {
     "refusal now": "{name}: now refusal {after:n}, not {before:n}.",
     "no refusal now": "{name}: no refusal in a row any more, {before:n} before.",
     "due instead": (
@@ -32,3 +34,5 @@ SENTENCES: Mapping[str, str | tuple[str, ...]] = {
         "The night of {night:night} was fed and not written, so this may not be so long a gap."
     ),
 }
+
+SENTENCES = tr_table(_ENGLISH)

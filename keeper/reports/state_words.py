@@ -2,7 +2,9 @@
 
 from collections.abc import Mapping
 
-WORDS: Mapping[str, Mapping[str, str]] = {
+from keeper.language import tr_table
+
+_ENGLISH: Mapping[str, Mapping[str, str]] = {
     "her": {"female": "her", "male": "his", "unknown": "its"},
     "she": {"female": "she", "male": "he", "unknown": "it"},
     "a sex": {"female": "a female", "male": "a male", "unknown": "an animal"},
@@ -237,3 +239,5 @@ WORDS: Mapping[str, Mapping[str, str]] = {
         "heat": "heat",
     },
 }
+
+WORDS = tr_table(_ENGLISH)
