@@ -44,6 +44,8 @@ _NUMBERS: dict[str, st.SearchStrategy[Any]] = {
     "good": st.integers(0, 20),
     "slugs": st.integers(0, 20),
     "line": st.integers(0, 200),
+    "every_days": st.integers(1, 365),
+    "items": st.integers(0, 500),
 }
 
 

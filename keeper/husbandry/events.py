@@ -8,7 +8,9 @@ from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 
+from keeper.husbandry.about import AnimalEvent as AnimalEvent
 from keeper.husbandry.animal import AnimalId, Sex, SexedBy, Status
+from keeper.husbandry.care import AboutCare
 from keeper.husbandry.house import AboutRoom, Awaited, Cleaning
 from keeper.husbandry.house import NightTold as NightTold
 from keeper.husbandry.house import RemarkKind as RemarkKind
@@ -82,15 +84,6 @@ class Zone(StrEnum):
 def _positive(name: str, value: float | None, unit: str) -> None:
     if value is not None and not 0 < value < float("inf"):
         raise ValueError(f"{name} must be more than 0 {unit}, got {value!r}")
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class AnimalEvent:
-    """What every entry about an animal carries."""
-
-    animal: AnimalId
-    happened: Happened
-    note: str | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -382,6 +375,7 @@ AboutAnimal = (
     | OfferedThrough
     | StartStep
     | Cleaned
+    | AboutCare
 )
 AboutHouse = (
     Heat

@@ -38,6 +38,15 @@ class RemarkKind(StrEnum):
     PHOTO = "photo"  # note names the picture by its SHA-256, text is what it shows
 
 
+class MitesTold(StrEnum):
+    """One step against mites, of a room or rack as a whole."""
+
+    BEGUN = "begun"  # day 0: treated by the vet's word or the label
+    CLEAR = "clear"
+    SEEN = "seen"  # the count begins anew
+    ENDED = "ended"  # by the vet's word, before all is clear
+
+
 class Awaited(StrEnum):
     """What brings a line that was put aside back."""
 
@@ -65,6 +74,36 @@ class BagOpened:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class PreyCounted:
+    """So many items of a grade lie in that bag: when it came, and whenever it is counted anew.
+
+    Nought: the bag is empty, or was binned.
+    """
+
+    happened: Happened
+    prey: str
+    bag: str
+    items: int
+
+    def __post_init__(self) -> None:
+        if self.items < 0:
+            raise ValueError(f"a bag holds 0 items or more, got {self.items!r}")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MiteStep:
+    """A treatment of a rack (``B``) or of the room (None), or a look for mites there.
+
+    treatment: product and amount in the words of vet or label, where something was given.
+    """
+
+    happened: Happened
+    place: str | None
+    told: MitesTold
+    treatment: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class PlaceAside:
     """A line of the watch about a place, a bag or a keeper, put aside with a reason and an end.
 
@@ -78,4 +117,4 @@ class PlaceAside:
     reason: str
 
 
-AboutRoom = DailyRound | BagOpened | PlaceAside
+AboutRoom = DailyRound | BagOpened | PreyCounted | MiteStep | PlaceAside

@@ -13,7 +13,7 @@ from enum import StrEnum
 from functools import cache, partial
 from typing import Any, get_args, get_type_hints
 
-from keeper.husbandry import events, house
+from keeper.husbandry import care, events, house
 from keeper.husbandry.events import Event
 from keeper.husbandry.when import Happened
 
@@ -43,6 +43,11 @@ TABLES: dict[type[Any], str] = {
     events.OfferedThrough: "offered_through",
     events.StartStep: "start_step",
     events.Cleaned: "cleaned",
+    care.Medicine: "medicine",
+    care.Dose: "dose",
+    care.FaecalTest: "faecal_test",
+    care.Permit: "permit",
+    care.Eggs: "eggs",
     events.Heat: "heat",
     events.ProbePlaced: "probe_placed",
     events.Setting: "setting",
@@ -53,6 +58,8 @@ TABLES: dict[type[Any], str] = {
     events.PlanLine: "plan_line",
     house.DailyRound: "daily_round",
     house.BagOpened: "bag_opened",
+    house.PreyCounted: "prey_counted",
+    house.MiteStep: "mite_step",
     house.PlaceAside: "place_aside",
 }
 KINDS = {table: kind for kind, table in TABLES.items()}

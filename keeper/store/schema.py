@@ -55,6 +55,14 @@ ANIMAL_COLUMNS = {
     "offered_through": "kind TEXT NOT NULL, yes INTEGER NOT NULL CHECK (yes IN (0, 1))",
     "start_step": "step TEXT NOT NULL",
     "cleaned": "extent TEXT NOT NULL CHECK (extent IN ('spot', 'whole'))",
+    "medicine": """
+        medicine TEXT NOT NULL, amount TEXT NOT NULL, route TEXT NOT NULL,
+        first_on INTEGER NOT NULL, last_on INTEGER NOT NULL,
+        every_days INTEGER NOT NULL CHECK (every_days > 0), lot TEXT""",
+    "dose": "medicine TEXT NOT NULL, told TEXT NOT NULL, given_by TEXT",
+    "faecal_test": "result TEXT NOT NULL",
+    "permit": "kind TEXT NOT NULL, number TEXT NOT NULL, expires INTEGER NOT NULL",
+    "eggs": "fate TEXT NOT NULL, count INTEGER NOT NULL CHECK (count > 0), clutch TEXT",
 }
 
 HOUSE_COLUMNS = {
@@ -73,6 +81,9 @@ HOUSE_COLUMNS = {
         prey TEXT, count INTEGER, mass_mg INTEGER, caution TEXT, because TEXT NOT NULL""",
     "daily_round": "place TEXT",
     "bag_opened": "prey TEXT NOT NULL, bag TEXT NOT NULL",
+    "prey_counted": """
+        prey TEXT NOT NULL, bag TEXT NOT NULL, items INTEGER NOT NULL CHECK (items >= 0)""",
+    "mite_step": "place TEXT, told TEXT NOT NULL, treatment TEXT",
     "place_aside": """
         place TEXT, watch_kind TEXT NOT NULL, until INTEGER NOT NULL, reason TEXT NOT NULL""",
 }

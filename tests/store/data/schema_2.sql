@@ -5,12 +5,17 @@ CREATE INDEX cleaned_batch ON cleaned (batch);
 CREATE INDEX clutch_batch ON clutch (batch);
 CREATE INDEX daily_round_batch ON daily_round (batch);
 CREATE INDEX described_batch ON described (batch);
+CREATE INDEX dose_batch ON dose (batch);
+CREATE INDEX eggs_batch ON eggs (batch);
+CREATE INDEX faecal_test_batch ON faecal_test (batch);
 CREATE INDEX heat_batch ON heat (batch);
 CREATE INDEX heat_place ON heat (place, day);
 CREATE INDEX hold_ended_batch ON hold_ended (batch);
 CREATE INDEX hold_set_batch ON hold_set (batch);
 CREATE INDEX hold_set_until ON hold_set (until);
 CREATE INDEX measured_batch ON measured (batch);
+CREATE INDEX medicine_batch ON medicine (batch);
+CREATE INDEX mite_step_batch ON mite_step (batch);
 CREATE INDEX moved_batch ON moved (batch);
 CREATE INDEX night_answer_batch ON night_answer (batch);
 CREATE INDEX offer_batch ON offer (batch);
@@ -18,9 +23,11 @@ CREATE INDEX offer_round ON offer (round, line) WHERE round IS NOT NULL;
 CREATE INDEX offered_through_batch ON offered_through (batch);
 CREATE INDEX override_batch ON override (batch);
 CREATE INDEX paired_batch ON paired (batch);
+CREATE INDEX permit_batch ON permit (batch);
 CREATE INDEX place_aside_batch ON place_aside (batch);
 CREATE INDEX plan_line_batch ON plan_line (batch);
 CREATE INDEX plan_line_round ON plan_line (round, line);
+CREATE INDEX prey_counted_batch ON prey_counted (batch);
 CREATE INDEX probe_placed_batch ON probe_placed (batch);
 CREATE INDEX regurgitation_batch ON regurgitation (batch);
 CREATE INDEX remark_batch ON remark (batch);
@@ -133,6 +140,39 @@ CREATE TABLE described (
         dam INTEGER REFERENCES animal (id), sire INTEGER REFERENCES animal (id), clutch TEXT,
     PRIMARY KEY (animal, at, batch, seq)
 ) STRICT, WITHOUT ROWID;
+CREATE TABLE dose (
+    animal INTEGER NOT NULL REFERENCES animal (id),
+    at INTEGER NOT NULL,
+    span INTEGER NOT NULL CHECK (span >= 0),
+    utc_offset INTEGER NOT NULL,
+    day INTEGER NOT NULL,
+    batch INTEGER NOT NULL REFERENCES batch (id),
+    seq INTEGER NOT NULL,
+    note TEXT,medicine TEXT NOT NULL, told TEXT NOT NULL, given_by TEXT,
+    PRIMARY KEY (animal, at, batch, seq)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE eggs (
+    animal INTEGER NOT NULL REFERENCES animal (id),
+    at INTEGER NOT NULL,
+    span INTEGER NOT NULL CHECK (span >= 0),
+    utc_offset INTEGER NOT NULL,
+    day INTEGER NOT NULL,
+    batch INTEGER NOT NULL REFERENCES batch (id),
+    seq INTEGER NOT NULL,
+    note TEXT,fate TEXT NOT NULL, count INTEGER NOT NULL CHECK (count > 0), clutch TEXT,
+    PRIMARY KEY (animal, at, batch, seq)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE faecal_test (
+    animal INTEGER NOT NULL REFERENCES animal (id),
+    at INTEGER NOT NULL,
+    span INTEGER NOT NULL CHECK (span >= 0),
+    utc_offset INTEGER NOT NULL,
+    day INTEGER NOT NULL,
+    batch INTEGER NOT NULL REFERENCES batch (id),
+    seq INTEGER NOT NULL,
+    note TEXT,result TEXT NOT NULL,
+    PRIMARY KEY (animal, at, batch, seq)
+) STRICT, WITHOUT ROWID;
 CREATE TABLE heat (
     at INTEGER NOT NULL,
     span INTEGER NOT NULL CHECK (span >= 0),
@@ -175,6 +215,30 @@ CREATE TABLE measured (
     seq INTEGER NOT NULL,
     note TEXT,svl_mm INTEGER CHECK (svl_mm > 0), body_score REAL CHECK (body_score > 0),
     PRIMARY KEY (animal, at, batch, seq)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE medicine (
+    animal INTEGER NOT NULL REFERENCES animal (id),
+    at INTEGER NOT NULL,
+    span INTEGER NOT NULL CHECK (span >= 0),
+    utc_offset INTEGER NOT NULL,
+    day INTEGER NOT NULL,
+    batch INTEGER NOT NULL REFERENCES batch (id),
+    seq INTEGER NOT NULL,
+    note TEXT,
+        medicine TEXT NOT NULL, amount TEXT NOT NULL, route TEXT NOT NULL,
+        first_on INTEGER NOT NULL, last_on INTEGER NOT NULL,
+        every_days INTEGER NOT NULL CHECK (every_days > 0), lot TEXT,
+    PRIMARY KEY (animal, at, batch, seq)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE mite_step (
+    at INTEGER NOT NULL,
+    span INTEGER NOT NULL CHECK (span >= 0),
+    utc_offset INTEGER NOT NULL,
+    day INTEGER NOT NULL,
+    batch INTEGER NOT NULL REFERENCES batch (id),
+    seq INTEGER NOT NULL,
+    place TEXT, told TEXT NOT NULL, treatment TEXT,
+    PRIMARY KEY (at, batch, seq)
 ) STRICT, WITHOUT ROWID;
 CREATE TABLE moved (
     animal INTEGER NOT NULL REFERENCES animal (id),
@@ -247,6 +311,17 @@ CREATE TABLE paired (
         locked INTEGER NOT NULL CHECK (locked IN (0, 1)),
     PRIMARY KEY (animal, at, batch, seq)
 ) STRICT, WITHOUT ROWID;
+CREATE TABLE permit (
+    animal INTEGER NOT NULL REFERENCES animal (id),
+    at INTEGER NOT NULL,
+    span INTEGER NOT NULL CHECK (span >= 0),
+    utc_offset INTEGER NOT NULL,
+    day INTEGER NOT NULL,
+    batch INTEGER NOT NULL REFERENCES batch (id),
+    seq INTEGER NOT NULL,
+    note TEXT,kind TEXT NOT NULL, number TEXT NOT NULL, expires INTEGER NOT NULL,
+    PRIMARY KEY (animal, at, batch, seq)
+) STRICT, WITHOUT ROWID;
 CREATE TABLE place_aside (
     at INTEGER NOT NULL,
     span INTEGER NOT NULL CHECK (span >= 0),
@@ -267,6 +342,16 @@ CREATE TABLE plan_line (
     round INTEGER NOT NULL REFERENCES round (id), line INTEGER NOT NULL,
         animal INTEGER NOT NULL REFERENCES animal (id), place TEXT, state TEXT NOT NULL,
         prey TEXT, count INTEGER, mass_mg INTEGER, caution TEXT, because TEXT NOT NULL,
+    PRIMARY KEY (at, batch, seq)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE prey_counted (
+    at INTEGER NOT NULL,
+    span INTEGER NOT NULL CHECK (span >= 0),
+    utc_offset INTEGER NOT NULL,
+    day INTEGER NOT NULL,
+    batch INTEGER NOT NULL REFERENCES batch (id),
+    seq INTEGER NOT NULL,
+    prey TEXT NOT NULL, bag TEXT NOT NULL, items INTEGER NOT NULL CHECK (items >= 0),
     PRIMARY KEY (at, batch, seq)
 ) STRICT, WITHOUT ROWID;
 CREATE TABLE probe_placed (
@@ -467,6 +552,18 @@ CREATE TRIGGER described_no_delete BEFORE DELETE ON described
 BEGIN SELECT RAISE(ABORT, 'described is insert-only'); END;
 CREATE TRIGGER described_no_update BEFORE UPDATE ON described
 BEGIN SELECT RAISE(ABORT, 'described is insert-only'); END;
+CREATE TRIGGER dose_no_delete BEFORE DELETE ON dose
+BEGIN SELECT RAISE(ABORT, 'dose is insert-only'); END;
+CREATE TRIGGER dose_no_update BEFORE UPDATE ON dose
+BEGIN SELECT RAISE(ABORT, 'dose is insert-only'); END;
+CREATE TRIGGER eggs_no_delete BEFORE DELETE ON eggs
+BEGIN SELECT RAISE(ABORT, 'eggs is insert-only'); END;
+CREATE TRIGGER eggs_no_update BEFORE UPDATE ON eggs
+BEGIN SELECT RAISE(ABORT, 'eggs is insert-only'); END;
+CREATE TRIGGER faecal_test_no_delete BEFORE DELETE ON faecal_test
+BEGIN SELECT RAISE(ABORT, 'faecal_test is insert-only'); END;
+CREATE TRIGGER faecal_test_no_update BEFORE UPDATE ON faecal_test
+BEGIN SELECT RAISE(ABORT, 'faecal_test is insert-only'); END;
 CREATE TRIGGER heat_no_delete BEFORE DELETE ON heat
 BEGIN SELECT RAISE(ABORT, 'heat is insert-only'); END;
 CREATE TRIGGER heat_no_update BEFORE UPDATE ON heat
@@ -483,6 +580,14 @@ CREATE TRIGGER measured_no_delete BEFORE DELETE ON measured
 BEGIN SELECT RAISE(ABORT, 'measured is insert-only'); END;
 CREATE TRIGGER measured_no_update BEFORE UPDATE ON measured
 BEGIN SELECT RAISE(ABORT, 'measured is insert-only'); END;
+CREATE TRIGGER medicine_no_delete BEFORE DELETE ON medicine
+BEGIN SELECT RAISE(ABORT, 'medicine is insert-only'); END;
+CREATE TRIGGER medicine_no_update BEFORE UPDATE ON medicine
+BEGIN SELECT RAISE(ABORT, 'medicine is insert-only'); END;
+CREATE TRIGGER mite_step_no_delete BEFORE DELETE ON mite_step
+BEGIN SELECT RAISE(ABORT, 'mite_step is insert-only'); END;
+CREATE TRIGGER mite_step_no_update BEFORE UPDATE ON mite_step
+BEGIN SELECT RAISE(ABORT, 'mite_step is insert-only'); END;
 CREATE TRIGGER moved_no_delete BEFORE DELETE ON moved
 BEGIN SELECT RAISE(ABORT, 'moved is insert-only'); END;
 CREATE TRIGGER moved_no_update BEFORE UPDATE ON moved
@@ -507,6 +612,10 @@ CREATE TRIGGER paired_no_delete BEFORE DELETE ON paired
 BEGIN SELECT RAISE(ABORT, 'paired is insert-only'); END;
 CREATE TRIGGER paired_no_update BEFORE UPDATE ON paired
 BEGIN SELECT RAISE(ABORT, 'paired is insert-only'); END;
+CREATE TRIGGER permit_no_delete BEFORE DELETE ON permit
+BEGIN SELECT RAISE(ABORT, 'permit is insert-only'); END;
+CREATE TRIGGER permit_no_update BEFORE UPDATE ON permit
+BEGIN SELECT RAISE(ABORT, 'permit is insert-only'); END;
 CREATE TRIGGER place_aside_no_delete BEFORE DELETE ON place_aside
 BEGIN SELECT RAISE(ABORT, 'place_aside is insert-only'); END;
 CREATE TRIGGER place_aside_no_update BEFORE UPDATE ON place_aside
@@ -515,6 +624,10 @@ CREATE TRIGGER plan_line_no_delete BEFORE DELETE ON plan_line
 BEGIN SELECT RAISE(ABORT, 'plan_line is insert-only'); END;
 CREATE TRIGGER plan_line_no_update BEFORE UPDATE ON plan_line
 BEGIN SELECT RAISE(ABORT, 'plan_line is insert-only'); END;
+CREATE TRIGGER prey_counted_no_delete BEFORE DELETE ON prey_counted
+BEGIN SELECT RAISE(ABORT, 'prey_counted is insert-only'); END;
+CREATE TRIGGER prey_counted_no_update BEFORE UPDATE ON prey_counted
+BEGIN SELECT RAISE(ABORT, 'prey_counted is insert-only'); END;
 CREATE TRIGGER probe_placed_no_delete BEFORE DELETE ON probe_placed
 BEGIN SELECT RAISE(ABORT, 'probe_placed is insert-only'); END;
 CREATE TRIGGER probe_placed_no_update BEFORE UPDATE ON probe_placed

@@ -1,0 +1,90 @@
+"""Medicine as a vet wrote it, faecal tests, papers with an end, and what became of eggs."""
+
+from dataclasses import dataclass
+from datetime import date
+from enum import StrEnum
+
+from keeper.husbandry.about import AnimalEvent
+
+
+class DoseTold(StrEnum):
+    """What became of a dose. A missed one is never made up for by a double one."""
+
+    GIVEN = "given"
+    MISSED = "missed"
+    STOPPED = "stopped"  # the course, by the vet's word
+
+
+class FaecalResult(StrEnum):
+    SENT = "sent"  # the sample is away, its result awaited
+    CLEAR = "clear"
+    FOUND = "found"  # something was found; the note says what
+
+
+class EggFate(StrEnum):
+    """What became of good eggs of a clutch."""
+
+    PIPPED = "pipped"  # slit, the young still inside: it leaves the egg in only when hatched
+    HATCHED = "hatched"
+    FAILED = "failed"
+    DIED = "died"  # hatched, and dead before it was numbered
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Medicine(AnimalEvent):
+    """A course as the vet wrote it; happened is when it was written into the book.
+
+    amount, route and lot are the vet's and the label's own words, never reckoned with.
+    first_on and last_on: the first and last day of a dose, both included.
+    """
+
+    medicine: str
+    amount: str
+    route: str
+    first_on: date
+    last_on: date
+    every_days: int = 1
+    lot: str | None = None
+
+    def __post_init__(self) -> None:
+        if not 0 < self.every_days <= 365:
+            raise ValueError(f"a dose is due each 1 to 365 days, got {self.every_days!r}")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Dose(AnimalEvent):
+    """A tick for one dose of a course, or why there is none. given_by: who gave it."""
+
+    medicine: str
+    told: DoseTold
+    given_by: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FaecalTest(AnimalEvent):
+    result: FaecalResult
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Permit(AnimalEvent):
+    """A paper that the animal needs. expires: the last day on which it holds."""
+
+    kind: str
+    number: str
+    expires: date
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Eggs(AnimalEvent):
+    """What became of *count* good eggs of this female. clutch: its code; None is her latest."""
+
+    fate: EggFate
+    count: int
+    clutch: str | None = None
+
+    def __post_init__(self) -> None:
+        if self.count <= 0:
+            raise ValueError(f"the number of eggs must be more than 0, got {self.count!r}")
+
+
+AboutCare = Medicine | Dose | FaecalTest | Permit | Eggs
