@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
-
+os.environ.setdefault("KEEPER_LANGUAGE", "en")  # whatever the machine speaks
 
 COLLECT_AFTER = 100_000
 

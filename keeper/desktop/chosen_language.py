@@ -29,6 +29,21 @@ def languages() -> tuple[str, ...]:
     return (SOURCE, *found)
 
 
+def language_after(code: str) -> str:
+    """The next choice after *code*: each language, then as the system speaks (empty)."""
+    order = ("", *languages())
+    return order[(order.index(code) + 1) % len(order)] if code in order else ""
+
+
+def name_of(code: str) -> str:
+    """A language's name in itself.
+
+    >>> name_of("de"), name_of("en")
+    ('Deutsch', 'English')
+    """
+    return QLocale(code).nativeLanguageName().removeprefix("American ")
+
+
 def language_of_choice() -> str:
     """What the environment says, else what was chosen here, else what the system speaks."""
     wanted = os.environ.get(VARIABLE) or wanted_language() or QLocale.system().name()[:2]

@@ -20,6 +20,7 @@ from keeper.actions.safe_keeping import back_up_now, close, second_folder
 from keeper.actions.settings import feed_nights_typed, set_feed_nights
 from keeper.actions.troubles import BookError
 from keeper.actions.weighing import Asks, WeighIn
+from keeper.desktop.chosen_language import language_of_choice
 from keeper.desktop.locale_marks import writing_of
 from keeper.desktop.look import Look
 from keeper.desktop.main_window import MainWindow
@@ -280,6 +281,18 @@ def test_the_page_has_room_for_every_line_in_both_lights(qtbot, keeping, tmp_pat
     inside = desk.page._room.viewport()
     last = desk.page.rows[-1]
     assert last.mapTo(inside, last.rect().bottomLeft()).y() <= inside.height()
+
+
+def test_the_language_of_the_line_is_spoken_from_the_next_start(desk, monkeypatch):
+    monkeypatch.delenv("KEEPER_LANGUAGE")
+    desk.press(Qt.Key.Key_9)
+    assert (desk.row(9).value, language_of_choice()) == ("English", "en")
+
+    desk.press(Qt.Key.Key_9)
+
+    assert (desk.row(9).value, language_of_choice()) == ("Deutsch", "de")
+    desk.press(Qt.Key.Key_9)
+    assert desk.row(9).value == "as this machine's"
 
 
 def test_ways_that_were_chosen_are_there_at_the_next_start():

@@ -1,4 +1,4 @@
-"""House ways: the eight things that a house may want otherwise, each with what follows from it.
+"""House ways: the things that a house may want otherwise, each with what follows from it.
 
 What belongs to the book is written there and can be taken back; what belongs to this machine is
 kept outside every book, and the same key puts it back.
@@ -24,6 +24,7 @@ from keeper.actions.settings import (
     set_feed_nights,
 )
 from keeper.actions.troubles import REFUSALS, said
+from keeper.desktop.chosen_language import language_after
 from keeper.desktop.locale_marks import writing_of
 from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
@@ -32,10 +33,12 @@ from keeper.desktop.remembered import (
     FigureWays,
     figure_ways,
     remember_figure_ways,
+    remember_language,
     remember_large_text,
     remember_light,
     remember_second_place,
     second_place,
+    wanted_language,
 )
 from keeper.desktop.screens.settings_words import (
     NIGHTS_ASKED,
@@ -49,7 +52,7 @@ from keeper.desktop.widgets.choice_row import ChoiceRow
 from keeper.desktop.widgets.words_line import HeadLine
 from keeper.reports.writing import put_to_use
 
-NIGHTS, EVENING, MASS, HEAT, MARKS, LIGHT, TEXT, PLACE = range(8)
+NIGHTS, EVENING, MASS, HEAT, MARKS, LIGHT, TEXT, PLACE, LANGUAGE = range(9)
 NAMES = (
     "feed nights",
     "when feed nights begin",
@@ -59,11 +62,12 @@ NAMES = (
     "light, Day or Red lamp",
     "size of the text",
     "second place of backups",
+    "language of the words",
 )
 
 
 class SettingsScreen(QWidget):
-    """Eight rows; the digit of one, or Enter on it, changes it or asks for it."""
+    """One row each; the digit of one, or Enter on it, changes it or asks for it."""
 
     def __init__(self, look: Look, keeping: Keeping, notices: Notices) -> None:
         super().__init__()
@@ -84,6 +88,7 @@ class SettingsScreen(QWidget):
             self._switch_light,
             self._switch_text,
             self._ask_place,
+            self._change_language,
         )
         self._lay_out()
         for number, name in enumerate(NAMES):
@@ -226,4 +231,8 @@ class SettingsScreen(QWidget):
     def _switch_text(self) -> None:
         self._look.switch_text()
         remember_large_text(self._look.large_text)
+        self._show()
+
+    def _change_language(self) -> None:
+        remember_language(language_after(wanted_language()))
         self._show()

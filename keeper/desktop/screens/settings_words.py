@@ -12,10 +12,12 @@ from keeper.actions.past_nights import evening_hour
 from keeper.actions.rounds import NIGHT_ENDS_HOUR
 from keeper.actions.safe_keeping import copies_in, second_folder
 from keeper.actions.settings import NightsChoice, feed_nights_chosen
+from keeper.desktop.chosen_language import name_of
 from keeper.desktop.look import Look
-from keeper.desktop.remembered import FigureWays, second_place
+from keeper.desktop.remembered import FigureWays, second_place, wanted_language
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.choice_row import ChoiceFace
+from keeper.language import tr
 from keeper.reports.figures import GAP, celsius, counted, day, grams, number, weekday
 from keeper.reports.writing import in_use, writing_as
 
@@ -148,6 +150,19 @@ def place_words(keeping: Keeping, folder: Path | None) -> str:
     )
 
 
+def language_face(wanted: str) -> ChoiceFace:
+    """Words are made as their modules are loaded, so a change is seen at the next start."""
+    follows = tr("The words follow this machine's own language where they are written in it.")
+    chosen = tr("The words are in this language from the next start of the window.")
+    return ChoiceFace(
+        key="9",
+        name=tr("Language"),
+        value=name_of(wanted) if wanted else tr("as this machine's"),
+        effect=chosen if wanted else follows,
+        kept=MACHINE,
+    )
+
+
 def faces(keeping: Keeping, look: Look, ways: FigureWays) -> Sequence[ChoiceFace]:
     """Every choice in the order of its keys."""
     return (
@@ -159,4 +174,5 @@ def faces(keeping: Keeping, look: Look, ways: FigureWays) -> Sequence[ChoiceFace
         light_face(look),
         text_face(look),
         place_face(keeping),
+        language_face(wanted_language()),
     )
