@@ -6,6 +6,8 @@ from PySide6.QtCore import QEventLoop, Qt, QTimer
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QWidget
 
+from keeper.desktop.look import Look
+
 SIZE = (1440, 900)
 PAD = frozenset("0123456789+-*/.")
 HELD = {
@@ -47,6 +49,12 @@ class Hand:
             raise OSError(f"the picture {path} could not be written")
         self.pictures.append(path)
         return path
+
+    def both_lights(self, look: Look, name: str) -> None:
+        """The window by day and by the red lamp, as *name*-day and *name*-red-lamp."""
+        for light in ("day", "red-lamp"):
+            self.picture(f"{name}-{light}")
+            look.switch_light()
 
     def wait(self, seconds: float) -> None:
         """Let what reads and reckons beside the window come back to it."""

@@ -1,13 +1,18 @@
-"""Pictures for the README: every place in both lights, always of the same evening.
+"""Pictures of every place in both lights, always of the same evening.
 
-Run in the prepared environment: `python demo/screenshots.py [FOLDER]`.
+Run in the prepared environment:
+
+    python demo/screenshots.py [FOLDER]   the pictures of the README, at 1440 x 900
+    python demo/screenshots.py --every    every place at every size, and at 200 %, in demo/out/looks
 """
 
 import os
+import subprocess
 import sys
 import tempfile
+from collections.abc import Sequence
 from contextlib import chdir
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
 
@@ -15,7 +20,8 @@ ROOT = Path(__file__).resolve().parent.parent
 sys.path.insert(0, str(ROOT))
 os.environ["QT_QPA_PLATFORM"] = "offscreen"
 
-from driving import Hand  # noqa: E402 - after the platform is chosen
+from driving import SIZE, Hand  # noqa: E402 - after the platform is chosen
+from PySide6.QtWidgets import QWidget  # noqa: E402 - after the platform is chosen
 
 from keeper import app  # noqa: E402
 from keeper.actions.keeping import Keeping, animal_coded  # noqa: E402
@@ -26,6 +32,7 @@ from keeper.rehearsal.diary import Clock  # noqa: E402
 from keeper.rehearsal.planted import READY  # noqa: E402
 
 SCREENSHOTS = ROOT / "demo" / "screenshots"
+LOOKS = ROOT / "demo" / "out" / "looks"
 EVENING = datetime(2026, 11, 25, 20, 15, tzinfo=UTC)
 LAST = date(2026, 11, 24)
 A_TUB = timedelta(seconds=23)
@@ -34,20 +41,58 @@ READ, RECKONED = 3.0, 15.0
 RECKONING = ("Females", "Animal")
 ON_THE_WAY = "Enter Enter Enter 0 Enter 5 Enter"
 """A round with a few tubs behind it."""
+EVERY, SCALE = "--every", "QT_SCALE_FACTOR"
 
 
-def main(folder: Path) -> int:
-    """Take every picture; returns the exit code."""
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Sight:
+    """How a window is looked at. name goes before a picture's own; large: the larger type."""
+
+    size: tuple[int, int]
+    name: str = ""
+    large: bool = False
+
+
+README = (Sight(size=SIZE),)
+AS_DRAWN = (
+    Sight(size=(1440, 900), name="1440-"),
+    Sight(size=(1440, 900), name="1440-large-", large=True),
+    Sight(size=(1024, 600), name="1024-"),
+    Sight(size=(1024, 600), name="1024-large-", large=True),
+)
+TWICE = (Sight(size=(1024, 600), name="200-"),)
+"""A screen of 2048 x 1200 at 200 %."""
+
+
+def main(arguments: Sequence[str]) -> int:
+    """Take every picture asked for; returns the exit code."""
+    if list(arguments) == [EVERY]:
+        return _twice() or make(LOOKS, TWICE if os.environ.get(SCALE) == "2" else AS_DRAWN)
+    return make(Path(arguments[0]).absolute() if arguments else SCREENSHOTS, README)
+
+
+def _twice() -> int:
+    """A scale is read when a program starts, so 200 % takes a program of its own."""
+    if SCALE in os.environ:
+        return 0
+    here = [sys.executable, __file__, EVERY]
+    return subprocess.run(here, env={**os.environ, SCALE: "2"}, check=False).returncode
+
+
+def make(folder: Path, sights: Sequence[Sight]) -> int:
+    """Pictures of an invented book into *folder*; returns 0."""
     with tempfile.TemporaryDirectory() as home, chdir(home):
         os.environ[HOME_VARIABLE] = home
         made = make_collection(Path("invented.book"), ends_on=LAST)
         hands = Clock(EVENING)
-        pictures = take_all(replace(made, now=hands), hands, folder)
+        pictures = take_all(replace(made, now=hands), hands, folder, sights)
     print(f"{len(pictures)} pictures in {folder}.")
     return 0
 
 
-def take_all(keeping: Keeping, hands: Clock, folder: Path) -> list[Path]:
+def take_all(
+    keeping: Keeping, hands: Clock, folder: Path, sights: Sequence[Sight] = README
+) -> list[Path]:
     """Each place as it opens, by day and by the red lamp; the round with some tubs walked."""
     application, look = app.application(), Look()
     house = app.build_house(keeping, look)
@@ -60,13 +105,19 @@ def take_all(keeping: Keeping, hands: Clock, folder: Path) -> list[Path]:
         if name == "Animal":
             house.notices.animal_asked.emit(animal_coded(keeping, READY).animal)
         hand.wait(RECKONED if name in RECKONING else READ)
-        for light in ("day", "red-lamp"):
-            hand.picture("-".join((*name.lower().split(), light)))
-            look.switch_light()
+        for sight in sights:
+            _look_at(house.window, look, sight)
+            hand.both_lights(look, f"{sight.name}{'-'.join(name.lower().split())}")
     house.window.close()
     application.processEvents()
     return hand.pictures
 
 
+def _look_at(window: QWidget, look: Look, sight: Sight) -> None:
+    window.resize(*sight.size)
+    if look.large_text is not sight.large:
+        look.switch_text()
+
+
 if __name__ == "__main__":
-    sys.exit(main(Path(sys.argv[1]).absolute() if sys.argv[1:] else SCREENSHOTS))
+    sys.exit(main(sys.argv[1:]))

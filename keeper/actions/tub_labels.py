@@ -1,12 +1,14 @@
 """Labels that travel with the animals: an opaque number with a check digit, and who bears it."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 from keeper.actions.keeping import Keeping, animals_on
 from keeper.actions.sheets import check_character
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.now import AnimalNow
-from keeper.reports.tub_label import TubLabel, tub_label
+from keeper.husbandry.place import place_of
+from keeper.language import tr
+from keeper.reports.tub_label import PlaceLabel, TubLabel, place_label, tub_label
 from keeper.store import reading
 
 _PRIME = 99_999_999_977  # the largest below 10**11: eleven digits hold every remainder
@@ -47,6 +49,18 @@ def labels_of(keeping: Keeping, rows: Iterable[AnimalNow]) -> list[TubLabel]:
     if not here:
         raise LookupError("No animal stands here; there is no label to print.")
     return [label_of(keeping, row) for row in here]
+
+
+def place_labels_of(places: Iterable[str]) -> Sequence[PlaceLabel]:
+    """Labels of the tubs at *places*, in their order; what stands in no rack has none.
+
+    Raises:
+        LookupError: none of them is a tub of a rack.
+    """
+    found = [place_label(written) for written in places if place_of(written) is not None]
+    if not found:
+        raise LookupError(tr("No tub of a rack stands here; there is no place to label."))
+    return found
 
 
 def code_scanned(keeping: Keeping, scanned: str) -> str:

@@ -36,6 +36,8 @@ __all__ = ["desk", "keeping"]
 def printed(desk, kind):
     """What the key of *kind* wrote."""
     desk.press(PAPERS[kind], CONTROL)
+    if kind == "label":
+        desk.press(K.Key_Return)  # a whole sheet
     book = desk.house.keeping.book.path
     (path,) = book.parent.glob(f"{book.name}.{kind}-*.pdf")
     assert str(path) in desk.foot

@@ -32,8 +32,13 @@ def desk(qtbot, tmp_path):
         made.close()
 
 
-def printed(desk, folder, key, modifier, stem):
+def printed(desk, folder, key, modifier, stem, first="1"):
     QTest.keyClick(desk.window, key, modifier)
+    if not desk.page.line.isHidden():
+        field = desk.page.line.field
+        field.selectAll()
+        QTest.keyClicks(field, first)
+        QTest.keyClick(field, Qt.Key.Key_Return)
     desk.bot.waitUntil(lambda: "room.book." in (desk.noted or [""])[-1], timeout=10_000)
     (path,) = folder.glob(f"room.book.{stem}*.pdf")
     document = pypdfium2.PdfDocument(path)
@@ -73,3 +78,41 @@ def test_the_refusals_are_printed_with_their_margins(desk, tmp_path):
 
     for part in ("A1 2 of 72", "A1·1 Reed 0 of 7", "refused 2 ", "1 of 1", "page 1 of 1"):
         assert part in words, part
+
+
+def test_a_half_used_sheet_is_begun_where_it_is_free_and_the_next_label_is_proposed(desk, tmp_path):
+    words = printed(desk, tmp_path, Qt.Key.Key_L, CTRL, "labels-A", first="26")
+
+    rows = [row.animal for row in desk.page.room.everyone() if row.animal.place.startswith("A")]
+    (_, *after) = numbers_in(words[:1], rows)
+    assert after.count(-1) == len(after) - 1  # two labels stood on the sheet that was half used
+    assert -1 not in numbers_in(words, rows)
+
+    QTest.keyClick(desk.window, Qt.Key.Key_L, CTRL)
+    assert desk.page.line.field.text() == str((25 + len(rows)) % 27 + 1)
+
+
+def test_a_label_that_the_sheet_has_not_is_refused_and_asked_for_again(desk, tmp_path):
+    QTest.keyClick(desk.window, Qt.Key.Key_L, CTRL)
+    field = desk.page.line.field
+    field.selectAll()
+    QTest.keyClicks(field, "28")
+    QTest.keyClick(field, Qt.Key.Key_Return)
+
+    assert desk.refused[-1] == "28 is no label of a sheet; 1 to 27 is right."
+    assert not desk.page.line.isHidden() and not list(tmp_path.glob("*.pdf"))
+
+
+def test_the_labels_of_the_places_name_every_tub_of_the_rack_and_nobody(desk, tmp_path):
+    words = " ".join(printed(desk, tmp_path, Qt.Key.Key_T, CTRL, "places-A"))
+
+    assert "A1·1" in words and "rack A, row 3, tub 10" in words
+    assert words.count("rack A, row") == 30 and "rack B" not in words
+    assert "Reed" not in words
+
+
+def test_a_scanned_label_of_a_place_chooses_its_tub(desk):
+    desk.page.scanned("B2-3")
+
+    at = desk.page.view.front.at
+    assert (at.rack, at.row, at.tub) == (1, 1, 2)

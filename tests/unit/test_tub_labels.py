@@ -8,10 +8,17 @@ from hypothesis import strategies as st
 
 from keeper.actions.keeping import animals_on
 from keeper.actions.sheets import check_character
-from keeper.actions.tub_labels import code_scanned, label_number, labels_of
-from keeper.reports.tub_label import A_PAGE, label_pages
+from keeper.actions.tub_labels import (
+    code_scanned,
+    label_number,
+    labels_of,
+    place_labels_of,
+)
+from keeper.husbandry.place import place_of
+from keeper.reports.tub_label import first_typed, label_pages
 from tests.feeding_room import make_book, room
 
+A_PAGE = 27
 KEYS = st.integers(min_value=1, max_value=2**63 - 1)
 
 
@@ -74,7 +81,7 @@ def test_the_keepers_own_code_is_handed_on_as_it_is(keeping):
 
 def test_labels_are_cut_into_pages_and_none_is_lost(keeping):
     labels = labels_of(keeping, animals_on(keeping, keeping.today))
-    pages = label_pages(labels)
+    pages = label_pages(labels, A_PAGE)
 
     assert [len(page) for page in pages] == [A_PAGE, 3]
     assert [label for page in pages for label in page] == labels
@@ -83,3 +90,30 @@ def test_labels_are_cut_into_pages_and_none_is_lost(keeping):
 def test_without_an_animal_there_is_no_label(keeping):
     with pytest.raises(LookupError, match="no label to print"):
         labels_of(keeping, [])
+
+
+def test_a_half_used_sheet_keeps_its_used_labels_free(keeping):
+    labels = labels_of(keeping, animals_on(keeping, keeping.today))
+    first, second = label_pages(labels, A_PAGE, first=5)
+
+    assert first[:4] == (None,) * 4
+    assert [label for label in (*first, *second) if label is not None] == labels
+
+
+@pytest.mark.parametrize("typed", ["0", "28", "-1", "two", "1.5"])
+def test_a_label_that_no_sheet_has_is_refused_with_what_is_right(typed):
+    with pytest.raises(ValueError, match=f"{typed} is no label of a sheet; 1 to 27 is right"):
+        first_typed(typed, A_PAGE)
+
+
+def test_the_code_on_the_label_of_a_place_leads_back_to_that_place():
+    (label,) = place_labels_of(["B12·7"])
+
+    assert place_of(label.scanned.removeprefix(";")) == place_of("B12·7")
+    assert len(label.scanned) <= 14  # what a code of version 1 at level M holds, in bytes
+
+
+def test_what_stands_in_no_rack_has_no_label_of_a_place():
+    assert [label.place for label in place_labels_of(["shelf by the window", "a1-2"])] == ["A1·2"]
+    with pytest.raises(LookupError, match="no place to label"):
+        place_labels_of(["shelf by the window"])

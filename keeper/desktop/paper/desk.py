@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QWidget
 from keeper.actions.keeping import Keeping
 from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.background import AtOnce, Background, Worker
-from keeper.desktop.paper.page import Paper, page_layout, print_to
+from keeper.desktop.paper.page import page_layout, print_to
 from keeper.desktop.paper.printing import Sheets, print_beside
 from keeper.reports.figures import counted
 
@@ -103,7 +103,7 @@ def chosen_printer(page: QWidget, sheets: Sheets) -> QPagedPaintDevice | None:
         raise OSError(NO_PRINTER)
     printer = QPrinter(QPrinter.PrinterMode.HighResolution)
     printer.setDocName(sheets.title)
-    printer.setPageLayout(page_layout(Paper.A4))
+    printer.setPageLayout(page_layout())
     printer.setFullPage(True)
     dialog = QPrintDialog(printer, page)
     return printer if dialog.exec() else None

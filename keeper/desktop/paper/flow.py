@@ -14,7 +14,6 @@ from keeper.desktop.paper.page import (
     Box,
     Drawing,
     Page,
-    Paper,
     page_layout,
 )
 from keeper.reports.paper_parts import (
@@ -68,7 +67,7 @@ def measured(ask: Callable[[Page], list[list[Slab]]]) -> list[list[Slab]]:
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
     writer = QPdfWriter(buffer)
     writer.setResolution(RESOLUTION_DPI)
-    writer.setPageLayout(page_layout(Paper.A4))
+    writer.setPageLayout(page_layout())
     painter = QPainter(writer)
     try:
         return ask(Page(painter, writer))

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
-from enum import Enum
 from math import floor
 from pathlib import Path
 
@@ -22,6 +21,7 @@ from PySide6.QtGui import (
     QPen,
 )
 
+from keeper.desktop.paper.sizes import Paper, paper_in_use
 from keeper.desktop.type import house_face
 
 LEAST_PT = 12.0
@@ -36,13 +36,6 @@ RULE = QColor(120, 120, 120)
 _MM_AN_INCH = 25.4
 _PX_AN_INCH = 96.0
 _LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
-
-
-class Paper(Enum):
-    """Sizes of paper that are printed on."""
-
-    A4 = QPageSize.PageSizeId.A4
-    LETTER = QPageSize.PageSizeId.Letter
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,12 +56,7 @@ class Page:
         self._dots = device.logicalDpiX() / _MM_AN_INCH
         size = device.pageLayout().fullRect(QPageLayout.Unit.Millimeter).size()
         self.size: QSizeF = size
-        self.inside = Box(
-            MARGIN_MM,
-            MARGIN_MM,
-            size.width() - 2 * MARGIN_MM,
-            size.height() - 2 * MARGIN_MM - FOOT_MM,
-        )
+        self.inside = _inside(size)
 
     def text(
         self,
@@ -194,6 +182,17 @@ def _runs(row: Sequence[int]) -> list[tuple[int, int]]:
 Drawing = Callable[[Page], None]
 
 
+def inside_of(paper: Paper | None = None) -> Box:
+    """What may be drawn on, for those who cut pages before one is begun; None: that in use."""
+    size = page_layout(paper).fullRect(QPageLayout.Unit.Millimeter).size()
+    return _inside(size)
+
+
+def _inside(size: QSizeF) -> Box:
+    high = size.height() - 2 * MARGIN_MM - FOOT_MM
+    return Box(MARGIN_MM, MARGIN_MM, size.width() - 2 * MARGIN_MM, high)
+
+
 def print_to(device: QPagedPaintDevice, drawings: list[Drawing]) -> None:
     """Draw one page for each of *drawings* on *device*, a PDF or a printer.
 
@@ -212,8 +211,8 @@ def print_to(device: QPagedPaintDevice, drawings: list[Drawing]) -> None:
         painter.end()
 
 
-def write_pdf(path: Path, title: str, drawings: list[Drawing], paper: Paper = Paper.A4) -> None:
-    """Write *drawings* as a PDF at *path*, whole or not at all.
+def write_pdf(path: Path, title: str, drawings: list[Drawing], paper: Paper | None = None) -> None:
+    """Write *drawings* as a PDF at *path*, whole or not at all; paper None: that in use.
 
     Raises:
         OSError: it cannot be written there; what stood there is unharmed.
@@ -238,9 +237,9 @@ def write_pdf(path: Path, title: str, drawings: list[Drawing], paper: Paper = Pa
         raise OSError(f"{path} was not written: {error}") from error
 
 
-def page_layout(paper: Paper) -> QPageLayout:
-    """The whole sheet of *paper*, upright; our own margins lie inside."""
+def page_layout(paper: Paper | None = None) -> QPageLayout:
+    """The whole sheet of *paper*, None: of that in use, upright; our own margins lie inside."""
     upright = QPageLayout.Orientation.Portrait
-    layout = QPageLayout(QPageSize(paper.value), upright, QMarginsF(0, 0, 0, 0))
+    layout = QPageLayout(QPageSize((paper or paper_in_use()).value), upright, QMarginsF(0, 0, 0, 0))
     layout.setMode(QPageLayout.Mode.FullPageMode)
     return layout

@@ -9,8 +9,9 @@ from pathlib import Path
 from keeper.actions.keeping import Keeping
 from keeper.actions.rounds import Walk
 from keeper.actions.sheets import round_sheet_of, thaw_list_of
-from keeper.desktop.paper.page import Drawing, Paper, write_pdf
+from keeper.desktop.paper.page import Drawing, write_pdf
 from keeper.desktop.paper.round_sheet import round_sheet_pages
+from keeper.desktop.paper.sizes import Paper
 from keeper.desktop.paper.thaw_list import thaw_list_pages
 from keeper.reports.figures import moment, plain
 
@@ -29,8 +30,8 @@ def printed_words(keeping: Keeping) -> str:
     return plain(moment(keeping.now()))
 
 
-def print_beside(keeping: Keeping, sheets: Sheets, paper: Paper = Paper.A4) -> Path:
-    """Write *sheets* as a PDF beside the book; returns where. Raises OSError.
+def print_beside(keeping: Keeping, sheets: Sheets, paper: Paper | None = None) -> Path:
+    """Write *sheets* as a PDF beside the book, on *paper* or that in use. Raises OSError.
 
     Nothing of a name leads out of the folder: only letters, digits and ``-`` of the stem stay.
     """

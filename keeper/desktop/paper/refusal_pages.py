@@ -8,13 +8,13 @@ from functools import partial
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 
-from keeper.desktop.paper.page import Box, Drawing, Page
+from keeper.desktop.paper.page import Box, Drawing, Page, inside_of
 from keeper.desktop.paper.paper_look import PAPER
 from keeper.desktop.widgets.rack_legend import LegendItem
 from keeper.desktop.widgets.refusal_strip import StripBlock, StripLine, StripPicture
 from keeper.desktop.widgets.tile import TileState, paint_small
 
-COLUMNS, LINES = 2, 41
+COLUMNS = 2
 HEAD_MM, LEGEND_MM, LINE_MM, FOOT_MM = 10.0, 7.0, 5.3, 13.0
 TITLE_PT = 16.0
 _GAP_MM, _LABEL_MM, _TOTAL_MM = 6.0, 35.0, 16.0
@@ -36,7 +36,7 @@ def refusal_pages(told: RefusalPages) -> list[Drawing]:
     """One drawing a page. Raises LookupError where there is no night to show."""
     if not told.picture.nights or not told.picture.blocks:
         raise LookupError("No feed night is in the book yet; there is nothing to print.")
-    columns = list(_columns(told.picture.blocks))
+    columns = list(_columns(told.picture.blocks, lines_a_column(inside_of().height)))
     sheets = [columns[n : n + COLUMNS] for n in range(0, len(columns), COLUMNS)]
     return [
         partial(_draw, told=told, columns=sheet, number=n, count=len(sheets))
@@ -47,12 +47,21 @@ def refusal_pages(told: RefusalPages) -> list[Drawing]:
 _Column = list[StripBlock | StripLine]
 
 
-def _columns(blocks: Sequence[StripBlock]) -> Iterator[_Column]:
+def lines_a_column(high_mm: float) -> int:
+    """How many lines stand between the legend and the totals of a page *high_mm* inside.
+
+    >>> lines_a_column(271.0), lines_a_column(253.4)
+    (43, 40)
+    """
+    return int((high_mm - HEAD_MM - 2 * LEGEND_MM - FOOT_MM - 2) / LINE_MM)
+
+
+def _columns(blocks: Sequence[StripBlock], lines: int) -> Iterator[_Column]:
     """Lines filled down columns; the name of a row stands over one of its animals at least."""
     column: _Column = []
     for block in blocks:
         for n, line in enumerate(block.lines):
-            if len(column) + (2 if n == 0 else 1) > LINES:
+            if len(column) + (2 if n == 0 else 1) > lines:
                 yield column
                 column = []
             if n == 0 or not column:

@@ -68,7 +68,7 @@ class AnimalScreen(QWidget):
         self.strip = LifeStrip(look, self)
         self.read_out, self.photos = ReadOut(look, self), PhotoSheet(look, self)
         self.line = AnimalLine(look, self, notices)
-        self.paper = AnimalPaper(keeping, notices, self, self.strip)
+        self.paper = AnimalPaper(keeping, notices, self, self.strip, self.line)
         self.nobody = Words(look, Use.BODY, "ink2", self)
         self._assemble()
         self._listen()

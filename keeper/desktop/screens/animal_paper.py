@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import dataclass
 
 from PySide6.QtWidgets import QWidget
 
@@ -11,15 +12,19 @@ from keeper.actions.animal_papers import buyers_card_of, vet_facts_of
 from keeper.actions.day_of_life import day_of_life
 from keeper.actions.keeping import Keeping
 from keeper.actions.kin_weights import kin_document, kin_of
+from keeper.actions.troubles import REFUSALS, said
+from keeper.actions.tub_labels import labels_of
 from keeper.desktop.notices import Notices
 from keeper.desktop.paper.desk import PaperDesk
 from keeper.desktop.paper.flow import Artist, document_pages
 from keeper.desktop.paper.life_page import life_artist, life_document, whole_life
 from keeper.desktop.paper.printing import Sheets, printed_words
+from keeper.desktop.screens.animal_line import AnimalLine
 from keeper.desktop.screens.animal_words import figures_of
-from keeper.desktop.screens.racks_paper import label_sheets
+from keeper.desktop.screens.label_asking import Batch, LabelDesk, asked
 from keeper.desktop.widgets.life_paint import Told
 from keeper.desktop.widgets.life_strip import LifeStrip
+from keeper.language import tr
 from keeper.reports.kin_weights import CHART
 from keeper.reports.paper_parts import Document
 from keeper.reports.vet_summary import LIFE, PAGES, ROOMS, vet_summary
@@ -31,16 +36,25 @@ NOBODY = "No animal is shown; there is nothing to print."
 class AnimalPaper:
     """Each writes a PDF beside the book of the animal that the strip shows."""
 
-    def __init__(self, keeping: Keeping, notices: Notices, page: QWidget, strip: LifeStrip) -> None:
-        self._keeping, self._strip = keeping, strip
+    def __init__(
+        self,
+        keeping: Keeping,
+        notices: Notices,
+        page: QWidget,
+        strip: LifeStrip,
+        line: AnimalLine,
+    ) -> None:
+        self._keeping, self._strip, self._line = keeping, strip, line
         self.desk = PaperDesk(keeping, page, tell=notices.noted.emit, refuse=notices.refused.emit)
+        self._refuse = notices.refused.emit
+        self._labels = LabelDesk(keeping, self.desk)
 
     def keys(self) -> Sequence[Key]:
         """What it does, its shortcut, and how; for the keys of the place and its menu."""
         make = self.desk.make
         return (
             ("Life strip on paper", "Ctrl+P", lambda: make(self.life)),
-            ("Tub label", "Ctrl+L", lambda: make(self.label)),
+            ("Tub label", "Ctrl+L", self._ask_label),
             ("Card for a buyer", "Ctrl+B", lambda: make(self.card)),
             ("Summary for a vet", "Ctrl+D", lambda: make(self.summary)),
             ("Weights of the clutch or line", "Ctrl+K", lambda: make(self.kin)),
@@ -54,9 +68,17 @@ class AnimalPaper:
         document = life_document(told, view, figures, printed_words(self._keeping))
         return _sheets(document, "life", told.page, {LIFE: life_artist(told, view)})
 
-    def label(self) -> Sheets:
+    def _ask_label(self) -> None:
+        try:
+            self._line.open(_OneLabel(self._labels, self.label()))
+        except REFUSALS as refusal:
+            self._refuse(said(refusal))
+
+    def label(self) -> Batch:
+        """Her label. Raises LookupError where she is not here."""
         row = self._told().page.animal
-        return label_sheets(self._keeping, [row], row.called, f"label-{row.code}")
+        title = tr("Tub label, {name}", name=row.called)
+        return Batch(title, f"label-{row.code}", labels_of(self._keeping, [row]))
 
     def card(self) -> Sheets:
         page = self._told().page
@@ -85,6 +107,32 @@ class AnimalPaper:
         if self._strip.told is None:
             raise LookupError(NOBODY)
         return self._strip.told
+
+
+@dataclass(frozen=True, slots=True)
+class _OneLabel:
+    """Asks at which label of a used sheet hers is printed."""
+
+    labels: LabelDesk
+    batch: Batch
+
+    @property
+    def prompt(self) -> str:
+        return asked()
+
+    @property
+    def hint(self) -> str:
+        return tr("empty: label {first}; Enter prints, Esc leaves", first=self.labels.proposed)
+
+    def echo(self, text: str) -> str:
+        return self.hint
+
+    def step(self, by: int) -> None:
+        return None
+
+    def take(self, text: str) -> None:
+        """Print it. Raises ValueError, in one sentence."""
+        self.labels.print(self.batch, text)
 
 
 def _sheets(

@@ -28,6 +28,7 @@ from keeper.desktop.screens.racks_walk import (
     aside,
     first_tub,
     next_lived,
+    place_at,
     rack_on,
     to_end,
     tub_at,
@@ -38,6 +39,7 @@ from keeper.desktop.widgets.asking_line import AskingLine
 from keeper.desktop.widgets.drawn import announce
 from keeper.desktop.widgets.rack_paint import At
 from keeper.desktop.widgets.rack_reader import read_racks_aloud
+from keeper.language import tr
 
 FIRST_LAYER = Layer.RATIO
 Step = Callable[[Counts, At], At]
@@ -68,7 +70,7 @@ class RacksScreen(QWidget):
         self.view, self.line = RacksView(look, self), AskingLine(look, self)
         self._asking = RacksAsking(keeping, notices, self.line)
         self.paper = RacksPaper(
-            keeping, notices, self, seen=lambda: (self.room, self.view.front.at)
+            keeping, notices, self, self.line, lambda: (self.room, self.view.front.at)
         )
         _one_below_another(self, self.view, self.line)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -80,10 +82,13 @@ class RacksScreen(QWidget):
         return self._shown[0] if self._shown else None
 
     def scanned(self, code: str) -> None:
-        """Choose the tub of the animal whose label was scanned."""
+        """Choose the tub of the animal, or the place, whose label was scanned."""
         everyone = self.room.everyone() if self.room else iter(())
         found = next((row.animal.animal for row in everyone if row.animal.code == code), None)
-        if found is None:
+        tub = place_at(self.room, code) if self.room and found is None else None
+        if tub is not None:
+            self._choose(tub)
+        elif found is None:
             self._notices.refused.emit(f"No animal in these racks has the code {code}.")
         else:
             self._animal = found
@@ -293,6 +298,8 @@ def _keys(screen: RacksScreen) -> Sequence[tuple[str, str, Callable[[], object]]
         ("The whole room", "-", lambda: near(False)),
         ("Tub labels of this rack", "Ctrl+L", paper.rack_labels),
         ("Tub labels of the room", "Ctrl+Shift+L", paper.room_labels),
+        (tr("Labels of the places of this rack"), "Ctrl+T", paper.rack_places),
+        (tr("Labels of the places of the room"), "Ctrl+Shift+T", paper.room_places),
         ("The refusals of the nights on paper", "Ctrl+P", paper.refusals),
         ("The last PDF on a printer", "Ctrl+Shift+P", paper.desk.to_printer),
     )

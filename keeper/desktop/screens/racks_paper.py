@@ -2,21 +2,23 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Sequence
 
 from PySide6.QtWidgets import QWidget
 
 from keeper.actions.keeping import Keeping
-from keeper.actions.racks import Room
+from keeper.actions.racks import Rack, Room
 from keeper.actions.refusal_strip import refusal_strip
-from keeper.actions.tub_labels import labels_of
+from keeper.actions.tub_labels import labels_of, place_labels_of
 from keeper.desktop.notices import Notices
 from keeper.desktop.paper.desk import PaperDesk
 from keeper.desktop.paper.printing import Sheets, printed_words
 from keeper.desktop.paper.refusal_pages import RefusalPages, refusal_pages
+from keeper.desktop.screens.label_asking import Batch, LabelAsking
 from keeper.desktop.screens.racks_strip import head_words, picture_of, strip_legend
+from keeper.desktop.widgets.asking_line import AskingLine
 from keeper.desktop.widgets.rack_paint import At
-from keeper.husbandry.now import AnimalNow
+from keeper.language import tr
 
 NOT_YET = "The racks are still being read; a moment."
 
@@ -24,7 +26,8 @@ NOT_YET = "The racks are still being read; a moment."
 class RacksPaper:
     """What the keys of paper do; each writes a PDF beside the book.
 
-    seen: the room that is shown, None until it is read, and the tub that is chosen.
+    line: where it is asked at which label of a sheet to begin. seen: the room that is shown,
+    None until it is read, and the tub that is chosen.
     """
 
     def __init__(
@@ -32,35 +35,55 @@ class RacksPaper:
         keeping: Keeping,
         notices: Notices,
         page: QWidget,
+        line: AskingLine,
         seen: Callable[[], tuple[Room | None, At | None]],
     ) -> None:
         self._keeping, self._seen = keeping, seen
         self.desk = PaperDesk(keeping, page, tell=notices.noted.emit, refuse=notices.refused.emit)
+        self._asking = LabelAsking(keeping, notices, line, self.desk)
 
     def rack_labels(self) -> None:
         """Labels of the rack of the chosen tub, of the first where nothing is chosen."""
-        self.desk.make(self._of_the_rack)
+        self._asking.ask(self._of_the_rack)
 
     def room_labels(self) -> None:
-        self.desk.make(self._of_the_room)
+        self._asking.ask(self._of_the_room)
+
+    def rack_places(self) -> None:
+        """Labels of every tub of the rack, whoever lives there; they stay on the tubs."""
+        self._asking.ask(self._places_of_the_rack)
+
+    def room_places(self) -> None:
+        self._asking.ask(self._places_of_the_room)
 
     def refusals(self) -> None:
         """The last feed nights of every animal, as the strip shows them."""
         self.desk.make(lambda: refusal_sheets(self._keeping))
 
-    def _of_the_rack(self) -> Sheets:
+    def _of_the_rack(self) -> Batch:
         room, at = self._read()
-        racks = room.racks[at.rack : at.rack + 1] if at else room.racks[:1]
-        tubs = [tub for rack in racks for row in rack.rows for tub in row.tubs]
+        rack, letter, where = _rack_of(room, at)
+        tubs = [tub for one in rack for row in one.rows for tub in row.tubs]
         here = [living.animal for tub in tubs for living in tub.living]
-        letter = racks[0].letter if racks else ""
-        where = f"rack {letter}" if letter else "elsewhere"
-        return label_sheets(self._keeping, here, where, f"labels-{letter or 'elsewhere'}")
+        title = tr("Tub labels, {where}", where=where)
+        return Batch(title, f"labels-{letter}", labels_of(self._keeping, here))
 
-    def _of_the_room(self) -> Sheets:
+    def _of_the_room(self) -> Batch:
         room, _ = self._read()
         here = [living.animal for living in room.everyone()]
-        return label_sheets(self._keeping, here, "the room", "labels")
+        title = tr("Tub labels, the room")
+        return Batch(title, "labels", labels_of(self._keeping, here))
+
+    def _places_of_the_rack(self) -> Batch:
+        rack, letter, where = _rack_of(*self._read())
+        names = [tub.name for one in rack for row in one.rows for tub in row.tubs]
+        title = tr("Labels of the places, {where}", where=where)
+        return Batch(title, f"places-{letter}", place_labels_of(names))
+
+    def _places_of_the_room(self) -> Batch:
+        room, _ = self._read()
+        title = tr("Labels of the places, the room")
+        return Batch(title, "places", place_labels_of(tub.name for tub in room.tubs()))
 
     def _read(self) -> tuple[Room, At | None]:
         room, at = self._seen()
@@ -69,12 +92,13 @@ class RacksPaper:
         return room, at
 
 
-def label_sheets(keeping: Keeping, rows: Iterable[AnimalNow], where: str, stem: str) -> Sheets:
-    """Labels of *rows*. Raises LookupError where there are none."""
-    from keeper.desktop.paper.tub_labels import tub_label_pages  # the code maker, when asked for
-
-    pages = tub_label_pages(labels_of(keeping, rows), printed_words(keeping))
-    return Sheets(title=f"Tub labels, {where}", stem=stem, pages=pages)
+def _rack_of(room: Room, at: At | None) -> tuple[Sequence[Rack], str, str]:
+    """The rack of *at*, the first where nothing is chosen; its letter, and it in words."""
+    racks = room.racks[at.rack : at.rack + 1] if at else room.racks[:1]
+    letter = racks[0].letter if racks else ""
+    if not letter:
+        return racks, "elsewhere", tr("elsewhere")
+    return racks, letter, tr("rack {letter}", letter=letter)
 
 
 def refusal_sheets(keeping: Keeping) -> Sheets:

@@ -77,6 +77,19 @@ def where_is(room: Room, animal: int | None) -> At | None:
     return next(lived, None)
 
 
+def place_at(room: Room, written: str) -> At | None:
+    """Where the tub of a written place stands; None where it is in no rack."""
+    wanted = room.tub_at(written)
+    stands = (
+        At(rack, row, number)
+        for rack, rows in enumerate(room.racks)
+        for row, tubs in enumerate(rows.rows)
+        for number, tub in enumerate(tubs.tubs)
+        if tub is wanted
+    )
+    return next(stands, None) if wanted is not None else None
+
+
 def next_lived(room: Room, at: At, by: int) -> At:
     """The next tub with an animal in it, or the one before; *at* itself where there is none."""
     lived = [place for place, _ in _lived(room)]
