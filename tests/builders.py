@@ -27,6 +27,7 @@ from keeper.husbandry.profile import (
     FeedingFigures,
     HeatFigures,
     HoldFigures,
+    IncubatorFigures,
     LmsCurve,
     PreyGrade,
     RefusalFigures,
@@ -208,6 +209,21 @@ def heat_figures(**changed: float) -> HeatFigures:
     return HeatFigures(**{name: figure(value) for name, value in (told | changed).items()})
 
 
+def incubator_figures(**changed: float) -> IncubatorFigures:
+    told = {
+        "low_c": 27.0,
+        "high_c": 28.5,
+        "off_c": 1.0,
+        "off_hours": 2.0,
+        "hot_now_c": 30.5,
+        "hot_minutes": 20.0,
+        "cold_now_c": 22.0,
+        "cold_hours": 6.0,
+        "lie_days_most": 75.0,
+    }
+    return IncubatorFigures(**{name: figure(value) for name, value in (told | changed).items()})
+
+
 def weight_figures(**changed: Any) -> WeightFigures:
     told = {
         "loss_watch_percent": by_stage(5, 5, 5, 8),
@@ -330,6 +346,7 @@ def a_profile(**changed: Any) -> SpeciesProfile:
         "holds": all_holds(),
         "sheds": shed_figures(),
         "heat": heat_figures(),
+        "incubator": incubator_figures(),
         "weights": weight_figures(),
         "refusals": refusal_figures(),
         "breeding": {Sex.FEMALE: breeding_figures(), Sex.MALE: breeding_figures(svl_cm=None)},

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
 from typing import Literal
 
-from keeper.actions.heat_readings import house_heat, incubator_limits, living_at
+from keeper.actions.heat_readings import eggs_here, house_heat, living_at
 from keeper.actions.keeping import Keeping, Written, animals_on
 from keeper.actions.noting import note
 from keeper.husbandry.events import Heat, Setting, Zone
@@ -76,7 +76,9 @@ def heat_board(keeping: Keeping, on: date) -> HeatBoard:
     heat = house_heat(keeping, rows, lambda row: (), on)
     verdicts = {(v.place, v.zone): v for v in heat.verdicts}
     places = {*map(_row_of, rows), *(place for place, _ in last), ROOM} - {""}
-    lines = (_line(keeping, place, rows, last, verdicts) for place in sorted(places, key=_walking))
+    eggs = eggs_here(keeping, rows, on)
+    seen = _Seen(last=last, verdicts=verdicts, eggs_c=(eggs.low_c, eggs.high_c) if eggs else None)
+    lines = (_line(keeping, place, rows, seen) for place in sorted(places, key=_walking))
     return HeatBoard(
         lines=tuple(lines),
         faults=tuple(fault.because[0] for fault in heat.faults),
@@ -174,6 +176,15 @@ def wanted(zone: Zone, profile: SpeciesProfile) -> tuple[float | None, float | N
 Last = Mapping[tuple[str, Zone], tuple[datetime, float, str | None]]
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Seen:
+    """What was read and what it says. eggs_c: what is wanted in an incubator."""
+
+    last: Last
+    verdicts: Mapping[tuple[str, Zone], HeatVerdict]
+    eggs_c: tuple[float, float] | None
+
+
 def _last_readings(keeping: Keeping, on: date) -> Last:
     """The newest reading of each place and zone in two weeks, typed or of a probe."""
     end = min(keeping.now(), datetime.combine(on, time.max, keeping.now().tzinfo))
@@ -196,38 +207,24 @@ def _last_readings(keeping: Keeping, on: date) -> Last:
     return found
 
 
-def _line(
-    keeping: Keeping,
-    place: str,
-    rows: Sequence[AnimalNow],
-    last: Last,
-    verdicts: Mapping[tuple[str, Zone], HeatVerdict],
-) -> HeatLine:
+def _line(keeping: Keeping, place: str, rows: Sequence[AnimalNow], seen: _Seen) -> HeatLine:
     living = living_at(place, rows)
     profile = keeping.profile(living[0]) if living else None
-    read = [zone for name, zone in last if name == place]
+    read = [zone for name, zone in seen.last if name == place]
     zones: Iterable[Zone] = TUB_ZONES if living else dict.fromkeys(read or [Zone.ROOM])
-    cells = (
-        _cell(keeping, place, zone, profile, last, verdicts.get((place, zone))) for zone in zones
-    )
+    cells = (_cell(place, zone, profile, seen) for zone in zones)
     return HeatLine(place=place, animals=len(living), cells=tuple(cells), profile=profile)
 
 
-def _cell(
-    keeping: Keeping,
-    place: str,
-    zone: Zone,
-    profile: SpeciesProfile | None,
-    last: Last,
-    verdict: HeatVerdict | None,
-) -> HeatCell:
+def _cell(place: str, zone: Zone, profile: SpeciesProfile | None, seen: _Seen) -> HeatCell:
     low_c, high_c = wanted(zone, profile) if profile else (None, None)
     if zone is Zone.INCUBATOR:
-        low_c, high_c = incubator_limits(keeping) or (None, None)
-    told = last.get((place, zone))
+        low_c, high_c = seen.eggs_c or (None, None)
+    told = seen.last.get((place, zone))
     if told is None:
         return HeatCell(zone=zone, low_c=low_c, high_c=high_c)
     at, temp_c, read_with = told
+    verdict = seen.verdicts.get((place, zone))
     standing, letter = _standing(verdict)
     return HeatCell(
         zone=zone,

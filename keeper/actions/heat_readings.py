@@ -17,12 +17,15 @@ from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import Heat, ProbePlaced, Zone
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import place_of
+from keeper.husbandry.profile import SpeciesProfile
 from keeper.husbandry.when import Happened, at_instant
 from keeper.rules.heat import ColdAfterFeeding, HeatVerdict, cold_after_feeding, heat_verdicts
+from keeper.rules.heat_limits import EggLimits, egg_limits
 from keeper.rules.sensors import (
     CLOSE_MINUTES,
     STUCK_HOURS,
     SensorFault,
+    blinded,
     hours_between,
     sensor_fault,
     unchanged_since,
@@ -90,18 +93,15 @@ def house_heat(
         live = heard_probes(keeping.book.path) if on == keeping.today else ()
     now_at = min(keeping.now(), _end_of(on, keeping))
     sources = readings_for_watch(keeping, on)
-    faults, sound = [], []
-    for source in sources:
-        fault = _fault(keeping, source, now_at, live)
-        if fault is not None:
-            faults.append(fault)
-        if fault is None or fault.kind == "silent":
-            sound.append(source)
+    found = [(source, _fault(keeping, source, now_at, live)) for source in sources]
+    faults = [fault for _, fault in found if fault is not None]
+    sound = [source for source, fault in found if fault is None or fault.kind == "silent"]
+    fresh = [each for each, fault in found if fault is None and now_at - each.last_at <= _AN_HOUR]
     told = list(speaking(sound))
     return HouseHeat(
-        verdicts=tuple(_verdicts(keeping, rows, told, now_at)),
+        verdicts=tuple(_verdicts(keeping, rows, told, now_at, eggs_here(keeping, rows, on))),
         cold=tuple(_cold(keeping, rows, told, fed, now_at)),
-        faults=tuple(_told_once(faults, sources, live)),
+        faults=tuple(_told_once(list(_blinded(faults, fresh, rows)), sources, live)),
     )
 
 
@@ -151,18 +151,37 @@ def incubator_limits(keeping: Keeping) -> tuple[float, float] | None:
     return float(low), float(high)
 
 
+def eggs_here(keeping: Keeping, rows: Sequence[AnimalNow], on: date) -> EggLimits | None:
+    """What the eggs of those who laid of late bear; where nobody laid, those of all in *rows*."""
+    species = {row.species: keeping.profile(row) for row in rows}
+    laid = {row.species for row in rows if _may_lie(row, species[row.species], on)}
+    eggs = [profile.incubator for name, profile in species.items() if name in laid or not laid]
+    return egg_limits(eggs, incubator_limits(keeping))
+
+
+def _may_lie(row: AnimalNow, profile: SpeciesProfile, on: date) -> bool:
+    """Whether the last clutch of *row* may still be in the incubator."""
+    return (
+        row.clutch_on is not None
+        and (on - row.clutch_on).days <= profile.incubator.lie_days_most.value
+    )
+
+
 def _verdicts(
-    keeping: Keeping, rows: Sequence[AnimalNow], sources: Sequence[Source], now_at: datetime
+    keeping: Keeping,
+    rows: Sequence[AnimalNow],
+    sources: Sequence[Source],
+    now_at: datetime,
+    eggs: EggLimits | None,
 ) -> Iterator[HeatVerdict]:
     """The worst that is said of each place and zone, by the profile of those who live there."""
-    limits = incubator_limits(keeping)
     worst: dict[tuple[str, Zone], HeatVerdict] = {}
     for source in sources:
         living = living_at(source.place, rows) or (rows if source.zone in _ROOMY else [])
-        if not living or (source.zone is Zone.INCUBATOR and limits is None):
+        if not living:
             continue
         profile = keeping.profile(living[0])
-        for verdict in heat_verdicts(source.readings, profile, now_at, incubator_c=limits):
+        for verdict in heat_verdicts(source.readings, profile, now_at, eggs=eggs):
             before = worst.get((verdict.place, verdict.zone))
             if before is None or _graver(verdict) < _graver(before):
                 worst[verdict.place, verdict.zone] = verdict
@@ -195,6 +214,21 @@ def _cold(
         if before is None or (cold.hours or 0) > (before.hours or 0):
             worst[cold.place] = cold
     yield from worst.values()
+
+
+def _blinded(
+    faults: Iterable[SensorFault], fresh: Iterable[Source], rows: Sequence[AnimalNow]
+) -> Iterator[SensorFault]:
+    """Faults, those marked that leave animals or eggs with a heater and no reading of it.
+
+    fresh: what was read within the hour and can be believed, typed by hand too. A probe of a
+    row tells of its tubs, and one of a tub of its row: they share a heater.
+    """
+    told = {(name, source.zone) for source in fresh for name in _names_of(source.place)}
+    for fault in faults:
+        is_told = any((name, fault.zone) in told for name in _names_of(fault.place))
+        at_stake = fault.zone in _ROOMY or living_at(fault.place, rows)
+        yield fault if is_told or not at_stake else blinded(fault)
 
 
 def _told_once(

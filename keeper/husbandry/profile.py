@@ -107,6 +107,21 @@ class HeatFigures:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class IncubatorFigures:
+    """The incubator: what eggs want, how far off for how long, and when to act at once."""
+
+    low_c: Sourced
+    high_c: Sourced
+    off_c: Sourced  # so far below low_c or above high_c for off_hours is today's concern
+    off_hours: Sourced
+    hot_now_c: Sourced
+    hot_minutes: Sourced
+    cold_now_c: Sourced
+    cold_hours: Sourced
+    lie_days_most: Sourced  # so long after laying a clutch may still lie there
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class WeightFigures:
     """Loss steps in per cent of the baseline, and what counts as underweight."""
 
@@ -174,6 +189,7 @@ class SpeciesProfile:
     holds: Mapping[HoldKind, HoldFigures]
     sheds: ShedFigures
     heat: HeatFigures
+    incubator: IncubatorFigures
     weights: WeightFigures
     refusals: RefusalFigures
     breeding: Mapping[Sex, BreedingFigures]

@@ -36,6 +36,9 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
     "check the heater by hand": (
         "Check the heater by hand and switch it off if it is too hot to touch."
     ),
+    "widest limits of the eggs": (
+        "Eggs of {kinds:n} kinds may lie there, each with limits of its own; these are the widest."
+    ),
     "cold after feeding": (
         "Hot end {temp_c:celsius}, below {limit_c:celsius}, and {animals:animals} fed in the last"
         " {hours_most:hours}: a meal may come back."
@@ -49,6 +52,7 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
     "sensor reads a failure value": (
         "{temp_c:celsius} is what a broken sensor reads, not a temperature."
     ),
+    "nothing tells the heat there": "Nothing tells the heat there now: read it by hand.",
     # causes
     "refused together": (
         "{kind:Cause} {name}: {refused:n} of {offered:n} refused where {expected:tenth}"

@@ -7,14 +7,15 @@ the program measures nothing and controls nothing.
 
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 from typing import Literal, NamedTuple
 
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import Heat, Zone
-from keeper.husbandry.profile import COMMON_PRACTICE, HeatFigures, Sourced, SpeciesProfile
+from keeper.husbandry.profile import SpeciesProfile
 from keeper.husbandry.reasons import Reason, because
+from keeper.rules.heat_limits import EggLimits, Limit, Urgency, inside_c, limits_of, practice
 from keeper.rules.sensors import FAILURE_VALUES_C, hours_between, is_series, minutes_between
 
 WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
@@ -30,41 +31,20 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("last reading is old", ("hours", "most_hours")),
     ("no limits for the zone", ("zone",)),
     ("check the heater by hand", ()),
+    ("widest limits of the eggs", ("kinds",)),
     ("cold after feeding", ("temp_c", "limit_c", "animals", "hours_most")),
 )
 """Every reason of this module with the figures it carries."""
 
 
-def _practice(value: float) -> Sourced:
-    return Sourced(value=value, source=COMMON_PRACTICE)
-
-
-HOT_LOOK_MINUTES = _practice(10)
-COOL_LOOK_MINUTES = _practice(60)
-NIGHT_LOOK_MINUTES = _practice(240)
-COLD_NOW_MINUTES = _practice(480)
-ROOM_NOW_C = _practice(32)
-ROOM_NOW_MINUTES = _practice(15)
-INCUBATOR_LOOK_MINUTES = _practice(120)
-RELEASE_C = _practice(0.7)
-RELEASE_MINUTES = _practice(15)
-OLD_HOURS = _practice(24)
+RELEASE_MINUTES = practice(15)
+OLD_HOURS = practice(24)
 _TOLD_IN_HOURS = 120
 """From two hours of minutes on a stretch is told in hours."""
 
-FED_HOURS = _practice(48)
-COLD_FED_HOURS = _practice(6)
-Urgency = Literal["now", "today", "noted"]
+FED_HOURS = practice(48)
+COLD_FED_HOURS = practice(6)
 State = Literal["within limits", "too hot", "too cold", "cannot tell"]
-
-
-class _Limit(NamedTuple):
-    """Beyond limit_c for so many minutes is so urgent; hot: above, else below."""
-
-    hot: bool
-    limit_c: float
-    minutes: float
-    urgency: Urgency
 
 
 class _Run(NamedTuple):
@@ -114,17 +94,17 @@ def heat_verdicts(
     profile: SpeciesProfile,
     now_at: datetime,
     *,
-    incubator_c: tuple[float, float] | None = None,
+    eggs: EggLimits | None = None,
 ) -> tuple[HeatVerdict, ...]:
     """One verdict for each place and zone that was read, in order of place and zone.
 
-    incubator_c: the keeper's own low and high for the incubator; without them its zone has
-    no limits here.
+    eggs: what the eggs in an incubator bear; without it that zone has no limits here.
     """
-    return tuple(
-        _verdict(place, zone, group, _limits(zone, profile, incubator_c), now_at)
+    verdicts = (
+        _verdict(place, zone, group, limits_of(zone, profile, eggs), now_at)
         for (place, zone), group in sorted(_by_place(readings, now_at).items())
     )
+    return tuple(_with_kinds(verdict, eggs) for verdict in verdicts)
 
 
 def cold_after_feeding(
@@ -146,7 +126,7 @@ def cold_after_feeding(
         return None
     first_fed = min(at for _, at in recent)
     since_fed = [r for r in hot if r.happened.at >= first_fed]
-    run = _present_run(since_fed, _Limit(False, limit_c, 0, "today"), is_series(since_fed))
+    run = _present_run(since_fed, Limit(False, limit_c, 0, "today"), is_series(since_fed))
     if run is None or _too_short(run, 60 * COLD_FED_HOURS.value):
         return None
     last = run.readings[-1]
@@ -168,6 +148,14 @@ def cold_after_feeding(
     )
 
 
+def _with_kinds(verdict: HeatVerdict, eggs: EggLimits | None) -> HeatVerdict:
+    """Limits of an incubator that are the widest of several are said to be so."""
+    if verdict.zone is not Zone.INCUBATOR or eggs is None or eggs.kinds < 2:
+        return verdict
+    why = because("widest limits of the eggs", kinds=eggs.kinds)
+    return replace(verdict, because=(*verdict.because, why))
+
+
 def _by_place(readings: Iterable[Heat], now_at: datetime) -> dict[tuple[str, Zone], list[Heat]]:
     groups: dict[tuple[str, Zone], list[Heat]] = defaultdict(list)
     for reading in sorted(readings, key=lambda r: r.happened.at):
@@ -176,60 +164,11 @@ def _by_place(readings: Iterable[Heat], now_at: datetime) -> dict[tuple[str, Zon
     return groups
 
 
-def _limits(
-    zone: Zone, profile: SpeciesProfile, incubator_c: tuple[float, float] | None
-) -> tuple[_Limit, ...]:
-    """Limits of a zone, most urgent first; leaving the wished band alone is only noted."""
-    heat = profile.heat
-    cold = _Limit(False, heat.cold_now_c.value, COLD_NOW_MINUTES.value, "now")
-    if zone is Zone.HOT:
-        return (cold, *_hot_limits(heat))
-    if zone is Zone.COOL:
-        return (cold, *_cool_limits(heat))
-    if zone is Zone.NIGHT:
-        return (cold, *_night_limits(heat))
-    if zone is Zone.ROOM:
-        return (cold, _Limit(True, ROOM_NOW_C.value, ROOM_NOW_MINUTES.value, "now"))
-    if incubator_c is None:
-        return ()
-    minutes = INCUBATOR_LOOK_MINUTES.value
-    low, high = incubator_c
-    return (_Limit(True, high, minutes, "today"), _Limit(False, low, minutes, "today"))
-
-
-def _hot_limits(heat: HeatFigures) -> tuple[_Limit, ...]:
-    return (
-        _Limit(True, heat.hot_act_c.value, HOT_LOOK_MINUTES.value, "now"),
-        _Limit(False, heat.digest_hot_low_c.value, COOL_LOOK_MINUTES.value, "today"),
-        _Limit(True, heat.hot_high_c.value, HOT_LOOK_MINUTES.value, "noted"),
-        _Limit(False, heat.hot_low_c.value, COOL_LOOK_MINUTES.value, "noted"),
-    )
-
-
-def _cool_limits(heat: HeatFigures) -> tuple[_Limit, ...]:
-    """A cool end as warm as a hot end should be leaves no retreat."""
-    return (
-        _Limit(True, heat.hot_low_c.value, COOL_LOOK_MINUTES.value, "today"),
-        _Limit(True, heat.cool_high_c.value, COOL_LOOK_MINUTES.value, "noted"),
-        _Limit(False, heat.cool_low_c.value, COOL_LOOK_MINUTES.value, "noted"),
-    )
-
-
-def _night_limits(heat: HeatFigures) -> tuple[_Limit, ...]:
-    """Half-way from the night low to the urgent cold is today's concern."""
-    half_way_c = (heat.night_low_c.value + heat.cold_now_c.value) / 2
-    return (
-        _Limit(False, half_way_c, NIGHT_LOOK_MINUTES.value, "today"),
-        _Limit(False, heat.night_low_c.value, NIGHT_LOOK_MINUTES.value, "noted"),
-        _Limit(True, heat.night_high_c.value, NIGHT_LOOK_MINUTES.value, "noted"),
-    )
-
-
 def _verdict(
     place: str,
     zone: Zone,
     readings: list[Heat],
-    limits: tuple[_Limit, ...],
+    limits: tuple[Limit, ...],
     now_at: datetime,
 ) -> HeatVerdict:
     last = readings[-1]
@@ -251,7 +190,7 @@ def _verdict(
     return _within(last, zone, limits, series)
 
 
-def _beyond(last: Heat, limit: _Limit, run: _Run, urgency: Urgency) -> HeatVerdict:
+def _beyond(last: Heat, limit: Limit, run: _Run, urgency: Urgency) -> HeatVerdict:
     name: State = "too hot" if limit.hot else "too cold"
     reasons = [_beyond_why(last, limit), *_how_long(run)]
     if _too_short(run, limit.minutes):
@@ -262,16 +201,16 @@ def _beyond(last: Heat, limit: _Limit, run: _Run, urgency: Urgency) -> HeatVerdi
     return _made(last, name, urgency, run, tuple(reasons))
 
 
-def _beyond_why(last: Heat, limit: _Limit) -> Reason:
+def _beyond_why(last: Heat, limit: Limit) -> Reason:
     """Beyond the limit now, told to a tenth, or back inside it but not yet for long enough."""
     figures = {"zone": last.zone.value, "temp_c": last.temp_c, "limit_c": limit.limit_c}
-    if _inside(round(last.temp_c, 1), limit) < 0:
+    if inside_c(round(last.temp_c, 1), limit) < 0:
         return because("too hot" if limit.hot else "too cold", **figures)
     why = "was too hot" if limit.hot else "was too cold"
     return because(why, **figures, minutes=RELEASE_MINUTES.value)
 
 
-def _within(last: Heat, zone: Zone, limits: tuple[_Limit, ...], series: bool) -> HeatVerdict:
+def _within(last: Heat, zone: Zone, limits: tuple[Limit, ...], series: bool) -> HeatVerdict:
     lows = [limit.limit_c for limit in limits if not limit.hot]
     highs = [limit.limit_c for limit in limits if limit.hot]
     why = because(
@@ -302,36 +241,31 @@ def _made(
     )
 
 
-def _reached(readings: Sequence[Heat], limits: Sequence[_Limit]) -> list[_Limit]:
+def _reached(readings: Sequence[Heat], limits: Sequence[Limit]) -> list[Limit]:
     """Those of *limits* that any reading is beyond."""
     temps_c = [reading.temp_c for reading in readings]
     low_c, high_c = min(temps_c), max(temps_c)
-    return [limit for limit in limits if _inside(high_c if limit.hot else low_c, limit) < 0]
+    return [limit for limit in limits if inside_c(high_c if limit.hot else low_c, limit) < 0]
 
 
-def _present_run(readings: Sequence[Heat], limit: _Limit, series: bool) -> _Run | None:
+def _present_run(readings: Sequence[Heat], limit: Limit, series: bool) -> _Run | None:
     """The stretch beyond a limit that still stands at the last reading.
 
-    It ends once the readings have stayed 0.7 °C inside the limit for fifteen minutes; a
-    single typed point so far inside ends it at once.
+    It ends once the readings have stayed well inside the limit (0.7 °C as a rule) for fifteen
+    minutes; a single typed point so far inside ends it at once.
     """
     run: list[Heat] = []
     calm_at: datetime | None = None
     for reading in readings:
-        inside_c = _inside(reading.temp_c, limit)
-        if inside_c < 0:
+        inside = inside_c(reading.temp_c, limit)
+        if inside < 0:
             run.append(reading)
             calm_at = None
-        elif run and inside_c >= RELEASE_C.value:
+        elif run and inside >= limit.release_c:
             calm_at = calm_at or reading.happened.at
             if not series or minutes_between(calm_at, reading.happened.at) >= RELEASE_MINUTES.value:
                 run, calm_at = [], None
     return _Run(tuple(run), series) if run else None
-
-
-def _inside(temp_c: float, limit: _Limit) -> float:
-    """Degrees inside the limit; below 0 beyond it."""
-    return limit.limit_c - temp_c if limit.hot else temp_c - limit.limit_c
 
 
 def _too_short(run: _Run, minutes: float) -> bool:

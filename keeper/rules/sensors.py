@@ -1,9 +1,10 @@
 """Whether a temperature probe can be believed: stuck, leapt, silent or reporting a failure."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 from itertools import pairwise
+from math import ceil
 from typing import Literal
 
 from keeper.husbandry.events import Heat, Zone
@@ -15,6 +16,7 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("sensor stuck", ("temp_c", "hours")),
     ("sensor leapt", ("from_c", "to_c", "minutes")),
     ("sensor reads a failure value", ("temp_c",)),
+    ("nothing tells the heat there", ()),
 )
 """Every reason of this module with the figures it carries."""
 
@@ -43,10 +45,25 @@ CLOSE_MINUTES = 60.0
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SensorFault:
+    """A probe that cannot be believed. blind: nothing else tells the heat where it matters most."""
+
     place: str
     zone: Zone
     kind: Literal["stuck", "leap", "silent", "failure value"]
     because: tuple[Reason, ...]
+    blind: bool = False
+
+
+HEAT_AT_STAKE = (Zone.HOT, Zone.INCUBATOR)
+"""Where a heater runs: a fault of the only probe there leaves it to itself."""
+
+
+def blinded(fault: SensorFault) -> SensorFault:
+    """*fault*, of the only probe there, as blind if its zone has a heater."""
+    if fault.zone not in HEAT_AT_STAKE:
+        return fault
+    why = because("nothing tells the heat there")
+    return replace(fault, blind=True, because=(*fault.because, why))
 
 
 def sensor_fault(
@@ -56,7 +73,8 @@ def sensor_fault(
 
     Stuck: the same to a tenth for three hours, and three times as long as it ever was before;
     a logger of coarse steps in a steady room repeats itself and is not stuck. Leap: more than
-    5 °C in two minutes. Silent: nothing for half an hour from a probe that reads more often.
+    5 °C in two minutes, so more than 15 °C from one slot of five minutes to the next. Silent:
+    nothing for half an hour from a probe that reads more often.
 
     steady_hours: the longest that the probe read the same before these readings, if known.
     """
@@ -104,12 +122,17 @@ def _silent(series: Sequence[Heat], now_at: datetime) -> SensorFault | None:
 
 
 def _leap(series: Sequence[Heat]) -> SensorFault | None:
-    """A leap in the last hour of readings."""
+    """A leap in the last hour of readings.
+
+    Of readings further apart than two minutes the difference has to be so large that at least
+    one of the stretches of two minutes between them holds a leap.
+    """
     for before, after in reversed(list(pairwise(series))):
         if minutes_between(after.happened.at, series[-1].happened.at) > CLOSE_MINUTES:
             return None
         minutes = minutes_between(before.happened.at, after.happened.at)
-        if abs(after.temp_c - before.temp_c) > LEAP_C.value and minutes <= LEAP_MINUTES.value:
+        stretches = max(1, ceil(minutes / LEAP_MINUTES.value))
+        if abs(after.temp_c - before.temp_c) > LEAP_C.value * stretches:
             why = because(
                 "sensor leapt", from_c=before.temp_c, to_c=after.temp_c, minutes=round(minutes, 1)
             )

@@ -7,6 +7,7 @@ from keeper.husbandry.events import Zone
 from keeper.husbandry.reasons import because
 from keeper.rules.causes import Cause
 from keeper.rules.heat import ColdAfterFeeding, HeatVerdict
+from keeper.rules.sensors import SensorFault
 from keeper.rules.watch_facts import HouseFacts, Severity, WatchLine
 
 WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
@@ -47,11 +48,16 @@ def house_lines(house: HouseFacts) -> Iterator[WatchLine]:
             animal=None,
             place=fault.place,
             kind="sensor",
-            severity=Severity.NOW if fault.place in house.cut_off else Severity.TODAY,
+            severity=_of_a_fault(fault, house),
             since=None,
             ends=because("ends with a reading inside the limits"),
             because=fault.because,
         )
+
+
+def _of_a_fault(fault: SensorFault, house: HouseFacts) -> Severity:
+    """At once where nothing tells the heat any more."""
+    return Severity.NOW if fault.blind or fault.place in house.cut_off else Severity.TODAY
 
 
 def _cold_there(cause: Cause, house: HouseFacts) -> HeatVerdict | None:

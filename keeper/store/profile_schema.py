@@ -63,6 +63,15 @@ LIMITS: Mapping[str, Limit] = {
     "cold_now_c": Limit("cold at which to act now, °C", 0, 40),
     "keep_c": Limit("temperature used to reckon energy, °C", 5, 40),
     "digest_hot_low_c": Limit("lowest hot surface that digests a meal, °C", 5, 40),
+    # incubator
+    "low_c": Limit("lowest usual incubator, °C", 15, 40),
+    "high_c": Limit("highest usual incubator, °C", 15, 40),
+    "off_c": Limit("how far the incubator may be off, °C", 0.1, 5),
+    "off_hours": Limit("hours it may be off so far", 0.1, 48),
+    "hot_now_c": Limit("incubator so hot that one must act now, °C", 20, 45),
+    "hot_minutes": Limit("minutes it may be so hot", 1, 720),
+    "cold_hours": Limit("hours an incubator may be so cold that one must act now", 0.1, 48),
+    "lie_days_most": Limit("longest usual time from laying to hatching, days", 20, 200),
     # weights
     "loss_watch_percent": Limit("weight loss to watch, per cent", 1, 50),
     "loss_act_percent": Limit("weight loss to act on, per cent", 1, 50),
@@ -107,6 +116,7 @@ RISING: tuple[tuple[str, ...], ...] = (
     ("opaque_days_most", "cycle_days_most"),
     ("hot_low_c", "hot_high_c", "hot_act_c"),
     ("cold_now_c", "night_low_c", "night_high_c", "hot_high_c"),
+    ("cold_now_c", "low_c", "high_c", "hot_now_c"),
     ("cool_low_c", "cool_high_c", "hot_high_c"),
     ("night_low_c", "keep_c", "hot_high_c"),
     ("loss_watch_percent", "loss_act_percent", "loss_vet_percent"),

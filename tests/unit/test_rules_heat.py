@@ -26,8 +26,8 @@ def logged(*temps_c: float, every: float = 10, zone: Zone = Zone.HOT) -> list[He
     return [read(temp, (last - n) * every, zone) for n, temp in enumerate(temps_c)]
 
 
-def verdict_of(*readings: Heat, **more: tuple[float, float]) -> HeatVerdict:
-    (verdict,) = heat_verdicts(readings, PROFILE, NOW, **more)
+def verdict_of(*readings: Heat) -> HeatVerdict:
+    (verdict,) = heat_verdicts(readings, PROFILE, NOW)
     return verdict
 
 
@@ -112,13 +112,6 @@ def test_a_reading_of_yesterday_cannot_speak_for_today() -> None:
     verdict = verdict_of(read(31.0, minutes_ago=25 * 60))
 
     assert verdict.state == "cannot tell"
-
-
-def test_an_incubator_is_judged_by_the_keepers_own_limits() -> None:
-    egg_box = read(29.5, zone=Zone.INCUBATOR)
-
-    assert verdict_of(egg_box).state == "cannot tell"
-    assert verdict_of(egg_box, incubator_c=(27.0, 29.0)).state == "too hot"
 
 
 def test_a_reading_of_the_future_is_left_aside() -> None:
@@ -228,6 +221,16 @@ def test_five_degrees_in_two_minutes_is_a_leap() -> None:
     fault = sensor_fault(logged(31.0, 31.1, 31.0, 36.5, every=2), NOW)
 
     assert fault is not None and fault.kind == "leap"
+
+
+@pytest.mark.parametrize(
+    ("every", "to_c", "leapt"),
+    [(2, 36.0, False), (2, 36.1, True), (5, 46.0, False), (5, 46.1, True), (5, 15.9, True)],
+)
+def test_readings_further_apart_leap_where_some_two_minutes_must_have(every, to_c, leapt) -> None:
+    fault = sensor_fault(logged(31.0, 31.1, 31.0, to_c, every=every), NOW)
+
+    assert (fault is not None and fault.kind == "leap") == leapt
 
 
 def test_a_logger_silent_for_half_an_hour_is_a_fault() -> None:
