@@ -33,11 +33,12 @@ from keeper.desktop.widgets.photo_sheet import PhotoSheet
 from keeper.desktop.widgets.read_out import ReadOut
 from keeper.desktop.widgets.words_line import Words
 from keeper.husbandry.now import AnimalNow
+from keeper.language import tr
 
 if TYPE_CHECKING:
     from keeper.actions.forecasting import WeightForecast
 
-_NOBODY = "This book holds no animal yet. A writes one in; Records takes your files in."
+_NOBODY = tr("This book holds no animal yet. A writes one in; Records takes your files in.")
 
 
 class AnimalScreen(QWidget):
@@ -87,7 +88,7 @@ class AnimalScreen(QWidget):
         """Open the page of the animal whose label was scanned."""
         row = next((row for row in self._everyone if row.code == code), None)
         if row is None:
-            self._notices.refused.emit(f"No animal in this book has the code {code}.")
+            self._notices.refused.emit(tr("No animal in this book has the code {code}.", code=code))
         else:
             self.show_animal(row.animal)
 
@@ -200,16 +201,16 @@ class AnimalScreen(QWidget):
             return lambda: self.go(moved)
 
         return (
-            ("A day back", "Left", go(lambda v: v.by_days(-1))),
-            ("A day on", "Right", go(lambda v: v.by_days(1))),
-            ("To the entry before", "Shift+Left", go(lambda v: v.to_event(strip.days, -1))),
-            ("To the next entry", "Shift+Right", go(lambda v: v.to_event(strip.days, 1))),
-            ("A month back", "Ctrl+Left", go(lambda v: v.by_months(-1))),
-            ("A month on", "Ctrl+Right", go(lambda v: v.by_months(1))),
-            ("To hatching", "Home", go(lambda v: v.to(v.life_first))),
-            ("To today", "End", go(lambda v: v.to(v.today))),
-            ("Nearer", "+ =", go(lambda v: v.zoomed(1))),
-            ("Further", "-", go(lambda v: v.zoomed(-1))),
+            (tr("A day back"), "Left", go(lambda v: v.by_days(-1))),
+            (tr("A day on"), "Right", go(lambda v: v.by_days(1))),
+            (tr("To the entry before"), "Shift+Left", go(lambda v: v.to_event(strip.days, -1))),
+            (tr("To the next entry"), "Shift+Right", go(lambda v: v.to_event(strip.days, 1))),
+            (tr("A month back"), "Ctrl+Left", go(lambda v: v.by_months(-1))),
+            (tr("A month on"), "Ctrl+Right", go(lambda v: v.by_months(1))),
+            (tr("To hatching"), "Home", go(lambda v: v.to(v.life_first))),
+            (tr("To today"), "End", go(lambda v: v.to(v.today))),
+            (tr("Nearer"), "+ =", go(lambda v: v.zoomed(1))),
+            (tr("Further"), "-", go(lambda v: v.zoomed(-1))),
         )
 
     def _deeds(self) -> Sequence[Key]:
@@ -218,13 +219,13 @@ class AnimalScreen(QWidget):
 
         find = finding(everyone, self.show_animal)
         return (
-            ("The animal before", "PgUp", lambda: self._walk(-1)),
-            ("The next animal", "PgDown", lambda: self._walk(1)),
-            ("Find an animal", "/ Ctrl+F", lambda: self.line.open(find())),
+            (tr("The animal before"), "PgUp", lambda: self._walk(-1)),
+            (tr("The next animal"), "PgDown", lambda: self._walk(1)),
+            (tr("Find an animal"), "/ Ctrl+F", lambda: self.line.open(find())),
             *entries(self._ask, everyone),
-            ("Young hatched", "Y", lambda: self._ask(young(self.show_animal))),
-            ("A new animal", "A", self.ask_newcomer),
-            ("Photo", "O", lambda: self._ask(photo_asked)),
+            (tr("Young hatched"), "Y", lambda: self._ask(young(self.show_animal))),
+            (tr("A new animal"), "A", self.ask_newcomer),
+            (tr("Photo"), "O", lambda: self._ask(photo_asked)),
         )
 
 

@@ -31,9 +31,10 @@ from keeper.actions.typed_entries import (
 from keeper.actions.typed_measures import measured_typed
 from keeper.husbandry.events import Offer, Weighing
 from keeper.husbandry.now import AnimalNow
+from keeper.language import tr
 from keeper.reports.figures import day as day_words
 
-LEAVES = "Enter writes, Esc leaves"
+LEAVES = tr("Enter writes, Esc leaves")
 
 
 class Asking(Protocol):
@@ -71,7 +72,7 @@ class Noting:
             return self.hint
         try:
             happened = happened_on(self.keeping, self.row, self.day)
-            return f"writes: {self.reader(self.row.animal, happened, text).what}"
+            return writes(self.reader(self.row.animal, happened, text).what)
         except ValueError as error:
             return str(error)
 
@@ -92,8 +93,8 @@ class Finding:
 
     rows: Sequence[AnimalNow]
     go: Callable[[int], object]
-    prompt: str = "find"
-    hint: str = "code, name or place; Enter opens, ↑ ↓ choose, Esc leaves"
+    prompt: str = tr("find")
+    hint: str = tr("code, name or place; Enter opens, ↑ ↓ choose, Esc leaves")
     _text: str = ""
     _chosen: int = 0
 
@@ -104,10 +105,13 @@ class Finding:
         if not text.strip():
             return self.hint
         if not fits:
-            return f"no animal bears {text.strip()}"
+            return tr("no animal bears {typed}", typed=text.strip())
         first = self._chosen % len(fits)
         names = [where_of(row, code=True) for row in (*fits[first:], *fits[:first])]
-        return f"Enter opens {names[0]}" + (f"; then {', '.join(names[1:4])}" if names[1:] else "")
+        if not names[1:]:
+            return tr("Enter opens {name}", name=names[0])
+        others = ", ".join(names[1:4])
+        return tr("Enter opens {name}; then {others}", name=names[0], others=others)
 
     def step(self, by: int) -> None:
         self._chosen += by
@@ -116,7 +120,10 @@ class Finding:
         fits = found(self.rows, text)
         if not fits:
             raise LookupError(
-                f"No animal in this book has {text.strip()!r} in code, name or place."
+                tr(
+                    "No animal in this book has {typed!r} in code, name or place.",
+                    typed=text.strip(),
+                )
             )
         self.go(fits[self._chosen % len(fits)].animal)
 
@@ -137,25 +144,26 @@ class Correcting:
 
     @property
     def prompt(self) -> str:
-        return f"correct {entry_named(self.entry.event)} of {day_words(self.day)}"
+        entry, day = entry_named(self.entry.event), day_words(self.day)
+        return tr("correct {entry} of {day}", entry=entry, day=day)
 
     @property
     def hint(self) -> str:
         weighed = isinstance(self.entry.event, Weighing)
         how = (
-            "weight, reason: 41.2, read the wrong tub"
+            tr("weight, reason: 41.2, read the wrong tub")
             if weighed
-            else "result, reason: refused, found later"
+            else tr("result, reason: refused, found later")
         )
-        more = "; ↑ ↓ another entry of the day" if len(self.entries) > 1 else ""
-        return f"{how}{more}; {LEAVES}"
+        more = tr("↑ ↓ another entry of the day") if len(self.entries) > 1 else ""
+        return "; ".join(part for part in (how, more, LEAVES) if part)
 
     def echo(self, text: str) -> str:
         if not text.strip():
             return self.hint
         try:
             event, reason = self._put_right(text)
-            return f"writes: {entry_named(event)}, because: {reason}"
+            return tr("writes: {entry}, because: {reason}", entry=entry_named(event), reason=reason)
         except ValueError as error:
             return str(error)
 
@@ -165,7 +173,12 @@ class Correcting:
     def take(self, text: str) -> Written:
         event, reason = self._put_right(text)
         written = correct(self.keeping, self.entry.key, [event], reason)
-        what = f"{entry_named(self.entry.event)} put right to {entry_named(event)}: {reason}"
+        what = tr(
+            "{old} put right to {new}: {reason}",
+            old=entry_named(self.entry.event),
+            new=entry_named(event),
+            reason=reason,
+        )
         return Written(
             batch=written.batch,
             at=written.at,
@@ -183,43 +196,63 @@ class Correcting:
 
 def sign_asked(keeping: Keeping, row: AnimalNow, day: date) -> Noting:
     hint = f"{', '.join(SIGNS)}; {LEAVES}"
-    return Noting(keeping, row, day, f"shed sign, {day_words(day)}", hint, sign_typed)
+    prompt = tr("shed sign, {day}", day=day_words(day))
+    return Noting(keeping, row, day, prompt, hint, sign_typed)
 
 
 def remark_asked(keeping: Keeping, row: AnimalNow, day: date) -> Noting:
     kinds = ", ".join(kind for kind in REMARKS if kind != "note")
-    hint = f"words, or one of {kinds} with a colon; {LEAVES}"
-    return Noting(keeping, row, day, f"note, {day_words(day)}", hint, remark_typed)
+    hint = hinted(tr("words, or one of {kinds} with a colon", kinds=kinds))
+    prompt = tr("note, {day}", day=day_words(day))
+    return Noting(keeping, row, day, prompt, hint, remark_typed)
 
 
 def hold_asked(keeping: Keeping, row: AnimalNow, day: date) -> Noting:
     kinds = ", ".join(HOLDS)
-    hint = f"kind, end or open, reason: vet, 12 Dec, swelling. end vet ends it. Kinds: {kinds}"
-    return Noting(keeping, row, day, f"hold from {day_words(day)}", hint, hold_typed)
+    hint = tr(
+        "kind, end or open, reason: vet, 12 Dec, swelling. end vet ends it. Kinds: {kinds}",
+        kinds=kinds,
+    )
+    prompt = tr("hold from {day}", day=day_words(day))
+    return Noting(keeping, row, day, prompt, hint, hold_typed)
 
 
 def measure_asked(keeping: Keeping, row: AnimalNow, day: date) -> Noting:
-    hint = f"snout to vent in cm, score 1 thin to 5 fat: 61.5, score 3, a note; {LEAVES}"
-    return Noting(keeping, row, day, f"measured, {day_words(day)}", hint, measured_typed)
+    hint = hinted(tr("snout to vent in cm, score 1 thin to 5 fat: 61.5, score 3, a note"))
+    prompt = tr("measured, {day}", day=day_words(day))
+    return Noting(keeping, row, day, prompt, hint, measured_typed)
 
 
 def move_asked(keeping: Keeping, row: AnimalNow, day: date, known: Mapping[str, str]) -> Noting:
     reader = partial(move_typed, known=known)
-    hint = f"a place, such as B4·2; {LEAVES}"
-    return Noting(keeping, row, day, f"move on {day_words(day)} to", hint, reader)
+    hint = hinted(tr("a place, such as B4·2"))
+    prompt = tr("move on {day} to", day=day_words(day))
+    return Noting(keeping, row, day, prompt, hint, reader)
 
 
 def sex_asked(keeping: Keeping, row: AnimalNow, day: date) -> Noting:
-    hint = f"female or male, then popped, probed, tail, sired or laid, then a note; {LEAVES}"
-    return Noting(keeping, row, day, f"sex, {day_words(day)}", hint, sex_typed)
+    hint = hinted(tr("female or male, then popped, probed, tail, sired or laid, then a note"))
+    prompt = tr("sex, {day}", day=day_words(day))
+    return Noting(keeping, row, day, prompt, hint, sex_typed)
 
 
 def correction_asked(keeping: Keeping, row: AnimalNow, day: date) -> Correcting:
     """Raises LookupError where the day has nothing that can be put right."""
     entries = correctable_on(keeping, row.animal, day)
     if not entries:
-        raise LookupError(f"No weight and no offer is written of {day_words(day)}.")
+        told = tr("No weight and no offer is written of {day}.", day=day_words(day))
+        raise LookupError(told)
     return Correcting(keeping, row, day, entries)
+
+
+def writes(what: str) -> str:
+    """What Enter would write."""
+    return tr("writes: {what}", what=what)
+
+
+def hinted(hint: str) -> str:
+    """*hint*, and what Enter and Esc do."""
+    return f"{hint}; {LEAVES}"
 
 
 def where_of(row: AnimalNow, *, code: bool = False) -> str:

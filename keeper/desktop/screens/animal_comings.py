@@ -18,10 +18,11 @@ from keeper.actions.newcomers import (
     newcomer_typed,
 )
 from keeper.actions.typed_entries import Reader, Typed, happened_on
-from keeper.desktop.screens.animal_asking import LEAVES, Noting
+from keeper.desktop.screens.animal_asking import Noting, hinted, writes
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.when import Happened, at_instant
+from keeper.language import tr
 from keeper.reports.figures import day as day_words
 
 Show = Callable[[AnimalId], object]
@@ -41,7 +42,7 @@ class Bringing:
         if not text.strip():
             return self.hint
         try:
-            return f"writes: {self.reader(text).what}"
+            return writes(self.reader(text).what)
         except ValueError as error:
             return str(error)
 
@@ -60,39 +61,38 @@ def newcomer_asked(keeping: Keeping, show: Show) -> Bringing:
     def reader(text: str) -> Coming:
         return newcomer_typed(keeping, at_instant(keeping.now()), text)
 
-    return Bringing(keeping, "new animal", f"{NEW}; {LEAVES}", reader, show)
+    return Bringing(keeping, tr("new animal"), hinted(NEW), reader, show)
 
 
 def young_asked(keeping: Keeping, row: AnimalNow, day: date, show: Show) -> Bringing:
     def reader(text: str) -> Coming:
         return hatchlings_typed(keeping, row, happened_on(keeping, row, day), text)
 
-    return Bringing(keeping, f"hatched, {day_words(day)}", f"{HATCHED}; {LEAVES}", reader, show)
+    prompt = tr("hatched, {day}", day=day_words(day))
+    return Bringing(keeping, prompt, hinted(HATCHED), reader, show)
 
 
 def laid_asked(keeping: Keeping, row: AnimalNow, day: date) -> Noting:
-    return _noting(keeping, row, day, "laid", typed.LAID, _of(row, typed.laid_typed))
+    prompt = tr("laid, {day}", day=day_words(day))
+    return Noting(keeping, row, day, prompt, hinted(typed.LAID), _of(row, typed.laid_typed))
 
 
 def paired_asked(
     keeping: Keeping, row: AnimalNow, day: date, everyone: Sequence[AnimalNow]
 ) -> Noting:
     reader = partial(typed.paired_typed, everyone=everyone)
-    return _noting(keeping, row, day, "paired", typed.PAIRED, _of(row, reader))
+    prompt = tr("paired, {day}", day=day_words(day))
+    return Noting(keeping, row, day, prompt, hinted(typed.PAIRED), _of(row, reader))
 
 
 def standing_asked(keeping: Keeping, row: AnimalNow, day: date) -> Noting:
-    return _noting(keeping, row, day, "standing", typed.LEAVES, typed.standing_typed)
+    prompt = tr("standing, {day}", day=day_words(day))
+    return Noting(keeping, row, day, prompt, hinted(typed.LEAVES), typed.standing_typed)
 
 
 def named_asked(keeping: Keeping, row: AnimalNow, day: date) -> Noting:
-    return _noting(keeping, row, day, "called", typed.NAMED, _of(row, typed.named_typed))
-
-
-def _noting(
-    keeping: Keeping, row: AnimalNow, day: date, what: str, hint: str, reader: Reader
-) -> Noting:
-    return Noting(keeping, row, day, f"{what}, {day_words(day)}", f"{hint}; {LEAVES}", reader)
+    prompt = tr("called, {day}", day=day_words(day))
+    return Noting(keeping, row, day, prompt, hinted(typed.NAMED), _of(row, typed.named_typed))
 
 
 def _of(row: AnimalNow, reader: Callable[[AnimalNow, Happened, str], Typed]) -> Reader:

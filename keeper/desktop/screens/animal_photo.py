@@ -14,9 +14,10 @@ from keeper.actions.typed_entries import happened_on
 from keeper.desktop.picture_files import reencoded
 from keeper.husbandry.events import Remark, RemarkKind
 from keeper.husbandry.now import AnimalNow
+from keeper.language import tr
 from keeper.reports.figures import day as day_words
 
-HINT = "path of a JPEG, PNG or WebP, then a comma and what it shows; Enter writes, Esc leaves"
+HINT = tr("path of a JPEG, PNG or WebP, then a comma and what it shows; Enter writes, Esc leaves")
 
 
 @dataclass(slots=True)
@@ -29,7 +30,7 @@ class PhotoAsking:
 
     @property
     def prompt(self) -> str:
-        return f"photo, {day_words(self.day)}"
+        return tr("photo, {day}", day=day_words(self.day))
 
     @property
     def hint(self) -> str:
@@ -41,7 +42,11 @@ class PhotoAsking:
             return HINT
         folder = photos_folder(self.keeping).name
         told = ", ".join(part for part in (path.name, shows) if part)
-        return f"writes: {told}; it lies in {folder}, to be copied with the book"
+        return tr(
+            "writes: {told}; it lies in {folder}, to be copied with the book",
+            told=told,
+            folder=folder,
+        )
 
     def step(self, by: int) -> None:
         return None
@@ -54,7 +59,8 @@ class PhotoAsking:
         try:
             return keep_photo(self.keeping, self.row, happened, picture, shows)
         except OSError as error:
-            raise ValueError(f"The photo was not kept: {error.strerror}.") from error
+            told = tr("The photo was not kept: {why}.", why=error.strerror)
+            raise ValueError(told) from error
 
 
 def photo_asked(keeping: Keeping, row: AnimalNow, day: date) -> PhotoAsking:
@@ -92,5 +98,9 @@ def pictures_on(keeping: Keeping, page: AnimalPage, day: date) -> tuple[list[Pat
     """The pictures of one day that are there, and what is said of all its photos."""
     photos = photos_on(page, day)
     found = [(photo, photo_of(keeping, photo)) for photo in photos]
-    told = [p.text if path else f"{p.text} (the picture is not in the folder)" for p, path in found]
+    told = [p.text if path else _without_picture(p.text) for p, path in found]
     return [path for _, path in found if path is not None], "; ".join(told)
+
+
+def _without_picture(shows: str) -> str:
+    return tr("{shows} (the picture is not in the folder)", shows=shows)

@@ -11,7 +11,9 @@ from keeper.actions.own_entries import Struck
 from keeper.desktop.widgets.read_out import Figure
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import AnimalEvent, Offer, Paired, Weighing
+from keeper.language import tr
 from keeper.reports.figures import GAP, grams
+from keeper.reports.prey_words import prey_words
 from keeper.reports.words import word
 
 
@@ -25,7 +27,8 @@ def event_words(event: AnimalEvent, partners: Mapping[AnimalId, str]) -> str:
 
 def offer_figure(offer: Offer) -> str:
     """What was offered: count and prey, then grams."""
-    prey = f"{offer.count}{GAP}{offer.prey}" if offer.prey and offer.count else offer.prey or ""
+    said = prey_words(offer.prey) if offer.prey else ""
+    prey = f"{offer.count}{GAP}{said}" if said and offer.count else said
     mass = grams(offer.mass_g) if offer.mass_g is not None else ""
     return ", ".join(part for part in (prey, mass) if part)
 
@@ -33,7 +36,7 @@ def offer_figure(offer: Offer) -> str:
 def mates_words(mates: Sequence[Mate]) -> str:
     """Who is in the tub with her."""
     names = list(dict.fromkeys(mate.name for mate in mates))
-    return f"with {', '.join(names)}" if names else "alone"
+    return tr("with {names}", names=", ".join(names)) if names else tr("alone")
 
 
 def struck_figure(struck: Struck) -> Figure:
@@ -41,4 +44,4 @@ def struck_figure(struck: Struck) -> Figure:
     event = struck.event
     value = grams(event.weight_g) if isinstance(event, Weighing) else word(event.result)
     beneath = f"{struck.reason}, {struck.by}" if struck.by else struck.reason
-    return Figure(label="put right", value=value, beneath=beneath, struck=True)
+    return Figure(label=tr("put right"), value=value, beneath=beneath, struck=True)

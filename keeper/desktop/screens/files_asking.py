@@ -11,10 +11,11 @@ from PySide6.QtWidgets import QCompleter, QFileSystemModel
 from keeper.actions.taking_in import TakenIn
 from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.widgets.asking_line import AskingLine
+from keeper.language import tr
 from keeper.reports.figures import counted
 
 SHOWN_FAULTS = 12
-FILES = (
+FILES = tr(
     "Two CSV files, with their columns in the first line. Animals: animal,species,sex,hatched,"
     "place. Diary: animal,date,what,grams,note; under what stands fed, refused, regurgitated, "
     "weighed, dull, opaque, cleared or shed. Nothing is written before you have seen the count."
@@ -50,7 +51,7 @@ class FilesAsking:
         self._animals = None
         complete_paths(self._asking)
         self._say(FILES)
-        self._asking.ask("Animals file (empty: none)", self._take_animals, f"{Path.home()}/")
+        self._asking.ask(tr("Animals file (empty: none)"), self._take_animals, f"{Path.home()}/")
 
     def _take_animals(self, text: str) -> bool:
         if not self._is_none(text):
@@ -58,7 +59,7 @@ class FilesAsking:
             if self._animals is None:
                 return False
         folder = self._animals.parent if self._animals else Path.home()
-        self._asking.ask("Diary file (empty: none)", self._take_diary, f"{folder}/")
+        self._asking.ask(tr("Diary file (empty: none)"), self._take_diary, f"{folder}/")
         return False
 
     def _take_diary(self, text: str) -> bool:
@@ -66,7 +67,7 @@ class FilesAsking:
         if diary is None and not self._is_none(text):
             return False
         if diary is None and self._animals is None:
-            self._say("No file was named, so there is nothing to take in.")
+            self._say(tr("No file was named, so there is nothing to take in."))
             return True
         try:
             taken = self._looked(self._animals, diary)
@@ -74,8 +75,10 @@ class FilesAsking:
             self._say(said(refusal))
             return True
         if not taken.faults and (taken.animals or taken.entries):
-            counts = f"{ANIMALS(taken.animals)} and {ENTRIES(taken.entries)}"
-            self._say(f"The files hold {counts}; nothing is written yet.{_held(taken)}")
+            animals, entries = ANIMALS(taken.animals), ENTRIES(taken.entries)
+            counts = tr("{animals} and {entries}", animals=animals, entries=entries)
+            hold = tr("The files hold {counts}; nothing is written yet.", counts=counts)
+            self._say(" ".join(part for part in (hold, _held(taken)) if part))
             self._agreed((self._animals, diary), counts)
             return False
         self._say(told(taken))
@@ -87,7 +90,7 @@ class FilesAsking:
     def _file(self, text: str) -> Path | None:
         path = Path(text).expanduser()
         if not path.is_file():
-            self._say(f"There is no file {path}; name a CSV file.")
+            self._say(tr("There is no file {path}; name a CSV file.", path=path))
             return None
         return path
 
@@ -96,11 +99,14 @@ def told(taken: TakenIn) -> str:
     """Why nothing can be taken in: every fault by file, line and column, or nothing new."""
     if not taken.faults:
         held = _held(taken)
-        return f"The files hold nothing new.{held}" if held else "The files hold no rows."
+        if not held:
+            return tr("The files hold no rows.")
+        return f"{tr('The files hold nothing new.')} {held}"
     shown = "\n".join(str(fault) for fault in taken.faults[:SHOWN_FAULTS])
     more = len(taken.faults) - SHOWN_FAULTS
-    rest = f"\nand {more} more" if more > 0 else ""
-    return f"Nothing was taken in. Mend these and try again:\n{shown}{rest}"
+    head = tr("Nothing was taken in. Mend these and try again:")
+    rest = tr("and {count} more", count=more) if more > 0 else ""
+    return "\n".join(part for part in (head, shown, rest) if part)
 
 
 def complete_paths(asking: AskingLine) -> None:
@@ -115,5 +121,7 @@ def complete_paths(asking: AskingLine) -> None:
 def _held(taken: TakenIn) -> str:
     if not taken.skipped:
         return ""
-    stand = "stands" if taken.skipped == 1 else "stand"
-    return f" {ROWS(taken.skipped)} {stand} in the book already."
+    rows = ROWS(taken.skipped)
+    if taken.skipped == 1:
+        return tr("{rows} stands in the book already.", rows=rows)
+    return tr("{rows} stand in the book already.", rows=rows)

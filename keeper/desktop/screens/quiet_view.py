@@ -12,6 +12,7 @@ from keeper.desktop.look import Look
 from keeper.desktop.widgets.night_counts import CountsTable, NightCounts
 from keeper.desktop.widgets.pad import PadLegend, meanings
 from keeper.desktop.widgets.words_line import HeadLine
+from keeper.language import tr
 
 
 class QuietView(QWidget):
@@ -34,9 +35,10 @@ class QuietView(QWidget):
         look.changed.connect(self._lay_out)
 
     def show_counts(self, counts: NightCounts, legend: Mapping[str, str]) -> None:
-        """Show *counts* and what the pad does now."""
-        due = dict(zip(counts.columns, counts.total.counts, strict=True)).get("due", 0)
-        self._head.show_words("Round", (("none open", False),), (f"{due} due tonight",))
+        """Show *counts*, those that are due first, and what the pad does now."""
+        due = next(iter(counts.total.counts), 0)
+        tonight = tr("{count} due tonight", count=due)
+        self._head.show_words(tr("Round"), ((tr("none open"), False),), (tonight,))
         self._table.show_counts(counts)
         self.pad.show_meanings(meanings(legend, frozenset()))
         self._lay_out()

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from keeper.desktop.widgets.drawer_shape import MOST_TUBS
 from keeper.husbandry.place import place_of
+from keeper.language import tr
 
 GAPS_MOST = 12
 """More numbers than that between the tubs of a row are another numbering, not empty tubs."""
@@ -24,7 +25,9 @@ def row_words(key: tuple[str, int]) -> str:
     ('rack B row 3', 'shelf', 'no place')
     """
     rack, number = key
-    return f"rack {rack} row {number}" if number else rack or "no place"
+    if not number:
+        return rack or tr("no place")
+    return tr("rack {rack} row {number}", rack=rack, number=number)
 
 
 def tub_numbers(places: Sequence[str | None]) -> list[int]:
@@ -46,7 +49,7 @@ def tub_words(places: Sequence[str | None], index: int) -> str:
     """
     numbers = tub_numbers(places)
     own = str(numbers[index])
-    return own if len(numbers) == 1 else f"{own} of {max(numbers)}"
+    return own if len(numbers) == 1 else tr("{number} of {last}", number=own, last=max(numbers))
 
 
 def with_gaps(places: Sequence[str | None]) -> list[tuple[int, int | None]]:

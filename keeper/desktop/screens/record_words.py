@@ -7,16 +7,18 @@ from collections.abc import Sequence
 from keeper.actions.records import EntryLine, RecordRow
 from keeper.desktop.models.record_rows import Seen, by_whom, when
 from keeper.desktop.widgets.record_panel import EntryFace
+from keeper.language import tr
 
 
 def head(row: RecordRow) -> str:
     """What was done, and that it was taken back."""
-    return row.batch.verb if row.batch.stands else f"{row.batch.verb}, taken back"
+    verb = tr(row.batch.verb)
+    return verb if row.batch.stands else tr("{verb}, taken back", verb=verb)
 
 
 def aside(row: RecordRow, seen: Seen) -> str:
     """When, by whom, and why where a reason was given."""
-    parts = (f"written {when(row, seen)}", by_whom(row, seen), row.batch.reason)
+    parts = (tr("written {when}", when=when(row, seen)), by_whom(row, seen), row.batch.reason)
     return "   ".join(part for part in parts if part)
 
 

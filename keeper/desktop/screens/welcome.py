@@ -15,17 +15,23 @@ from keeper.desktop.screens.files_asking import FILES, FilesAsking, Paths
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.asking_line import AskingLine
 from keeper.desktop.widgets.words_line import Words
+from keeper.language import tr
 
-NO_ANIMAL = "No animal stands in a book yet"
-NOT_OPENED = "The book could not be opened"
-WHAT_TO_DO = (
+NO_ANIMAL = tr("No animal stands in a book yet")
+NOT_OPENED = tr("The book could not be opened")
+WHAT_TO_DO = tr(
     "Choose another with  python -m keeper open BOOK,  or put a copy"
     " from its backups in its place; begin anew with one of these:"
 )
-BY_HAND = "A book without an animal; the first one is asked for: code, kind, sex, hatch date, tub."
-OR_ANEW = "Or begin anew, and leave the book as it is:"
-DEMO = "An invented room of about eighty snakes; yours stays untouched."
-MAKING = "Making the invented room; it takes a few seconds."
+BY_HAND = tr(
+    "A book without an animal; the first one is asked for: code, kind, sex, hatch date, tub."
+)
+OR_ANEW = tr("Or begin anew, and leave the book as it is:")
+DEMO = tr("An invented room of about eighty snakes; yours stays untouched.")
+MAKING = tr("Making the invented room; it takes a few seconds.")
+_RECORDS = tr("take in your records")
+_HAND = tr("write your animals in by hand")
+_LOOK = tr("look round the demo collection")
 
 
 Way = tuple[str, str, str, Callable[[], None]]
@@ -65,9 +71,9 @@ class WelcomeScreen(QWidget):
             agreed=self._agreed,
         )
         self._lay_out(told, ways)
-        self._add_action("1", "take in your records", self._files.begin)
-        self._add_action("2", "write your animals in by hand", self._by_hand)
-        self._add_action("3", "look round the demo collection", self._ask_demo)
+        self._add_action("1", _RECORDS, self._files.begin)
+        self._add_action("2", _HAND, self._by_hand)
+        self._add_action("3", _LOOK, self._ask_demo)
         for key, words, _, deed in ways:
             self._add_action(key, words, deed)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -85,11 +91,11 @@ class WelcomeScreen(QWidget):
             (told, Use.BODY_STRONG, "ink"),
             *(line for way in ways for line in _lines_of(way)),
             (_what_to_do(told, ways), Use.BODY, "ink2"),
-            ("1   take in your records", Use.PAGE_HEAD, "ink"),
+            (f"1   {_RECORDS}", Use.PAGE_HEAD, "ink"),
             ("" if ways else FILES, Use.BODY, "ink2"),
-            ("2   write your animals in by hand", Use.PAGE_HEAD, "ink"),
+            (f"2   {_HAND}", Use.PAGE_HEAD, "ink"),
             ("" if ways else BY_HAND, Use.BODY, "ink2"),
-            ("3   look round the demo collection", Use.PAGE_HEAD, "ink"),
+            (f"3   {_LOOK}", Use.PAGE_HEAD, "ink"),
             ("" if ways else DEMO, Use.BODY, "ink2"),
         )
         for text, use, ink in lines:
@@ -122,7 +128,7 @@ class WelcomeScreen(QWidget):
         if self._home is None:
             self.hand_chosen.emit(None)
         else:
-            self.asking.ask("Enter makes the book", self._hand_named, str(self._home))
+            self.asking.ask(tr("Enter makes the book"), self._hand_named, str(self._home))
 
     def _hand_named(self, text: str) -> bool:
         book = self._named(text)
@@ -132,20 +138,20 @@ class WelcomeScreen(QWidget):
 
     def _named(self, text: str) -> Path | None:
         if not text:
-            self.say("Name a file for the book, such as snakes.book in your documents.")
+            self.say(tr("Name a file for the book, such as snakes.book in your documents."))
             return None
         return Path(text).expanduser()
 
     def _agreed(self, files: Paths, counts: str) -> None:
         if self._home is None:
-            question, written = f"Take in {counts}", "yes"
+            question, written = tr("Take in {counts}", counts=counts), tr("yes")
         else:
-            question, written = "Enter makes the book", str(self._home)
+            question, written = tr("Enter makes the book"), str(self._home)
         self.asking.ask(question, lambda text: self._hand_on(files, text), written)
 
     def _hand_on(self, files: Paths, text: str) -> bool:
         if self._home is None:
-            if text.casefold() in ("y", "yes"):
+            if text.casefold() in ("y", "yes", tr("yes")):
                 self.files_chosen.emit(*files, None)
             return True
         book = self._named(text)

@@ -8,8 +8,10 @@ from keeper.actions.changes import Change, changes
 from keeper.actions.keeping import Keeping
 from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
+from keeper.desktop.places import key_of
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.words_line import HeadLine
+from keeper.language import tr
 
 
 class WhatsNewScreen(QWidget):
@@ -19,11 +21,12 @@ class WhatsNewScreen(QWidget):
         super().__init__()
         self._look = look
         self._head = HeadLine(look)
-        self._head.show_words("What is new", [("the newest first; Ctrl+F1 comes back here", False)])
+        aside = tr("the newest first; {key} comes back here", key=key_of("What is new"))
+        self._head.show_words(tr("What is new"), [(aside, False)])
         self.body = QTextBrowser(self)
         self.body.setOpenLinks(False)
         self.body.setStyleSheet("border: 0")
-        self.body.setAccessibleName("what is new")
+        self.body.setAccessibleName(tr("what is new"))
         self._column = QVBoxLayout(self)
         self._column.setSpacing(0)
         self._column.addWidget(self._head)
