@@ -186,7 +186,12 @@ def ago(days_since: float) -> str:
     >>> plain(ago(0)), plain(ago(1)), plain(ago(12))
     ('today', '1 day ago', '12 days ago')
     """
-    return tr("{days} ago", days=days(days_since)) if days_since else tr("today")
+    if not days_since:
+        return tr("today")
+    count = number(days_since, 1)
+    if days_since == 1:
+        return tr("{count}\u00a0day ago", count=count)
+    return tr("{count}\u00a0days ago", count=count)
 
 
 def age(days_old: float) -> str:
@@ -217,9 +222,13 @@ def day(value: date | str, on: date | None = None) -> str:
     told = date.fromisoformat(value[:10]) if isinstance(value, str) else value
     writing = in_use()
     month = writing.months[told.month - 1]
-    parts = (str(told.day), month) if writing.day_first else (month, str(told.day))
+    first, last = _BEFORE_A_MONTH[told.day - 1], str(told.day)
+    parts = (first, month) if writing.day_first else (month, last)
     short = GAP.join(parts)
     return short if on is not None and on.year == told.year else f"{short}{GAP}{told.year}"
+
+
+_BEFORE_A_MONTH = tuple(tr("{number}", sense="day of a month", number=n) for n in range(1, 32))
 
 
 def weekday(value: date) -> str:

@@ -23,7 +23,7 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
     "watch": "{on:day}: {count:lines} to look at.",
     "nothing to watch": "{on:day}: nothing to look at, as far as the book tells.",
     "expected": (
-        "{a_sex:A sex} {species} of {age_days:age}: median {p50:g}, 8 in 10 within {p10:g} to"
+        "{sex:A sex} {species} of {age_days:age}: median {p50:g}, 8 in 10 within {p10:g} to"
         " {p90:g}, 94 in 100 within {p3:g} to {p97:g} ({basis:basis})."
     ),
     "source": "Source: {source}.",

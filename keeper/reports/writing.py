@@ -10,11 +10,40 @@ from contextlib import contextmanager
 from contextvars import ContextVar
 from dataclasses import dataclass
 
+from keeper.language import tr_table
+
 GRAMS_AN_OUNCE = 28.349523125
 """The avoirdupois ounce, exact: a sixteenth of 0.45359237 kg (yard and pound agreement, 1959)."""
 
 FAHRENHEIT_A_KELVIN = 1.8
 FAHRENHEIT_AT_0_C = 32.0
+
+_ENGLISH = {
+    "month": {
+        "01": "Jan",
+        "02": "Feb",
+        "03": "Mar",
+        "04": "Apr",
+        "05": "May",
+        "06": "Jun",
+        "07": "Jul",
+        "08": "Aug",
+        "09": "Sep",
+        "10": "Oct",
+        "11": "Nov",
+        "12": "Dec",
+    },
+    "weekday": {
+        "1": "Mon",
+        "2": "Tue",
+        "3": "Wed",
+        "4": "Thu",
+        "5": "Fri",
+        "6": "Sat",
+        "7": "Sun",
+    },
+}
+_NAMES = tr_table(_ENGLISH)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -22,7 +51,7 @@ class Writing:
     """Units, marks and names. The book itself holds grams and degrees Celsius whatever this says.
 
     point, group: the decimal mark, and what parts thousands. day_first: 24 Nov, not Nov 24.
-    months, weekdays: short names, January and Monday first.
+    months, weekdays: short names in the language of the words, January and Monday first.
     """
 
     ounces: bool = False
@@ -30,11 +59,8 @@ class Writing:
     point: str = "."
     group: str = ","
     day_first: bool = True
-    months: tuple[str, ...] = (
-        *("Jan", "Feb", "Mar", "Apr", "May", "Jun"),
-        *("Jul", "Aug", "Sep", "Oct", "Nov", "Dec"),
-    )
-    weekdays: tuple[str, ...] = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
+    months: tuple[str, ...] = tuple(_NAMES["month"].values())
+    weekdays: tuple[str, ...] = tuple(_NAMES["weekday"].values())
 
     @property
     def mass_unit(self) -> str:

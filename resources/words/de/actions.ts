@@ -4,6 +4,10 @@
  <context>
   <name>keeper</name>
   <message>
+   <source>No tub of a rack stands here; there is no place to label.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>animal described</source>
    <translation type="unfinished" />
   </message>

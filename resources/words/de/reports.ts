@@ -4,2633 +4,3149 @@
  <context>
   <name>keeper</name>
   <message>
-   <source>A NUL byte stands here; save the file as plain UTF-8 text.</source>
+   <source>--animal goes with --whole FOLDER, which gets all told of it.</source>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>--whole FOLDER holds everything; give it without --animals and --diary.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>A NUL byte stands here; save the file as plain UTF-8 text.</source>
+   <translation>Hier steht ein NUL-Byte; die Datei als reinen UTF-8-Text speichern.</translation>
+  </message>
+  <message>
    <source>A click just before a shed may be normal.</source>
+   <translation>Ein Klicken kurz vor einer Häutung kann normal sein.</translation>
+  </message>
+  <message>
+   <source>A faecal sample went off on {on:day}, {days:ago}; its result is awaited.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>A female</source>
    <comment>A sex</comment>
-   <translation type="unfinished" />
+   <translation>Weibchen</translation>
   </message>
   <message>
    <source>A male</source>
    <comment>A sex</comment>
-   <translation type="unfinished" />
+   <translation>Männchen</translation>
   </message>
   <message>
    <source>A meal may come back.</source>
+   <translation>Eine Mahlzeit kann wieder hochkommen.</translation>
+  </message>
+  <message>
+   <source>A missed dose is never doubled.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>A new kind of prey is often refused at first: of heat or bag that tells nothing. The plan stays with {before} until {now} is eaten.</source>
-   <translation type="unfinished" />
+   <translation>Eine neue Art Futtertier wird anfangs oft verweigert: über Wärme oder Beutel sagt das nichts. Der Plan bleibt bei {before}, bis {now} gefressen wird.</translation>
   </message>
   <message>
    <source>A recent move or the season may be the cause.</source>
-   <translation type="unfinished" />
+   <translation>Ein Umzug vor Kurzem oder die Jahreszeit kann die Ursache sein.</translation>
   </message>
   <message>
    <source>A recent move, cleaning or the season may be the cause.</source>
-   <translation type="unfinished" />
+   <translation>Ein Umzug, eine Reinigung vor Kurzem oder die Jahreszeit kann die Ursache sein.</translation>
   </message>
   <message>
    <source>A ring of skin on the tail tip cuts it off within days.</source>
-   <translation type="unfinished" />
+   <translation>Ein Hautring an der Schwanzspitze schnürt sie binnen Tagen ab.</translation>
   </message>
   <message>
    <source>A sex is needed, because growth differs by it: at {age_days:age} the median is {female_g:g} for a female and {male_g:g} for a male.</source>
-   <translation type="unfinished" />
+   <translation>Das Geschlecht wird gebraucht, weil das Wachstum davon abhängt: {age_days:age} alt liegt der Median bei {female_g:g} für ein Weibchen und bei {male_g:g} für ein Männchen.</translation>
   </message>
   <message>
    <source>A shed may have gone unseen.</source>
-   <translation type="unfinished" />
+   <translation>Eine Häutung kann unbemerkt geblieben sein.</translation>
   </message>
   <message>
    <source>A tail tip was kept at the shed of {shed_on:day}, {days:ago}.</source>
-   <translation type="unfinished" />
+   <translation>Bei der Häutung am {shed_on:day}, {days:ago}, blieb eine Schwanzspitze haften.</translation>
   </message>
   <message>
    <source>A weighing needs its grams; write them or leave the row out.</source>
-   <translation type="unfinished" />
+   <translation>Zu einer Wägung gehören Gramm; eintragen oder die Zeile weglassen.</translation>
   </message>
   <message>
    <source>Age not known: anything between hatchling and adult of the species passes.</source>
-   <translation type="unfinished" />
+   <translation>Alter unbekannt: alles zwischen Schlüpfling und ausgewachsenem Tier der Art geht durch.</translation>
   </message>
   <message>
    <source>All of them were fed by {keeper}.</source>
-   <translation type="unfinished" />
+   <translation>Alle wurden von {keeper} gefüttert.</translation>
   </message>
   <message>
    <source>All of them were offered from bag {bag}.</source>
-   <translation type="unfinished" />
+   <translation>Alle bekamen ihr Angebot aus Beutel {bag}.</translation>
   </message>
   <message>
    <source>All {steps:n} steps were tried.</source>
-   <translation type="unfinished" />
+   <translation>Alle {steps:n} Schritte wurden versucht.</translation>
   </message>
   <message>
    <source>An animal</source>
    <comment>A sex</comment>
-   <translation type="unfinished" />
+   <translation>Tier</translation>
   </message>
   <message>
    <source>An eye cap was kept at the shed of {shed_on:day}; leave it to the next shed.</source>
-   <translation type="unfinished" />
+   <translation>Bei der Häutung am {shed_on:day} blieb eine Augenkappe haften; bis zur nächsten Häutung in Ruhe lassen.</translation>
   </message>
   <message>
    <source>An eye cap was kept at two sheds, the last on {shed_on:day}.</source>
-   <translation type="unfinished" />
+   <translation>Bei zwei Häutungen blieb eine Augenkappe haften, zuletzt am {shed_on:day}.</translation>
+  </message>
+  <message>
+   <source>Apr</source>
+   <comment>month</comment>
+   <translation>Apr</translation>
   </message>
   <message>
    <source>Ask a reptile vet the same day.</source>
-   <translation type="unfinished" />
+   <translation>Noch am selben Tag einen Reptilientierarzt fragen.</translation>
   </message>
   <message>
    <source>Ask a reptile vet, the same day if the mouth is held open.</source>
-   <translation type="unfinished" />
+   <translation>Einen Reptilientierarzt fragen, noch am selben Tag, wenn das Maul offen gehalten wird.</translation>
   </message>
   <message>
    <source>Ask a reptile vet.</source>
-   <translation type="unfinished" />
+   <translation>Einen Reptilientierarzt fragen.</translation>
   </message>
   <message>
    <source>Assisted feeding by experienced hands only.</source>
-   <translation type="unfinished" />
+   <translation>Füttern mit Nachhilfe nur durch geübte Hände.</translation>
   </message>
   <message>
    <source>Assisted feeding only by experienced hands or a reptile vet.</source>
-   <translation type="unfinished" />
+   <translation>Füttern mit Nachhilfe nur durch geübte Hände oder einen Reptilientierarzt.</translation>
   </message>
   <message>
    <source>At {age_days:age} the median is {median_g:g} (own {own_percent:percent}, {own_animals:animals}, else {basis:basis}).</source>
-   <translation type="unfinished" />
+   <translation>{age_days:age} alt: der Median ist {median_g:g} (eigene {own_percent:percent}, {own_animals:animals}, sonst {basis:basis}).</translation>
   </message>
   <message>
    <source>At {age_days:age} the median is {median_g:g} ({basis:basis}).</source>
-   <translation type="unfinished" />
+   <translation>{age_days:age} alt: der Median ist {median_g:g} ({basis:basis}).</translation>
   </message>
   <message>
    <source>At {percent:percent} of {her} clutch: {weight_g:g} against {clutch_median_g:g} (limit {limit_percent:percent}).</source>
-   <translation type="unfinished" />
+   <translation>Bei {percent:percent} des Geleges: {weight_g:g} gegen {clutch_median_g:g} (Grenze {limit_percent:percent}).</translation>
   </message>
   <message>
    <source>At {place}.</source>
-   <translation type="unfinished" />
+   <translation>Ort: {place}.</translation>
   </message>
   <message>
    <source>At {slope:change} a day {she} is down to {floor:g} by {on:day}, a matter for a vet.</source>
-   <translation type="unfinished" />
+   <translation>Bei {slope:change} am Tag sind {floor:g} am {on:day} erreicht, ein Fall für den Tierarzt.</translation>
   </message>
   <message>
    <source>Ate {ate:n} of {offered:n} offers while {kind:HoldKind}; by luck alone that would be {chance:chance}. Stop skipping {her} meals then?</source>
-   <translation type="unfinished" />
+   <translation>Hat {ate:n} von {offered:n} Angeboten gefressen („{kind:HoldKind}“); durch bloßen Zufall wäre das {chance:chance}. Dann keine Mahlzeiten mehr auslassen?</translation>
   </message>
   <message>
    <source>Ate {meals:meals} since {since:day} and still lost {percent:percent}; that is worse than refusing.</source>
-   <translation type="unfinished" />
+   <translation>Hat {meals:meals} seit {since:day} gefressen und doch {percent:percent} verloren; das ist schlimmer als verweigern.</translation>
   </message>
   <message>
    <source>Ate {prey_g:g} in {days:days}, {percent:percent} of {her} weight a week; more than {limit_percent:percent} a week fattens after half a year.</source>
-   <translation type="unfinished" />
+   <translation>Hat {prey_g:g} in der Zeit gefressen ({days:days}), {percent:percent} des Gewichts je Woche; mehr als {limit_percent:percent} je Woche macht nach einem halben Jahr fett.</translation>
+  </message>
+  <message>
+   <source>Aug</source>
+   <comment>month</comment>
+   <translation>Aug</translation>
   </message>
   <message>
    <source>Bad sheds in a row of tubs</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Schlechte Häutungen in einer Reihe</translation>
   </message>
   <message>
    <source>Bag</source>
    <comment>Cause</comment>
+   <translation>Beutel</translation>
+  </message>
+  <message>
+   <source>Bag {bag} came on {since:day}, {days:ago}, and holds {left:n} {prey}: bin it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Bag {bag} came on {since:day}, {days:ago}, and holds {left:n} {prey}: use it first.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Below the order point</source>
+   <comment>watch kind</comment>
    <translation type="unfinished" />
   </message>
   <message>
    <source>Body condition: {weight_g:g} at {svl_cm:cm} on {measured_on:day} is {percent:percent} of usual, {scaled_g:g} scaled to {length_cm:cm} ({animals:animals} measured).</source>
-   <translation type="unfinished" />
+   <translation>Körperverfassung: {weight_g:g} bei {svl_cm:cm} am {measured_on:day} sind {percent:percent} des Üblichen, {scaled_g:g} auf {length_cm:cm} umgerechnet ({animals:animals} gemessen).</translation>
   </message>
   <message>
    <source>Body score of {scored_on:day} is {days:days} old; up to {most:days} counts.</source>
-   <translation type="unfinished" />
+   <translation>Körperzustand vom {scored_on:day} ist {days:days} alt; bis zu {most:days} zählen.</translation>
   </message>
   <message>
    <source>Body score {score:tenth} on {scored:day}, so the interval is {times:tenth} times as long.</source>
-   <translation type="unfinished" />
+   <translation>Körperzustand {score:tenth} am {scored:day}, darum ist der Abstand {times:tenth}-mal so lang.</translation>
   </message>
   <message>
    <source>Body score {score:tenth} on {scored:day}, so the meal is cut to {percent:percent}.</source>
-   <translation type="unfinished" />
+   <translation>Körperzustand {score:tenth} am {scored:day}, darum wird die Mahlzeit auf {percent:percent} gekürzt.</translation>
   </message>
   <message>
    <source>Body score {score:tenth} on {scored_on:day}; from {limit_score:n} of 5 on it is fat.</source>
-   <translation type="unfinished" />
+   <translation>Körperzustand {score:tenth} am {scored_on:day}; ab {limit_score:n} von 5 gilt das als fett.</translation>
   </message>
   <message>
    <source>Body score {score:tenth}; {low:tenth} to {high:tenth} is asked.</source>
-   <translation type="unfinished" />
+   <translation>Körperzustand {score:tenth}; verlangt werden {low:tenth} bis {high:tenth}.</translation>
   </message>
   <message>
    <source>Both sexes in one tub</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Beide Geschlechter in einer Box</translation>
   </message>
   <message>
    <source>Breathes with the mouth held open, on {on:day}: {text:quoted}.</source>
-   <translation type="unfinished" />
+   <translation>Atmet mit offen gehaltenem Maul, am {on:day}: {text:quoted}.</translation>
   </message>
   <message>
    <source>Breathing</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Atmung</translation>
   </message>
   <message>
    <source>Breathing noticed on {on:day}: {text:quoted}.</source>
-   <translation type="unfinished" />
+   <translation>Atmung aufgefallen am {on:day}: {text:quoted}.</translation>
   </message>
   <message>
    <source>By the growth of {animals:animals} of your own and by the profile's curve.</source>
-   <translation type="unfinished" />
+   <translation>Nach dem Wachstum eigener Tiere ({animals:animals}) und nach der Kurve des Profils.</translation>
   </message>
   <message>
    <source>By the growth of {animals:animals} of your own.</source>
-   <translation type="unfinished" />
+   <translation>Nach dem Wachstum eigener Tiere ({animals:animals}).</translation>
   </message>
   <message>
    <source>By the profile's provisional curve.</source>
-   <translation type="unfinished" />
+   <translation>Nach der vorläufigen Kurve des Profils.</translation>
   </message>
   <message>
    <source>By the profile's published curve.</source>
-   <translation type="unfinished" />
+   <translation>Nach der veröffentlichten Kurve des Profils.</translation>
   </message>
   <message>
    <source>Byte {byte} ({guess} in Windows-1252) is no UTF-8 text; save the file as UTF-8.</source>
-   <translation type="unfinished" />
+   <translation>Byte {byte} ({guess} in Windows-1252) ist kein UTF-8-Text; die Datei als UTF-8 speichern.</translation>
   </message>
   <message>
    <source>Byte {byte} is no UTF-8 text; save the file as UTF-8.</source>
-   <translation type="unfinished" />
+   <translation>Byte {byte} ist kein UTF-8-Text; die Datei als UTF-8 speichern.</translation>
   </message>
   <message>
    <source>Change how it is offered, one thing at a time.</source>
-   <translation type="unfinished" />
+   <translation>Anders anbieten, immer nur eine Sache ändern.</translation>
   </message>
   <message>
    <source>Changed from</source>
    <comment>Cause</comment>
-   <translation type="unfinished" />
+   <translation>Gewechselt von</translation>
   </message>
   <message>
    <source>Changed from {before} to {now}: {refused:n} of {offered:n} refused where {expected:tenth} is usual, over {nights:nights} (chance {chance:chance}).</source>
-   <translation type="unfinished" />
+   <translation>Gewechselt von {before} zu {now}: {refused:n} von {offered:n} verweigert, wo {expected:tenth} üblich sind, über {nights:nights} (Zufall {chance:chance}).</translation>
   </message>
   <message>
    <source>Changes from {before} to {kind}; expect refusals at first.</source>
-   <translation type="unfinished" />
+   <translation>Wechselt von {before} zu {kind}; anfangs ist mit Verweigerungen zu rechnen.</translation>
   </message>
   <message>
    <source>Check heat, hide and shed.</source>
+   <translation>Wärme, Versteck und Häutung prüfen.</translation>
+  </message>
+  <message>
+   <source>Check local law.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>Check prey, heat, faeces, identity and the scale.</source>
-   <translation type="unfinished" />
+   <translation>Futtertier, Wärme, Kot, Verwechslung und Waage prüfen.</translation>
   </message>
   <message>
    <source>Check the heater by hand and switch it off if it is too hot to touch.</source>
-   <translation type="unfinished" />
+   <translation>Die Heizung mit der Hand prüfen und abschalten, wenn sie zum Anfassen zu heiß ist.</translation>
   </message>
   <message>
    <source>Check the humidity of the row before the snakes.</source>
-   <translation type="unfinished" />
+   <translation>Erst die Feuchte der Reihe prüfen, dann die Schlangen.</translation>
   </message>
   <message>
    <source>Cleaned on</source>
    <comment>Cause</comment>
-   <translation type="unfinished" />
+   <translation>Gereinigt am</translation>
   </message>
   <message>
    <source>Cleared</source>
    <comment>Shed stage</comment>
-   <translation type="unfinished" />
+   <translation>Klar</translation>
   </message>
   <message>
    <source>Cleared for {days:days}, since {since:day}, and not shed; up to {most:days} is usual.</source>
-   <translation type="unfinished" />
+   <translation>Klar seit {since:day}, {days:days}, und nicht gehäutet; bis zu {most:days} sind üblich.</translation>
   </message>
   <message>
    <source>Cleared too long</source>
    <comment>watch kind</comment>
+   <translation>Zu lange klar</translation>
+  </message>
+  <message>
+   <source>Code {about} is borne by more than one: {told}</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>Cold after feeding</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Kalt nach dem Füttern</translation>
   </message>
   <message>
    <source>Cold row</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Kalte Reihe</translation>
   </message>
   <message>
    <source>Cool end</source>
    <comment>Zone</comment>
+   <translation>Kühle Seite</translation>
+  </message>
+  <message>
+   <source>Cut no egg unless you have experience with it; ask a reptile vet.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Dam {dam}, sire {sire}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Dam {dam}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Day {number:n} since {begun:day}, on {on:day}: a look without a mite is all clear.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Dec</source>
+   <comment>month</comment>
+   <translation>Dez</translation>
+  </message>
+  <message>
+   <source>Dose {number:n} of {doses:n} due on {on:day}: {medicine}, {amount}, {route}, as the vet wrote it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Due to pip</source>
+   <comment>watch kind</comment>
    <translation type="unfinished" />
   </message>
   <message>
    <source>Dull</source>
    <comment>Shed stage</comment>
-   <translation type="unfinished" />
+   <translation>Matt</translation>
   </message>
   <message>
    <source>Dull since {since:day}, {days:days}, and not shed; a whole cycle takes up to {most:days}.</source>
-   <translation type="unfinished" />
+   <translation>Matt seit {since:day}, {days:days}, und nicht gehäutet; ein ganzer Zyklus dauert bis zu {most:days}.</translation>
   </message>
   <message>
    <source>Eaten on {eaten:day}, later than {on:day}.</source>
+   <translation>Gefressen am {eaten:day}, später als {on:day}.</translation>
+  </message>
+  <message>
+   <source>Eggs do not balance</source>
+   <comment>watch kind</comment>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Eggs of {kinds:n} kinds may lie there, each with limits of its own; these are the widest.</source>
+   <translation>Hier können Eier von {kinds:n} Arten liegen, jede mit eigenen Grenzen; dies sind die weitesten.</translation>
   </message>
   <message>
    <source>Eggs to be expected</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Eier zu erwarten</translation>
   </message>
   <message>
    <source>Elsewhere only {refused:n} of {offered:n} fed by {keeper} refused, where {expected:tenth} is usual.</source>
-   <translation type="unfinished" />
+   <translation>Anderswo nur {refused:n} von {offered:n} verweigert, die {keeper} gefüttert hat, wo {expected:tenth} üblich sind.</translation>
   </message>
   <message>
    <source>Elsewhere only {refused:n} of {offered:n} from bag {bag} refused, where {expected:tenth} is usual.</source>
-   <translation type="unfinished" />
+   <translation>Anderswo nur {refused:n} von {offered:n} aus Beutel {bag} verweigert, wo {expected:tenth} üblich sind.</translation>
   </message>
   <message>
    <source>Elsewhere only {refused:n} of {offered:n} in tubs cleaned on {on:day} refused, where {expected:tenth} is usual.</source>
-   <translation type="unfinished" />
+   <translation>Anderswo nur {refused:n} von {offered:n} in Boxen verweigert, die am {on:day} gereinigt wurden, wo {expected:tenth} üblich sind.</translation>
   </message>
   <message>
    <source>Elsewhere {refused:n} of {offered:n} fed by {keeper} refused as well, where {expected:tenth} is usual.</source>
-   <translation type="unfinished" />
+   <translation>Auch anderswo {refused:n} von {offered:n} verweigert, die {keeper} gefüttert hat, wo {expected:tenth} üblich sind.</translation>
   </message>
   <message>
    <source>Elsewhere {refused:n} of {offered:n} from bag {bag} refused as well, where {expected:tenth} is usual.</source>
-   <translation type="unfinished" />
+   <translation>Auch anderswo {refused:n} von {offered:n} aus Beutel {bag} verweigert, wo {expected:tenth} üblich sind.</translation>
   </message>
   <message>
    <source>Elsewhere {refused:n} of {offered:n} in tubs cleaned on {on:day} refused as well, where {expected:tenth} is usual.</source>
-   <translation type="unfinished" />
+   <translation>Auch anderswo {refused:n} von {offered:n} in Boxen verweigert, die am {on:day} gereinigt wurden, wo {expected:tenth} üblich sind.</translation>
   </message>
   <message>
    <source>Ends after {days:days}.</source>
+   <translation>Dauer: noch {days:days}.</translation>
+  </message>
+  <message>
+   <source>Ends when a bag is counted in.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Ends when pipping or hatching is written.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>Ends when she lays.</source>
+   <translation>Endet mit der Ablage.</translation>
+  </message>
+  <message>
+   <source>Ends when the bag is counted empty.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Ends when the balance closes.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Ends when the dose is written: given, missed or stopped.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>Ends when the hold is renewed or ended.</source>
+   <translation>Endet, wenn die Pause verlängert oder beendet wird.</translation>
+  </message>
+  <message>
+   <source>Ends when the last is written out, or failed.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Ends when the look is written; mites seen begin the count anew.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>Ends when the offer is closed.</source>
-   <translation type="unfinished" />
+   <translation>Endet, wenn das Angebot abgeschlossen wird.</translation>
   </message>
   <message>
    <source>Ends when they are parted, or a pairing is written.</source>
-   <translation type="unfinished" />
+   <translation>Endet, wenn sie getrennt werden oder eine Verpaarung eingetragen wird.</translation>
   </message>
   <message>
    <source>Ends when they eat again.</source>
-   <translation type="unfinished" />
+   <translation>Endet, wenn sie wieder fressen.</translation>
   </message>
   <message>
    <source>Ends when {she} is released, on {on:day}.</source>
-   <translation type="unfinished" />
+   <translation>Endet mit der Freigabe am {on:day}.</translation>
   </message>
   <message>
    <source>Ends with a daily round.</source>
+   <translation>Endet mit einem Rundgang.</translation>
+  </message>
+  <message>
+   <source>Ends with a faecal test.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>Ends with a gain.</source>
-   <translation type="unfinished" />
+   <translation>Endet mit einer Zunahme.</translation>
   </message>
   <message>
    <source>Ends with a length or a body score that says otherwise.</source>
-   <translation type="unfinished" />
+   <translation>Endet mit einer Länge oder einem Körperzustand, die etwas anderes sagen.</translation>
   </message>
   <message>
    <source>Ends with a meal.</source>
+   <translation>Endet mit einer Mahlzeit.</translation>
+  </message>
+  <message>
+   <source>Ends with a new permit of that kind.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>Ends with a reading inside the limits.</source>
-   <translation type="unfinished" />
+   <translation>Endet mit einem Messwert innerhalb der Grenzen.</translation>
   </message>
   <message>
    <source>Ends with a shed.</source>
-   <translation type="unfinished" />
+   <translation>Endet mit einer Häutung.</translation>
   </message>
   <message>
    <source>Ends with a weight above the step.</source>
-   <translation type="unfinished" />
+   <translation>Endet mit einem Gewicht über der Stufe.</translation>
   </message>
   <message>
    <source>Ends with a weight in the expected span.</source>
-   <translation type="unfinished" />
+   <translation>Endet mit einem Gewicht in der erwarteten Spanne.</translation>
   </message>
   <message>
    <source>Ends with a weight or prey under the limit.</source>
-   <translation type="unfinished" />
+   <translation>Endet mit einem Gewicht oder Futter unter der Grenze.</translation>
   </message>
   <message>
    <source>Ends with a weight.</source>
-   <translation type="unfinished" />
+   <translation>Endet mit einem Gewicht.</translation>
   </message>
   <message>
    <source>Ends with a whole shed.</source>
-   <translation type="unfinished" />
+   <translation>Endet mit einer vollständigen Häutung.</translation>
   </message>
   <message>
    <source>Ends with entries in the book.</source>
-   <translation type="unfinished" />
+   <translation>Endet mit Einträgen im Buch.</translation>
   </message>
   <message>
    <source>Ends with the hold, on {on:day}.</source>
-   <translation type="unfinished" />
+   <translation>Endet mit der Pause, am {on:day}.</translation>
   </message>
   <message>
    <source>Ends with weights that fit their own curves again.</source>
+   <translation>Endet mit Gewichten, die wieder zu den eigenen Kurven passen.</translation>
+  </message>
+  <message>
+   <source>Faecal test</source>
+   <comment>watch kind</comment>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Faecal test due on {on:day}; {clear:n} of {wanted:n} clear so far in this quarantine.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Faecal test was due on {on:day}; {clear:n} of {wanted:n} clear so far in this quarantine.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Feb</source>
+   <comment>month</comment>
+   <translation>Feb</translation>
   </message>
   <message>
    <source>Fed by</source>
    <comment>Cause</comment>
-   <translation type="unfinished" />
+   <translation>Gefüttert von</translation>
   </message>
   <message>
    <source>Fed too fast</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Zu schnell gefüttert</translation>
   </message>
   <message>
    <source>Feeding not known</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Fütterung nicht bekannt</translation>
   </message>
   <message>
    <source>First shed overdue</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Erste Häutung überfällig</translation>
   </message>
   <message>
    <source>First shed still to come at {age_days:age}; usual within {most:days}.</source>
-   <translation type="unfinished" />
+   <translation>Erste Häutung steht noch aus, {age_days:age} alt; üblich sind bis zu {most:days}.</translation>
   </message>
   <message>
    <source>For {hours:hours}, since {since:moment}.</source>
-   <translation type="unfinished" />
+   <translation>{hours:hours} lang, seit {since:moment}.</translation>
   </message>
   <message>
    <source>For {minutes:minutes}, since {since:moment}.</source>
+   <translation>{minutes:minutes} lang, seit {since:moment}.</translation>
+  </message>
+  <message>
+   <source>Found in the faecal test of {on:day}: {text:quoted}.</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Fri</source>
+   <comment>weekday</comment>
+   <translation>Fr</translation>
   </message>
   <message>
    <source>From {weighings:weighings}, the last {last_g:g} on {last_on:day}, to {target_g:g}.</source>
-   <translation type="unfinished" />
+   <translation>Aus {weighings:weighings}, zuletzt {last_g:g} am {last_on:day}, bis {target_g:g}.</translation>
   </message>
   <message>
    <source>Gained {percent:percent} over {meals:meals} and {days:days}; {limit_percent:percent} is the least to expect while growing.</source>
-   <translation type="unfinished" />
+   <translation>Zunahme {percent:percent} über {meals:meals} und {days:days}; {limit_percent:percent} sind im Wachstum das Mindeste.</translation>
   </message>
   <message>
    <source>Getting fat</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Wird fett</translation>
   </message>
   <message>
    <source>Give a damp hide and look again after a day.</source>
-   <translation type="unfinished" />
+   <translation>Ein feuchtes Versteck geben und nach einem Tag wieder nachsehen.</translation>
   </message>
   <message>
    <source>Grade as last eaten: {prey}.</source>
-   <translation type="unfinished" />
+   <translation>Größe wie zuletzt gefressen: {prey}.</translation>
   </message>
   <message>
    <source>Grams are missing; digits with a point, such as 41.2, are right.</source>
-   <translation type="unfinished" />
+   <translation>Gramm fehlen; richtig sind Ziffern mit Punkt, etwa 41.2.</translation>
   </message>
   <message>
    <source>Growth in the {days:days} since may have made it {factor:hundredth} times.</source>
-   <translation type="unfinished" />
+   <translation>Wachstum seither ({days:days}) kann es auf das {factor:hundredth}-Fache gebracht haben.</translation>
   </message>
   <message>
    <source>Has lost {lost_percent:percent} and changes by {grams_a_week:change} a week, so {percent:percent} are gone by {on:day}.</source>
-   <translation type="unfinished" />
+   <translation>Hat {lost_percent:percent} verloren, Änderung {grams_a_week:change} je Woche; damit sind {percent:percent} am {on:day} verloren.</translation>
   </message>
   <message>
    <source>Hatched on {hatched:day}: waiting for the first shed, usual by {latest:day}.</source>
-   <translation type="unfinished" />
+   <translation>Geschlüpft am {hatched:day}: wartet auf die erste Häutung, üblich bis {latest:day}.</translation>
   </message>
   <message>
    <source>Hatching day not known.</source>
-   <translation type="unfinished" />
+   <translation>Schlupftag unbekannt.</translation>
   </message>
   <message>
    <source>Heat</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Wärme</translation>
   </message>
   <message>
    <source>Heat at {place} is within limits.</source>
-   <translation type="unfinished" />
+   <translation>Wärme in den Grenzen: {place}.</translation>
   </message>
   <message>
    <source>Heat at {place} is {reading}: look at that first.</source>
-   <translation type="unfinished" />
+   <translation>Wärme {reading}: {place}; dort zuerst nachsehen.</translation>
   </message>
   <message>
    <source>Heat at {place} was not read; read it first.</source>
-   <translation type="unfinished" />
+   <translation>Wärme nicht gemessen: {place}; zuerst dort messen.</translation>
   </message>
   <message>
    <source>Heat was not read; read it first.</source>
-   <translation type="unfinished" />
+   <translation>Wärme wurde nicht gemessen; zuerst messen.</translation>
   </message>
   <message>
    <source>Hold without end</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Pause ohne Ende</translation>
   </message>
   <message>
    <source>Hold, {kind:HoldKind} since {since:day}: ends with {ends_when:ending}.</source>
-   <translation type="unfinished" />
+   <translation>Pause, {kind:HoldKind} seit {since:day}: Ende: {ends_when:ending}.</translation>
   </message>
   <message>
    <source>Hold, {kind:HoldKind} since {since:day}: no end set.</source>
-   <translation type="unfinished" />
+   <translation>Pause, {kind:HoldKind} seit {since:day}: kein Ende gesetzt.</translation>
   </message>
   <message>
    <source>Hold, {kind:HoldKind} since {since:day}: until {until:day} ({ends_when:ending}).</source>
-   <translation type="unfinished" />
+   <translation>Pause, {kind:HoldKind} seit {since:day}: bis {until:day} ({ends_when:ending}).</translation>
   </message>
   <message>
    <source>Hold, {kind:HoldKind} since {since:day}: until {until:day}.</source>
-   <translation type="unfinished" />
+   <translation>Pause, {kind:HoldKind} seit {since:day}: bis {until:day}.</translation>
   </message>
   <message>
    <source>Hot end {temp_c:celsius}, below {limit_c:celsius}, and {animals:animals} fed in the last {hours_most:hours}: a meal may come back.</source>
-   <translation type="unfinished" />
+   <translation>Warme Seite {temp_c:celsius}, unter {limit_c:celsius}, und {animals:animals} gefüttert (Zeitraum {hours_most:hours}): eine Mahlzeit kann wieder hochkommen.</translation>
   </message>
   <message>
    <source>Hot surface</source>
    <comment>Zone</comment>
-   <translation type="unfinished" />
+   <translation>Warmfläche</translation>
   </message>
   <message>
    <source>Humidity</source>
    <comment>Cause</comment>
-   <translation type="unfinished" />
+   <translation>Feuchte</translation>
   </message>
   <message>
    <source>In season, so offered every {interval:days}.</source>
-   <translation type="unfinished" />
+   <translation>In der Paarungszeit, darum alle {interval:days} angeboten.</translation>
   </message>
   <message>
    <source>Incubator</source>
    <comment>Zone</comment>
-   <translation type="unfinished" />
+   <translation>Inkubator</translation>
   </message>
   <message>
    <source>Isolate and check heat.</source>
+   <translation>Getrennt halten und Wärme prüfen.</translation>
+  </message>
+  <message>
+   <source>Jan</source>
+   <comment>month</comment>
+   <translation>Jan</translation>
+  </message>
+  <message>
+   <source>Joined. Taking this line back takes all of it back, readings excepted.</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Jul</source>
+   <comment>month</comment>
+   <translation>Jul</translation>
+  </message>
+  <message>
+   <source>Jun</source>
+   <comment>month</comment>
+   <translation>Jun</translation>
   </message>
   <message>
    <source>Keep {her} tub apart.</source>
-   <translation type="unfinished" />
+   <translation>Die Box getrennt halten.</translation>
   </message>
   <message>
    <source>Kept meals cannot be counted.</source>
-   <translation type="unfinished" />
+   <translation>Behaltene Mahlzeiten lassen sich nicht zählen.</translation>
   </message>
   <message>
    <source>Laid on {clutch_on:day}; the shed after eggs keeps no clock.</source>
+   <translation>Abgelegt am {clutch_on:day}; die Häutung nach den Eiern hält keinen Takt.</translation>
+  </message>
+  <message>
+   <source>Laid on {laid_on:day}, {days:ago}; pipping is usual from day {low:n} to {high:n}, and {still_in:n} good eggs are still in.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>Laid since, on {clutch_on:day}; {percent:percent} less is usual.</source>
-   <translation type="unfinished" />
+   <translation>Seither abgelegt, am {clutch_on:day}; {percent:percent} weniger sind üblich.</translation>
   </message>
   <message>
    <source>Larger prey was refused {times:n} times, so {prey} again.</source>
-   <translation type="unfinished" />
+   <translation>Größeres Futter wurde {times:n}-mal verweigert, darum wieder {prey}.</translation>
   </message>
   <message>
    <source>Last eaten: {prey}, which is not in stock, so {offered}.</source>
-   <translation type="unfinished" />
+   <translation>Zuletzt gefressen: {prey}, nicht im Vorrat, darum {offered}.</translation>
   </message>
   <message>
    <source>Last eaten: {prey}; now {offered} fits better.</source>
-   <translation type="unfinished" />
+   <translation>Zuletzt gefressen: {prey}; jetzt passt {offered} besser.</translation>
   </message>
   <message>
    <source>Last shed on {shed_on:day}, {days:ago}; within {most:days} is asked.</source>
-   <translation type="unfinished" />
+   <translation>Letzte Häutung am {shed_on:day}, {days:ago}; verlangt: bis zu {most:days}.</translation>
   </message>
   <message>
    <source>Last weighed {days:ago}, on {weighed_on:day}; after {most:days} a weight no longer speaks for today.</source>
+   <translation>Zuletzt gewogen {days:ago}, am {weighed_on:day}; ein Gewicht spricht nur {most:days} lang für heute.</translation>
+  </message>
+  <message>
+   <source>Last weighed {weight_g:g}, on {weighed_on:day}.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>Laying overdue</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Ablage überfällig</translation>
   </message>
   <message>
    <source>Left in</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Liegen gelassen</translation>
   </message>
   <message>
    <source>Left in on {on:day}, result open; offered again from {retry:day}.</source>
-   <translation type="unfinished" />
+   <translation>Liegen gelassen am {on:day}, Ergebnis offen; wieder angeboten ab {retry:day}.</translation>
   </message>
   <message>
    <source>Left in on {on:day}, {days:ago}, and what became of it was never written.</source>
-   <translation type="unfinished" />
+   <translation>Liegen gelassen am {on:day}, {days:ago}; was daraus wurde, steht nirgends.</translation>
   </message>
   <message>
    <source>Live prey: check local law.</source>
-   <translation type="unfinished" />
+   <translation>Lebendfutter: örtliches Recht prüfen.</translation>
   </message>
   <message>
    <source>Look at both for sex, markings and marks on their papers before more is written.</source>
-   <translation type="unfinished" />
+   <translation>Bei beiden Geschlecht, Zeichnung und Merkmale in den Papieren vergleichen, bevor mehr eingetragen wird.</translation>
   </message>
   <message>
    <source>Look at humidity and health.</source>
+   <translation>Feuchte und Gesundheit ansehen.</translation>
+  </message>
+  <message>
+   <source>Look for mites</source>
+   <comment>watch kind</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Look for mites in every tub: day {number:n} since {begun:day} was {on:day}, {days:ago}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Look for mites in every tub: day {number:n} since {begun:day}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Looks before it that were not written: {count:n}.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>Losing while eating</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Nimmt ab trotz Fressen</translation>
   </message>
   <message>
    <source>Lost at least {percent:percent}: {now_g:g} against a usual {baseline_g:g} ({readings:weighings}; limit {limit_percent:percent}).</source>
-   <translation type="unfinished" />
+   <translation>Mindestens {percent:percent} verloren: {now_g:g} gegen sonst {baseline_g:g} ({readings:weighings}; Grenze {limit_percent:percent}).</translation>
   </message>
   <message>
    <source>Lost {percent:percent} over {meals:meals} and {days:days}, where a gain of {limit_percent:percent} is the least to expect while growing.</source>
-   <translation type="unfinished" />
+   <translation>{percent:percent} verloren über {meals:meals} und {days:days}, wo im Wachstum mindestens {limit_percent:percent} Zunahme zu erwarten sind.</translation>
   </message>
   <message>
    <source>Lost {percent:percent} since hatching: {now_g:g} against {hatched_g:g}.</source>
-   <translation type="unfinished" />
+   <translation>{percent:percent} seit dem Schlupf verloren: {now_g:g} gegen {hatched_g:g}.</translation>
+  </message>
+  <message>
+   <source>Mar</source>
+   <comment>month</comment>
+   <translation>Mär</translation>
+  </message>
+  <message>
+   <source>May</source>
+   <comment>month</comment>
+   <translation>Mai</translation>
   </message>
   <message>
    <source>May have been swapped with {other} in {place} between {after:day} and {on:day}: {weight_g:g} where {own_g:g} was to be expected here and {other_g:g} of {other} (by chance {chance:chance}).</source>
-   <translation type="unfinished" />
+   <translation>Vielleicht vertauscht mit {other}, {place}, zwischen {after:day} und {on:day}: {weight_g:g}, wo hier {own_g:g} zu erwarten waren und {other_g:g} bei {other} (Zufall {chance:chance}).</translation>
   </message>
   <message>
    <source>Meals inside weigh {gut_g:g}.</source>
-   <translation type="unfinished" />
+   <translation>Mahlzeiten im Bauch wiegen {gut_g:g}.</translation>
   </message>
   <message>
    <source>Meals still inside ({gut_g:g}) would outweigh the animal ({weight_g:g}); check the grams.</source>
+   <translation>Mahlzeiten im Bauch ({gut_g:g}) wären schwerer als das Tier ({weight_g:g}); die Gramm prüfen.</translation>
+  </message>
+  <message>
+   <source>Medicine</source>
+   <comment>watch kind</comment>
    <translation type="unfinished" />
   </message>
   <message>
    <source>Mites</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Milben</translation>
   </message>
   <message>
    <source>Mites noticed on {on:day}: {text:quoted}.</source>
-   <translation type="unfinished" />
+   <translation>Milben aufgefallen am {on:day}: {text:quoted}.</translation>
+  </message>
+  <message>
+   <source>Mon</source>
+   <comment>weekday</comment>
+   <translation>Mo</translation>
   </message>
   <message>
    <source>Neither a hatching day nor two weights are in the book.</source>
-   <translation type="unfinished" />
+   <translation>Weder ein Schlupftag noch zwei Gewichte stehen im Buch.</translation>
   </message>
   <message>
    <source>Neither age nor weight tells the stage of life.</source>
-   <translation type="unfinished" />
+   <translation>Weder Alter noch Gewicht verraten die Lebensstufe.</translation>
   </message>
   <message>
    <source>Neither age nor weight tells the stage of life; feeds may lie {shortest:days} to {longest:days} apart.</source>
-   <translation type="unfinished" />
+   <translation>Weder Alter noch Gewicht verraten die Lebensstufe; zwischen Fütterungen können {shortest:days} bis {longest:days} liegen.</translation>
   </message>
   <message>
    <source>Never eaten by {age_days:age}; a first meal is usual within {most:days}.</source>
-   <translation type="unfinished" />
+   <translation>Noch nie gefressen, {age_days:age} alt; für die erste Mahlzeit sind bis zu {most:days} üblich.</translation>
   </message>
   <message>
    <source>Never eaten; shed on {shed:day}, so a first offer from {first:day} to {last:day}.</source>
-   <translation type="unfinished" />
+   <translation>Noch nie gefressen; gehäutet am {shed:day}, darum erstes Angebot vom {first:day} bis {last:day}.</translation>
   </message>
   <message>
    <source>Never pick at an eye cap.</source>
-   <translation type="unfinished" />
+   <translation>Nie an einer Augenkappe zupfen.</translation>
   </message>
   <message>
    <source>Never sooner than {gap:days} after a meal.</source>
+   <translation>Nach einer Mahlzeit immer mindestens {gap:days} warten.</translation>
+  </message>
+  <message>
+   <source>New: {animals:animals}, {entries:entries} in {new:lines}, {photos:n} photos and {readings:n} readings. The same in both: {known:lines}.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>Next step: {step:LadderStep} (in this line tried with {tried:n}, of which {ate:n} ate).</source>
-   <translation type="unfinished" />
+   <translation>Nächster Schritt: {step:LadderStep} (in dieser Linie bei {tried:n} versucht, davon haben {ate:n} gefressen).</translation>
   </message>
   <message>
    <source>Night low</source>
    <comment>Zone</comment>
-   <translation type="unfinished" />
+   <translation>Tiefstwert der Nacht</translation>
   </message>
   <message>
    <source>No animal stood in a tub on {on:day}.</source>
-   <translation type="unfinished" />
+   <translation>Am {on:day} stand kein Tier in einer Box.</translation>
   </message>
   <message>
    <source>No body score in the book.</source>
-   <translation type="unfinished" />
+   <translation>Kein Körperzustand im Buch.</translation>
   </message>
   <message>
    <source>No daily round was written since {since:day}, {days:ago}; who was seen it cannot tell.</source>
-   <translation type="unfinished" />
+   <translation>Seit {since:day}, {days:ago}, wurde kein Rundgang eingetragen; wer gesehen wurde, ist nicht zu sagen.</translation>
   </message>
   <message>
    <source>No deadline can be told: no hatching day, no falling weights.</source>
-   <translation type="unfinished" />
+   <translation>Keine Frist zu nennen: kein Schlupftag, keine fallenden Gewichte.</translation>
   </message>
   <message>
    <source>No feed, refusal or weight in the book.</source>
-   <translation type="unfinished" />
+   <translation>Keine Fütterung, keine Verweigerung, kein Gewicht im Buch.</translation>
   </message>
   <message>
    <source>No first shed by {age_days:age}: {overdue_days:days} past the {most:days} in which it usually comes.</source>
-   <translation type="unfinished" />
+   <translation>Keine erste Häutung, {age_days:age} alt: {overdue_days:days} über die üblichen {most:days} hinaus.</translation>
   </message>
   <message>
    <source>No first shed seen within {days:days} of hatching on {hatched:day}; a first offer is due all the same.</source>
-   <translation type="unfinished" />
+   <translation>Keine erste Häutung gesehen, {days:days} seit dem Schlupf am {hatched:day}; ein erstes Angebot ist trotzdem fällig.</translation>
   </message>
   <message>
    <source>No forecast: hatching day not known.</source>
-   <translation type="unfinished" />
+   <translation>Keine Prognose: Schlupftag unbekannt.</translation>
   </message>
   <message>
    <source>No forecast: no growth curve for this sex ({sex:Sex}).</source>
-   <translation type="unfinished" />
+   <translation>Keine Prognose: keine Wachstumskurve für dieses Geschlecht ({sex:Sex}).</translation>
   </message>
   <message>
    <source>No forecast: no weight in the book.</source>
-   <translation type="unfinished" />
+   <translation>Keine Prognose: kein Gewicht im Buch.</translation>
   </message>
   <message>
    <source>No forecast: sex not known, and growth differs by it.</source>
-   <translation type="unfinished" />
+   <translation>Keine Prognose: Geschlecht unbekannt, und das Wachstum hängt davon ab.</translation>
   </message>
   <message>
    <source>No forecast: {target_g:g} is more than this kind is known to reach, about {most_g:g}.</source>
-   <translation type="unfinished" />
+   <translation>Keine Prognose: {target_g:g} ist mehr, als diese Art bekanntermaßen erreicht, etwa {most_g:g}.</translation>
   </message>
   <message>
    <source>No holds.</source>
-   <translation type="unfinished" />
+   <translation>Keine Pausen.</translation>
   </message>
   <message>
    <source>No length in the book.</source>
-   <translation type="unfinished" />
+   <translation>Keine Länge im Buch.</translation>
   </message>
   <message>
    <source>No limits are known for this zone ({zone:Zone}).</source>
-   <translation type="unfinished" />
+   <translation>Für diese Zone sind keine Grenzen bekannt ({zone:Zone}).</translation>
   </message>
   <message>
    <source>No meal in the book since it begins on {since:day}.</source>
-   <translation type="unfinished" />
+   <translation>Keine Mahlzeit im Buch, das am {since:day} beginnt.</translation>
   </message>
   <message>
    <source>No meal in the book.</source>
-   <translation type="unfinished" />
+   <translation>Keine Mahlzeit im Buch.</translation>
   </message>
   <message>
    <source>No offer was written since {since:day}.</source>
-   <translation type="unfinished" />
+   <translation>Seit {since:day} wurde kein Angebot eingetragen.</translation>
   </message>
   <message>
    <source>No offer was written.</source>
-   <translation type="unfinished" />
+   <translation>Es wurde kein Angebot eingetragen.</translation>
   </message>
   <message>
    <source>No prey is small enough: an item may weigh up to {most_g:g} (target {target:g}).</source>
-   <translation type="unfinished" />
+   <translation>Kein Futtertier ist klein genug: eines darf bis {most_g:g} wiegen (Ziel {target:g}).</translation>
   </message>
   <message>
    <source>No prey of this kind in stock: {kind}.</source>
-   <translation type="unfinished" />
+   <translation>Kein Futtertier dieser Art im Vorrat: {kind}.</translation>
   </message>
   <message>
    <source>No recent weight</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Kein neueres Gewicht</translation>
   </message>
   <message>
    <source>No shed for {days:days}: {overdue_days:days} past the {late_days:days} within which {she} nearly always sheds.</source>
-   <translation type="unfinished" />
+   <translation>Keine Häutung seit langem ({days:days}): {overdue_days:days} über die {late_days:days} hinaus, in denen fast jede Häutung kommt.</translation>
   </message>
   <message>
    <source>No shed in the book by {age_days:age}; sheds were not written down.</source>
-   <translation type="unfinished" />
+   <translation>Keine Häutung im Buch, {age_days:age} alt; Häutungen wurden nicht aufgeschrieben.</translation>
   </message>
   <message>
    <source>No shed in the book.</source>
-   <translation type="unfinished" />
+   <translation>Keine Häutung im Buch.</translation>
   </message>
   <message>
    <source>No species profile for {species}.</source>
-   <translation type="unfinished" />
+   <translation>Kein Artprofil für {species}.</translation>
   </message>
   <message>
    <source>No weight in the book.</source>
-   <translation type="unfinished" />
+   <translation>Kein Gewicht im Buch.</translation>
   </message>
   <message>
    <source>No weight was taken {digestion_days:days} or more after a meal.</source>
-   <translation type="unfinished" />
+   <translation>Kein Gewicht wurde {digestion_days:days} oder mehr nach einer Mahlzeit genommen.</translation>
   </message>
   <message>
    <source>Not eaten for long</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Lange nicht gefressen</translation>
   </message>
   <message>
    <source>Not eaten for {days:days} (review from {limit:days}), but no refusal was written either.</source>
-   <translation type="unfinished" />
+   <translation>{days:days} nicht gefressen (Durchsicht ab {limit:days}), aber auch keine Verweigerung eingetragen.</translation>
   </message>
   <message>
    <source>Not eaten for {days:days}; from {limit:days} on it asks for a review.</source>
-   <translation type="unfinished" />
+   <translation>{days:days} nicht gefressen; eine Durchsicht wird nötig, wenn es {limit:days} oder mehr sind.</translation>
   </message>
   <message>
    <source>Not in the room: {status:Status} since {since:day}.</source>
-   <translation type="unfinished" />
+   <translation>Nicht im Raum: {status:Status} seit {since:day}.</translation>
   </message>
   <message>
    <source>Not in the room: {status:Status}.</source>
-   <translation type="unfinished" />
+   <translation>Nicht im Raum: {status:Status}.</translation>
   </message>
   <message>
    <source>Not seen in the daily round</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Beim Rundgang nicht gesehen</translation>
   </message>
   <message>
    <source>Not shed since laying on {clutch_on:day}.</source>
-   <translation type="unfinished" />
+   <translation>Nicht gehäutet seit der Ablage am {clutch_on:day}.</translation>
   </message>
   <message>
    <source>Not started</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Frisst noch nicht</translation>
   </message>
   <message>
    <source>Not started: the next untried step, one at a time; assisted feeding only by experienced hands or a reptile vet.</source>
-   <translation type="unfinished" />
+   <translation>Frisst noch nicht: der nächste unversuchte Schritt, immer nur einer; Füttern mit Nachhilfe nur durch geübte Hände oder einen Reptilientierarzt.</translation>
   </message>
   <message>
    <source>Noted</source>
    <comment>Severity</comment>
+   <translation>Notiert</translation>
+  </message>
+  <message>
+   <source>Nothing is new: all {known:lines} stand in the book already.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>Nothing new: all {skipped:rows} stand in the book already.</source>
-   <translation type="unfinished" />
+   <translation>Nichts Neues: alle {skipped:rows} stehen schon im Buch.</translation>
+  </message>
+  <message>
+   <source>Nothing tells the heat there now: read it by hand.</source>
+   <translation>Nichts sagt jetzt die Wärme dort: von Hand messen.</translation>
   </message>
   <message>
    <source>Nothing that is reckoned changes.</source>
-   <translation type="unfinished" />
+   <translation>Nichts Berechnetes ändert sich.</translation>
   </message>
   <message>
    <source>Nothing to compare this weight with.</source>
+   <translation>Nichts, womit dieses Gewicht zu vergleichen wäre.</translation>
+  </message>
+  <message>
+   <source>Nothing was written.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>Nothing was written: {count:faults} to put right.</source>
-   <translation type="unfinished" />
+   <translation>Nichts wurde eingetragen: {count:faults} zu berichtigen.</translation>
   </message>
   <message>
    <source>Nothing written between {first:day} and {last:day}, {days:days}; more than {most:days} can hide a whole shed.</source>
-   <translation type="unfinished" />
+   <translation>Nichts eingetragen zwischen {first:day} und {last:day}, {days:days}; mehr als {most:days} können eine ganze Häutung verbergen.</translation>
   </message>
   <message>
    <source>Nothing written for {days:days}, since {last:day}; at an interval of {interval:days} that is a silent record, not a fast.</source>
-   <translation type="unfinished" />
+   <translation>{days:days} nichts eingetragen, seit {last:day}; bei einem Abstand von {interval:days} ist das ein stummes Buch, kein Fasten.</translation>
   </message>
   <message>
    <source>Nothing written for {days:days}, since {last_on:day}; more than {most:days} can hide a whole shed.</source>
-   <translation type="unfinished" />
+   <translation>{days:days} nichts eingetragen, seit {last_on:day}; mehr als {most:days} können eine ganze Häutung verbergen.</translation>
+  </message>
+  <message>
+   <source>Nov</source>
+   <comment>month</comment>
+   <translation>Nov</translation>
   </message>
   <message>
    <source>Now</source>
    <comment>Severity</comment>
-   <translation type="unfinished" />
+   <translation>Jetzt</translation>
+  </message>
+  <message>
+   <source>Oct</source>
+   <comment>month</comment>
+   <translation>Okt</translation>
   </message>
   <message>
    <source>Offer {percent:percent} of a usual meal ({kind:HoldKind}).</source>
-   <translation type="unfinished" />
+   <translation>{percent:percent} einer üblichen Mahlzeit anbieten ({kind:HoldKind}).</translation>
   </message>
   <message>
-   <source>On hold ({hold:HoldKind}) for {days:days}, since {since:day}, and no end set.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>One grade down, {prey} ({after:HoldKind}).</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>One grade up, {prey}: the last {meals:meals} were under {percent:percent} of the target.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>Only the weighing of {weighed_on:day} says {percent:percent}; weigh again.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>Opaque</source>
-   <comment>Shed stage</comment>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>Opaque for {days:days}, since {since:day}; up to {most:days} is usual.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>Opaque too long</source>
+   <source>Old bag of prey</source>
    <comment>watch kind</comment>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>On hold ({hold:HoldKind}) for {days:days}, since {since:day}, and no end set.</source>
+   <translation>In Pause ({hold:HoldKind}) schon {days:days}, seit {since:day}, und kein Ende gesetzt.</translation>
+  </message>
+  <message>
+   <source>One grade down, {prey} ({after:HoldKind}).</source>
+   <translation>Eine Größe kleiner, {prey} ({after:HoldKind}).</translation>
+  </message>
+  <message>
+   <source>One grade up, {prey}: the last {meals:meals} were under {percent:percent} of the target.</source>
+   <translation>Eine Größe größer, {prey}: zuletzt lagen {meals:meals} unter {percent:percent} des Ziels.</translation>
+  </message>
+  <message>
+   <source>Only the weighing of {weighed_on:day} says {percent:percent}; weigh again.</source>
+   <translation>Nur die Wägung vom {weighed_on:day} sagt {percent:percent}; noch einmal wiegen.</translation>
+  </message>
+  <message>
+   <source>Opaque</source>
+   <comment>Shed stage</comment>
+   <translation>Trüb</translation>
+  </message>
+  <message>
+   <source>Opaque for {days:days}, since {since:day}; up to {most:days} is usual.</source>
+   <translation>Trüb seit {since:day}, {days:days}; bis zu {most:days} sind üblich.</translation>
+  </message>
+  <message>
+   <source>Opaque too long</source>
+   <comment>watch kind</comment>
+   <translation>Zu lange trüb</translation>
+  </message>
+  <message>
    <source>Open-mouth breathing</source>
+   <comment>watch kind</comment>
+   <translation>Atmung mit offenem Maul</translation>
+  </message>
+  <message>
+   <source>Others still in the egg</source>
+   <comment>watch kind</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Permit</source>
    <comment>watch kind</comment>
    <translation type="unfinished" />
   </message>
   <message>
    <source>Pick a small {prey}, about {grams:g}.</source>
-   <translation type="unfinished" />
+   <translation>Möglichst klein wählen: {prey}, etwa {grams:g}.</translation>
   </message>
   <message>
    <source>Possible swap</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Vielleicht vertauscht</translation>
   </message>
   <message>
    <source>Pre-lay shed on {since:day}, {days:ago}, and no eggs yet.</source>
-   <translation type="unfinished" />
+   <translation>Häutung vor der Ablage am {since:day}, {days:ago}, und noch keine Eier.</translation>
   </message>
   <message>
    <source>Pre-lay shed on {since:day}: eggs are to be expected; nest ready?</source>
-   <translation type="unfinished" />
+   <translation>Häutung vor der Ablage am {since:day}: Eier sind zu erwarten; Ablageplatz bereit?</translation>
   </message>
   <message>
    <source>Prolapse</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Vorfall</translation>
   </message>
   <message>
    <source>Prolapse on {on:day}: {text:quoted}.</source>
-   <translation type="unfinished" />
+   <translation>Vorfall am {on:day}: {text:quoted}.</translation>
   </message>
   <message>
    <source>Put aside {times:n} times already ({kind:watch kind}), so one step more urgent.</source>
-   <translation type="unfinished" />
+   <translation>Schon {times:n}-mal beiseitegelegt ({kind:watch kind}), darum eine Stufe dringender.</translation>
   </message>
   <message>
    <source>Put together on {since:day}, {days:ago}; {most:days} is the most for a pair.</source>
-   <translation type="unfinished" />
+   <translation>Zusammengesetzt am {since:day}, {days:ago}; für ein Paar sind {most:days} das Höchste.</translation>
   </message>
   <message>
    <source>Quarantine</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Quarantäne</translation>
   </message>
   <message>
    <source>Quarantine ends on {on:day}, in {days:days}: faecals and mites clear?</source>
-   <translation type="unfinished" />
+   <translation>Die Quarantäne endet am {on:day}, noch {days:days}: Kot und Milben ohne Befund?</translation>
   </message>
   <message>
    <source>Rack</source>
    <comment>Cause</comment>
-   <translation type="unfinished" />
+   <translation>Rack</translation>
   </message>
   <message>
    <source>Reached {target_g:g} on {on:day}.</source>
-   <translation type="unfinished" />
+   <translation>{target_g:g} erreicht am {on:day}.</translation>
   </message>
   <message>
    <source>Read once, on {at:moment}, with {read_with}.</source>
-   <translation type="unfinished" />
+   <translation>Einmal gemessen, am {at:moment}, mit {read_with}.</translation>
   </message>
   <message>
    <source>Read once, on {at:moment}.</source>
-   <translation type="unfinished" />
+   <translation>Einmal gemessen, am {at:moment}.</translation>
   </message>
   <message>
    <source>Refusals</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Verweigerungen</translation>
   </message>
   <message>
    <source>Refusals after a change of prey</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Verweigerungen nach einem Futterwechsel</translation>
   </message>
   <message>
    <source>Refusals after a cleaning</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Verweigerungen nach einer Reinigung</translation>
   </message>
   <message>
    <source>Refusals from one bag of prey</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Verweigerungen aus einem Futterbeutel</translation>
   </message>
   <message>
    <source>Refusals from one keeper's hands</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Verweigerungen bei einem Halter</translation>
   </message>
   <message>
    <source>Refusals in a rack</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Verweigerungen in einem Rack</translation>
   </message>
   <message>
    <source>Refusals in a row of tubs</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Verweigerungen in einer Reihe</translation>
   </message>
   <message>
    <source>Refusals in the room</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Verweigerungen im Raum</translation>
   </message>
   <message>
    <source>Refused on {on:day} ({counted:refusals} counted); offered again from {retry:day}.</source>
-   <translation type="unfinished" />
+   <translation>Verweigert am {on:day} ({counted:refusals} gezählt); wieder angeboten ab {retry:day}.</translation>
   </message>
   <message>
    <source>Refused on {on:day}, which was learned later: written on {written:day}.</source>
-   <translation type="unfinished" />
+   <translation>Verweigert am {on:day}, erst später bekannt: eingetragen am {written:day}.</translation>
   </message>
   <message>
    <source>Regurgitated</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Ausgewürgt</translation>
   </message>
   <message>
    <source>Regurgitated again on {on:day}, {days:ago}, after {before_on:day}; the second is the dangerous one.</source>
-   <translation type="unfinished" />
+   <translation>Wieder ausgewürgt am {on:day}, {days:ago}, nach {before_on:day}; das zweite Mal ist das gefährliche.</translation>
   </message>
   <message>
    <source>Regurgitated on {on:day}, {days:ago}.</source>
-   <translation type="unfinished" />
+   <translation>Ausgewürgt am {on:day}, {days:ago}.</translation>
   </message>
   <message>
    <source>Reserves last about {days:days} from hatching on {hatched:day}.</source>
-   <translation type="unfinished" />
+   <translation>Reserven reichen etwa {days:days} ab dem Schlupf am {hatched:day}.</translation>
   </message>
   <message>
    <source>Reserves last about {reserve_days:days} after hatching on {hatched_on:day}: until {on:day}.</source>
-   <translation type="unfinished" />
+   <translation>Reserven reichen etwa {reserve_days:days} ab dem Schlupf am {hatched_on:day}: bis {on:day}.</translation>
   </message>
   <message>
    <source>Room</source>
    <comment>Cause</comment>
-   <translation type="unfinished" />
+   <translation>Raum</translation>
   </message>
   <message>
    <source>Room</source>
    <comment>Zone</comment>
-   <translation type="unfinished" />
+   <translation>Raum</translation>
   </message>
   <message>
    <source>Row</source>
    <comment>Cause</comment>
-   <translation type="unfinished" />
+   <translation>Reihe</translation>
+  </message>
+  <message>
+   <source>Sat</source>
+   <comment>weekday</comment>
+   <translation>Sa</translation>
   </message>
   <message>
    <source>Sensor</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Fühler</translation>
   </message>
   <message>
    <source>Sensor has read {temp_c:celsius} without change for {hours:hours}.</source>
-   <translation type="unfinished" />
+   <translation>Der Fühler zeigt {temp_c:celsius} unverändert, schon {hours:hours} lang.</translation>
   </message>
   <message>
    <source>Sensor leapt from {from_c:celsius} to {to_c:celsius} in {minutes:minutes}; no tub warms so fast.</source>
-   <translation type="unfinished" />
+   <translation>Der Fühler sprang von {from_c:celsius} auf {to_c:celsius} ({minutes:minutes}); so schnell erwärmt sich keine Box.</translation>
   </message>
   <message>
    <source>Sensor silent for {minutes:minutes}; {most_minutes:minutes} is the most.</source>
-   <translation type="unfinished" />
+   <translation>Fühler stumm, {minutes:minutes} lang; {most_minutes:minutes} sind das Höchste.</translation>
+  </message>
+  <message>
+   <source>Sep</source>
+   <comment>month</comment>
+   <translation>Sep</translation>
   </message>
   <message>
    <source>Sex is {sex:Sex}; no gates are known for it.</source>
-   <translation type="unfinished" />
+   <translation>Geschlecht: {sex:Sex}; dafür sind keine Bedingungen bekannt.</translation>
   </message>
   <message>
    <source>Sex or hatching day is not known, so nothing to compare with.</source>
-   <translation type="unfinished" />
+   <translation>Geschlecht oder Schlupftag ist unbekannt, darum kein Vergleich.</translation>
   </message>
   <message>
    <source>Shed</source>
    <comment>Shed stage</comment>
-   <translation type="unfinished" />
+   <translation>Gehäutet</translation>
   </message>
   <message>
    <source>Shed in pieces on {shed_on:day}.</source>
-   <translation type="unfinished" />
+   <translation>In Fetzen gehäutet am {shed_on:day}.</translation>
   </message>
   <message>
    <source>Shed not known</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Häutung nicht bekannt</translation>
   </message>
   <message>
    <source>Shed on {shed_on:day}, {days:ago}; within {most:days} is asked.</source>
-   <translation type="unfinished" />
+   <translation>Gehäutet am {shed_on:day}, {days:ago}; verlangt: bis zu {most:days}.</translation>
   </message>
   <message>
    <source>Shed overdue</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Häutung überfällig</translation>
   </message>
   <message>
    <source>Shed {days:ago}, on {shed_on:day}.</source>
-   <translation type="unfinished" />
+   <translation>Gehäutet {days:ago}, am {shed_on:day}.</translation>
   </message>
   <message>
    <source>Sheds about every {median_days:days}, nearly always within {late_days:days} (learned from {learned_from:intervals}).</source>
-   <translation type="unfinished" />
+   <translation>Häutet sich etwa alle {median_days:days}, fast immer nach höchstens {late_days:days} (gelernt aus: {learned_from:intervals}).</translation>
   </message>
   <message>
    <source>Sheds about every {median_days:days}, nearly always within {late_days:days}, as is usual for the kind.</source>
+   <translation>Häutet sich etwa alle {median_days:days}, fast immer höchstens {late_days:days}, wie bei der Art üblich.</translation>
+  </message>
+  <message>
+   <source>Sire {sire}.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>Smaller or fewer prey; never a fast.</source>
-   <translation type="unfinished" />
+   <translation>Kleineres oder weniger Futter; nie eine Fastenkur.</translation>
   </message>
   <message>
    <source>So far {minutes:minutes}; {most_minutes:minutes} would be too long.</source>
-   <translation type="unfinished" />
+   <translation>Bisher {minutes:minutes}; {most_minutes:minutes} wären zu lang.</translation>
   </message>
   <message>
    <source>Source: {source}.</source>
-   <translation type="unfinished" />
+   <translation>Quelle: {source}.</translation>
   </message>
   <message>
    <source>Stage of life by weight: {stage:Stage}, {weight:g} on {weighed:day}.</source>
-   <translation type="unfinished" />
+   <translation>Lebensstufe nach Gewicht: {stage:Stage}, {weight:g} am {weighed:day}.</translation>
   </message>
   <message>
    <source>Stock unchanged: the same prey was thawed.</source>
-   <translation type="unfinished" />
+   <translation>Vorrat unverändert: dasselbe Futter wurde aufgetaut.</translation>
   </message>
   <message>
    <source>Stock: {after} more.</source>
-   <translation type="unfinished" />
+   <translation>Vorrat: {after} mehr.</translation>
   </message>
   <message>
    <source>Stock: {after}, not {before}.</source>
-   <translation type="unfinished" />
+   <translation>Vorrat: {after}, nicht {before}.</translation>
   </message>
   <message>
    <source>Stock: {before} not used.</source>
-   <translation type="unfinished" />
+   <translation>Vorrat: {before} nicht verbraucht.</translation>
   </message>
   <message>
    <source>Straining</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Pressen</translation>
   </message>
   <message>
    <source>Straining without an egg, or laying begun and not finished: ask a reptile vet the same day.</source>
-   <translation type="unfinished" />
+   <translation>Pressen ohne Ei, oder Ablage begonnen und nicht beendet: noch am selben Tag einen Reptilientierarzt fragen.</translation>
   </message>
   <message>
    <source>Strains without an egg, on {on:day}: {text:quoted}.</source>
-   <translation type="unfinished" />
+   <translation>Presst, ohne dass ein Ei kommt, am {on:day}: {text:quoted}.</translation>
   </message>
   <message>
    <source>Stuck shed</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Häutungsreste</translation>
   </message>
   <message>
    <source>Such lines were put aside {times:n} of {answers:n} times with nothing done; a looser limit is {looser:hundredth} instead of {value:hundredth}.</source>
-   <translation type="unfinished" />
+   <translation>Solche Zeilen wurden {times:n} von {answers:n} Malen beiseitegelegt, ohne dass etwas getan wurde; eine lockerere Grenze ist {looser:hundredth} statt {value:hundredth}.</translation>
+  </message>
+  <message>
+   <source>Sun</source>
+   <comment>weekday</comment>
+   <translation>So</translation>
   </message>
   <message>
    <source>The code is missing; every animal needs one.</source>
-   <translation type="unfinished" />
+   <translation>Der Code fehlt; jedes Tier braucht einen.</translation>
   </message>
   <message>
    <source>The copy is not sound either; the book was not changed.</source>
-   <translation type="unfinished" />
+   <translation>Auch die Kopie ist nicht heil; das Buch wurde nicht verändert.</translation>
   </message>
   <message>
    <source>The copy is sound; the book was not changed.</source>
-   <translation type="unfinished" />
+   <translation>Die Kopie ist heil; das Buch wurde nicht verändert.</translation>
   </message>
   <message>
    <source>The curve ends before this age; its last point is held.</source>
-   <translation type="unfinished" />
+   <translation>Die Kurve endet vor diesem Alter; ihr letzter Punkt wird gehalten.</translation>
   </message>
   <message>
    <source>The file cannot be read ({why}); name an existing file.</source>
-   <translation type="unfinished" />
+   <translation>Die Datei ist nicht lesbar ({why}); eine vorhandene Datei nennen.</translation>
   </message>
   <message>
    <source>The file is UTF-16 text; save it as UTF-8.</source>
-   <translation type="unfinished" />
+   <translation>Die Datei ist UTF-16-Text; als UTF-8 speichern.</translation>
   </message>
   <message>
    <source>The file is empty; its first line must read {right}.</source>
-   <translation type="unfinished" />
+   <translation>Die Datei ist leer; ihre erste Zeile muss lauten: {right}.</translation>
   </message>
   <message>
    <source>The file is larger than {most_mb} MB; split it in two.</source>
-   <translation type="unfinished" />
+   <translation>Die Datei ist größer als {most_mb} MB; in zwei teilen.</translation>
   </message>
   <message>
    <source>The files hold no rows; nothing was written.</source>
+   <translation>Die Dateien enthalten keine Zeilen; nichts wurde eingetragen.</translation>
+  </message>
+  <message>
+   <source>The first was out on {since:day}, at least {hours:hours} ago, and {still_in:n} good eggs are still in.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>The grade last eaten is not known, so the one that fits.</source>
-   <translation type="unfinished" />
+   <translation>Die zuletzt gefressene Größe ist unbekannt, darum die passende.</translation>
   </message>
   <message>
    <source>The last change was on {last:day}; one change at a time, {days:days} apart.</source>
-   <translation type="unfinished" />
+   <translation>Die letzte Änderung war am {last:day}; immer nur eine Änderung, {days:days} Abstand.</translation>
   </message>
   <message>
    <source>The last reading is {hours:hours} old; after {most_hours:hours} it tells nothing of now.</source>
-   <translation type="unfinished" />
+   <translation>Der letzte Messwert ist {hours:hours} alt; älter als {most_hours:hours} sagt er nichts über jetzt.</translation>
   </message>
   <message>
    <source>The last shed cannot be told.</source>
-   <translation type="unfinished" />
+   <translation>Die letzte Häutung ist nicht zu sagen.</translation>
   </message>
   <message>
    <source>The last shed, on {shed_on:day}, was the pre-lay shed; the next keeps no clock.</source>
-   <translation type="unfinished" />
+   <translation>Die letzte Häutung, am {shed_on:day}, war die vor der Ablage; die nächste hält keinen Takt.</translation>
   </message>
   <message>
    <source>The latest day lies beyond what the curve can tell.</source>
-   <translation type="unfinished" />
+   <translation>Der späteste Tag liegt jenseits dessen, was die Kurve sagen kann.</translation>
   </message>
   <message>
    <source>The line cannot be read as CSV ({why}); a quote may be missing.</source>
-   <translation type="unfinished" />
+   <translation>Die Zeile ist nicht als CSV lesbar ({why}); vielleicht fehlt ein Anführungszeichen.</translation>
   </message>
   <message>
    <source>The line has {have:values} where {need:n} are right; a value with a {delimiter:delimiter} in it needs quotes, and grams a point.</source>
-   <translation type="unfinished" />
+   <translation>Die Zeile hat {have:values}, richtig sind {need:n}; ein Wert mit {delimiter:delimiter} darin braucht Anführungszeichen, und Gramm einen Punkt.</translation>
   </message>
   <message>
    <source>The night of {night:night} was fed and not written, so this may not be so long a gap.</source>
-   <translation type="unfinished" />
+   <translation>Am Abend {night:night} wurde gefüttert und nicht eingetragen, die Lücke ist also vielleicht nicht so lang.</translation>
   </message>
   <message>
    <source>The night of {night:night} was fed and not written: a meal then is likely, and the next comes never sooner than {gap:days} after one.</source>
-   <translation type="unfinished" />
+   <translation>Am Abend {night:night} wurde gefüttert und nicht eingetragen: eine Mahlzeit ist wahrscheinlich, und bis zur nächsten vergehen immer mindestens {gap:days}.</translation>
   </message>
   <message>
    <source>The profile has no feeding figures for this stage of life: {stage:Stage}.</source>
-   <translation type="unfinished" />
+   <translation>Das Profil hat keine Futterwerte für diese Lebensstufe: {stage:Stage}.</translation>
   </message>
   <message>
    <source>The scale reads in steps of {resolution_g:g}, {percent:percent} of this weight; a finer one is needed.</source>
-   <translation type="unfinished" />
+   <translation>Die Waage zeigt in Schritten von {resolution_g:g}, {percent:percent} dieses Gewichts; eine feinere wird gebraucht.</translation>
   </message>
   <message>
    <source>Their tubs were cleaned on {on:day}, and no others.</source>
-   <translation type="unfinished" />
+   <translation>Ihre Boxen wurden am {on:day} gereinigt, andere nicht.</translation>
   </message>
   <message>
    <source>This hold ({kind:HoldKind}) has run since {since:day}: renew it or end it.</source>
-   <translation type="unfinished" />
+   <translation>Diese Pause ({kind:HoldKind}) läuft seit {since:day}: verlängern oder beenden.</translation>
   </message>
   <message>
    <source>This week</source>
    <comment>Severity</comment>
-   <translation type="unfinished" />
+   <translation>Diese Woche</translation>
+  </message>
+  <message>
+   <source>Thu</source>
+   <comment>weekday</comment>
+   <translation>Do</translation>
   </message>
   <message>
    <source>Today</source>
    <comment>Severity</comment>
+   <translation>Heute</translation>
+  </message>
+  <message>
+   <source>Told differently, both tellings stay until one is put right:</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>Took in {animals:animals} and {entries:entries}.</source>
-   <translation type="unfinished" />
+   <translation>Übernommen: {animals:animals} und {entries:entries}.</translation>
   </message>
   <message>
    <source>Treat the whole rack as one; product and amount are a reptile vet's word.</source>
+   <translation>Das ganze Rack als eines behandeln; Mittel und Menge sagt ein Reptilientierarzt.</translation>
+  </message>
+  <message>
+   <source>Treated on {on:day}, as vet or label say: {text:quoted}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Tub {about} is given to more than one: {told}</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>Tube or force feeding only by a reptile vet or under one's instruction.</source>
-   <translation type="unfinished" />
+   <translation>Sonde oder Zwangsfütterung nur durch einen Reptilientierarzt oder nach dessen Anweisung.</translation>
   </message>
   <message>
    <source>Tubs cleaned on {on:day}: {refused:n} of {offered:n} refused where {expected:tenth} is usual, over {nights:nights} (chance {chance:chance}).</source>
-   <translation type="unfinished" />
+   <translation>Boxen gereinigt am {on:day}: {refused:n} von {offered:n} verweigert, wo {expected:tenth} üblich sind, über {nights:nights} (Zufall {chance:chance}).</translation>
+  </message>
+  <message>
+   <source>Tue</source>
+   <comment>weekday</comment>
+   <translation>Di</translation>
   </message>
   <message>
    <source>Two signals together ({first:watch kind}, {second:watch kind}), so one step more urgent.</source>
-   <translation type="unfinished" />
+   <translation>Zwei Zeichen zusammen ({first:watch kind}, {second:watch kind}), darum eine Stufe dringender.</translation>
   </message>
   <message>
    <source>Under expectation</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Unter der Erwartung</translation>
   </message>
   <message>
    <source>Waiting for the first shed.</source>
-   <translation type="unfinished" />
+   <translation>Wartet auf die erste Häutung.</translation>
   </message>
   <message>
    <source>Water, a heat check, no handling.</source>
-   <translation type="unfinished" />
+   <translation>Wasser, Wärme prüfen, nicht anfassen.</translation>
+  </message>
+  <message>
+   <source>Wed</source>
+   <comment>weekday</comment>
+   <translation>Mi</translation>
   </message>
   <message>
    <source>Weighed {weight_g:g} on {weighed_on:day}; {percent:percent} either way is no surprise.</source>
-   <translation type="unfinished" />
+   <translation>{weight_g:g} gewogen am {weighed_on:day}; {percent:percent} nach oben oder unten überraschen nicht.</translation>
   </message>
   <message>
    <source>Weight loss</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Gewichtsverlust</translation>
   </message>
   <message>
    <source>Weight not known, so as last eaten on {on:day}.</source>
-   <translation type="unfinished" />
+   <translation>Gewicht unbekannt, darum wie zuletzt gefressen am {on:day}.</translation>
   </message>
   <message>
    <source>Weight not known, so as last eaten: {prey} on {on:day}.</source>
-   <translation type="unfinished" />
+   <translation>Gewicht unbekannt, darum wie zuletzt gefressen: {prey} am {on:day}.</translation>
   </message>
   <message>
    <source>Weight runs ahead of the frame: do not breed on weight alone.</source>
-   <translation type="unfinished" />
+   <translation>Das Gewicht läuft dem Körperbau voraus: nicht allein nach Gewicht züchten.</translation>
   </message>
   <message>
    <source>Weight stall</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Gewicht stockt</translation>
   </message>
   <message>
    <source>Weight trend not known</source>
    <comment>watch kind</comment>
+   <translation>Gewichtsverlauf nicht bekannt</translation>
+  </message>
+  <message>
+   <source>What became of {still_in:n} of {good:n} good eggs was not written since {since:day}.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>What fits comes to {percent:percent} of the target, more than is aimed at.</source>
-   <translation type="unfinished" />
+   <translation>Was passt, ergibt {percent:percent} des Ziels, mehr als angestrebt.</translation>
   </message>
   <message>
    <source>What fits comes to {percent:percent} of the target.</source>
-   <translation type="unfinished" />
+   <translation>Was passt, ergibt {percent:percent} des Ziels.</translation>
   </message>
   <message>
    <source>Would take in {animals:animals} and {entries:entries}; nothing was written.</source>
-   <translation type="unfinished" />
+   <translation>Würde übernehmen: {animals:animals} und {entries:entries}; nichts wurde eingetragen.</translation>
   </message>
   <message>
    <source>Wound</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Wunde</translation>
   </message>
   <message>
    <source>Wound noticed on {on:day}: {text:quoted}.</source>
-   <translation type="unfinished" />
+   <translation>Wunde aufgefallen am {on:day}: {text:quoted}.</translation>
   </message>
   <message>
    <source>Written {sign:ShedStage} on {since:day}, {days:ago}, and no shed since; one was surely missed.</source>
-   <translation type="unfinished" />
+   <translation>„{sign:ShedStage}“ eingetragen am {since:day}, {days:ago}, und seither keine Häutung; eine wurde sicher versäumt.</translation>
   </message>
   <message>
    <source>Wrote out {animals:animals} and {entries:entries}.</source>
-   <translation type="unfinished" />
+   <translation>Geschrieben: {animals:animals} und {entries:entries}.</translation>
   </message>
   <message>
    <source>a clear shed</source>
    <comment>ending</comment>
-   <translation type="unfinished" />
+   <translation>eine saubere Häutung</translation>
   </message>
   <message>
    <source>a female</source>
    <comment>a sex</comment>
+   <translation>ein Weibchen</translation>
+  </message>
+  <message>
+   <source>a line has {have:n} cells in place of {need:n}.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>a live newborn, only where lawful</source>
    <comment>LadderStep</comment>
-   <translation type="unfinished" />
+   <translation>ein lebendes Neugeborenes, nur wo erlaubt</translation>
   </message>
   <message>
    <source>a male</source>
    <comment>a sex</comment>
-   <translation type="unfinished" />
+   <translation>ein Männchen</translation>
   </message>
   <message>
    <source>a short cool spell, then warm</source>
    <comment>LadderStep</comment>
-   <translation type="unfinished" />
+   <translation>kurz kühl, dann warm</translation>
   </message>
   <message>
    <source>a smaller or a cut pinky</source>
    <comment>LadderStep</comment>
-   <translation type="unfinished" />
+   <translation>ein kleinerer oder zerteilter Pinky</translation>
   </message>
   <message>
    <source>a tail or a limb</source>
    <comment>LadderStep</comment>
-   <translation type="unfinished" />
+   <translation>ein Schwanz oder ein Bein</translation>
   </message>
   <message>
    <source>a warm pinky overnight in a small dark cup with a hide</source>
    <comment>LadderStep</comment>
-   <translation type="unfinished" />
+   <translation>ein warmer Pinky über Nacht in einem kleinen dunklen Becher mit Versteck</translation>
   </message>
   <message>
    <source>a washed, unscented pinky</source>
    <comment>LadderStep</comment>
-   <translation type="unfinished" />
+   <translation>ein abgewaschener Pinky ohne Geruch</translation>
   </message>
   <message>
    <source>above p99</source>
-   <translation type="unfinished" />
+   <translation>über p99</translation>
   </message>
   <message>
    <source>adult</source>
    <comment>Stage</comment>
-   <translation type="unfinished" />
+   <translation>ausgewachsen</translation>
   </message>
   <message>
    <source>age</source>
    <comment>gate</comment>
-   <translation type="unfinished" />
+   <translation>Alter</translation>
   </message>
   <message>
    <source>an animal</source>
    <comment>a sex</comment>
+   <translation>ein Tier</translation>
+  </message>
+  <message>
+   <source>and {count:n} more</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>animal</source>
-   <translation type="unfinished" />
+   <translation>Tier</translation>
   </message>
   <message>
    <source>animals</source>
-   <translation type="unfinished" />
+   <translation>Tiere</translation>
   </message>
   <message>
    <source>as the records say</source>
    <comment>Evidence</comment>
-   <translation type="unfinished" />
+   <translation>laut Unterlagen</translation>
   </message>
   <message>
    <source>as the records say</source>
    <comment>SexedBy</comment>
-   <translation type="unfinished" />
+   <translation>laut Unterlagen</translation>
   </message>
   <message>
    <source>assumed</source>
    <comment>Evidence</comment>
-   <translation type="unfinished" />
+   <translation>angenommen</translation>
   </message>
   <message>
    <source>below p1</source>
-   <translation type="unfinished" />
+   <translation>unter p1</translation>
   </message>
   <message>
    <source>body score</source>
    <comment>gate</comment>
-   <translation type="unfinished" />
+   <translation>Körperzustand</translation>
   </message>
   <message>
    <source>breathing</source>
    <comment>RemarkKind</comment>
-   <translation type="unfinished" />
+   <translation>Atmung</translation>
   </message>
   <message>
    <source>by the tail</source>
    <comment>SexedBy</comment>
-   <translation type="unfinished" />
+   <translation>am Schwanz erkannt</translation>
   </message>
   <message>
    <source>cannot tell</source>
    <comment>DueState</comment>
-   <translation type="unfinished" />
+   <translation>nicht zu sagen</translation>
   </message>
   <message>
    <source>caution</source>
    <comment>RemarkKind</comment>
-   <translation type="unfinished" />
+   <translation>Vorsicht</translation>
   </message>
   <message>
    <source>change presentation</source>
    <comment>Step</comment>
-   <translation type="unfinished" />
+   <translation>anders anbieten</translation>
   </message>
   <message>
    <source>character</source>
-   <translation type="unfinished" />
+   <translation>Zeichen</translation>
   </message>
   <message>
    <source>characters</source>
-   <translation type="unfinished" />
+   <translation>Zeichen</translation>
   </message>
   <message>
    <source>check BOOK --mend writes a mended copy and leaves the book as it is.</source>
-   <translation type="unfinished" />
+   <translation>check BUCH --mend schreibt eine geheilte Kopie und lässt das Buch, wie es ist.</translation>
   </message>
   <message>
    <source>check husbandry</source>
    <comment>Step</comment>
-   <translation type="unfinished" />
+   <translation>Haltung prüfen</translation>
   </message>
   <message>
    <source>cleaned whole</source>
    <comment>Cleaning</comment>
+   <translation>ganz gereinigt</translation>
+  </message>
+  <message>
+   <source>clear</source>
+   <comment>FaecalResult</comment>
    <translation type="unfinished" />
   </message>
   <message>
    <source>clear shed</source>
    <comment>gate</comment>
-   <translation type="unfinished" />
+   <translation>saubere Häutung</translation>
   </message>
   <message>
    <source>cleared</source>
    <comment>ShedStage</comment>
-   <translation type="unfinished" />
+   <translation>klar</translation>
   </message>
   <message>
    <source>comma</source>
    <comment>delimiter</comment>
-   <translation type="unfinished" />
+   <translation>Komma</translation>
   </message>
   <message>
    <source>cooling</source>
    <comment>HoldKind</comment>
-   <translation type="unfinished" />
+   <translation>Kühlung</translation>
   </message>
   <message>
    <source>counted</source>
    <comment>Counting</comment>
-   <translation type="unfinished" />
+   <translation>gezählt</translation>
   </message>
   <message>
    <source>curve of your own stock</source>
    <comment>basis</comment>
-   <translation type="unfinished" />
+   <translation>Kurve der eigenen Tiere</translation>
   </message>
   <message>
    <source>day</source>
-   <translation type="unfinished" />
+   <translation>Tag</translation>
   </message>
   <message>
    <source>days</source>
-   <translation type="unfinished" />
+   <translation>Tage</translation>
   </message>
   <message>
    <source>days since eaten ÷ interval</source>
    <comment>Layer</comment>
+   <translation>Tage seit Fressen ÷ Abstand</translation>
+  </message>
+  <message>
+   <source>dead before a number</source>
+   <comment>EggFate</comment>
    <translation type="unfinished" />
   </message>
   <message>
    <source>died</source>
    <comment>Status</comment>
-   <translation type="unfinished" />
+   <translation>gestorben</translation>
   </message>
   <message>
    <source>done, not recorded</source>
    <comment>NightTold</comment>
-   <translation type="unfinished" />
+   <translation>gefüttert, nicht eingetragen</translation>
   </message>
   <message>
    <source>due</source>
    <comment>DueState</comment>
-   <translation type="unfinished" />
+   <translation>fällig</translation>
   </message>
   <message>
    <source>due</source>
    <comment>Layer</comment>
-   <translation type="unfinished" />
+   <translation>fällig</translation>
   </message>
   <message>
    <source>dull</source>
    <comment>ShedStage</comment>
-   <translation type="unfinished" />
+   <translation>matt</translation>
   </message>
   <message>
    <source>eggs are laid</source>
    <comment>Awaited</comment>
+   <translation>die Eiablage</translation>
+  </message>
+  <message>
+   <source>ended</source>
+   <comment>MitesTold</comment>
    <translation type="unfinished" />
   </message>
   <message>
    <source>entries</source>
-   <translation type="unfinished" />
+   <translation>Einträge</translation>
   </message>
   <message>
    <source>entry</source>
-   <translation type="unfinished" />
+   <translation>Eintrag</translation>
   </message>
   <message>
    <source>excused</source>
    <comment>Counting</comment>
-   <translation type="unfinished" />
+   <translation>entschuldigt</translation>
   </message>
   <message>
    <source>export needs --animals FILE, --diary FILE or both.</source>
-   <translation type="unfinished" />
+   <translation>export braucht --animals DATEI, --diary DATEI oder beide.</translation>
   </message>
   <message>
    <source>eye cap kept</source>
    <comment>ShedQuality</comment>
-   <translation type="unfinished" />
+   <translation>Augenkappe haftet</translation>
   </message>
   <message>
    <source>faeces</source>
    <comment>RemarkKind</comment>
+   <translation>Kot</translation>
+  </message>
+  <message>
+   <source>failed</source>
+   <comment>EggFate</comment>
    <translation type="unfinished" />
   </message>
   <message>
    <source>fault</source>
-   <translation type="unfinished" />
+   <translation>Fehler</translation>
   </message>
   <message>
    <source>faults</source>
-   <translation type="unfinished" />
+   <translation>Fehler</translation>
+  </message>
+  <message>
+   <source>female</source>
+   <translation>Weibchen</translation>
   </message>
   <message>
    <source>female</source>
    <comment>Sex</comment>
-   <translation type="unfinished" />
+   <translation>Weibchen</translation>
   </message>
   <message>
    <source>forgot to record</source>
    <comment>NightTold</comment>
-   <translation type="unfinished" />
+   <translation>Eintrag vergessen</translation>
   </message>
   <message>
    <source>found uneaten</source>
    <comment>Correction</comment>
+   <translation>doch nicht gefressen</translation>
+  </message>
+  <message>
+   <source>given</source>
+   <comment>DoseTold</comment>
    <translation type="unfinished" />
   </message>
   <message>
    <source>gone at check</source>
    <comment>Evidence</comment>
-   <translation type="unfinished" />
+   <translation>bei Kontrolle weg</translation>
   </message>
   <message>
    <source>gravid</source>
    <comment>HoldKind</comment>
-   <translation type="unfinished" />
+   <translation>trächtig</translation>
   </message>
   <message>
    <source>has laid</source>
    <comment>SexedBy</comment>
-   <translation type="unfinished" />
+   <translation>hat abgelegt</translation>
   </message>
   <message>
    <source>has sired</source>
    <comment>SexedBy</comment>
+   <translation>hat Nachzucht</translation>
+  </message>
+  <message>
+   <source>hatched</source>
+   <comment>EggFate</comment>
    <translation type="unfinished" />
   </message>
   <message>
    <source>hatchling</source>
    <comment>Stage</comment>
-   <translation type="unfinished" />
+   <translation>Schlüpfling</translation>
   </message>
   <message>
    <source>he</source>
    <comment>she</comment>
-   <translation type="unfinished" />
+   <translation>er</translation>
   </message>
   <message>
    <source>heat</source>
    <comment>HoldKind</comment>
-   <translation type="unfinished" />
+   <translation>Wärme</translation>
   </message>
   <message>
    <source>heat</source>
    <comment>Layer</comment>
-   <translation type="unfinished" />
+   <translation>Wärme</translation>
   </message>
   <message>
    <source>heat in range</source>
    <comment>ending</comment>
-   <translation type="unfinished" />
+   <translation>Wärme in den Grenzen</translation>
   </message>
   <message>
    <source>her</source>
    <comment>her</comment>
-   <translation type="unfinished" />
+   <translation>ihr</translation>
   </message>
   <message>
    <source>his</source>
    <comment>her</comment>
-   <translation type="unfinished" />
+   <translation>sein</translation>
   </message>
   <message>
    <source>hold</source>
    <comment>DueState</comment>
-   <translation type="unfinished" />
+   <translation>Pause</translation>
   </message>
   <message>
    <source>hold</source>
    <comment>Layer</comment>
-   <translation type="unfinished" />
+   <translation>Pause</translation>
   </message>
   <message>
    <source>hour</source>
-   <translation type="unfinished" />
+   <translation>Stunde</translation>
   </message>
   <message>
    <source>hours</source>
-   <translation type="unfinished" />
+   <translation>Stunden</translation>
   </message>
   <message>
    <source>in pieces</source>
    <comment>ShedQuality</comment>
-   <translation type="unfinished" />
+   <translation>in Fetzen</translation>
   </message>
   <message>
    <source>in season</source>
    <comment>HoldKind</comment>
-   <translation type="unfinished" />
+   <translation>Paarungszeit</translation>
   </message>
   <message>
    <source>interval</source>
-   <translation type="unfinished" />
+   <translation>Abstand</translation>
   </message>
   <message>
    <source>intervals</source>
-   <translation type="unfinished" />
+   <translation>Abstände</translation>
   </message>
   <message>
    <source>it</source>
    <comment>she</comment>
-   <translation type="unfinished" />
+   <translation>es</translation>
   </message>
   <message>
    <source>its</source>
    <comment>her</comment>
-   <translation type="unfinished" />
+   <translation>sein</translation>
   </message>
   <message>
    <source>just shed</source>
    <comment>HoldKind</comment>
-   <translation type="unfinished" />
+   <translation>frisch gehäutet</translation>
   </message>
   <message>
    <source>juvenile</source>
    <comment>Stage</comment>
-   <translation type="unfinished" />
+   <translation>Jungtier</translation>
   </message>
   <message>
    <source>kept</source>
    <comment>Status</comment>
-   <translation type="unfinished" />
+   <translation>im Bestand</translation>
   </message>
   <message>
    <source>kept meals</source>
    <comment>ending</comment>
-   <translation type="unfinished" />
+   <translation>behaltene Mahlzeiten</translation>
   </message>
   <message>
    <source>kept meals</source>
    <comment>gate</comment>
-   <translation type="unfinished" />
+   <translation>behaltene Mahlzeiten</translation>
   </message>
   <message>
    <source>laying</source>
    <comment>ending</comment>
-   <translation type="unfinished" />
+   <translation>die Ablage</translation>
   </message>
   <message>
    <source>left in</source>
    <comment>Cell</comment>
-   <translation type="unfinished" />
+   <translation>liegen gelassen</translation>
   </message>
   <message>
    <source>left in</source>
    <comment>Result</comment>
-   <translation type="unfinished" />
+   <translation>liegen gelassen</translation>
   </message>
   <message>
    <source>length</source>
    <comment>gate</comment>
-   <translation type="unfinished" />
+   <translation>Länge</translation>
   </message>
   <message>
    <source>line</source>
-   <translation type="unfinished" />
+   <translation>Zeile</translation>
   </message>
   <message>
    <source>lines</source>
-   <translation type="unfinished" />
+   <translation>Zeilen</translation>
   </message>
   <message>
    <source>lizard or frog scent, frozen first</source>
    <comment>LadderStep</comment>
-   <translation type="unfinished" />
+   <translation>Echsen- oder Froschgeruch, vorher gefroren</translation>
+  </message>
+  <message>
+   <source>male</source>
+   <translation>Männchen</translation>
   </message>
   <message>
    <source>male</source>
    <comment>Sex</comment>
-   <translation type="unfinished" />
+   <translation>Männchen</translation>
   </message>
   <message>
    <source>meal</source>
-   <translation type="unfinished" />
+   <translation>Mahlzeit</translation>
   </message>
   <message>
    <source>meals</source>
-   <translation type="unfinished" />
+   <translation>Mahlzeiten</translation>
   </message>
   <message>
    <source>minute</source>
-   <translation type="unfinished" />
+   <translation>Minute</translation>
   </message>
   <message>
    <source>minutes</source>
+   <translation>Minuten</translation>
+  </message>
+  <message>
+   <source>missed</source>
+   <comment>DoseTold</comment>
    <translation type="unfinished" />
   </message>
   <message>
    <source>missing</source>
    <comment>Status</comment>
-   <translation type="unfinished" />
+   <translation>vermisst</translation>
   </message>
   <message>
    <source>mites</source>
    <comment>RemarkKind</comment>
+   <translation>Milben</translation>
+  </message>
+  <message>
+   <source>mites seen</source>
+   <comment>MitesTold</comment>
    <translation type="unfinished" />
   </message>
   <message>
    <source>month</source>
-   <translation type="unfinished" />
+   <translation>Monat</translation>
   </message>
   <message>
    <source>months</source>
-   <translation type="unfinished" />
+   <translation>Monate</translation>
   </message>
   <message>
    <source>new arrival</source>
    <comment>HoldKind</comment>
-   <translation type="unfinished" />
+   <translation>Neuzugang</translation>
   </message>
   <message>
    <source>night</source>
-   <translation type="unfinished" />
+   <translation>Abend</translation>
   </message>
   <message>
    <source>nights</source>
+   <translation>Abende</translation>
+  </message>
+  <message>
+   <source>no mite seen</source>
+   <comment>MitesTold</comment>
    <translation type="unfinished" />
   </message>
   <message>
    <source>no round</source>
    <comment>NightTold</comment>
-   <translation type="unfinished" />
+   <translation>keine Runde</translation>
   </message>
   <message>
    <source>non-starter ladder</source>
    <comment>Step</comment>
-   <translation type="unfinished" />
+   <translation>Schritte für Nichtfresser</translation>
   </message>
   <message>
    <source>not due</source>
    <comment>DueState</comment>
-   <translation type="unfinished" />
+   <translation>nicht fällig</translation>
   </message>
   <message>
    <source>not known</source>
    <comment>Sex</comment>
-   <translation type="unfinished" />
+   <translation>unbekannt</translation>
   </message>
   <message>
    <source>not offered</source>
    <comment>Cell</comment>
-   <translation type="unfinished" />
+   <translation>nicht angeboten</translation>
   </message>
   <message>
    <source>not offered</source>
    <comment>Result</comment>
-   <translation type="unfinished" />
+   <translation>nicht angeboten</translation>
   </message>
   <message>
    <source>not reached</source>
    <comment>Cell</comment>
-   <translation type="unfinished" />
+   <translation>nicht erreicht</translation>
   </message>
   <message>
    <source>note</source>
    <comment>RemarkKind</comment>
-   <translation type="unfinished" />
+   <translation>Notiz</translation>
   </message>
   <message>
    <source>on loan</source>
    <comment>Status</comment>
-   <translation type="unfinished" />
+   <translation>verliehen</translation>
   </message>
   <message>
    <source>opaque</source>
    <comment>HoldKind</comment>
-   <translation type="unfinished" />
+   <translation>trüb</translation>
   </message>
   <message>
    <source>opaque</source>
    <comment>ShedStage</comment>
-   <translation type="unfinished" />
+   <translation>trüb</translation>
   </message>
   <message>
    <source>open mouth</source>
    <comment>RemarkKind</comment>
-   <translation type="unfinished" />
+   <translation>offenes Maul</translation>
   </message>
   <message>
    <source>other</source>
    <comment>Correction</comment>
-   <translation type="unfinished" />
+   <translation>anderes</translation>
   </message>
   <message>
    <source>other</source>
    <comment>HoldKind</comment>
-   <translation type="unfinished" />
+   <translation>anderes</translation>
   </message>
   <message>
    <source>part taken</source>
    <comment>Cell</comment>
-   <translation type="unfinished" />
+   <translation>teils gefressen</translation>
   </message>
   <message>
    <source>part taken</source>
    <comment>Result</comment>
-   <translation type="unfinished" />
+   <translation>teils gefressen</translation>
   </message>
   <message>
    <source>photo</source>
    <comment>RemarkKind</comment>
+   <translation>Foto</translation>
+  </message>
+  <message>
+   <source>pipped</source>
+   <comment>EggFate</comment>
    <translation type="unfinished" />
   </message>
   <message>
    <source>popped</source>
    <comment>SexedBy</comment>
-   <translation type="unfinished" />
+   <translation>gepoppt</translation>
   </message>
   <message>
    <source>pre-lay shed</source>
    <comment>HoldKind</comment>
-   <translation type="unfinished" />
+   <translation>Häutung vor Ablage</translation>
   </message>
   <message>
    <source>probed</source>
    <comment>SexedBy</comment>
-   <translation type="unfinished" />
+   <translation>sondiert</translation>
   </message>
   <message>
    <source>prolapse</source>
    <comment>RemarkKind</comment>
-   <translation type="unfinished" />
+   <translation>Vorfall</translation>
   </message>
   <message>
    <source>provisional curve</source>
    <comment>basis</comment>
-   <translation type="unfinished" />
+   <translation>vorläufige Kurve</translation>
   </message>
   <message>
    <source>published curve</source>
    <comment>basis</comment>
-   <translation type="unfinished" />
+   <translation>veröffentlichte Kurve</translation>
   </message>
   <message>
    <source>quarantine</source>
    <comment>HoldKind</comment>
-   <translation type="unfinished" />
+   <translation>Quarantäne</translation>
+  </message>
+  <message>
+   <source>rack {rack}, row {row}, tub {tub}</source>
+   <translation>Rack {rack}, Reihe {row}, Box {tub}</translation>
   </message>
   <message>
    <source>refusal</source>
-   <translation type="unfinished" />
+   <translation>Verweigerung</translation>
   </message>
   <message>
    <source>refusals</source>
-   <translation type="unfinished" />
+   <translation>Verweigerungen</translation>
   </message>
   <message>
    <source>refused</source>
    <comment>Cell</comment>
-   <translation type="unfinished" />
+   <translation>verweigert</translation>
   </message>
   <message>
    <source>refused</source>
    <comment>Result</comment>
-   <translation type="unfinished" />
+   <translation>verweigert</translation>
   </message>
   <message>
    <source>refused, excused</source>
    <comment>Cell</comment>
-   <translation type="unfinished" />
+   <translation>verweigert, entschuldigt</translation>
   </message>
   <message>
    <source>regurgitated</source>
    <comment>HoldKind</comment>
-   <translation type="unfinished" />
+   <translation>ausgewürgt</translation>
   </message>
   <message>
    <source>release</source>
    <comment>ending</comment>
-   <translation type="unfinished" />
+   <translation>die Freigabe</translation>
   </message>
   <message>
    <source>reptile vet</source>
    <comment>Step</comment>
-   <translation type="unfinished" />
+   <translation>Reptilientierarzt</translation>
   </message>
   <message>
    <source>review</source>
    <comment>Step</comment>
-   <translation type="unfinished" />
+   <translation>Durchsicht</translation>
   </message>
   <message>
    <source>row</source>
-   <translation type="unfinished" />
+   <translation>Zeile</translation>
   </message>
   <message>
    <source>rows</source>
+   <translation>Zeilen</translation>
+  </message>
+  <message>
+   <source>sample sent</source>
+   <comment>FaecalResult</comment>
    <translation type="unfinished" />
   </message>
   <message>
    <source>seen</source>
    <comment>Evidence</comment>
-   <translation type="unfinished" />
+   <translation>gesehen</translation>
   </message>
   <message>
    <source>semicolon</source>
    <comment>delimiter</comment>
-   <translation type="unfinished" />
+   <translation>Semikolon</translation>
   </message>
   <message>
    <source>sex</source>
    <comment>Layer</comment>
-   <translation type="unfinished" />
+   <translation>Geschlecht</translation>
+  </message>
+  <message>
+   <source>sex ?</source>
+   <translation>Geschlecht ?</translation>
   </message>
   <message>
    <source>she</source>
    <comment>she</comment>
-   <translation type="unfinished" />
+   <translation>sie</translation>
   </message>
   <message>
    <source>shed</source>
-   <translation type="unfinished" />
+   <translation>Häutung</translation>
   </message>
   <message>
    <source>shed</source>
    <comment>ShedStage</comment>
-   <translation type="unfinished" />
+   <translation>gehäutet</translation>
   </message>
   <message>
    <source>shed remains gone</source>
    <comment>RemarkKind</comment>
-   <translation type="unfinished" />
+   <translation>Häutungsreste weg</translation>
   </message>
   <message>
    <source>shed remains still there</source>
    <comment>RemarkKind</comment>
-   <translation type="unfinished" />
+   <translation>Häutungsreste noch da</translation>
   </message>
   <message>
    <source>shed stage</source>
    <comment>Layer</comment>
-   <translation type="unfinished" />
+   <translation>Häutungsstand</translation>
   </message>
   <message>
    <source>sheds</source>
-   <translation type="unfinished" />
+   <translation>Häutungen</translation>
   </message>
   <message>
    <source>shown only</source>
    <comment>Counting</comment>
-   <translation type="unfinished" />
+   <translation>nur gezeigt</translation>
   </message>
   <message>
    <source>sold</source>
    <comment>Status</comment>
+   <translation>verkauft</translation>
+  </message>
+  <message>
+   <source>something found</source>
+   <comment>FaecalResult</comment>
    <translation type="unfinished" />
   </message>
   <message>
    <source>spot cleaned</source>
    <comment>Cleaning</comment>
+   <translation>stellenweise gereinigt</translation>
+  </message>
+  <message>
+   <source>stopped</source>
+   <comment>DoseTold</comment>
    <translation type="unfinished" />
   </message>
   <message>
    <source>straining</source>
    <comment>RemarkKind</comment>
-   <translation type="unfinished" />
+   <translation>Pressen</translation>
   </message>
   <message>
    <source>stuck shed</source>
    <comment>HoldKind</comment>
-   <translation type="unfinished" />
+   <translation>Häutungsreste</translation>
   </message>
   <message>
    <source>subadult</source>
    <comment>Stage</comment>
-   <translation type="unfinished" />
+   <translation>halbwüchsig</translation>
   </message>
   <message>
    <source>tail tip kept</source>
    <comment>ShedQuality</comment>
-   <translation type="unfinished" />
+   <translation>Schwanzspitze haftet</translation>
   </message>
   <message>
    <source>take-in needs --animals FILE, --diary FILE or both.</source>
-   <translation type="unfinished" />
+   <translation>take-in braucht --animals DATEI, --diary DATEI oder beide.</translation>
   </message>
   <message>
    <source>taken</source>
    <comment>Cell</comment>
-   <translation type="unfinished" />
+   <translation>gefressen</translation>
   </message>
   <message>
    <source>taken</source>
    <comment>Result</comment>
-   <translation type="unfinished" />
+   <translation>gefressen</translation>
   </message>
   <message>
    <source>teasing at the hide with tongs</source>
    <comment>LadderStep</comment>
+   <translation>Necken am Versteck mit der Pinzette</translation>
+  </message>
+  <message>
+   <source>the columns must be {right}; have the folder written anew.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>the end of the season</source>
    <comment>ending</comment>
-   <translation type="unfinished" />
+   <translation>das Ende der Paarungszeit</translation>
   </message>
   <message>
    <source>the first kept meal</source>
    <comment>ending</comment>
-   <translation type="unfinished" />
+   <translation>die erste behaltene Mahlzeit</translation>
   </message>
   <message>
    <source>the next meal</source>
    <comment>Awaited</comment>
-   <translation type="unfinished" />
+   <translation>die nächste Mahlzeit</translation>
   </message>
   <message>
    <source>the next shed</source>
    <comment>Awaited</comment>
-   <translation type="unfinished" />
+   <translation>die nächste Häutung</translation>
   </message>
   <message>
    <source>the next weighing</source>
    <comment>Awaited</comment>
-   <translation type="unfinished" />
+   <translation>die nächste Wägung</translation>
   </message>
   <message>
    <source>the shed</source>
    <comment>ending</comment>
-   <translation type="unfinished" />
+   <translation>die Häutung</translation>
   </message>
   <message>
    <source>the vet's word</source>
    <comment>ending</comment>
-   <translation type="unfinished" />
+   <translation>das Wort des Tierarztes</translation>
   </message>
   <message>
    <source>today</source>
-   <translation type="unfinished" />
+   <translation>heute</translation>
   </message>
   <message>
    <source>travel or show</source>
    <comment>HoldKind</comment>
+   <translation>Reise oder Schau</translation>
+  </message>
+  <message>
+   <source>treatment begun</source>
+   <comment>MitesTold</comment>
    <translation type="unfinished" />
   </message>
   <message>
    <source>typed late</source>
    <comment>Correction</comment>
-   <translation type="unfinished" />
+   <translation>spät eingetragen</translation>
   </message>
   <message>
    <source>under {share}</source>
-   <translation type="unfinished" />
+   <translation>unter {share}</translation>
   </message>
   <message>
    <source>value</source>
-   <translation type="unfinished" />
+   <translation>Wert</translation>
   </message>
   <message>
    <source>values</source>
-   <translation type="unfinished" />
+   <translation>Werte</translation>
   </message>
   <message>
    <source>vet</source>
    <comment>HoldKind</comment>
-   <translation type="unfinished" />
+   <translation>Tierarzt</translation>
   </message>
   <message>
    <source>warming up</source>
    <comment>ending</comment>
-   <translation type="unfinished" />
+   <translation>das Aufwärmen</translation>
   </message>
   <message>
    <source>water</source>
    <comment>RemarkKind</comment>
-   <translation type="unfinished" />
+   <translation>Wasser</translation>
   </message>
   <message>
    <source>weighing</source>
-   <translation type="unfinished" />
+   <translation>Wägung</translation>
   </message>
   <message>
    <source>weighings</source>
-   <translation type="unfinished" />
+   <translation>Wägungen</translation>
   </message>
   <message>
    <source>weight</source>
    <comment>gate</comment>
-   <translation type="unfinished" />
+   <translation>Gewicht</translation>
   </message>
   <message>
    <source>weight trend</source>
    <comment>Layer</comment>
-   <translation type="unfinished" />
+   <translation>Gewichtsverlauf</translation>
   </message>
   <message>
    <source>whole</source>
    <comment>ShedQuality</comment>
-   <translation type="unfinished" />
+   <translation>vollständig</translation>
   </message>
   <message>
    <source>wound</source>
    <comment>RemarkKind</comment>
-   <translation type="unfinished" />
+   <translation>Wunde</translation>
   </message>
   <message>
    <source>wrong prey</source>
    <comment>Correction</comment>
-   <translation type="unfinished" />
+   <translation>falsches Futter</translation>
   </message>
   <message>
    <source>wrong tub</source>
    <comment>Correction</comment>
-   <translation type="unfinished" />
+   <translation>falsche Box</translation>
   </message>
   <message>
    <source>year</source>
-   <translation type="unfinished" />
+   <translation>Jahr</translation>
   </message>
   <message>
    <source>years</source>
-   <translation type="unfinished" />
+   <translation>Jahre</translation>
   </message>
   <message>
    <source>z {z:z} for {a_sex} of {her} age: {weight_g:g} against a median of {median_g:g} ({centile:centile}, {basis:basis}; look at z {limit_z:z}).</source>
-   <translation type="unfinished" />
+   <translation>z {z:z} für {a_sex} dieses Alters: {weight_g:g} gegen einen Median von {median_g:g} ({centile:centile}, {basis:basis}; ansehen ab z {limit_z:z}).</translation>
   </message>
   <message>
    <source>z {z:z} for {a_sex} of {her} age: {weight_g:g} against a median of {median_g:g} ({centile:centile}; own {own_percent:percent}, {own_animals:animals}, else {basis:basis}; look at z {limit_z:z}).</source>
+   <translation>z {z:z} für {a_sex} dieses Alters: {weight_g:g} gegen einen Median von {median_g:g} ({centile:centile}; eigene {own_percent:percent}, {own_animals:animals}, sonst {basis:basis}; ansehen ab z {limit_z:z}).</translation>
+  </message>
+  <message>
+   <source>{about}, two results on one night: {told}</source>
    <translation type="unfinished" />
   </message>
   <message>
-   <source>{a_sex:A sex} {species} of {age_days:age}: median {p50:g}, 8 in 10 within {p10:g} to {p90:g}, 94 in 100 within {p3:g} to {p97:g} ({basis:basis}).</source>
+   <source>{about}, two weights at one time: {told}</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>{age_days:age} old; {need_days:age} is asked.</source>
-   <translation type="unfinished" />
+   <translation>{age_days:age} alt; verlangt: {need_days:age}.</translation>
   </message>
   <message>
    <source>{age_days:age} old; {need_days:age} is reached on {on:day}.</source>
-   <translation type="unfinished" />
+   <translation>{age_days:age} alt; {need_days:age} sind am {on:day} erreicht.</translation>
   </message>
   <message>
    <source>{animals:animals} not seen for {days:days}: no daily round there, and no entry, since {since:day}.</source>
-   <translation type="unfinished" />
+   <translation>{animals:animals} nicht gesehen, {days:days} lang: dort kein Rundgang und kein Eintrag seit {since:day}.</translation>
   </message>
   <message>
    <source>{animals:animals} of both sexes share this tub, older than {months:n} months.</source>
-   <translation type="unfinished" />
+   <translation>{animals:animals} beider Geschlechter teilen diese Box, älter als {months:n} Monate.</translation>
   </message>
   <message>
    <source>{animal}: when {target_g:g} will be reached cannot be told.</source>
-   <translation type="unfinished" />
+   <translation>{animal}: wann {target_g:g} erreicht werden, ist nicht zu sagen.</translation>
   </message>
   <message>
    <source>{animal}: {target_g:g} about {on:day}; {share:percent} likely between {low:day} and {high:day}.</source>
-   <translation type="unfinished" />
+   <translation>{animal}: {target_g:g} etwa am {on:day}; mit {share:percent} Wahrscheinlichkeit zwischen {low:day} und {high:day}.</translation>
   </message>
   <message>
    <source>{animal}: {target_g:g} about {on:day}; {share:percent} likely not before {low:day}, and no latest day can be told.</source>
-   <translation type="unfinished" />
+   <translation>{animal}: {target_g:g} etwa am {on:day}; mit {share:percent} Wahrscheinlichkeit nicht vor {low:day}, und ein spätester Tag ist nicht zu sagen.</translation>
   </message>
   <message>
    <source>{animal}: {target_g:g} reached on {on:day}.</source>
-   <translation type="unfinished" />
+   <translation>{animal}: {target_g:g} am {on:day} erreicht.</translation>
   </message>
   <message>
    <source>{brought:rows} are as the proved backup {backup} has them.</source>
+   <translation>{brought:rows} sind so, wie die geprüfte Sicherung {backup} sie hat.</translation>
+  </message>
+  <message>
+   <source>{column} cannot be {written}.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>{count:intervals} around eggs, or so long that a shed was surely missed, not counted.</source>
+   <translation>{count:intervals} um Eier herum, oder so lang, dass sicher eine Häutung versäumt wurde, nicht gezählt.</translation>
+  </message>
+  <message>
+   <source>{count:lines} say other things here than there, under the same key. One of the two books was changed from outside; nothing can be joined. The first is {first}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{count:n} pairings stay here: the mate is not passed on.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{count:n} pipped, the first on {since:day}, at least {hours:hours} ago, and none is out.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{count:n} readings differ from those here, the first of probe {probe} on {on:day}; no reading comes along.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{count:n} young that hatched by {since:day} have no page in the book yet.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>{count:n} × {prey} ≈ {grams:g}</source>
-   <translation type="unfinished" />
+   <translation>{count:n} × {prey} ≈ {grams:g}</translation>
   </message>
   <message>
    <source>{counted:refusals} counted since the last meal, {excused:n} excused (a step at {step_at:n}).</source>
-   <translation type="unfinished" />
+   <translation>{counted:refusals} gezählt seit der letzten Mahlzeit, {excused:n} entschuldigt (ein Schritt bei {step_at:n}).</translation>
   </message>
   <message>
    <source>{counted:refusals} counted since the last meal, {excused:n} excused, {switched:n} straight after a change of prey (a step at {step_at:n}).</source>
-   <translation type="unfinished" />
+   <translation>{counted:refusals} gezählt seit der letzten Mahlzeit, {excused:n} entschuldigt, {switched:n} gleich nach einem Futterwechsel (ein Schritt bei {step_at:n}).</translation>
   </message>
   <message>
    <source>{counted:refusals} counted since the last meal, {excused:n} excused, {switched:n} straight after a change of prey.</source>
-   <translation type="unfinished" />
+   <translation>{counted:refusals} gezählt seit der letzten Mahlzeit, {excused:n} entschuldigt, {switched:n} gleich nach einem Futterwechsel.</translation>
   </message>
   <message>
    <source>{counted:refusals} counted since the last meal, {excused:n} excused.</source>
-   <translation type="unfinished" />
+   <translation>{counted:refusals} gezählt seit der letzten Mahlzeit, {excused:n} entschuldigt.</translation>
+  </message>
+  <message>
+   <source>{count} day ago</source>
+   <translation>vor {count} Tag</translation>
+  </message>
+  <message>
+   <source>{count} days ago</source>
+   <translation>vor {count} Tagen</translation>
   </message>
   <message>
    <source>{days:days} left until {on:day}.</source>
-   <translation type="unfinished" />
+   <translation>Noch {days:days} bis {on:day}.</translation>
   </message>
   <message>
    <source>{days:days} since eaten (interval {interval:n}).</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>{days} ago</source>
-   <translation type="unfinished" />
+   <translation>{days:days} seit dem Fressen (Abstand {interval:n}).</translation>
   </message>
   <message>
    <source>{due:day} falls to the feed night of {night:day}.</source>
-   <translation type="unfinished" />
+   <translation>{due:day} fällt auf den Futterabend {night:day}.</translation>
   </message>
   <message>
    <source>{failed:n} steps failed.</source>
+   <translation>{failed:n} Schritte ohne Erfolg.</translation>
+  </message>
+  <message>
+   <source>{file}, line {line:n}: {told}</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>{file}, line {line}, {column}: {message}</source>
-   <translation type="unfinished" />
+   <translation>{file}, Zeile {line}, {column}: {message}</translation>
   </message>
   <message>
    <source>{file}, line {line}: {message}</source>
+   <translation>{file}, Zeile {line}: {message}</translation>
+  </message>
+  <message>
+   <source>{file}: a line belongs to batch {batch}, which batches.csv does not hold; have the folder written anew.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{file}: {count:n} lines were written, {found:n} are there; have the folder written anew.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{grade} {kind}</source>
+   <comment>prey</comment>
    <translation type="unfinished" />
   </message>
   <message>
    <source>{grams:g} = {percent:percent} of {empty:g} empty (target {target:g}).</source>
+   <translation>{grams:g} = {percent:percent} von {empty:g} nüchtern (Ziel {target:g}).</translation>
+  </message>
+  <message>
+   <source>{hatched:n} hatched and {failed:n} failed are more than {good:n} good eggs.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>{have:meals} kept; {need:n} are asked.</source>
-   <translation type="unfinished" />
+   <translation>{have:meals} behalten; verlangt: {need:n}.</translation>
   </message>
   <message>
    <source>{have:weighings} in the book; a comparison needs {need:n}.</source>
-   <translation type="unfinished" />
+   <translation>{have:weighings} im Buch; ein Vergleich braucht {need:n}.</translation>
   </message>
   <message>
    <source>{kind:Cause} {name}: {refused:n} of {offered:n} refused where {expected:tenth} is usual, over {nights:nights} (chance {chance:chance}).</source>
+   <translation>{kind:Cause} {name}: {refused:n} von {offered:n} verweigert, wo {expected:tenth} üblich sind, über {nights:nights} (Zufall {chance:chance}).</translation>
+  </message>
+  <message>
+   <source>{left:n} {prey} left, enough for {weeks:tenth} weeks; {a_week:tenth} a week are planned, so order below {point:n}: {lead_weeks:n} weeks until it comes and as many to spare.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>{left_out:entries} left out: neither taken nor refused.</source>
-   <translation type="unfinished" />
+   <translation>{left_out:entries} weggelassen: weder gefressen noch verweigert.</translation>
   </message>
   <message>
    <source>{length:letters} are too many; up to {most:n} are right.</source>
+   <translation>{length:letters} sind zu viel; bis zu {most:n} sind richtig.</translation>
+  </message>
+  <message>
+   <source>{medicine}: {count:n} not written as given, the first on {on:day}. Ask a reptile vet what to do about it.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>{name}: due {after:night}, not {before:night}.</source>
-   <translation type="unfinished" />
+   <translation>{name}: fällig {after:night}, nicht {before:night}.</translation>
   </message>
   <message>
    <source>{name}: due {after:night}; before, that could not be told.</source>
-   <translation type="unfinished" />
+   <translation>{name}: fällig {after:night}; vorher war das nicht zu sagen.</translation>
   </message>
   <message>
    <source>{name}: last eaten {after:day}, not never.</source>
-   <translation type="unfinished" />
+   <translation>{name}: zuletzt gefressen {after:day}, nicht nie.</translation>
   </message>
   <message>
    <source>{name}: last eaten {after:day}, not {before:day}.</source>
-   <translation type="unfinished" />
+   <translation>{name}: zuletzt gefressen {after:day}, nicht {before:day}.</translation>
   </message>
   <message>
    <source>{name}: never eaten, as far as the book tells; before, {before:day}.</source>
-   <translation type="unfinished" />
+   <translation>{name}: nie gefressen, soweit das Buch weiß; vorher {before:day}.</translation>
   </message>
   <message>
    <source>{name}: no refusal in a row any more, {before:n} before.</source>
-   <translation type="unfinished" />
+   <translation>{name}: keine Verweigerung in Folge mehr, vorher {before:n}.</translation>
   </message>
   <message>
    <source>{name}: now refusal {after:n}, not {before:n}.</source>
-   <translation type="unfinished" />
+   <translation>{name}: jetzt Verweigerung {after:n}, nicht {before:n}.</translation>
   </message>
   <message>
    <source>{name}: this asks for a step: {step:Step}.</source>
-   <translation type="unfinished" />
+   <translation>{name}: das verlangt einen Schritt: {step:Step}.</translation>
   </message>
   <message>
    <source>{name}: today {after:DueState}, not {before:DueState}.</source>
-   <translation type="unfinished" />
+   <translation>{name}: heute {after:DueState}, nicht {before:DueState}.</translation>
   </message>
   <message>
    <source>{name}: when it is due cannot be told; before, {before:night}.</source>
+   <translation>{name}: wann fällig, ist nicht zu sagen; vorher {before:night}.</translation>
+  </message>
+  <message>
+   <source>{numbered:n} young in the book and {died:n} dead before a number are more than {hatched:n} hatched.</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{number}</source>
+   <comment>day of a month</comment>
+   <translation>{number}.</translation>
   </message>
   <message>
    <source>{on:day}: nothing to look at, as far as the book tells.</source>
-   <translation type="unfinished" />
+   <translation>{on:day}: nichts anzusehen, soweit das Buch weiß.</translation>
   </message>
   <message>
    <source>{on:day}: {count:lines} to look at.</source>
-   <translation type="unfinished" />
+   <translation>{on:day}: {count:lines} anzusehen.</translation>
   </message>
   <message>
    <source>{on:day}: {due:n} of {animals:animals} due.</source>
+   <translation>{on:day}: {due:n} fällig, insgesamt {animals:animals}.</translation>
+  </message>
+  <message>
+   <source>{one} and {other}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{path} could not be written: {told}.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>{path} is a mended copy; {kept:rows} in it only the book itself had.</source>
-   <translation type="unfinished" />
+   <translation>{path} ist eine geheilte Kopie; {kept:rows} darin hatte nur das Buch selbst.</translation>
   </message>
   <message>
    <source>{path} is a new, empty book.</source>
+   <translation>{path} ist ein neues, leeres Buch.</translation>
+  </message>
+  <message>
+   <source>{path} is no book written out; name the folder that was written, which holds cover.csv.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{path} is there already; a new folder needs a name of its own.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{path} was written in form {version} by a newer program; bring this one up to date first.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>{path}: structure, foreign keys, state and backups hold.</source>
+   <translation>{path}: Aufbau, Fremdschlüssel, Zustand und Sicherungen halten.</translation>
+  </message>
+  <message>
+   <source>{path}: {animals:animals}, {entries:entries}, {photos:n} photos and {readings:n} readings, a table for each kind of entry.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>{percent:percent} heavier in {days:days} and no longer than on {since:day} ({svl_cm:cm} snout to vent; limit {limit_percent:percent}).</source>
+   <translation>{percent:percent} schwerer, {days:days} danach, und nicht länger als am {since:day} (Kopf-Rumpf {svl_cm:cm}; Grenze {limit_percent:percent}).</translation>
+  </message>
+  <message>
+   <source>{permit} {number} ended on {on:day}, {days:ago}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{permit} {number} ends on {on:day}, in {days:days}.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>{place} read {temp_c:celsius} on {on:day}, where {usual_c:celsius} was usual beside the other rows (chance {chance:chance}): look at its heat first.</source>
-   <translation type="unfinished" />
+   <translation>{place}: {temp_c:celsius} am {on:day} gemessen, wo neben den anderen Reihen {usual_c:celsius} üblich waren (Zufall {chance:chance}): zuerst die Wärme dort ansehen.</translation>
   </message>
   <message>
    <source>{place}: bad sheds of {count:animals} within {days:days}.</source>
-   <translation type="unfinished" />
+   <translation>{place}: {count:animals} mit schlechter Häutung, Zeitraum {days:days}.</translation>
+  </message>
+  <message>
+   <source>{sex:A sex} {species} of {age_days:age}: median {p50:g}, 8 in 10 within {p10:g} to {p90:g}, 94 in 100 within {p3:g} to {p97:g} ({basis:basis}).</source>
+   <translation>{sex:A sex}, {species}, {age_days:age} alt: Median {p50:g}, 8 von 10 innerhalb {p10:g} bis {p90:g}, 94 von 100 innerhalb {p3:g} bis {p97:g} ({basis:basis}).</translation>
   </message>
   <message>
    <source>{sign:Shed stage} for {days:days}, since {since:day}.</source>
-   <translation type="unfinished" />
+   <translation>{sign:Shed stage} seit {since:day}, {days:days}.</translation>
   </message>
   <message>
    <source>{sign:Shed stage}: in a shed cycle.</source>
-   <translation type="unfinished" />
+   <translation>{sign:Shed stage}: in einem Häutungszyklus.</translation>
   </message>
   <message>
    <source>{skipped:rows} more stood in the book already.</source>
-   <translation type="unfinished" />
+   <translation>{skipped:rows} mehr standen schon im Buch.</translation>
   </message>
   <message>
    <source>{svl_cm:cm} snout to vent; {need_cm:cm} is asked.</source>
-   <translation type="unfinished" />
+   <translation>Kopf-Rumpf {svl_cm:cm}; verlangt: {need_cm:cm}.</translation>
   </message>
   <message>
    <source>{temp_c:celsius} is what a broken sensor reads, not a temperature.</source>
-   <translation type="unfinished" />
+   <translation>{temp_c:celsius} meldet ein defekter Fühler; das ist keine Temperatur.</translation>
   </message>
   <message>
    <source>{times:refusals} of {kind} straight after a change from {before}: that is the change of prey, not appetite.</source>
-   <translation type="unfinished" />
+   <translation>{times:refusals} von {kind} gleich nach einem Wechsel von {before}: das ist der Futterwechsel, nicht der Appetit.</translation>
   </message>
   <message>
    <source>{times:refusals} since {on:day} were learned later, the last written on {written:day}.</source>
-   <translation type="unfinished" />
+   <translation>{times:refusals} seit {on:day} wurden erst später bekannt, die letzte am {written:day} eingetragen.</translation>
+  </message>
+  <message>
+   <source>{typed} is no label of a sheet; 1 to {last} is right.</source>
+   <translation>{typed} ist kein Etikett eines Bogens; 1 bis {last} ist richtig.</translation>
   </message>
   <message>
    <source>{value:quoted} disagrees with the book, where {animal} has none; write it there or leave the row out.</source>
-   <translation type="unfinished" />
+   <translation>{value:quoted} widerspricht dem Buch, wo für {animal} nichts steht; dort eintragen oder die Zeile weglassen.</translation>
   </message>
   <message>
    <source>{value:quoted} disagrees with the book, where {animal} has {kept:quoted}; change it there or leave the row out.</source>
-   <translation type="unfinished" />
+   <translation>{value:quoted} widerspricht dem Buch, wo für {animal} {kept:quoted} steht; dort ändern oder die Zeile weglassen.</translation>
   </message>
   <message>
    <source>{value:quoted} grams do not belong to {what}; grams go with {right} alone.</source>
-   <translation type="unfinished" />
+   <translation>{value:quoted} Gramm gehören nicht zu {what}; Gramm stehen nur bei {right}.</translation>
   </message>
   <message>
    <source>{value:quoted} holds a character that cannot be seen; type it anew.</source>
-   <translation type="unfinished" />
+   <translation>{value:quoted} enthält ein Zeichen, das nicht zu sehen ist; neu tippen.</translation>
   </message>
   <message>
    <source>{value:quoted} is a day that no calendar has; months run from 01 to 12.</source>
-   <translation type="unfinished" />
+   <translation>{value:quoted} ist ein Tag, den kein Kalender hat; Monate gehen von 01 bis 12.</translation>
   </message>
   <message>
    <source>{value:quoted} is a day that no calendar has; {month} has {count:days}.</source>
-   <translation type="unfinished" />
+   <translation>{value:quoted} ist ein Tag, den kein Kalender hat; {month} hat {count:days}.</translation>
   </message>
   <message>
    <source>{value:quoted} is neither in the animals file nor in this book; add the animal or correct its code.</source>
-   <translation type="unfinished" />
+   <translation>{value:quoted} steht weder in der Tierdatei noch in diesem Buch; das Tier hinzufügen oder seinen Code berichtigen.</translation>
   </message>
   <message>
    <source>{value:quoted} is no possible weight; more than 0 g and up to {most:g} is right.</source>
-   <translation type="unfinished" />
+   <translation>{value:quoted} ist kein mögliches Gewicht; mehr als 0 g und bis zu {most:g} ist richtig.</translation>
   </message>
   <message>
    <source>{value:quoted} is no species that keeper knows; there are {right}.</source>
-   <translation type="unfinished" />
+   <translation>{value:quoted} ist keine Art, die keeper kennt; es gibt {right}.</translation>
   </message>
   <message>
    <source>{value:quoted} is not a date; year-month-day, such as 2026-03-18, is right.</source>
-   <translation type="unfinished" />
+   <translation>{value:quoted} ist kein Datum; Jahr-Monat-Tag ist richtig, etwa 2026-03-18.</translation>
   </message>
   <message>
    <source>{value:quoted} is not a number of grams; digits with a point, such as 41.2, are right.</source>
-   <translation type="unfinished" />
+   <translation>{value:quoted} ist keine Zahl von Gramm; richtig sind Ziffern mit Punkt, etwa 41.2.</translation>
   </message>
   <message>
    <source>{value:quoted} is not a sex; female, male or unknown is right.</source>
-   <translation type="unfinished" />
+   <translation>{value:quoted} ist kein Geschlecht; richtig ist female, male oder unknown.</translation>
   </message>
   <message>
    <source>{value:quoted} is not a whole number of days; digits alone, such as 94, are right.</source>
-   <translation type="unfinished" />
+   <translation>{value:quoted} ist keine ganze Zahl von Tagen; richtig sind nur Ziffern, etwa 94.</translation>
   </message>
   <message>
    <source>{value:quoted} is not the heading; {right} is right.</source>
-   <translation type="unfinished" />
+   <translation>{value:quoted} ist nicht die Kopfzeile; richtig ist {right}.</translation>
   </message>
   <message>
    <source>{value:quoted} is nothing that a diary tells; one of {right} is right.</source>
-   <translation type="unfinished" />
+   <translation>{value:quoted} steht in keinem Tagebuch; richtig ist eines von {right}.</translation>
   </message>
   <message>
    <source>{value:quoted} is the code of {count:animals} in this book; give one a new code first.</source>
-   <translation type="unfinished" />
+   <translation>{value:quoted} ist in diesem Buch mehrfach vergeben ({count:animals}); zuerst einem Tier einen neuen Code geben.</translation>
   </message>
   <message>
    <source>{value:quoted} lies after today, {today:day}; check the date.</source>
-   <translation type="unfinished" />
+   <translation>{value:quoted} liegt nach heute, {today:day}; das Datum prüfen.</translation>
   </message>
   <message>
    <source>{value:quoted} lies before {animal} hatched, on {hatched:day} at the earliest; one of the two is wrong.</source>
-   <translation type="unfinished" />
+   <translation>{value:quoted} liegt vor dem Schlupf von {animal}, frühestens {hatched:day}; eines von beiden ist falsch.</translation>
   </message>
   <message>
    <source>{value:quoted} lies before {earliest:day}; check the year.</source>
-   <translation type="unfinished" />
+   <translation>{value:quoted} liegt vor {earliest:day}; das Jahr prüfen.</translation>
   </message>
   <message>
    <source>{value:quoted} lies too far ahead; up to {latest:day} is right.</source>
-   <translation type="unfinished" />
+   <translation>{value:quoted} liegt zu weit voraus; richtig ist bis {latest:day}.</translation>
   </message>
   <message>
    <source>{value:quoted} stands on line {line:n} already; keep one of the two.</source>
-   <translation type="unfinished" />
+   <translation>{value:quoted} steht schon in Zeile {line:n}; eines von beiden behalten.</translation>
   </message>
   <message>
    <source>{value} days is no age; 0 to {most:n} is right.</source>
-   <translation type="unfinished" />
+   <translation>{value} Tage sind kein Alter; richtig ist 0 bis {most:n}.</translation>
   </message>
   <message>
    <source>{weight_g:g} at {age_days:age}, below {her} {hatch_g:g} at hatching; by {limit_days:days} {she} should be past it.</source>
-   <translation type="unfinished" />
+   <translation>{weight_g:g}, {age_days:age} alt, unter den {hatch_g:g} beim Schlupf; {limit_days:days} alt sollte das überschritten sein.</translation>
   </message>
   <message>
    <source>{weight_g:g} at {centile:centile} for {a_sex} of {her} age, above p{limit_centile:n}; the median is {median_g:g} (own {own_percent:percent}, {own_animals:animals}, else {basis:basis}).</source>
-   <translation type="unfinished" />
+   <translation>{weight_g:g} bei {centile:centile} für {a_sex} dieses Alters, über p{limit_centile:n}; der Median ist {median_g:g} (eigene {own_percent:percent}, {own_animals:animals}, sonst {basis:basis}).</translation>
   </message>
   <message>
    <source>{weight_g:g} at {centile:centile} for {a_sex} of {her} age, above p{limit_centile:n}; the median is {median_g:g} ({basis:basis}).</source>
-   <translation type="unfinished" />
+   <translation>{weight_g:g} bei {centile:centile} für {a_sex} dieses Alters, über p{limit_centile:n}; der Median ist {median_g:g} ({basis:basis}).</translation>
   </message>
   <message>
    <source>{weight_g:g} empty, {short_g:g} short of {need_g:g}.</source>
-   <translation type="unfinished" />
+   <translation>{weight_g:g} nüchtern, {short_g:g} weniger als {need_g:g}.</translation>
   </message>
   <message>
    <source>{weight_g:g} empty; {need_g:g} is asked.</source>
-   <translation type="unfinished" />
+   <translation>{weight_g:g} nüchtern; verlangt: {need_g:g}.</translation>
   </message>
   <message>
    <source>{weight_g:g} empty; {need_g:g} is {percent:percent} of {her} weight before laying.</source>
-   <translation type="unfinished" />
+   <translation>{weight_g:g} nüchtern; {need_g:g} sind {percent:percent} des Gewichts vor der Ablage.</translation>
   </message>
   <message>
    <source>{weight_g:g} is outside {low_g:g} to {high_g:g}; type it again.</source>
-   <translation type="unfinished" />
+   <translation>{weight_g:g} liegt außerhalb von {low_g:g} bis {high_g:g}; noch einmal eingeben.</translation>
   </message>
   <message>
    <source>{weight_g:g} is z {z:z}, {centile:centile}.</source>
-   <translation type="unfinished" />
+   <translation>{weight_g:g} ist z {z:z}, {centile:centile}.</translation>
   </message>
   <message>
    <source>{weight_g:g} lies within {low_g:g} to {high_g:g}.</source>
-   <translation type="unfinished" />
+   <translation>{weight_g:g} liegt innerhalb von {low_g:g} bis {high_g:g}.</translation>
   </message>
   <message>
    <source>{weight_g:g} was typed twice and stands.</source>
-   <translation type="unfinished" />
+   <translation>{weight_g:g} wurde zweimal eingegeben und gilt.</translation>
   </message>
   <message>
    <source>{zone:Zone} {temp_c:celsius}, above {limit_c:celsius}.</source>
-   <translation type="unfinished" />
+   <translation>{zone:Zone} {temp_c:celsius}, über {limit_c:celsius}.</translation>
   </message>
   <message>
    <source>{zone:Zone} {temp_c:celsius}, below {limit_c:celsius}.</source>
-   <translation type="unfinished" />
+   <translation>{zone:Zone} {temp_c:celsius}, unter {limit_c:celsius}.</translation>
   </message>
   <message>
    <source>{zone:Zone} {temp_c:celsius}, not above {high_c:celsius}.</source>
-   <translation type="unfinished" />
+   <translation>{zone:Zone} {temp_c:celsius}, nicht über {high_c:celsius}.</translation>
   </message>
   <message>
    <source>{zone:Zone} {temp_c:celsius}, not below {low_c:celsius}.</source>
-   <translation type="unfinished" />
+   <translation>{zone:Zone} {temp_c:celsius}, nicht unter {low_c:celsius}.</translation>
   </message>
   <message>
    <source>{zone:Zone} {temp_c:celsius}, within {low_c:celsius} to {high_c:celsius}.</source>
-   <translation type="unfinished" />
+   <translation>{zone:Zone} {temp_c:celsius}, innerhalb von {low_c:celsius} bis {high_c:celsius}.</translation>
   </message>
   <message>
    <source>{zone:Zone} {temp_c:celsius}.</source>
-   <translation type="unfinished" />
+   <translation>{zone:Zone} {temp_c:celsius}.</translation>
   </message>
   <message>
    <source>{zone:Zone} {temp_c:celsius}; it was above {limit_c:celsius} and is not well inside again for {minutes:minutes}.</source>
-   <translation type="unfinished" />
+   <translation>{zone:Zone} {temp_c:celsius}; war über {limit_c:celsius} und ist noch nicht {minutes:minutes} sicher zurück.</translation>
   </message>
   <message>
    <source>{zone:Zone} {temp_c:celsius}; it was below {limit_c:celsius} and is not well inside again for {minutes:minutes}.</source>
-   <translation type="unfinished" />
+   <translation>{zone:Zone} {temp_c:celsius}; war unter {limit_c:celsius} und ist noch nicht {minutes:minutes} sicher zurück.</translation>
   </message>
  </context>
 </TS>
