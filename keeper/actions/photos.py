@@ -2,8 +2,8 @@
 
 The book holds the entry (day, animal, what it shows, the picture's SHA-256), the folder the
 picture. A picture is never written over or taken away, so an entry taken back and written
-again finds it. The book's backups and the batches that are passed on hold the entries alone:
-the folder is copied with the book.
+again finds it. The book's backups hold the entries alone: the folder is copied with the book.
+A book written out whole brings its pictures along.
 """
 
 import hashlib
@@ -45,6 +45,15 @@ def keep_photo(
     )
     where = " ".join(part for part in (row.place, row.called) if part)
     return note(keeping, VERB, remark, where=where, what=f"photo: {told}")
+
+
+def put_photo(keeping: Keeping, digest: str, picture: bytes) -> None:
+    """Put a picture that came with another book into the folder; *digest* is its own.
+
+    Raises:
+        OSError: the folder cannot be written.
+    """
+    _put(photos_folder(keeping), digest, picture)
 
 
 def picture_name(remark: Remark) -> str | None:

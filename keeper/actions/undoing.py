@@ -1,12 +1,23 @@
 """Take back and put back, across restarts, without ever removing a line."""
 
+from datetime import datetime
+from typing import TypedDict
+
+from keeper.actions.joined import came_with
 from keeper.actions.keeping import Keeping, Written
 from keeper.store import reading
 from keeper.store.errors import CannotWithdraw
+from keeper.store.exchange import take_out
 from keeper.store.journal import REDO_VERB, UNDO_VERB, withdraw_batch
 from keeper.store.reading import Batch
 
 _LOOK_BACK = 2000
+
+
+class _Said(TypedDict):
+    verb: str
+    keeper: str
+    written: datetime
 
 
 def _mine(keeping: Keeping, since: int) -> list[Batch]:
@@ -43,9 +54,14 @@ def take_back(keeping: Keeping, since: int = 0) -> tuple[Batch, Written]:
 
 
 def take_back_batch(keeping: Keeping, target: int) -> Written:
-    """Take back the batch *target*, whatever was written since."""
+    """Take back the batch *target*, whatever was written since; of a join all that came with it."""
     at = keeping.now()
-    batch = withdraw_batch(keeping.book, target, verb=UNDO_VERB, keeper=keeping.keeper, written=at)
+    came = came_with(keeping, target)
+    said: _Said = {"verb": UNDO_VERB, "keeper": keeping.keeper, "written": at}
+    if came:
+        batch = take_out(keeping.book, (target, *came), **said)
+    else:
+        batch = withdraw_batch(keeping.book, target, **said)
     keeping.forget_figures()
     return Written(batch=batch, at=at, verb=UNDO_VERB)
 

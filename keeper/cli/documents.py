@@ -6,6 +6,7 @@ from typing import TYPE_CHECKING, Any
 
 from keeper.actions.due_board import DueRow
 from keeper.actions.expecting import Expected
+from keeper.actions.joining import Joining
 from keeper.actions.taking_in import TakenIn
 from keeper.husbandry.animal import Sex
 from keeper.husbandry.now import AnimalNow
@@ -83,6 +84,24 @@ def taken_document(taken: TakenIn) -> dict[str, Any]:
             }
             for fault in taken.faults
         ],
+    }
+
+
+def joining_document(found: Joining) -> dict[str, Any]:
+    return {
+        "animals": found.animals,
+        "entries": found.entries,
+        "batches": found.batches,
+        "known": found.known,
+        "conflicts": [str(key) for key in found.conflicts],
+        "readings": found.readings.new,
+        "readings_differing": len(found.readings.conflicts),
+        "photos": found.photos,
+        "clashes": [
+            {"kind": clash.kind.value, "about": clash.about, "told": [*map(plain, clash.told)]}
+            for clash in found.clashes
+        ],
+        "written": found.written is not None,
     }
 
 

@@ -45,6 +45,14 @@ def parser() -> argparse.ArgumentParser:
     export = _add(commands, "export", "write the records out as files that can be taken in")
     export.add_argument("--animals", type=Path, metavar="FILE", help="a new file")
     export.add_argument("--diary", type=Path, metavar="FILE", help="a new file")
+    export.add_argument("--whole", type=Path, metavar="FOLDER", help="a new folder for everything")
+    export.add_argument(
+        "--animal", action="append", default=[], metavar="CODE", help="with --whole: only this one"
+    )
+    join = _add(commands, "join", "join a book that was written out whole to this one")
+    join.add_argument("folder", type=Path, metavar="FOLDER")
+    join.add_argument("--dry-run", action="store_true", help="say what would be; write nothing")
+    _with_json(join)
     _with_day(_add(commands, "due", "what each animal is due on a day, and why"))
     _with_day(_add(commands, "watch", "what needs a look on a day, worst first"))
     _add_expect(commands)

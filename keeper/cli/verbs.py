@@ -11,11 +11,15 @@ from pathlib import Path
 from typing import Any
 
 from keeper import clock
+from keeper.actions.bundle_files import write_bundle
 from keeper.actions.checking import flaws_of, is_sound, mend, mended_sentences
 from keeper.actions.csv_file import Wrong
 from keeper.actions.due_board import DueRow, due_rows
 from keeper.actions.expecting import Expected, expect
+from keeper.actions.joining import join, looked_at
+from keeper.actions.joining_words import bundled_told, joining_told
 from keeper.actions.keeping import Keeping, animal_coded, animals_on, new_keeping, open_keeping
+from keeper.actions.passing_animals import pass_on
 from keeper.actions.records_out import write_out
 from keeper.actions.station import station_name
 from keeper.actions.taking_in import TakenIn, take_in
@@ -24,6 +28,7 @@ from keeper.cli.documents import (
     due_document,
     expected_document,
     forecast_document,
+    joining_document,
     taken_document,
     watch_document,
 )
@@ -62,14 +67,51 @@ def _take_in(given: argparse.Namespace) -> int:
 
 
 def _export(given: argparse.Namespace) -> int:
+    if given.whole is not None:
+        return _export_whole(given)
     if given.animals is None and given.diary is None:
         raise Wrong("no files to write")
+    if given.animal:
+        raise Wrong("animals without a folder")
     with closing(_open(given)) as keeping:
         done = write_out(keeping, animals=given.animals, diary=given.diary)
     _say("written out", animals=done.animals, entries=done.entries)
     if done.left_out:
         _say("not in the files", left_out=done.left_out)
     return DONE
+
+
+def _export_whole(given: argparse.Namespace) -> int:
+    """Everything, or all that is told of the animals named."""
+    if given.animals is not None or given.diary is not None:
+        raise Wrong("whole and files")
+    with closing(_open(given)) as keeping:
+        if not given.animal:
+            print(plain(bundled_told(write_bundle(keeping, given.whole))))
+            return DONE
+        chosen = [_animal(keeping, code) for code in dict.fromkeys(given.animal)]
+        done = pass_on(keeping, chosen, given.whole)
+    print(plain(bundled_told(done.bundled)))
+    if done.pairings_left:
+        _say("pairings stayed", count=done.pairings_left)
+    return DONE
+
+
+def _join(given: argparse.Namespace) -> int:
+    with closing(_open_to_write(given)) as keeping:
+        if keeping.told is not None:
+            raise BookError(keeping.told)
+        bundle, found = looked_at(keeping, given.folder)
+        if not given.dry_run and found.is_new:
+            found = join(keeping, bundle)
+    if given.json:
+        _write_json(joining_document(found))
+    else:
+        for told in joining_told(found):
+            print(plain(told))
+        if given.dry_run:
+            _say("joining not written")
+    return WRONG if found.conflicts else DONE
 
 
 def _due(given: argparse.Namespace) -> int:
@@ -253,6 +295,7 @@ VERBS: Mapping[str, Callable[[argparse.Namespace], int]] = {
     "new": _new,
     "take-in": _take_in,
     "export": _export,
+    "join": _join,
     "due": _due,
     "watch": _watch,
     "expect": _expect,

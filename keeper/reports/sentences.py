@@ -11,6 +11,7 @@ from keeper.reports import (
     body_sentences,
     food_sentences,
     house_sentences,
+    joining_sentences,
     night_sentences,
 )
 from keeper.reports.fault_sentences import FAULTS
@@ -23,6 +24,7 @@ SENTENCES: Mapping[str, Telling] = {
     **body_sentences.SENTENCES,
     **house_sentences.SENTENCES,
     **night_sentences.SENTENCES,
+    **joining_sentences.SENTENCES,
     **FAULTS,
     **LINES,
 }

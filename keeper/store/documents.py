@@ -73,6 +73,18 @@ _ENTRY = {"kind": str, "seq": int, "happened": dict[str, Any], "fields": dict[st
 _WITHDRAWAL = {"seq": int, "target_batch": int, "target_seq": int | None}
 
 
+def fields_of(kind: type[Any]) -> Mapping[str, Any]:
+    """What an entry of *kind* says, each with its type; the time is told beside it."""
+    return _FIELDS[kind]
+
+
+def entry_json(seq: int, event: Event) -> dict[str, Any]:
+    """One entry, number *seq* of its batch, as it stands in a document."""
+    said = {name: _number(value) for name, value in msgspec.to_builtins(event).items()}
+    happened = said.pop("happened")
+    return {"kind": TABLES[type(event)], "seq": seq, "happened": happened, "fields": said}
+
+
 def to_json(document: Document) -> dict[str, Any]:
     """*document* as values that any JSON writer takes."""
     return {
@@ -86,7 +98,7 @@ def to_json(document: Document) -> dict[str, Any]:
         "reason": document.reason,
         "animals": [_number(key) for key in document.animals],
         "rounds": [_number(key) for key in document.rounds],
-        "entries": [_entry_json(n, event) for n, event in enumerate(document.entries)],
+        "entries": [entry_json(n, event) for n, event in enumerate(document.entries)],
         "withdrawals": [_withdrawal_json(n, key) for n, key in enumerate(document.withdrawals)],
     }
 
@@ -124,12 +136,6 @@ def from_json(given: object) -> Document:
 def _number(value: Any) -> Any:
     is_big = type(value) is int and not -_EXACT <= value <= _EXACT
     return str(value) if is_big else value
-
-
-def _entry_json(seq: int, event: Event) -> dict[str, Any]:
-    said = {name: _number(value) for name, value in msgspec.to_builtins(event).items()}
-    happened = said.pop("happened")
-    return {"kind": TABLES[type(event)], "seq": seq, "happened": happened, "fields": said}
 
 
 def _withdrawal_json(seq: int, key: EntryKey) -> dict[str, Any]:

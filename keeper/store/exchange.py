@@ -5,7 +5,8 @@ documents come, both books end with the same tables, state rows among them.
 """
 
 import sqlite3
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from contextlib import contextmanager, suppress
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from typing import Any
@@ -14,7 +15,7 @@ from keeper.husbandry.events import Event
 from keeper.store.database import Book, writing
 from keeper.store.documents import Document, NotADocument, from_json, to_json
 from keeper.store.errors import BookError
-from keeper.store.journal import BatchId, EntryKey, has_entry, touched_animals
+from keeper.store.journal import BatchId, EntryKey, batch, has_entry, touched_animals
 from keeper.store.reading import batch_row, entries_of
 from keeper.store.rows import insert_sql, to_row
 from keeper.store.standing import WHOLE, reckon
@@ -42,13 +43,13 @@ def batch_keys(book: Book) -> tuple[BatchId, ...]:
     return tuple(key for (key,) in rows)
 
 
-def write_out(book: Book, batch: BatchId) -> dict[str, Any]:
-    """All that *batch* says, as values for a JSON writer.
+def write_out(book: Book, key: BatchId) -> dict[str, Any]:
+    """All that the batch *key* says, as values for a JSON writer.
 
     Raises:
         BookError: the book has no such batch.
     """
-    return to_json(_document(book, batch))
+    return to_json(_document(book, key))
 
 
 def read_in(book: Book, documents: Iterable[Mapping[str, Any]]) -> Taken:
@@ -60,10 +61,57 @@ def read_in(book: Book, documents: Iterable[Mapping[str, Any]]) -> Taken:
     """
     read = [from_json(document) for document in documents]
     with writing(book) as connection:
-        new, known, conflicts = _sorted_out(book, read)
-        if conflicts:
-            return Taken(new=(), known=_keys(known), conflicts=_keys(conflicts))
-        _write(connection, [new[key] for key in sorted(new)])
+        return _taken(book, connection, read)
+
+
+@contextmanager
+def supposed_in(book: Book, documents: Iterable[Mapping[str, Any]]) -> Iterator[Taken]:
+    """The book as it would read with *documents* taken in; nothing of it stays.
+
+    Write nothing in the block.
+
+    Raises:
+        NotADocument, BookError: as ``read_in`` does.
+    """
+    read = [from_json(document) for document in documents]
+    with suppress(_OnlySupposed), writing(book) as connection:
+        yield _taken(book, connection, read)
+        raise _OnlySupposed
+
+
+def take_out(
+    book: Book, batches: Iterable[BatchId], *, verb: str, keeper: str, written: datetime
+) -> BatchId:
+    """Withdraw *batches* in one batch, whether each of them stands or not; its key.
+
+    What was withdrawn by one of them stands again, so the book reads as if none had come.
+
+    Raises:
+        BookError: the book has not all of them, or cannot be written.
+    """
+    targets = _keys(batches)
+    missing = next((key for key in targets if batch_row(book, key) is None), None)
+    if missing is not None:
+        raise BookError(f"The book has no batch {missing}; nothing was taken back.")
+    with batch(book, verb=verb, keeper=keeper, written=written) as writer:
+        writer.connection.executemany(
+            "INSERT INTO withdrawal (batch, seq, target_batch, target_seq) VALUES (?, ?, ?, ?)",
+            [(writer.id, seq, target, WHOLE) for seq, target in enumerate(targets)],
+        )
+        changed = reckon(writer.connection, targets)
+        refresh(writer.connection, touched_animals(writer.connection, changed))
+    return writer.id
+
+
+class _OnlySupposed(Exception):
+    """Ends a supposition, so that its transaction is rolled back."""
+
+
+def _taken(book: Book, connection: sqlite3.Connection, read: Sequence[Document]) -> Taken:
+    new, known, conflicts = _sorted_out(book, read)
+    if conflicts:
+        return Taken(new=(), known=_keys(known), conflicts=_keys(conflicts))
+    _write(connection, [new[key] for key in sorted(new)])
     return Taken(new=_keys(new), known=_keys(known), conflicts=())
 
 
@@ -89,24 +137,24 @@ def _sorted_out(
     return new, known, conflicts
 
 
-def _document(book: Book, batch: BatchId) -> Document:
-    row = batch_row(book, batch)
+def _document(book: Book, key: BatchId) -> Document:
+    row = batch_row(book, key)
     if row is None:
-        raise BookError(f"The book has no batch {batch}; nothing was written out.")
+        raise BookError(f"The book has no batch {key}; nothing was written out.")
     select = book.connection.execute
     targets = select(
-        "SELECT target_batch, target_seq FROM withdrawal WHERE batch = ? ORDER BY seq", (batch,)
+        "SELECT target_batch, target_seq FROM withdrawal WHERE batch = ? ORDER BY seq", (key,)
     )
     return Document(
-        batch=batch,
+        batch=key,
         station=row.station,
         keeper=row.keeper,
         verb=row.verb,
         written=row.written,
         reason=row.reason,
-        animals=_things(book.connection, "animal", batch),
-        rounds=_things(book.connection, "round", batch),
-        entries=tuple(entry.event for entry in entries_of(book, batch)),
+        animals=_things(book.connection, "animal", key),
+        rounds=_things(book.connection, "round", key),
+        entries=tuple(entry.event for entry in entries_of(book, key)),
         withdrawals=tuple(EntryKey(*target) for target in targets),
     )
 

@@ -116,20 +116,29 @@ def join(book: Book, days: Mapping[tuple[str, int], Mapping[int, int]]) -> Joine
     Raises:
         BookError: the book cannot be written.
     """
-    new: dict[tuple[str, int], dict[int, int]] = {}
-    known, conflicts = 0, []
     with writing(book) as connection:
-        there = {key: _day_of(connection, *key) for key in days}
-        for key, values in days.items():
-            here = filled(there[key][0])
-            known += sum(here.get(slot) == value for slot, value in values.items())
-            conflicts += [(*key, n) for n, v in values.items() if here.get(n, v) != v]
-            new[key] = {slot: value for slot, value in values.items() if slot not in here}
-        if conflicts:
-            return Joined(new=0, known=known, conflicts=tuple(conflicts))
-        rows = [(*key, *_with(there[key], values)) for key, values in new.items() if values]
-        connection.executemany(_MERGE, rows)
-    return Joined(new=sum(map(len, new.values())), known=known, conflicts=())
+        found = compared(book, days)
+        if not found.conflicts:
+            there = {key: _day_of(connection, *key) for key in days}
+            rows = [(*key, *_with(there[key], _not_in(there[key], days[key]))) for key in days]
+            connection.executemany(_MERGE, rows)
+    return found
+
+
+def compared(book: Book, days: Mapping[tuple[str, int], Mapping[int, int]]) -> Joined:
+    """What ``join`` would do with *days*; nothing is written."""
+    new, known, conflicts = 0, 0, []
+    for key, values in days.items():
+        here = filled(_day_of(book.connection, *key)[0])
+        known += sum(here.get(slot) == value for slot, value in values.items())
+        conflicts += [(*key, n) for n, v in values.items() if here.get(n, v) != v]
+        new += sum(slot not in here for slot in values)
+    return Joined(new=0 if conflicts else new, known=known, conflicts=tuple(conflicts))
+
+
+def _not_in(there: tuple[bytes, bytes], values: Mapping[int, int]) -> dict[int, int]:
+    here = filled(there[0])
+    return {slot: value for slot, value in values.items() if slot not in here}
 
 
 def state_of_others(book: Book) -> int:

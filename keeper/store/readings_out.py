@@ -10,7 +10,7 @@ from typing import Any
 
 from keeper.store.database import Book
 from keeper.store.documents import NotADocument
-from keeper.store.readings import EMPTY, SLOTS, Joined, filled, join
+from keeper.store.readings import EMPTY, SLOTS, Joined, compared, filled, join
 
 _KEYS = {"probe", "day", "hundredths"}
 _UNIX_DAY = date(1970, 1, 1)
@@ -39,6 +39,19 @@ def read_in_readings(book: Book, documents: Iterable[Mapping[str, Any]]) -> Join
         NotADocument: one cannot be read, or two of them tell one slot differently.
         BookError: the book cannot be written.
     """
+    return join(book, _days_of(documents))
+
+
+def compared_readings(book: Book, documents: Iterable[Mapping[str, Any]]) -> Joined:
+    """What taking in *documents* would do; nothing is written.
+
+    Raises:
+        NotADocument: one cannot be read, or two of them tell one slot differently.
+    """
+    return compared(book, _days_of(documents))
+
+
+def _days_of(documents: Iterable[Mapping[str, Any]]) -> dict[tuple[str, int], dict[int, int]]:
     days: dict[tuple[str, int], dict[int, int]] = {}
     for number, document in enumerate(documents, start=1):
         where = f"Document {number}"
@@ -47,7 +60,7 @@ def read_in_readings(book: Book, documents: Iterable[Mapping[str, Any]]) -> Join
         if any(before.get(slot, value) != value for slot, value in values.items()):
             raise NotADocument(f"{where}: {key[0]} on {document['day']} was told otherwise before.")
         before.update(values)
-    return join(book, days)
+    return days
 
 
 def _read(where: str, document: Mapping[str, Any]) -> tuple[tuple[str, int], dict[int, int]]:

@@ -1,0 +1,284 @@
+"""A whole book as a folder: a CSV file for each kind of entry, the readings, and the photos.
+
+The same folder serves a spreadsheet, an archive and another machine. Every file is named by
+this program: nothing that a folder says is ever used as a path, links are not followed, and
+files of other names are not looked at.
+"""
+
+import csv
+import os
+import shutil
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from contextlib import contextmanager
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+from keeper.actions import bundle_cells as cells
+from keeper.actions.bundle_cells import BATCHES, COVER, READINGS, WITHDRAWALS, cell
+from keeper.actions.keeping import Keeping
+from keeper.actions.photos import SUFFIX, photo_of, photos_folder
+from keeper.husbandry.events import Remark, RemarkKind
+from keeper.husbandry.reasons import Figure, because
+from keeper.reports.words import sentence
+from keeper.store import reading, whole
+from keeper.store.documents import NotADocument, entry_json
+from keeper.store.durable import copy_durably, sync
+from keeper.store.errors import BookError
+from keeper.store.readings_out import write_out_readings
+from keeper.store.rows import TABLES
+from keeper.store.standing import WHOLE
+
+FORMAT, VERSION = "keeper bundle", 1
+PHOTOS = "photos"
+_MOST_CHARACTERS = 2**24
+"""Longest cell that is read; the csv module by itself stops at an eighth of a megabyte."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Bundle:
+    """What a folder holds, read and not yet judged. photos: the folder of its pictures."""
+
+    documents: tuple[dict[str, Any], ...]
+    readings: tuple[dict[str, Any], ...]
+    photos: Path
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Bundled:
+    """How much was written out."""
+
+    folder: Path
+    batches: int
+    entries: int
+    animals: int
+    readings: int
+    photos: int
+
+
+def write_bundle(keeping: Keeping, folder: Path) -> Bundled:
+    """Write all that the book holds to the new folder *folder*; whole or not at all.
+
+    Raises:
+        BookError: something of that name is there, or the disk refuses it.
+    """
+    folder = folder.absolute()
+    part = folder.with_name(f".{folder.name or 'book'}.part")
+    if folder.exists() or folder.is_symlink():
+        raise _wrong("bundle is there", path=str(folder))
+    try:
+        shutil.rmtree(part, ignore_errors=True)
+        part.mkdir(mode=0o700)
+        done = _written(keeping, part, folder)
+        sync(part)
+        part.rename(folder)
+        sync(folder.parent)
+    except OSError as error:
+        raise _wrong("bundle refused", path=str(folder), told=error.strerror or "?") from error
+    finally:
+        shutil.rmtree(part, ignore_errors=True)
+    return done
+
+
+def read_bundle(folder: Path) -> Bundle:
+    """Read the folder *folder*; nothing of it is judged but its form.
+
+    Raises:
+        NotADocument: it is no such folder, or a file of it cannot be read, by file and line.
+    """
+    cover = list(_rows(folder, COVER, cells.COVER_COLUMNS, _as_it_is))
+    if len(cover) != 1 or cover[0]["format"] != FORMAT:
+        raise _wrong("no bundle", path=str(folder))
+    if cover[0]["version"] != str(VERSION):
+        raise _wrong("bundle newer", path=str(folder), version=cover[0]["version"][:20])
+    documents = _documents(folder)
+    readings = tuple(_rows(folder, READINGS, cells.READING_COLUMNS, cells.reading_document))
+    for name, found in ((BATCHES, len(documents)), (READINGS, len(readings))):
+        _refuse_short(name, cells.count_in(cover[0], name), found)
+    return Bundle(documents=documents, readings=readings, photos=folder / PHOTOS)
+
+
+def _written(keeping: Keeping, part: Path, folder: Path) -> Bundled:
+    counts: dict[int, int] = {}
+    book = keeping.book
+    for kind in TABLES:
+        _write_kind(keeping, part, kind, counts)
+    withdrawals = _write_withdrawals(keeping, part)
+    batches = list(whole.every_batch(book))
+    _write(
+        part / f"{BATCHES}.csv",
+        cells.BATCH_COLUMNS,
+        (_batch_row(each, counts, withdrawals) for each in batches),
+    )
+    probes = whole.probes_read(book)
+    days = [each for probe in probes for each in write_out_readings(book, probe)]
+    _write(part / f"{READINGS}.csv", cells.READING_COLUMNS, map(cells.reading_row, days))
+    cover = (FORMAT, str(VERSION), str(len(batches)), str(len(days)))
+    _write(part / f"{COVER}.csv", cells.COVER_COLUMNS, [cover])
+    return Bundled(
+        folder=folder,
+        batches=len(batches),
+        entries=sum(counts.values()),
+        animals=sum(len(each.animals) for each in batches),
+        readings=sum(value is not None for each in days for value in each["hundredths"]),
+        photos=_copy_photos(keeping, part / PHOTOS),
+    )
+
+
+def _write_kind(keeping: Keeping, part: Path, kind: type[Any], counts: dict[int, int]) -> None:
+    """The table of one kind, if it has a line; its lines are counted by batch."""
+    table = TABLES[kind]
+    called = {row.animal: row.called for row in reading.board(keeping.book)}
+    lines = []
+    for entry in whole.every_entry(keeping.book, kind):
+        batch, said = entry.key.batch, entry_json(entry.key.seq, entry.event)
+        who = called.get(getattr(entry.event, "animal", 0), "")
+        lines.append(cells.entry_row(table, batch, said, stands=entry.stands, called=who))
+        counts[batch] = counts.get(batch, 0) + 1
+    if lines:
+        _write(part / f"{table}.csv", cells.entry_columns(table), lines)
+
+
+def _write_withdrawals(keeping: Keeping, part: Path) -> dict[int, int]:
+    counts: dict[int, int] = {}
+    lines = []
+    for batch, seq, target in whole.every_withdrawal(keeping.book):
+        target_seq = None if target.seq == WHOLE else target.seq
+        lines.append(tuple(map(cell, (batch, seq, target.batch, target_seq))))
+        counts[batch] = counts.get(batch, 0) + 1
+    _write(part / f"{WITHDRAWALS}.csv", cells.WITHDRAWAL_COLUMNS, lines)
+    return counts
+
+
+def _batch_row(
+    each: whole.WholeBatch, entries: dict[int, int], withdrawals: dict[int, int]
+) -> tuple[str, ...]:
+    batch = each.batch
+    told = (
+        *(batch.id, batch.stands, batch.station, batch.keeper, batch.verb),
+        batch.written.isoformat(timespec="milliseconds"),
+        batch.reason,
+    )
+    brought = (" ".join(map(str, keys)) for keys in (each.animals, each.rounds))
+    counts = (entries.get(batch.id, 0), withdrawals.get(batch.id, 0))
+    return (*map(cell, told), *brought, *map(str, counts))
+
+
+def _copy_photos(keeping: Keeping, there: Path) -> int:
+    """The picture of every entry that names one, whether the entry stands or not."""
+    if not photos_folder(keeping).is_dir():
+        return 0
+    there.mkdir(mode=0o700)
+    copied = set()
+    for entry in whole.every_entry(keeping.book, Remark):
+        is_photo = entry.event.kind is RemarkKind.PHOTO
+        path = photo_of(keeping, entry.event) if is_photo else None
+        if path is not None and path.name not in copied:
+            copy_durably(path, there / path.name)
+            copied.add(path.name)
+    return len(copied)
+
+
+def photo_in(bundle: Bundle, digest: str) -> Path | None:
+    """The picture of that SHA-256, given in hexadecimal digits, where the folder has it."""
+    path = bundle.photos / f"{digest}{SUFFIX}"
+    is_there = not bundle.photos.is_symlink() and not path.is_symlink() and path.is_file()
+    return path if is_there else None
+
+
+def _documents(folder: Path) -> tuple[dict[str, Any], ...]:
+    """Every batch with its entries and withdrawals, each counted against its own row."""
+    found: dict[int, dict[str, Any]] = {}
+    expected: dict[int, tuple[int, int]] = {}
+    for row in _rows(folder, BATCHES, cells.BATCH_COLUMNS, _as_it_is):
+        document = cells.batch_document(row)
+        found[document["batch"]] = document
+        counts = (cells.count_in(row, "entries"), cells.count_in(row, "withdrawals"))
+        expected[document["batch"]] = counts
+    for table in TABLES.values():
+        told = _keyed(table, cells.entry_document)
+        for batch, said in _rows(folder, table, cells.entry_columns(table), told):
+            _document_of(found, table, batch)["entries"].append(said)
+    told = _keyed(WITHDRAWALS, lambda _, row: cells.withdrawal_document(row))
+    for batch, said in _rows(folder, WITHDRAWALS, cells.WITHDRAWAL_COLUMNS, told):
+        _document_of(found, WITHDRAWALS, batch)["withdrawals"].append(said)
+    for batch, (entries, withdrawals) in expected.items():
+        _refuse_short(f"{BATCHES} {batch}", entries, len(found[batch]["entries"]))
+        _refuse_short(f"{BATCHES} {batch}", withdrawals, len(found[batch]["withdrawals"]))
+    return tuple(found.values())
+
+
+def _keyed(
+    table: str, said: Callable[[str, cells.Row], dict[str, Any]]
+) -> Callable[[cells.Row], tuple[int, dict[str, Any]]]:
+    return lambda row: (cells.count_in(row, "batch"), said(table, row))
+
+
+def _document_of(found: dict[int, dict[str, Any]], table: str, batch: int) -> dict[str, Any]:
+    if batch not in found:
+        raise _wrong("bundle stray line", file=f"{table}.csv", batch=str(batch))
+    return found[batch]
+
+
+def _as_it_is(row: cells.Row) -> cells.Row:
+    return row
+
+
+def _refuse_short(name: str, expected: int, found: int) -> None:
+    if expected != found:
+        raise _wrong("bundle short", file=name, count=expected, found=found)
+
+
+def _rows(
+    folder: Path, name: str, columns: Sequence[str], read: Callable[[cells.Row], Any]
+) -> Iterator[Any]:
+    """What *read* makes of each line of one file; no line where the file is not there."""
+    path = folder / f"{name}.csv"
+    if folder.is_symlink() or path.is_symlink() or not path.is_file():
+        return
+    with _long_cells(), path.open(encoding="utf-8-sig", newline="") as file:
+        lines = csv.reader(file, strict=True)
+        try:
+            if tuple(next(lines, ())) != tuple(columns):
+                raise NotADocument(_heading_told(columns))
+            for line in lines:
+                if len(line) != len(columns):
+                    raise NotADocument(_count_told(columns, line))
+                yield read(dict(zip(columns, line, strict=True)))
+        except (NotADocument, csv.Error, UnicodeDecodeError) as error:
+            raise _wrong(
+                "bundle line", file=path.name, line=lines.line_num, told=str(error)
+            ) from error
+
+
+def _heading_told(columns: Sequence[str]) -> str:
+    return sentence(because("bundle heading", right=",".join(columns)))
+
+
+def _count_told(columns: Sequence[str], line: Sequence[str]) -> str:
+    return sentence(because("bundle cells", need=len(columns), have=len(line)))
+
+
+@contextmanager
+def _long_cells() -> Iterator[None]:
+    before = csv.field_size_limit(_MOST_CHARACTERS)
+    try:
+        yield
+    finally:
+        csv.field_size_limit(before)
+
+
+def _write(path: Path, columns: Sequence[str], lines: Iterable[Sequence[str]]) -> None:
+    """UTF-8 with its mark, as spreadsheets expect, for its owner alone."""
+    handle = os.open(path, os.O_CREAT | os.O_EXCL | os.O_WRONLY, 0o600)
+    with os.fdopen(handle, "w", encoding="utf-8-sig", newline="") as file:
+        writer = csv.writer(file)
+        writer.writerow(columns)
+        writer.writerows(lines)
+        file.flush()
+        os.fsync(file.fileno())
+
+
+def _wrong(why: str, /, **figures: Figure) -> BookError:
+    kind = BookError if why in ("bundle is there", "bundle refused") else NotADocument
+    return kind(sentence(because(why, **figures)))

@@ -1,0 +1,62 @@
+"""What a join would do or did, in sentences that the window and the command line share."""
+
+from datetime import date, timedelta
+
+from keeper.actions.bundle_files import Bundled
+from keeper.actions.joining import Clash, Joining
+from keeper.husbandry.reasons import because
+from keeper.reports.words import sentence
+
+SHOWN = 12
+_UNIX_DAY = date(1970, 1, 1)
+
+
+def joining_told(found: Joining) -> list[str]:
+    """What is new, what is the same and what clashes, a sentence each."""
+    if found.conflicts:
+        count, first = len(found.conflicts), str(found.conflicts[0])
+        return [sentence(because("joining conflicts", count=count, first=first))]
+    if not found.is_new:
+        told = [sentence(because("joining nothing", known=found.known))]
+        return told + _readings_told(found)
+    new = because(
+        "joining",
+        animals=found.animals,
+        entries=found.entries,
+        new=found.batches,
+        photos=found.photos,
+        readings=found.readings.new,
+        known=found.known,
+    )
+    return [sentence(new), *_readings_told(found), *_clashes_told(found.clashes)]
+
+
+def bundled_told(done: Bundled) -> str:
+    """How much was written out, and where."""
+    figures = {"animals": done.animals, "entries": done.entries, "photos": done.photos}
+    told = because("bundle written", path=str(done.folder), readings=done.readings, **figures)
+    return sentence(told)
+
+
+def _readings_told(found: Joining) -> list[str]:
+    differ = found.readings.conflicts
+    if not differ:
+        return []
+    probe, day, _ = differ[0]
+    on = _UNIX_DAY + timedelta(days=day)
+    told = because("joining readings differ", count=len(differ), probe=probe, on=on)
+    return [sentence(told)]
+
+
+def _clashes_told(clashes: tuple[Clash, ...]) -> list[str]:
+    if not clashes:
+        return []
+    shown = [_clash_told(clash) for clash in clashes[:SHOWN]]
+    more = len(clashes) - SHOWN
+    rest = [sentence(because("clashes more", count=more))] if more > 0 else []
+    return [sentence(because("joining clashes")), *shown, *rest]
+
+
+def _clash_told(clash: Clash) -> str:
+    told = "; ".join(clash.told)
+    return sentence(because(f"clash {clash.kind.value}", about=clash.about, told=told))
