@@ -7,6 +7,7 @@ from enum import StrEnum
 from typing import Literal
 
 from keeper.husbandry.animal import AnimalId, Stage
+from keeper.husbandry.care import FaecalTest, Medicine, Permit
 from keeper.husbandry.events import HoldKind, Measured, Remark, ShedSign, Snooze
 from keeper.husbandry.house import PlaceAside
 from keeper.husbandry.now import AnimalNow
@@ -68,6 +69,20 @@ class Signal:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Course:
+    """One medicine on one day: the day whose dose is due, if any, and those that were missed.
+
+    number: which dose of how many *doses* the due one is, 0 where none is.
+    """
+
+    medicine: Medicine
+    due_on: date | None
+    number: int
+    doses: int
+    missed: tuple[date, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class WatchFacts:
     """What the rules may ask of one animal; what is left out is not judged.
 
@@ -80,6 +95,7 @@ class WatchFacts:
     measures: every length and body score, oldest first. condition: her weight for her length,
     where one was measured. swap: whose curve her weights go on along, where not her own.
     late: refusals since the last meal that were learned of on a later day.
+    courses: of medicine, those that ask for something. faecals, permits: all that were written.
     """
 
     now: AnimalNow
@@ -102,6 +118,9 @@ class WatchFacts:
     swap: Swap | None = None
     cleaned: frozenset[date] = frozenset()
     late: Sequence[Late] = ()
+    courses: Sequence[Course] = ()
+    faecals: Sequence[FaecalTest] = ()
+    permits: Sequence[Permit] = ()
 
     def held(self, *kinds: HoldKind) -> bool:
         """Whether a hold of one of *kinds* is in force."""
@@ -123,8 +142,8 @@ class HouseFacts:
     """What is known of rows, racks and rooms, as the rules for heat and causes say it.
 
     cut_off: places of faults after which nothing is heard of the room any more. shared: lines
-    about tubs in which a female and a male live. asides: lines about places that
-    the keeper put aside.
+    about tubs in which a female and a male live. kept: lines about clutches, prey and mites.
+    asides: lines about places that the keeper put aside.
     """
 
     causes: Sequence[Cause] = ()
@@ -134,6 +153,7 @@ class HouseFacts:
     cut_off: frozenset[str] = frozenset()
     unseen: Sequence[Unseen] = ()
     shared: Sequence[WatchLine] = ()
+    kept: Sequence[WatchLine] = ()
     asides: Sequence[PlaceAside] = ()
 
 

@@ -1,0 +1,91 @@
+"""What the rules say of medicine, tests, papers, mites, prey in the freezer, and eggs."""
+
+from collections.abc import Mapping
+
+from keeper.language import tr_table
+
+_ENGLISH: Mapping[str, str | tuple[str, ...]] = {
+    # medicine: the vet's own words, never reckoned with
+    "dose due": (
+        "Dose {number:n} of {doses:n} due on {on:day}: {medicine}, {amount}, {route}, as the vet"
+        " wrote it."
+    ),
+    "dose missed": (
+        "{medicine}: {count:n} not written as given, the first on {on:day}. Ask a reptile vet what"
+        " to do about it."
+    ),
+    "a missed dose is never doubled": "A missed dose is never doubled.",
+    "weight beside a dose": "Last weighed {weight_g:g}, on {weighed_on:day}.",
+    "ends with a dose written": "Ends when the dose is written: given, missed or stopped.",
+    # faecal tests and permits
+    "faecal test due": (
+        "Faecal test due on {on:day}; {clear:n} of {wanted:n} clear so far in this quarantine."
+    ),
+    "faecal test overdue": (
+        "Faecal test was due on {on:day}; {clear:n} of {wanted:n} clear so far in this quarantine."
+    ),
+    "result awaited": "A faecal sample went off on {on:day}, {days:ago}; its result is awaited.",
+    "found in the faeces": "Found in the faecal test of {on:day}: {text:quoted}.",
+    "permit ends": "{permit} {number} ends on {on:day}, in {days:days}.",
+    "permit has ended": "{permit} {number} ended on {on:day}, {days:ago}.",
+    "check local law": "Check local law.",
+    "ends with a faecal test": "Ends with a faecal test.",
+    "ends with a new permit": "Ends with a new permit of that kind.",
+    # mites
+    "look for mites": "Look for mites in every tub: day {number:n} since {begun:day}.",
+    "look for mites late": (
+        "Look for mites in every tub: day {number:n} since {begun:day} was {on:day}, {days:ago}."
+    ),
+    "mites all clear": (
+        "Day {number:n} since {begun:day}, on {on:day}: a look without a mite is all clear."
+    ),
+    "looks for mites missed": "Looks before it that were not written: {count:n}.",
+    "treated against mites": "Treated on {on:day}, as vet or label say: {text:quoted}.",
+    "ends with a look for mites": "Ends when the look is written; mites seen begin the count anew.",
+    # prey in the freezer
+    "prey below order point": (
+        "{left:n} {prey} left, enough for {weeks:tenth} weeks; {a_week:tenth} a week are planned,"
+        " so order below {point:n}: {lead_weeks:n} weeks until it comes and as many to spare."
+    ),
+    "bag past use": (
+        "Bag {bag} came on {since:day}, {days:ago}, and holds {left:n} {prey}: use it first."
+    ),
+    "bag past keeping": (
+        "Bag {bag} came on {since:day}, {days:ago}, and holds {left:n} {prey}: bin it."
+    ),
+    "ends with a bag counted in": "Ends when a bag is counted in.",
+    "ends when the bag is empty": "Ends when the bag is counted empty.",
+    # eggs
+    "due to pip": (
+        "Laid on {laid_on:day}, {days:ago}; pipping is usual from day {low:n} to {high:n}, and"
+        " {still_in:n} good eggs are still in."
+    ),
+    "clutch-mates still in": (
+        "The first was out on {since:day}, at least {hours:hours} ago, and {still_in:n} good eggs"
+        " are still in."
+    ),
+    "pipped and none out": (
+        "{count:n} pipped, the first on {since:day}, at least {hours:hours} ago, and none is out."
+    ),
+    "no cutting but by experienced hands": (
+        "Cut no egg unless you have experience with it; ask a reptile vet."
+    ),
+    "more out than good eggs": (
+        "{hatched:n} hatched and {failed:n} failed are more than {good:n} good eggs."
+    ),
+    "more young than hatched": (
+        "{numbered:n} young in the book and {died:n} dead before a number are more than"
+        " {hatched:n} hatched."
+    ),
+    "good eggs untold": (
+        "What became of {still_in:n} of {good:n} good eggs was not written since {since:day}."
+    ),
+    "young without a number": (
+        "{count:n} young that hatched by {since:day} have no page in the book yet."
+    ),
+    "ends when pipping or hatching is written": "Ends when pipping or hatching is written.",
+    "ends when the last is out or failed": "Ends when the last is written out, or failed.",
+    "ends when the balance closes": "Ends when the balance closes.",
+}
+
+SENTENCES = tr_table(_ENGLISH)
