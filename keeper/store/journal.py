@@ -20,7 +20,7 @@ from keeper.store.errors import BookError, CannotWithdraw
 from keeper.store.rows import TABLES, checked_text, insert_sql, to_row
 from keeper.store.schema import ANIMAL_COLUMNS, EVENT_TABLES
 from keeper.store.standing import WHOLE, reckon
-from keeper.store.state import refresh
+from keeper.store.state import refresh, refresh_after
 
 _EPOCH = datetime(2020, 1, 1, tzinfo=UTC)
 _UNIX = datetime(1970, 1, 1, tzinfo=UTC)
@@ -212,7 +212,7 @@ def _write_events(connection: sqlite3.Connection, writer: BatchWriter) -> None:
         if TABLES[type(event)] in ANIMAL_COLUMNS
         and (animal := getattr(event, "animal", None)) is not None
     }
-    refresh(connection, animals)
+    refresh_after(connection, animals, {TABLES[kind] for kind in rows})
 
 
 def _write_withdrawals(connection: sqlite3.Connection, writer: BatchWriter) -> None:

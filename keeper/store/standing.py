@@ -17,7 +17,7 @@ def stands(alias: str) -> str:
 
     Two look-ups: of one with ``IN`` SQLite makes a table of its own for each entry asked.
     """
-    gone = f"SELECT 1 FROM withdrawn w WHERE w.batch = {alias}.batch AND w.seq ="
+    gone = f"SELECT 1 FROM withdrawn gone WHERE gone.batch = {alias}.batch AND gone.seq ="
     return f"(NOT EXISTS ({gone} {alias}.seq) AND NOT EXISTS ({gone} {WHOLE}))"
 
 

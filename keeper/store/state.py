@@ -1,15 +1,19 @@
 """The state row of each animal: one SELECT over the history, kept beside it.
 
 The same SELECT refreshes one animal in the transaction that touched it, rebuilds the
-whole table, and proves that the two agree.
+whole table, and proves that the two agree. After an entry only those of its columns are asked
+that read the entry's table; the text of each column is the same.
 """
 
+import re
 import sqlite3
 from collections.abc import Iterable
 from datetime import date
+from functools import lru_cache
 from typing import Any
 
 from keeper.store.rows import day_number
+from keeper.store.schema import ANIMAL_COLUMNS
 from keeper.store.standing import reckon_all, stands
 
 _EATEN = "('taken', 'part taken')"
@@ -58,43 +62,118 @@ def _edge_day(order: str) -> str:
     return f"(SELECT {'min' if order == 'ASC' else 'max'}(day) FROM ({days}))"
 
 
+_CELLS = {
+    "animal": "a.id",
+    **{
+        name: f"d.{name}"
+        for name in (
+            *("code", "species", "name", "line", "clutch"),
+            *("hatched_first", "hatched_last", "dam", "sire"),
+        )
+    },
+    "sex": "coalesce(x.sex, 'unknown')",
+    "sexed_by": "x.sexed_by",
+    "status": "coalesce(st.status, 'kept')",
+    "status_on": "st.day",
+    "place": "p.place",
+    "place_since": "p.day",
+    "caution": "nullif(c.text, '')",
+    "first_entry_on": _edge_day("ASC"),
+    "last_entry_on": _edge_day("DESC"),
+    "eaten_on": "m.day",
+    "eaten_prey": "m.prey",
+    "eaten_count": "m.count",
+    "eaten_mg": "m.mass_mg",
+    "offered_on": "o.day",
+    "offered_result": "o.result",
+    "refused_since": _count("offer", f"e.result = 'refused' AND {_after('m')}", 100),
+    "regurgitated_on": "r.day",
+    "regurgitated_before_on": "r2.day",
+    "meals_since_regurgitation": f"""CASE WHEN r.at IS NULL THEN 0
+        ELSE {_count("offer", f"e.result IN {_EATEN} AND {_KEY} > (r.at, r.batch, r.seq)", 10)}
+        END""",
+    "meals": _count("offer", f"e.result IN {_EATEN}", 10),
+    "weight_mg": "w.weight_mg",
+    "weighed_on": "w.day",
+    "meal_before_weighing_mg": "wm.mass_mg",
+    "meal_before_weighing_on": "wm.day",
+    "weight_before_mg": "w2.weight_mg",
+    "weighed_before_on": "w2.day",
+    "shed_on": "s.day",
+    "shed_before_on": "s2.day",
+    "stage": "sg.stage",
+    "stage_since": f"""(SELECT min(e.day) FROM shed_sign e
+        WHERE e.animal = a.id AND e.stage = sg.stage AND {_after("s")} AND {_COUNTS})""",
+    "clutch_on": "l.day",
+    "svl_mm": "v.svl_mm",
+    "body_score": "b.body_score",
+    "scored_on": "b.day",
+}
+"""What each column of ``animal_now`` says, in the order of the table."""
+
+_JOINS = {
+    "x": _join("sexed", "x"),
+    "st": _join("stock", "st"),
+    "p": _join("moved", "p"),
+    "c": _join("remark", "c", "e.kind = 'caution'"),
+    "m": _join("offer", "m", f"e.result IN {_EATEN}"),
+    "o": _join("offer", "o", "e.result <> 'not offered'"),
+    "r": _join("regurgitation", "r"),
+    "r2": _join("regurgitation", "r2", _before("r")),
+    "w": _join("weighing", "w"),
+    "w2": _join("weighing", "w2", _before("w")),
+    "wm": _join("offer", "wm", f"e.result IN {_EATEN} AND {_before('w')}"),
+    "s": _join("shed_sign", "s", "e.stage = 'shed'"),
+    "s2": _join("shed_sign", "s2", f"e.stage = 'shed' AND {_before('s')}"),
+    "sg": _join("shed_sign", "sg", f"e.stage <> 'shed' AND {_after('s')}"),
+    "l": _join("clutch", "l"),
+    "v": _join("measured", "v", "e.svl_mm IS NOT NULL"),
+    "b": _join("measured", "b", "e.body_score IS NOT NULL"),
+}
+"""The entries that the columns tell of, by alias; one may stand on those before it."""
+
 _SELECT = f"""
-SELECT a.id,
-    d.code, d.species, d.name, d.line, d.clutch, d.hatched_first, d.hatched_last, d.dam, d.sire,
-    coalesce(x.sex, 'unknown'), x.sexed_by, coalesce(st.status, 'kept'), st.day,
-    p.place, p.day, nullif(c.text, ''),
-    {_edge_day("ASC")}, {_edge_day("DESC")},
-    m.day, m.prey, m.count, m.mass_mg,
-    o.day, o.result, {_count("offer", f"e.result = 'refused' AND {_after('m')}", 100)},
-    r.day, r2.day,
-    CASE WHEN r.at IS NULL THEN 0
-        ELSE {_count("offer", f"e.result IN {_EATEN} AND {_KEY} > (r.at, r.batch, r.seq)", 10)} END,
-    {_count("offer", f"e.result IN {_EATEN}", 10)},
-    w.weight_mg, w.day, wm.mass_mg, wm.day, w2.weight_mg, w2.day,
-    s.day, s2.day, sg.stage,
-    (SELECT min(e.day) FROM shed_sign e WHERE e.animal = a.id AND e.stage = sg.stage
-        AND {_after("s")} AND {_COUNTS}),
-    l.day, v.svl_mm, b.body_score, b.day
+SELECT {", ".join(_CELLS.values())}
 FROM animal a
     JOIN described d ON d.animal = a.id AND (d.at, d.batch, d.seq) = {_latest("described")}
-    {_join("sexed", "x")}
-    {_join("stock", "st")}
-    {_join("moved", "p")}
-    {_join("remark", "c", "e.kind = 'caution'")}
-    {_join("offer", "m", f"e.result IN {_EATEN}")}
-    {_join("offer", "o", "e.result <> 'not offered'")}
-    {_join("regurgitation", "r")}
-    {_join("regurgitation", "r2", _before("r"))}
-    {_join("weighing", "w")}
-    {_join("weighing", "w2", _before("w"))}
-    {_join("offer", "wm", f"e.result IN {_EATEN} AND {_before('w')}")}
-    {_join("shed_sign", "s", "e.stage = 'shed'")}
-    {_join("shed_sign", "s2", f"e.stage = 'shed' AND {_before('s')}")}
-    {_join("shed_sign", "sg", f"e.stage <> 'shed' AND {_after('s')}")}
-    {_join("clutch", "l")}
-    {_join("measured", "v", "e.svl_mm IS NOT NULL")}
-    {_join("measured", "b", "e.body_score IS NOT NULL")}
+    {"".join(_JOINS.values())}
 """
+
+
+def _needs(sql: str) -> list[str]:
+    """Aliases that *sql* names, and those that they stand on, in the order of joining."""
+    named = set(re.findall(r"\b(\w+)\.", sql)) & _JOINS.keys()
+    reached = [*named, *(n for alias in named for n in _needs(_without_own(alias)))]
+    return [alias for alias in _JOINS if alias in reached]
+
+
+def _without_own(alias: str) -> str:
+    return re.sub(rf"\b{alias}\.", "", _JOINS[alias])
+
+
+def _tables_of(sql: str) -> set[str]:
+    """Event tables that *sql* reads, through its aliases too."""
+    whole = sql + "".join(_JOINS[alias] for alias in _needs(sql))
+    return set(re.findall(r"(?:FROM|JOIN) (\w+) ", whole)) & {*ANIMAL_COLUMNS}
+
+
+_TABLES = {name: _tables_of(sql) for name, sql in _CELLS.items()}
+
+
+@lru_cache(maxsize=64)
+def _update(tables: frozenset[str]) -> str | None:
+    """Sets the columns that read one of *tables*, by the SQL of ``_SELECT``; None: there is none.
+
+    The others cannot have changed. An entry of one kind so costs a part of the whole row, and
+    the index of codes is left alone.
+    """
+    cells = {name: sql for name, sql in _CELLS.items() if _TABLES[name] & tables}
+    if not cells:
+        return None
+    joins = "".join(_JOINS[alias] for alias in _needs(" ".join(cells.values())))
+    return f"""UPDATE animal_now SET ({", ".join(cells)}) =
+        (SELECT {", ".join(cells.values())} FROM animal a {joins} WHERE a.id = ?1)
+        WHERE animal = ?1"""
 
 
 _AS_OF = _SELECT.replace(_UNTIL, "AND e.day <= :until")
@@ -113,6 +192,17 @@ def refresh(connection: sqlite3.Connection, animals: Iterable[int]) -> None:
     for animal in animals:
         connection.execute("DELETE FROM animal_now WHERE animal = ?", (animal,))
         connection.execute(_REFRESH, (animal,))
+
+
+def refresh_after(
+    connection: sqlite3.Connection, animals: Iterable[int], tables: Iterable[str]
+) -> None:
+    """As ``refresh``, where nothing was written but entries of *tables*."""
+    wrote = frozenset(tables)
+    if "described" in wrote:
+        refresh(connection, animals)
+    elif (update := _update(wrote)) is not None:
+        connection.executemany(update, [(animal,) for animal in animals])
 
 
 def rebuild(connection: sqlite3.Connection) -> None:
