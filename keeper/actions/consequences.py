@@ -11,6 +11,7 @@ from keeper.actions.keeping import Keeping
 from keeper.husbandry.animal import AnimalId, Stage
 from keeper.husbandry.events import Offer, Result, ShedSign
 from keeper.husbandry.reasons import Reason, because
+from keeper.reports.prey_words import prey_words
 from keeper.rules.feeding import DueState, Plan
 from keeper.rules.holds import implied_holds
 from keeper.rules.refusals import Step, counted_refusals, refusal_step
@@ -133,4 +134,4 @@ def _thawed(offers: Sequence[Offer]) -> Counter[str]:
 
 
 def _items(used: Counter[str]) -> str | None:
-    return ", ".join(f"{count} {prey}" for prey, count in sorted(used.items())) or None
+    return ", ".join(f"{count} {prey_words(prey)}" for prey, count in sorted(used.items())) or None

@@ -10,6 +10,7 @@ from keeper.actions.tubs import offer_words
 from keeper.husbandry import events as e
 from keeper.husbandry.house import BagOpened, Cleaning, DailyRound, PlaceAside
 from keeper.reports.figures import GAP, celsius, centimetres, counted, day, grams, number
+from keeper.reports.prey_words import prey_words
 from keeper.reports.words import word
 
 KINDS: Mapping[str, Callable[[float], str]] = {
@@ -186,7 +187,7 @@ def _of_the_room(event: Any) -> str:
         case DailyRound():
             return f"looked into {event.place or 'every tub'}"
         case BagOpened():
-            return f"bag {event.bag} of {event.prey} opened"
+            return f"bag {event.bag} of {prey_words(event.prey)} opened"
         case PlaceAside():
             where = event.place or "the room"
             return (

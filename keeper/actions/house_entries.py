@@ -12,6 +12,7 @@ from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import place_of
 from keeper.husbandry.when import at_instant
 from keeper.reports.figures import counted
+from keeper.reports.prey_words import prey_words
 from keeper.reports.words import word
 from keeper.rules.prey import prey_name
 
@@ -67,7 +68,7 @@ def open_bag(keeping: Keeping, text: str) -> Written:
     if found is None:
         raise ValueError(f"{prey!r} is no grade of prey here; {', '.join(sorted(grades))} are.")
     event = BagOpened(happened=at_instant(keeping.now()), prey=found, bag=bag)
-    return note(keeping, "bag opened", event, what=f"{event.prey} from bag {bag}")
+    return note(keeping, "bag opened", event, what=f"{prey_words(event.prey)} from bag {bag}")
 
 
 def put_place_aside(

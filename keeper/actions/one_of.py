@@ -15,6 +15,7 @@ from keeper.actions.tubs import Prey, Tub, read_tub, tub_name
 from keeper.actions.unwritten import ONE_OF
 from keeper.husbandry.events import Remark, RemarkKind
 from keeper.husbandry.when import at_instant
+from keeper.reports.prey_words import prey_words
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -89,4 +90,4 @@ def _names(tubs: Collection[Tub]) -> str:
 
 def _item(tub: Tub, prey: Prey | None) -> str:
     name, count, _ = prey or (tub.plan.prey, tub.plan.count, tub.plan.mass_g)
-    return f", {count or 1} {name}" if name else ""
+    return f", {count or 1} {prey_words(name)}" if name else ""

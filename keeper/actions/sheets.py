@@ -15,6 +15,7 @@ from keeper.husbandry.animal import Stage
 from keeper.husbandry.events import HoldKind, Offer, Result
 from keeper.husbandry.profile import SpeciesProfile
 from keeper.reports.figures import day, plain
+from keeper.reports.prey_words import prey_words
 from keeper.reports.round_sheet import RoundSheet, SheetLine, round_sheet
 from keeper.reports.thaw_list import Thawed, ThawList, thaw_list
 from keeper.rules.feeding import DueState
@@ -159,8 +160,8 @@ def _grouped(digits: str) -> str:
 
 def _sheet_line(tub: Tub, eaten_on: date | None, night: date) -> SheetLine:
     rack, number = tub.row
-    planned = tub.plan.prey is not None
-    what = f"{tub.plan.count} × {tub.plan.prey}" if planned else tub.plan.state
+    prey = tub.plan.prey
+    what = f"{tub.plan.count} × {prey_words(prey)}" if prey is not None else tub.plan.state
     return SheetLine(
         line=tub.line,
         place=tub.plan.place or "",

@@ -25,6 +25,7 @@ from keeper.husbandry.profile import COMMON_PRACTICE, PreyGrade, Sourced
 from keeper.husbandry.reasons import Reason
 from keeper.husbandry.when import Happened
 from keeper.reports.figures import grams
+from keeper.reports.prey_words import prey_words
 from keeper.reports.words import word
 from keeper.rules.feeding import DueState, Plan
 from keeper.rules.prey import prey_name
@@ -277,12 +278,13 @@ def offer_words(offer: Offer) -> str:
     >>> from keeper.husbandry.when import on_day
     >>> offer_words(Offer(animal=1, happened=on_day(date(2026, 3, 1)), result=Result.LEFT_IN,
     ...                   prey="mouse hopper", count=1))
-    'left in, 1 mouse hopper'
+    'left in, 1 hopper mouse'
     """
     result = word(offer.result)
     if offer.result is Result.TAKEN and offer.evidence is not Evidence.SEEN:
         result = f"{result}, {word(offer.evidence)}"
-    what = " ".join(str(part) for part in (offer.count, offer.prey) if part)
+    said = prey_words(offer.prey) if offer.prey else None
+    what = " ".join(str(part) for part in (offer.count, said) if part)
     mass = grams(offer.mass_g) if offer.mass_g is not None else ""
     why = word(offer.withheld) if offer.withheld else ""
     return ", ".join(part for part in (result, why, what, mass) if part)

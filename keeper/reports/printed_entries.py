@@ -7,6 +7,7 @@ from keeper.husbandry.animal import Sex
 from keeper.husbandry.events import Offer, Remark, RemarkKind, Sexed, ShedSign
 from keeper.husbandry.now import AnimalNow
 from keeper.reports.figures import UNKNOWN, age, celsius, day, grams, plain, span
+from keeper.reports.prey_words import prey_words
 from keeper.reports.words import word
 
 OFFER_HEADS = ("day", "offered", "grams", "result", "how it is known")
@@ -15,7 +16,8 @@ OFFER_SHARES = (0.16, 0.28, 0.12, 0.20, 0.24)
 
 def offer_row(offer: Offer) -> tuple[str, ...]:
     """An offer as cells under ``OFFER_HEADS``."""
-    prey = f"{offer.count} × {offer.prey}" if offer.count and offer.prey else offer.prey
+    said = prey_words(offer.prey) if offer.prey else None
+    prey = f"{offer.count} × {said}" if offer.count and said else said
     return (
         plain(day(offer.happened.day)),
         prey or UNKNOWN,

@@ -8,6 +8,7 @@ from math import ceil, floor
 from keeper.husbandry.events import HoldKind
 from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
 from keeper.reports.figures import moment, number, plain
+from keeper.reports.prey_words import prey_words
 from keeper.reports.round_sheet import night_words
 from keeper.reports.words import word
 
@@ -67,7 +68,7 @@ class ThawLine:
     @property
     def cells(self) -> tuple[str, ...]:
         return (
-            self.prey,
+            prey_words(self.prey),
             str(self.planned),
             f"+ {self.spare}",
             f"− {number(self.left, 1)}",

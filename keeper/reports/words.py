@@ -5,13 +5,14 @@ that of state_words, and figures writes every figure; another language is anothe
 """
 
 import string
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from enum import StrEnum
 from typing import Any
 
 from keeper.husbandry.animal import Sex
 from keeper.husbandry.reasons import Reason
 from keeper.reports.figures import KINDS
+from keeper.reports.prey_words import prey_words
 from keeper.reports.sentences import SENTENCES
 from keeper.reports.state_words import WORDS
 
@@ -22,7 +23,7 @@ def sentence(reason: Reason, sex: Sex = Sex.UNKNOWN) -> str:
     A reason without a telling (a book may hold the plan of a night from another version) is
     told by its own name and figures rather than not at all.
     """
-    figures = {**_about(sex), **reason.figures}
+    figures = {**_about(sex), **_said(reason.figures)}
     for telling in tellings(reason.why):
         if all(figures.get(name) is not None for name in placeholders(telling)):
             return _FILLER.vformat(telling, (), figures)
@@ -66,6 +67,16 @@ def _about(sex: Sex) -> dict[str, str]:
         "she": WORDS["she"][sex],
         "a_sex": WORDS["a sex"][sex],
     }
+
+
+def _said(figures: Mapping[str, Any]) -> dict[str, Any]:
+    """The same with every prey as it is said."""
+    said = {name: prey_words(figures[name]) for name in _PREY if isinstance(figures.get(name), str)}
+    return {**figures, **said}
+
+
+_PREY = ("prey", "offered")
+"""Figures that name a prey."""
 
 
 class _Filler(string.Formatter):

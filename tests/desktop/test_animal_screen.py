@@ -110,7 +110,7 @@ def test_the_read_out_tells_every_lane_in_their_order(desk):
         "that day",
         "Why she slowed",
     ]
-    assert "last eaten: 7 Aug, 26 d, 1 mouse fuzzy" in desk.told
+    assert "last eaten: 7 Aug, 26 d, 1 fuzzy mouse" in desk.told
     assert "refused: 3 counted, 14 Aug, 21 Aug, 28 Aug" in desk.told
     assert "that day: female, probed, 3 scales, J." in desk.told
 

@@ -63,7 +63,7 @@ def test_the_card_tells_who_she_is_what_she_ate_and_the_cautions(desk):
         "Hatched 18 Mar 2026, 8 months old",
         "female: probed 2 Sep 2026, 3 scales, J.; popped 24 Mar 2026, nothing seen, weak",
         "Dam × sire Ingrid × Alder",
-        "20 Nov 2026 1 × mouse hopper 11.4 g taken seen",
+        "20 Nov 2026 1 × hopper mouse 11.4 g taken seen",
         "19 Oct 2026, whole",
         "Salmonella",
         "Check local law",
@@ -101,7 +101,7 @@ def test_the_vet_gets_two_pages_of_what_was_written_and_no_conclusion(desk, keep
     assert "without a diagnosis; ? is not in the book" in first
     assert "Regurgitations 18 May 2026 (a day after)" in first
     assert "meals" in first and "place" in first and "band: females of this kind" in first
-    assert "20 Nov 2026 1 × mouse hopper 11.4 g taken seen" in second
+    assert "20 Nov 2026 1 × hopper mouse 11.4 g taken seen" in second
     assert "30 of 30 days read; wanted 30–32 °C" in second
     assert "1 Nov 2026 breathing: clicks at night" in second
     assert "2 Nov 2026 hold vet: drops, as told" in second

@@ -107,7 +107,7 @@ def test_the_foot_is_told_the_tub_the_result_and_the_prey(desk):
     desk.press("5")
 
     told = desk.written[-1]
-    assert (told.where, told.what) == ("A1·1 Tansy", "left in, 2 mouse fuzzy, 10\u00a0g")
+    assert (told.where, told.what) == ("A1·1 Tansy", "left in, 2 fuzzy mouse, 10\u00a0g")
 
 
 def test_the_keepers_caution_stands_on_the_front_and_on_the_panel(desk):
@@ -202,9 +202,9 @@ def test_the_point_takes_back_the_whole_round_and_says_what(desk, keeping):
     desk.press("Enter * 2 0 . . .")
 
     assert [w.what for w in desk.written[-3:]] == [
-        "taken back: refused, 2 mouse fuzzy, 10\u00a0g",
+        "taken back: refused, 2 fuzzy mouse, 10\u00a0g",
         "taken back: mark",
-        "taken back: taken, 2 mouse fuzzy, 10\u00a0g",
+        "taken back: taken, 2 fuzzy mouse, 10\u00a0g",
     ]
     assert offers(keeping) == {}
     desk.press(".")

@@ -67,7 +67,7 @@ def test_a_meal_of_one_of_these_counts_for_neither_and_the_walk_goes_on(desk, ke
 
     assert offers(keeping) == {}
     assert set(remarks(keeping).values()) == {
-        f"one of these: one of Tansy and Ash {seen}, 2 mouse fuzzy"
+        f"one of these: one of Tansy and Ash {seen}, 2 fuzzy mouse"
     }
     assert len(remarks(keeping)) == 2
     assert stands_at(desk, "Bracken")
@@ -120,7 +120,7 @@ def test_another_prey_is_the_one_that_is_named(desk, keeping):
     desk.press("/ 4 1 1 Enter")
 
     assert set(remarks(keeping).values()) == {
-        "one of these: one of Tansy and Ash took it, 1 mouse hopper"
+        "one of these: one of Tansy and Ash took it, 1 hopper mouse"
     }
 
 

@@ -114,7 +114,7 @@ def test_a_count_of_forty_items_cannot_be_typed_and_its_first_digit_is_doubted(r
     )
     stays(room, "not written: 0 items is no offer; 1 to 9 are right.", lambda: room.press("0"))
     room.press(". Enter")
-    assert room.foot.split(", ")[3:6] == ["taken", "2 mouse fuzzy", "10 g"]
+    assert room.foot.split(", ")[3:6] == ["taken", "2 fuzzy mouse", "10 g"]
 
 
 @pytest.mark.parametrize("code", ["HS-999", "B9·9", "nothing at all"])

@@ -140,7 +140,7 @@ def test_after_a_restart_the_point_takes_back_what_was_written_before_it(qtbot, 
     desk.press(". .")
 
     assert {line: o.result for line, o in offers_by_line(again).items()} == {1: Result.TAKEN}
-    assert desk.written[-1].what == "taken back: refused, 2 mouse fuzzy, 10\u00a0g"
+    assert desk.written[-1].what == "taken back: refused, 2 fuzzy mouse, 10\u00a0g"
     desk.press("5")
     assert offers_by_line(again)[2].result is Result.LEFT_IN
     again.close()

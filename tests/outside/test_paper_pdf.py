@@ -66,7 +66,7 @@ def test_every_page_bears_the_code_its_number_and_when_it_was_printed(printed, p
 def test_every_line_is_read_back_in_rack_order_thirty_a_page(printed):
     first, second, third = words_of(opened(printed, "sheet A4"))
 
-    assert "1 A1·1 Reed f 12 d 2 × mouse fuzzy" in first
+    assert "1 A1·1 Reed f 12 d 2 × fuzzy mouse" in first
     assert "30 A3·10" in first
     assert "31 A4·1" in second
     assert "70 A7·10" in third

@@ -214,7 +214,7 @@ def test_another_prey_changes_the_stock_and_nothing_else(keeping, over):
 
     told = plain(because_text(over.foreseen(Result.TAKEN, prey=("mouse hopper", 1, 8.0))))
 
-    assert told == ("Nothing that is reckoned changes. Stock: 1 mouse hopper, not 2 mouse fuzzy.")
+    assert told == ("Nothing that is reckoned changes. Stock: 1 hopper mouse, not 2 fuzzy mouse.")
 
 
 def test_the_last_nights_say_what_the_morning_look_has_left(keeping, over):

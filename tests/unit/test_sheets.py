@@ -249,7 +249,7 @@ def test_the_sheet_has_the_frozen_lines_of_the_night_and_its_code(keeping, walk)
     assert sheet.code == round_code(walk.round)
     first = sheet.pages[0][0]
     assert first.cells == ("1", "A1·1", "Tansy", "f", "12 d")
-    assert (first.plan, first.walked) == ("2 × mouse fuzzy", True)
+    assert (first.plan, first.walked) == ("2 × fuzzy mouse", True)
 
 
 def items(count, **changed):

@@ -17,6 +17,7 @@ from keeper.desktop.widgets.life_canvas import Canvas, Free
 from keeper.desktop.widgets.patterns import FINE, Pattern, paint_pattern
 from keeper.husbandry.events import Offer, Result
 from keeper.reports.figures import GAP, mass, mass_unit
+from keeper.reports.prey_words import prey_words
 from keeper.reports.words import word
 from keeper.reports.writing import in_use
 
@@ -108,7 +109,7 @@ def _paint_planned(canvas: Canvas, lane: QRectF, wide: float, high: float) -> No
     canvas.painter.setBrush(canvas.look.colour("sheet"))
     canvas.painter.drawRect(rect)
     canvas.painter.setBrush(Qt.BrushStyle.NoBrush)
-    told = " and ".join(f"{offer.count}{GAP}{offer.prey}" for offer in plan.offer)
+    told = " and ".join(f"{offer.count}{GAP}{prey_words(offer.prey)}" for offer in plan.offer)
     left = rect.right() + canvas.look.u(2.5, 1.8)
     room = canvas.axis.right - left
     if canvas.wide(f"next: {told}") <= room:
