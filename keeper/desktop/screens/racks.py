@@ -35,6 +35,7 @@ from keeper.desktop.screens.racks_walk import (
     tub_counts,
     where_is,
 )
+from keeper.desktop.screens.racks_words import LAYER_NAMES
 from keeper.desktop.widgets.asking_line import AskingLine
 from keeper.desktop.widgets.drawn import announce
 from keeper.desktop.widgets.rack_paint import At
@@ -89,7 +90,9 @@ class RacksScreen(QWidget):
         if tub is not None:
             self._choose(tub)
         elif found is None:
-            self._notices.refused.emit(f"No animal in these racks has the code {code}.")
+            self._notices.refused.emit(
+                tr("No animal in these racks has the code {code}.", code=code)
+            )
         else:
             self._animal = found
             self._choose(where_is(self.room, found) if self.room else None)
@@ -224,7 +227,7 @@ class RacksScreen(QWidget):
         if self._shown is None:
             self._notices.noted.emit(NOT_YET)
         elif living is None:
-            self._notices.refused.emit("This tub is empty: there is no animal to open.")
+            self._notices.refused.emit(tr("This tub is empty: there is no animal to open."))
         else:
             self._notices.animal_asked.emit(living.animal.animal)
 
@@ -274,32 +277,32 @@ def _keys(screen: RacksScreen) -> Sequence[tuple[str, str, Callable[[], object]]
         return lambda: screen._step(step)
 
     layers = [
-        (f"By {layer.value}", str(number), partial(screen._show_by, layer))
+        (tr("By {layer}", layer=LAYER_NAMES[layer]), str(number), partial(screen._show_by, layer))
         for number, layer in enumerate(LAYERS, start=1)
     ]
     near, paper = screen.view.front.come_near, screen.paper
     return (
         *layers,
-        ("The tub before", "Left", stepping(lambda c, at: aside(c, at, -1))),
-        ("The next tub", "Right", stepping(lambda c, at: aside(c, at, 1))),
-        ("The row above", "Up", lambda: screen._row_or_animal(-1)),
-        ("The row below", "Down", lambda: screen._row_or_animal(1)),
-        ("The rack before", "PgUp", stepping(lambda c, at: rack_on(c, at, -1))),
-        ("The next rack", "PgDown", stepping(lambda c, at: rack_on(c, at, 1))),
-        ("The first tub of the row", "Home", stepping(lambda c, at: to_end(c, at, last=False))),
-        ("The last tub of the row", "End", stepping(lambda c, at: to_end(c, at, last=True))),
-        ("The next animal in the tub", "Space", screen._next_in_tub),
-        ("Open the animal", "Return Enter", screen._open),
-        ("Move the animal to another tub", "M", lambda: screen._ask(screen._asking.move)),
-        ("Exchange two tubs or animals", "X", lambda: screen._ask(screen._asking.exchange)),
-        ("Rows and tubs of the rack", "D", screen._declare),
-        ("Refusals of the last feed nights", "R", screen._turn_over),
-        ("This rack alone", "+ =", lambda: near(True)),
-        ("The whole room", "-", lambda: near(False)),
-        ("Tub labels of this rack", "Ctrl+L", paper.rack_labels),
-        ("Tub labels of the room", "Ctrl+Shift+L", paper.room_labels),
+        (tr("The tub before"), "Left", stepping(lambda c, at: aside(c, at, -1))),
+        (tr("The next tub"), "Right", stepping(lambda c, at: aside(c, at, 1))),
+        (tr("The row above"), "Up", lambda: screen._row_or_animal(-1)),
+        (tr("The row below"), "Down", lambda: screen._row_or_animal(1)),
+        (tr("The rack before"), "PgUp", stepping(lambda c, at: rack_on(c, at, -1))),
+        (tr("The next rack"), "PgDown", stepping(lambda c, at: rack_on(c, at, 1))),
+        (tr("The first tub of the row"), "Home", stepping(lambda c, at: to_end(c, at, last=False))),
+        (tr("The last tub of the row"), "End", stepping(lambda c, at: to_end(c, at, last=True))),
+        (tr("The next animal in the tub"), "Space", screen._next_in_tub),
+        (tr("Open the animal"), "Return Enter", screen._open),
+        (tr("Move the animal to another tub"), "M", lambda: screen._ask(screen._asking.move)),
+        (tr("Exchange two tubs or animals"), "X", lambda: screen._ask(screen._asking.exchange)),
+        (tr("Rows and tubs of the rack"), "D", screen._declare),
+        (tr("Refusals of the last feed nights"), "R", screen._turn_over),
+        (tr("This rack alone"), "+ =", lambda: near(True)),
+        (tr("The whole room"), "-", lambda: near(False)),
+        (tr("Tub labels of this rack"), "Ctrl+L", paper.rack_labels),
+        (tr("Tub labels of the room"), "Ctrl+Shift+L", paper.room_labels),
         (tr("Labels of the places of this rack"), "Ctrl+T", paper.rack_places),
         (tr("Labels of the places of the room"), "Ctrl+Shift+T", paper.room_places),
-        ("The refusals of the nights on paper", "Ctrl+P", paper.refusals),
-        ("The last PDF on a printer", "Ctrl+Shift+P", paper.desk.to_printer),
+        (tr("The refusals of the nights on paper"), "Ctrl+P", paper.refusals),
+        (tr("The last PDF on a printer"), "Ctrl+Shift+P", paper.desk.to_printer),
     )

@@ -18,8 +18,9 @@ from keeper.actions.racks import Rack, RackTub, Room
 from keeper.actions.troubles import REFUSALS
 from keeper.desktop.notices import Notices
 from keeper.desktop.widgets.asking_line import AskingLine
+from keeper.language import tr
 
-_AGAIN = "Enter again writes it, Ctrl+Z would take it back."
+_AGAIN = tr("Enter again writes it, Ctrl+Z would take it back.")
 
 
 class RacksAsking:
@@ -35,11 +36,12 @@ class RacksAsking:
     def move(self, room: Room, tub: RackTub, living: DueRow | None) -> None:
         """Ask where the animal that is chosen goes."""
         if living is None:
-            self._notices.refused.emit(f"{tub.name} is empty: nobody here to move.")
+            told = tr("{tub} is empty: nobody here to move.", tub=tub.name)
+            self._notices.refused.emit(told)
             return
         animal = living.animal
         self._ask(
-            f"Move {animal.called} from {tub.name} to",
+            tr("Move {name} from {tub} to", name=animal.called, tub=tub.name),
             lambda text: self._change(text, move_to(room, animal, text)),
         )
 
@@ -48,7 +50,7 @@ class RacksAsking:
         animal = living.animal if living else None
         who = f"{tub.name} {animal.called}" if animal else tub.name
         self._ask(
-            f"Exchange {who} with tub (B3·2) or animal (by name)",
+            tr("Exchange {who} with tub (B3·2) or animal (by name)", who=who),
             lambda text: self._change(text, exchange_with(room, tub, animal, text)),
         )
 
@@ -57,9 +59,9 @@ class RacksAsking:
         here = rack.letter if rack else ""
         declared = rack.declared if rack else None
         now = f"{declared[0]}x{declared[1]}" if declared else ""
-        asked = "A new rack, its rows x tubs (A 7x10)"
+        asked = tr("A new rack, its rows x tubs (A 7x10)")
         if here:
-            asked = f"Rows x tubs of rack {here}, empty: as the animals stand"
+            asked = tr("Rows x tubs of rack {rack}, empty: as the animals stand", rack=here)
         self._ask(asked, lambda t: self._declared(t, here), now)
 
     def _ask(self, question: str, write: Callable[[str], bool], written: str = "") -> None:
@@ -83,7 +85,8 @@ class RacksAsking:
     def _declared(self, text: str, here: str) -> bool:
         letter, size = rack_typed(text, here)
         if not letter:
-            raise ValueError("Which rack? A letter before its size, such as A 7x10, is right.")
+            told = tr("Which rack? A letter before its size, such as A 7x10, is right.")
+            raise ValueError(told)
         return self._tell(declare_rack(self._keeping, letter, size))
 
     def _tell(self, written: Written) -> bool:

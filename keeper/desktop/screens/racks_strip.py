@@ -9,6 +9,7 @@ from keeper.actions.refusal_strip import Cell, Margin, Strip, StripAnimal, Strip
 from keeper.desktop.widgets.rack_legend import LegendItem
 from keeper.desktop.widgets.refusal_strip import StripBlock, StripLine, StripPicture
 from keeper.desktop.widgets.tile import TileState
+from keeper.language import tr, tr_table
 from keeper.reports.figures import day
 
 TILES = {
@@ -20,6 +21,17 @@ TILES = {
     Cell.NOT_OFFERED: TileState.NOT_OFFERED,
     Cell.NOT_REACHED: TileState.NOT_REACHED,
 }
+CELLS = tr_table(
+    {
+        Cell.TAKEN: "taken",
+        Cell.PART: "part taken",
+        Cell.REFUSED: "refused",
+        Cell.EXCUSED: "refused, excused",
+        Cell.LEFT_IN: "left in",
+        Cell.NOT_OFFERED: "not offered",
+        Cell.NOT_REACHED: "not reached",
+    }
+)
 _LOUD = 3
 """Fewer refusals are individuals, not a row."""
 _LOUD_SHARE = 2.0
@@ -43,7 +55,7 @@ def strip_legend(strip: Strip) -> list[LegendItem]:
     every = [cell for row in strip.rows for each in row.animals for cell in each.cells]
     return [
         LegendItem(
-            look=TILES[cell], letter="", words=cell.value, count=str(every.count(cell)), small=True
+            look=TILES[cell], letter="", words=CELLS[cell], count=str(every.count(cell)), small=True
         )
         for cell in Cell
     ]
@@ -51,7 +63,10 @@ def strip_legend(strip: Strip) -> list[LegendItem]:
 
 def head_words(strip: Strip) -> str:
     """What the margins count."""
-    return f"last {len(strip.nights)} feed nights, refused of offered; excused ones not counted"
+    return tr(
+        "last {count} feed nights, refused of offered; excused ones not counted",
+        count=len(strip.nights),
+    )
 
 
 def _block(row: StripRow, nights: Sequence[str], house: Margin) -> StripBlock:
@@ -69,13 +84,16 @@ def _line(each: StripAnimal, nights: Sequence[str]) -> StripLine:
     label = animal.place_and_name
     total = _of(margin_of(each.cells))
     of_nights = zip(nights, each.cells, strict=True)
-    known = [f"{night} {cell}" for night, cell in of_nights if cell is not None]
-    told = ", ".join(known) or "nothing offered"
+    known = [f"{night} {CELLS[cell]}" for night, cell in of_nights if cell is not None]
+    told = ", ".join(known) or tr("nothing offered")
+    words = tr("{who}: {nights}", who=label, nights=told)
+    if total:
+        words = tr("{who}: {nights}; refused {total}", who=label, nights=told, total=total)
     return StripLine(
         label=label,
         states=tuple(None if cell is None else TILES[cell] for cell in each.cells),
         total=total,
-        words=f"{label}: {told}" + (f"; refused {total}" if total else ""),
+        words=words,
     )
 
 
@@ -86,11 +104,18 @@ def _told(strip: Strip, margins: list[Margin], house: Margin) -> str:
         if margin.offered
     )
     rows = ", ".join(f"{row.name} {_of(row.margin)}" for row in strip.rows if row.margin.offered)
-    return f"refused of offered: {_of(house)}; by night: {nights}; by row: {rows}"
+    return tr(
+        "refused of offered: {house}; by night: {nights}; by row: {rows}",
+        house=_of(house),
+        nights=nights,
+        rows=rows,
+    )
 
 
 def _of(margin: Margin) -> str:
-    return f"{margin.refused} of {margin.offered}" if margin.offered else ""
+    if not margin.offered:
+        return ""
+    return tr("{refused} of {offered}", refused=margin.refused, offered=margin.offered)
 
 
 def _share(margin: Margin) -> float:

@@ -13,7 +13,14 @@ from keeper.actions.racks_desk import PlaceCause
 from keeper.actions.refusal_strip import Strip
 from keeper.desktop.look import Look
 from keeper.desktop.screens.racks_strip import head_words, picture_of, strip_legend
-from keeper.desktop.screens.racks_words import fronts_of, how_many, legend_of, lines_of, room_told
+from keeper.desktop.screens.racks_words import (
+    LAYER_NAMES,
+    fronts_of,
+    how_many,
+    legend_of,
+    lines_of,
+    room_told,
+)
 from keeper.desktop.widgets.layer_line import LayerKey, LayerLine
 from keeper.desktop.widgets.rack_faces import FACES, WIDEST
 from keeper.desktop.widgets.rack_front import RackFront
@@ -21,15 +28,16 @@ from keeper.desktop.widgets.rack_legend import RackLegend
 from keeper.desktop.widgets.rack_paint import At
 from keeper.desktop.widgets.refusal_strip import RefusalStrip
 from keeper.desktop.widgets.tub_lines import NOTHING, TubLines, TubWords
+from keeper.language import tr
 
 LAYERS = tuple(Layer)
-READING = TubWords(place="", name="", who="", verdict="Reading the racks", reason="")
+READING = TubWords(place="", name="", who="", verdict=tr("Reading the racks"), reason="")
 NO_TUB = TubWords(
     place="",
     name="",
     who="",
-    verdict="No animal stands in a rack yet.",
-    reason="D says how many rows and tubs a rack has; Records takes your records in.",
+    verdict=tr("No animal stands in a rack yet."),
+    reason=tr("D says how many rows and tubs a rack has; Records takes your records in."),
 )
 
 
@@ -93,7 +101,7 @@ class RacksView(QWidget):
         self._strip_of = strip
         self.strip.show_picture(picture_of(strip))
         self._stack.setCurrentWidget(self.strip)
-        self.head.show_layers("Refusals", (), head_words(strip))
+        self.head.show_layers(tr("Refusals"), (), head_words(strip))
         self.legend.show_items(strip_legend(strip))
         self._mark(chosen)
 
@@ -104,10 +112,10 @@ class RacksView(QWidget):
 
     def _show_layers(self, room: Room, shown: Layer) -> None:
         keys = [
-            LayerKey(key=str(number), name=layer.value, shown=layer is shown)
+            LayerKey(key=str(number), name=LAYER_NAMES[layer], shown=layer is shown)
             for number, layer in enumerate(LAYERS, start=1)
         ]
-        self.head.show_layers("Racks", keys, how_many(room))
+        self.head.show_layers(tr("Racks"), keys, how_many(room))
 
     def _mark(self, chosen: DueRow | None) -> None:
         """The same animal in the strip."""

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 
 from keeper.actions.due_board import DueRow
 from keeper.actions.rack_heat import PlaceHeat
-from keeper.actions.rack_layers import LayerShown, Shown
+from keeper.actions.rack_layers import Layer, LayerShown, Shown
 from keeper.actions.racks import Rack, RackRow, RackTub, Room, names_of
 from keeper.actions.racks_desk import PlaceCause
 from keeper.desktop.widgets.rack_faces import FACES, RackFace
@@ -16,20 +16,40 @@ from keeper.desktop.widgets.tub_lines import TubWords
 from keeper.husbandry.animal import Sex
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import place_of
-from keeper.reports.figures import age, celsius, day, degrees, tenths
+from keeper.language import tr, tr_table
+from keeper.reports.figures import GAP, age, celsius, counted, day, degrees, tenths
 from keeper.reports.words import because_text, word
 
-_MANY = {
-    "hatchling": "hatchlings",
-    "juvenile": "juveniles",
-    "subadult": "subadults",
-    "adult": "adults",
-}
+LAYER_NAMES = tr_table(
+    {
+        Layer.DUE: "due",
+        Layer.RATIO: "days since eaten ÷ interval",
+        Layer.WEIGHT: "weight trend",
+        Layer.SHED: "shed stage",
+        Layer.HOLD: "hold",
+        Layer.SEX: "sex",
+        Layer.HEAT: "heat",
+    }
+)
+_MANY = tr_table(
+    {
+        "hatchling": "hatchlings",
+        "juvenile": "juveniles",
+        "subadult": "subadults",
+        "adult": "adults",
+    }
+)
+_TUBS, _ANIMALS, _ROWS = (
+    counted("tub", "tubs"),
+    counted("animal", "animals"),
+    counted("row", "rows"),
+)
 _LEGEND_MOST = 8
 _GENERAL = frozenset({"recent move, cleaning or season"})
 _TOLD_BY_HEAT = _GENERAL | {"heat is out of limits there", "too cold", "too hot", "read once"}
 _TOLD_BY_HEAT |= {"was too cold", "was too hot"}
-_HER = {Sex.FEMALE: "her", Sex.MALE: "him", Sex.UNKNOWN: "it"}
+_ENGLISH_HER = {"whom": {Sex.FEMALE: "her", Sex.MALE: "him", Sex.UNKNOWN: "it"}}
+_HER = tr_table(_ENGLISH_HER)["whom"]
 
 
 def fronts_of(room: Room, shown: LayerShown) -> tuple[FrontRack, ...]:
@@ -52,21 +72,25 @@ def about_rack(rack: Rack) -> str:
     'elsewhere, in no rack'
     """
     if not rack.letter:
-        return "elsewhere, in no rack"
-    return " and ".join(_MANY[stage.value] for stage in rack.stages)
+        return tr("elsewhere, in no rack")
+    return tr(" and ").join(_MANY[stage.value] for stage in rack.stages)
 
 
 def how_many(room: Room) -> str:
     """Tubs, animals and empty tubs of the whole room."""
     tubs = list(room.tubs())
     animals, empty = sum(len(tub.living) for tub in tubs), sum(not tub.living for tub in tubs)
-    return f"{_count(len(tubs), 'tub')}   {_count(animals, 'animal')}   {empty} empty"
+    counts = _TUBS(len(tubs)), _ANIMALS(animals), tr("{count} empty", count=empty)
+    return "   ".join(told.replace(GAP, " ") for told in counts)
 
 
 def room_told(room: Room, shown: LayerShown) -> str:
     """What the picture shows, for a screen reader; the tubs are read one by one."""
-    racks = ", ".join(f"{r.letter} with {_count(len(r.rows), 'row')}" for r in room.racks)
-    return f"racks by {shown.layer}: {racks}"
+    racks = ", ".join(
+        tr("{rack} with {rows}", rack=r.letter, rows=_ROWS(len(r.rows)).replace(GAP, " "))
+        for r in room.racks
+    )
+    return tr("racks by {layer}: {racks}", layer=LAYER_NAMES[shown.layer], racks=racks)
 
 
 def legend_of(shown: LayerShown) -> list[LegendItem]:
@@ -90,8 +114,8 @@ def legend_of(shown: LayerShown) -> list[LegendItem]:
 
 def tub_words(tub: RackTub, face: RackFace, figure: str) -> str:
     """A tub as one sentence for a screen reader."""
-    who = " and ".join(living.animal.called for living in tub.living)
-    shares = "share" if len(tub.living) > 1 else ""
+    who = tr(" and ").join(living.animal.called for living in tub.living)
+    shares = tr("share") if len(tub.living) > 1 else ""
     state = f"{face.words} {figure}".strip()
     return ", ".join(part for part in (tub.name, who, shares, state) if part)
 
@@ -117,10 +141,9 @@ def lines_of(
             verdict=verdict,
             reason=because_text(shown.because),
             row=first,
-            keys="arrows walk the racks   X exchanges tubs   D sizes the rack   R refusals",
+            keys=tr("arrows walk the racks   X exchanges tubs   D sizes the rack   R refusals"),
         )
     animal = chosen.animal
-    her = _HER[animal.sex]
     return TubWords(
         place=tub.name,
         name=animal.called,
@@ -128,13 +151,16 @@ def lines_of(
         verdict=verdict,
         reason=because_text(shown.because, animal.sex) or face.words,
         row=first,
-        keys=f"Enter opens {her}   M moves {her}   {_beyond(tub)}   R refusals",
+        keys=_keys_of(tub, animal),
     )
 
 
-def _beyond(tub: RackTub) -> str:
-    """The other key of a tub; who stands in no rack wants one made first."""
-    return "X exchanges" if place_of(tub.name) else "D makes a rack"
+def _keys_of(tub: RackTub, animal: AnimalNow) -> str:
+    """What the keys do here; who stands in no rack wants one made first."""
+    her = _HER[animal.sex]
+    if place_of(tub.name):
+        return tr("Enter opens {her}   M moves {her}   X exchanges   R refusals", her=her)
+    return tr("Enter opens {her}   M moves {her}   D makes a rack   R refusals", her=her)
 
 
 def cause_words(cause: PlaceCause, heat: PlaceHeat | None) -> str:
@@ -145,7 +171,13 @@ def cause_words(cause: PlaceCause, heat: PlaceHeat | None) -> str:
     if out is None:
         return told
     wanted = f"{degrees(out.low_c)}–{celsius(out.high_c)}"
-    return f"hot end {celsius(out.temp_c)} on {day(out.on, on=out.on)}, wanted {wanted}. {told}"
+    heat_told = tr(
+        "hot end {temp} on {day}, wanted {wanted}.",
+        temp=celsius(out.temp_c),
+        day=day(out.on, on=out.on),
+        wanted=wanted,
+    )
+    return f"{heat_told} {told}"
 
 
 def _row(row: RackRow, told: Sequence[Shown], faces: Mapping[str, RackFace]) -> FrontRow:
@@ -185,7 +217,7 @@ def _samples(shown: LayerShown) -> dict[str, str]:
 
 
 def _who(room: Room, tub: RackTub, animal: AnimalNow) -> Iterator[str]:
-    sex = "sex not known" if animal.sex is Sex.UNKNOWN else word(animal.sex)
+    sex = tr("sex not known") if animal.sex is Sex.UNKNOWN else word(animal.sex)
     yield f"{sex}, {word(animal.sexed_by)}" if animal.sexed_by else sex
     profile = room.profiles[animal.animal]
     yield ", ".join(part for part in (profile.english, animal.line) if part)
@@ -194,8 +226,4 @@ def _who(room: Room, tub: RackTub, animal: AnimalNow) -> Iterator[str]:
         yield age(days)
     others = [each.animal.called for each in tub.living if each.animal is not animal]
     if others:
-        yield f"shares with {' and '.join(others)}: Space tells of the next"
-
-
-def _count(number: int, noun: str) -> str:
-    return f"{number:,} {noun}" if number == 1 else f"{number:,} {noun}s"
+        yield tr("shares with {names}: Space tells of the next", names=tr(" and ").join(others))

@@ -8,6 +8,8 @@ from keeper.actions.shed_board import ShedRow
 from keeper.desktop.widgets.shed_list import ShedFace
 from keeper.desktop.widgets.shed_strips import Strip
 from keeper.desktop.widgets.tile import TileState
+from keeper.husbandry.events import ShedStage
+from keeper.language import tr
 from keeper.reports.figures import ago, day, days
 from keeper.reports.words import because_text, sentence, word
 
@@ -17,7 +19,15 @@ SEVERITIES = {
     "this week": (TileState.THIS_WEEK, "!"),
     "noted": (TileState.CANNOT_TELL, "?"),
 }
-_CAUTIONS = ("never pick", "cuts it off", "vet", "damp hide")
+_CAUTIONS = frozenset(
+    {
+        "never pick at an eye cap",
+        "a ring on the tail tip cuts it off within days",
+        "damp hide, look again after a day",
+        "ask a reptile vet",
+        "ask a reptile vet the same day",
+    }
+)
 
 
 def shed_face(row: ShedRow, today: date) -> ShedFace:
@@ -25,7 +35,7 @@ def shed_face(row: ShedRow, today: date) -> ShedFace:
     animal = row.animal
     state, letter = SEVERITIES[row.severity.value] if row.severity else (None, "")
     title, aside = _title(row, today)
-    who = f"{animal.place or 'no place'} {animal.called}"
+    who = f"{animal.place or tr('no place')} {animal.called}"
     return ShedFace(
         place=animal.place or "–",
         name=animal.called,
@@ -49,8 +59,8 @@ def why(row: ShedRow) -> str:
 
 def caution(row: ShedRow) -> str:
     """What must be seen before anything is done to her, empty where nothing must."""
-    told = [sentence(reason, row.animal.sex) for reason in row.because]
-    return " ".join(s for s in told if any(word in s.casefold() for word in _CAUTIONS))
+    told = [reason for reason in row.because if reason.why in _CAUTIONS]
+    return " ".join(sentence(reason, row.animal.sex) for reason in told)
 
 
 def _strip(row: ShedRow) -> Strip:
@@ -67,29 +77,37 @@ def _strip(row: ShedRow) -> Strip:
 def _title(row: ShedRow, today: date) -> tuple[str, str]:
     """What stands, and what comes next."""
     clock = row.clock
-    again = f"look again {day(row.again_on, on=today)}" if row.again_on else ""
+    again = tr("look again {day}", day=day(row.again_on, on=today)) if row.again_on else ""
     if row.kind == "stuck shed":
         return _left(row, today), again
     if clock.verdict == "cannot tell":
-        return "cannot tell", sentence(row.because[0], row.animal.sex)
+        return tr("cannot tell"), sentence(row.because[0], row.animal.sex)
     if clock.verdict == "overdue":
-        name = "first shed overdue" if clock.first_shed else "shed overdue"
-        return f"{name} by {days(clock.overdue_days)}", "one may have gone unseen"
+        late = days(clock.overdue_days)
+        if clock.first_shed:
+            return tr("first shed overdue by {days}", days=late), tr("one may have gone unseen")
+        return tr("shed overdue by {days}", days=late), tr("one may have gone unseen")
     if clock.stage is not None and clock.since is not None:
-        late = f", {days(clock.overdue_days)} too long" if clock.overdue_days else ""
-        since = f"since {day(clock.since, on=today)}"
-        return f"{word(clock.stage)} {since}{late}", _next(row, today)
+        return _in_stage(clock.stage, clock.since, clock.overdue_days, today), _next(row, today)
     if clock.first_shed:
-        return "first shed to come", _next(row, today)
-    return f"shed {ago(clock.shed_days or 0)}", _next(row, today)
+        return tr("first shed to come"), _next(row, today)
+    return tr("shed {ago}", ago=ago(clock.shed_days or 0)), _next(row, today)
+
+
+def _in_stage(stage: ShedStage, since: date, too_long_days: int, today: date) -> str:
+    told, on = word(stage), day(since, on=today)
+    if not too_long_days:
+        return tr("{stage} since {day}", stage=told, day=on)
+    late = days(too_long_days)
+    return tr("{stage} since {day}, {days} too long", stage=told, day=on, days=late)
 
 
 def _left(row: ShedRow, today: date) -> str:
     """What the last shed left behind."""
     last = next((cycle for cycle in reversed(row.cycles) if cycle.shed), None)
     if last is None or last.quality is None or last.shed is None:
-        return "shed not whole"
-    return f"{word(last.quality)}, shed {day(last.shed, on=today)}"
+        return tr("shed not whole")
+    return tr("{quality}, shed {day}", quality=word(last.quality), day=day(last.shed, on=today))
 
 
 def _next(row: ShedRow, today: date) -> str:
@@ -97,6 +115,6 @@ def _next(row: ShedRow, today: date) -> str:
     if clock.next_low is None or clock.next_high is None:
         return ""
     if clock.next_low <= today:
-        return f"shed expected until {day(clock.next_high, on=today)}"
+        return tr("shed expected until {day}", day=day(clock.next_high, on=today))
     low, high = day(clock.next_low, on=today), day(clock.next_high, on=today)
-    return f"next shed {low}–{high}"
+    return tr("next shed {first}–{last}", first=low, last=high)

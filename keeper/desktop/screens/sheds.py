@@ -21,14 +21,17 @@ from keeper.desktop.type import Use
 from keeper.desktop.widgets.shed_list import ShedLegend, ShedList
 from keeper.desktop.widgets.shed_panel import ShedPanel
 from keeper.desktop.widgets.words_line import HeadLine, Words
+from keeper.language import tr
 from keeper.reports.figures import GAP
 from keeper.reports.words import because_text
 
 _LEGEND = {
-    **{key: noted.words for key, noted in NOTES.items()},
-    **{key: look.words for key, look in LOOKS.items()},
+    **{key: tr(noted.words) for key, noted in NOTES.items()},
+    **{key: tr(look.words) for key, look in LOOKS.items()},
 }
-KEYS = "   ".join(f"{key}{GAP}{words}" for key, words in (*_LEGEND.items(), ("Enter", "page")))
+KEYS = "   ".join(
+    f"{key}{GAP}{words}" for key, words in (*_LEGEND.items(), (tr("Enter"), tr("page")))
+)
 _STEPS = {
     Qt.Key.Key_Down: 1,
     Qt.Key.Key_Plus: 1,
@@ -57,12 +60,12 @@ class ShedsScreen(QWidget):
         self.keys = Words(look, Use.BODY, "ink2")
         self._lay_out()
         for key, noted in NOTES.items():
-            self._add_action(key, noted.words, self._noter(key))
+            self._add_action(key, tr(noted.words), self._noter(key))
         for key, look_words in LOOKS.items():
-            self._add_action(key, look_words.words, partial(self._look_again, key))
-        self._add_action("Return", "open her page", self._open)
-        add_told_key(self, "Down", "the next animal", lambda: self._choose(self._line + 1))
-        add_told_key(self, "Up", "the animal before", lambda: self._choose(self._line - 1))
+            self._add_action(key, tr(look_words.words), partial(self._look_again, key))
+        self._add_action("Return", tr("open her page"), self._open)
+        add_told_key(self, "Down", tr("the next animal"), lambda: self._choose(self._line + 1))
+        add_told_key(self, "Up", tr("the animal before"), lambda: self._choose(self._line - 1))
         self.list.asked.connect(self._choose)
         notices.changed.connect(self._hear)
 
@@ -72,7 +75,7 @@ class ShedsScreen(QWidget):
             if code in (row.animal.code, row.animal.place):
                 self._choose(number)
                 return
-        self._notices.refused.emit(f"No animal here bears {code!r}.")
+        self._notices.refused.emit(tr("No animal here bears {code!r}.", code=code))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         step = _STEPS.get(Qt.Key(event.key()))
@@ -148,9 +151,13 @@ class ShedsScreen(QWidget):
         look = sum(row.severity is not None and not row.cannot_tell for row in self._rows)
         cycle = sum(row.clock.stage is not None for row in self._rows)
         untold = sum(row.cannot_tell for row in self._rows)
-        parts = [("what needs a look first", False)]
-        right = (f"{look} to look at", f"{cycle} in a cycle", f"{untold} cannot tell")
-        self.head.show_words("Sheds", parts, right)
+        parts = [(tr("what needs a look first"), False)]
+        right = (
+            tr("{count} to look at", count=look),
+            tr("{count} in a cycle", count=cycle),
+            tr("{count} cannot tell", count=untold),
+        )
+        self.head.show_words(tr("Sheds"), parts, right)
 
     def _note(self, key: str) -> None:
         row = self._chosen()
@@ -164,7 +171,10 @@ class ShedsScreen(QWidget):
         self._notices.tell_written(written)
         if cautions:
             told = because_text(cautions, row.animal.sex)
-            self._notices.noted.emit(f"Written: {written.what}. {told} Ctrl+Z takes it back.")
+            said_of = tr(
+                "Written: {what}. {caution} Ctrl+Z takes it back.", what=written.what, caution=told
+            )
+            self._notices.noted.emit(said_of)
 
     def _look_again(self, key: str) -> None:
         row = self._chosen()
