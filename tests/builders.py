@@ -220,6 +220,8 @@ def incubator_figures(**changed: float) -> IncubatorFigures:
         "cold_now_c": 22.0,
         "cold_hours": 6.0,
         "lie_days_most": 75.0,
+        "pip_days_least": 55.0,
+        "pip_days_most": 70.0,
     }
     return IncubatorFigures(**{name: figure(value) for name, value in (told | changed).items()})
 

@@ -2,7 +2,7 @@
 
 from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
 from statistics import median
 from typing import TypeVar
@@ -15,6 +15,7 @@ from keeper.actions.heat_readings import ALL_PROBES, house_heat
 from keeper.actions.holds_ever import holds_ever
 from keeper.actions.house_entries import refuse_unreasoned
 from keeper.actions.keeping import Keeping, Written, animals_on
+from keeper.actions.kept_lines import CareTold, care_told, kept_lines
 from keeper.actions.learned_late import learned_late, with_late
 from keeper.actions.life import EATEN, empties, expected_on
 from keeper.actions.noting import note
@@ -75,6 +76,7 @@ class _Pages:
     holds: Mapping[AnimalId, Sequence[HoldSet]]
     measures: Mapping[AnimalId, Sequence[Measured]]
     late: Mapping[AnimalId, Sequence[Late]]
+    care: CareTold
 
 
 def watch_lines(keeping: Keeping, on: date) -> tuple[WatchLine, ...]:
@@ -88,7 +90,8 @@ def watch_lines(keeping: Keeping, on: date) -> tuple[WatchLine, ...]:
         _facts(row, growth.profile(row), pages, clutches.get(_siblings(row)), on) for row in rows
     ]
     facts = compared(facts, on)
-    return watch(facts, _house(keeping, rows, pages, on), on)
+    house = replace(_house(keeping, rows, pages, on), kept=kept_lines(keeping, everyone, on))
+    return watch(facts, house, on)
 
 
 def put_aside(keeping: Keeping, animal: AnimalId, kind: str, until: date, reason: str) -> Written:
@@ -142,6 +145,7 @@ def _pages(keeping: Keeping, rows: Sequence[AnimalNow], on: date) -> _Pages:
         holds=reading.open_holds(keeping.book, on),
         measures=measures_of(keeping, on),
         late=learned_late(keeping, rows, on),
+        care=care_told(keeping, on),
     )
 
 
@@ -186,6 +190,9 @@ def _facts(
         ),
         measures=pages.measures.get(key, ()),
         late=pages.late.get(key, ()),
+        courses=pages.care.courses.get(key, ()),
+        faecals=pages.care.faecals.get(key, ()),
+        permits=pages.care.permits.get(key, ()),
     )
 
 

@@ -119,6 +119,8 @@ class IncubatorFigures:
     cold_now_c: Sourced
     cold_hours: Sourced
     lie_days_most: Sourced  # so long after laying a clutch may still lie there
+    pip_days_least: Sourced  # usual days from laying to the first slit
+    pip_days_most: Sourced
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -9,6 +9,7 @@ from collections.abc import Mapping
 
 from keeper.reports import (
     body_sentences,
+    care_sentences,
     food_sentences,
     house_sentences,
     joining_sentences,
@@ -22,6 +23,7 @@ Telling = str | tuple[str, ...]
 SENTENCES: Mapping[str, Telling] = {
     **food_sentences.SENTENCES,
     **body_sentences.SENTENCES,
+    **care_sentences.SENTENCES,
     **house_sentences.SENTENCES,
     **night_sentences.SENTENCES,
     **joining_sentences.SENTENCES,

@@ -23,7 +23,9 @@ from keeper.rules.watch_facts import (
 )
 from keeper.rules.watch_food import food_signals
 from keeper.rules.watch_house import KIND_OF_CAUSE, house_lines
+from keeper.rules.watch_medicine import medicine_signals
 from keeper.rules.watch_seen import unseen_line
+from keeper.rules.watch_tests import date_signals
 from keeper.rules.watch_urgent import urgent_signals
 from keeper.rules.watch_weights import weight_signals
 
@@ -50,6 +52,7 @@ WORST_KINDS = (
     "losing while eating",
     "weight loss",
     "regurgitated",
+    "medicine",
     "not started",
     "under expectation",
     "cold after feeding",
@@ -57,6 +60,9 @@ WORST_KINDS = (
     "heat",
     *KIND_OF_CAUSE.values(),
     "sensor",
+    "hatching slow",
+    "due to pip",
+    "mite step",
     "stuck shed",
     "wound",
     "mites",
@@ -75,6 +81,11 @@ WORST_KINDS = (
     "laying near",
     "left in",
     "quarantine",
+    "faecal test",
+    "permit",
+    "eggs do not balance",
+    "prey low",
+    "bag aged",
     "hold without end",
     "stale weight",
     "weight trend not known",
@@ -117,6 +128,7 @@ def may_rest(line: WatchLine) -> bool:
 def _of_house(house: HouseFacts, today: date) -> Iterable[WatchLine]:
     yield from house_lines(house)
     yield from house.shared
+    yield from house.kept
     for found in house.unseen:
         yield unseen_line(found, today)
 
@@ -171,6 +183,8 @@ def _signals(facts: WatchFacts, today: date) -> Iterable[Signal]:
     yield from food_signals(facts, today)
     yield from care_signals(facts, today)
     yield from body_signals(facts, today)
+    yield from medicine_signals(facts, today)
+    yield from date_signals(facts, today)
 
 
 def _put_aside(kind: str, snoozes: Iterable[Snooze], today: date) -> bool:

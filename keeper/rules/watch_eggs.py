@@ -11,7 +11,7 @@ from datetime import date, datetime, timedelta
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.care import EggFate, Eggs
 from keeper.husbandry.events import Clutch
-from keeper.husbandry.profile import COMMON_PRACTICE, EggFigures, Sourced
+from keeper.husbandry.profile import COMMON_PRACTICE, IncubatorFigures, Sourced
 from keeper.husbandry.reasons import Reason, because
 from keeper.rules.watch_facts import Severity, WatchLine
 
@@ -54,7 +54,7 @@ class ClutchFacts:
     laid: Clutch
     told: Sequence[Eggs] = ()
     numbered: Sequence[date] = ()
-    figures: EggFigures | None = None
+    figures: IncubatorFigures | None = None
 
     def count(self, fate: EggFate) -> int:
         """How many eggs that fate was written of."""

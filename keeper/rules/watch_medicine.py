@@ -26,9 +26,7 @@ MISSED_TOLD_DAYS = Sourced(value=30, source=COMMON_PRACTICE)
 """A missed dose of longer ago is history, which the records keep."""
 
 
-def courses(
-    medicines: Iterable[Medicine], told: Iterable[Dose], today: date
-) -> tuple[Course, ...]:
+def courses(medicines: Iterable[Medicine], told: Iterable[Dose], today: date) -> tuple[Course, ...]:
     """The courses of one animal that ask for something on the day *today*.
 
     A later entry of the same medicine replaces the one before it from its first day on.

@@ -16,7 +16,7 @@ from keeper.husbandry.reasons import Reason, because
 from keeper.rules.watch_facts import Severity, WatchLine
 
 WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
-    ("look for mites", ("number", "begun", "on")),
+    ("look for mites", ("number", "begun")),
     ("look for mites late", ("number", "begun", "on", "days")),
     ("mites all clear", ("number", "begun", "on")),
     ("looks for mites missed", ("count",)),
@@ -124,17 +124,22 @@ def _line(course: MiteCourse, animals: Sequence[AnimalNow]) -> WatchLine:
 
 
 def _why(course: MiteCourse) -> list[Reason]:
-    late = course.late_days > 0
-    last = course.number == LOOK_DAYS[-1].value
-    why = "mites all clear" if last else "look for mites late" if late else "look for mites"
-    days = {"days": course.late_days} if why == "look for mites late" else {}
-    told = [because(why, number=course.number, begun=course.begun, on=course.due_on, **days)]
+    told = [_look(course)]
     if course.missed:
         told.append(because("looks for mites missed", count=course.missed))
     if course.treatment:
-        treated = {"on": course.treated_on, "text": course.treatment}
-        told.append(because("treated against mites", **treated))
+        told.append(because("treated against mites", on=course.treated_on, text=course.treatment))
     return [*told, because("the whole rack is one, product and amount by a reptile vet")]
+
+
+def _look(course: MiteCourse) -> Reason:
+    number, begun, on = course.number, course.begun, course.due_on
+    if number == LOOK_DAYS[-1].value:
+        return because("mites all clear", number=number, begun=begun, on=on)
+    if course.late_days:
+        late = course.late_days
+        return because("look for mites late", number=number, begun=begun, on=on, days=late)
+    return because("look for mites", number=number, begun=begun)
 
 
 def _members(place: str | None, animals: Sequence[AnimalNow]) -> tuple[AnimalId, ...]:

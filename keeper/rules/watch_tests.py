@@ -64,10 +64,14 @@ def clear_faecals(tests: Sequence[FaecalTest], since: date) -> list[date]:
         on = test.happened.day
         if test.result is FaecalResult.FOUND:
             days = []
-        elif test.result is FaecalResult.CLEAR and on >= since:
-            if not days or (on - days[-1]).days >= APART_LEAST_DAYS.value:
-                days.append(on)
+        elif test.result is FaecalResult.CLEAR and on >= _next_day(days, since):
+            days.append(on)
     return days
+
+
+def _next_day(clear: Sequence[date], since: date) -> date:
+    """The first day on which a clear test counts beside those before it."""
+    return clear[-1] + timedelta(days=APART_LEAST_DAYS.value) if clear else since
 
 
 def _faecal(facts: WatchFacts, today: date) -> Signal | None:
@@ -104,9 +108,7 @@ def _ending(permit: Permit, today: date) -> Signal | None:
     if days > PERMIT_AHEAD_DAYS.value:
         return None
     why = "permit ends" if days >= 0 else "permit has ended"
-    told = because(
-        why, permit=permit.kind, number=permit.number, on=permit.expires, days=abs(days)
-    )
+    told = because(why, permit=permit.kind, number=permit.number, on=permit.expires, days=abs(days))
     return _signal("permit", (told, because("check local law")), None)
 
 

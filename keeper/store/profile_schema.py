@@ -71,6 +71,8 @@ LIMITS: Mapping[str, Limit] = {
     "hot_now_c": Limit("incubator so hot that one must act now, °C", 20, 45),
     "hot_minutes": Limit("minutes it may be so hot", 1, 720),
     "cold_hours": Limit("hours an incubator may be so cold that one must act now", 0.1, 48),
+    "pip_days_least": Limit("shortest usual time from laying to pipping, days", 20, 200),
+    "pip_days_most": Limit("longest usual time from laying to pipping, days", 20, 200),
     "lie_days_most": Limit("longest usual time from laying to hatching, days", 20, 200),
     # weights
     "loss_watch_percent": Limit("weight loss to watch, per cent", 1, 50),
@@ -117,6 +119,7 @@ RISING: tuple[tuple[str, ...], ...] = (
     ("hot_low_c", "hot_high_c", "hot_act_c"),
     ("cold_now_c", "night_low_c", "night_high_c", "hot_high_c"),
     ("cold_now_c", "low_c", "high_c", "hot_now_c"),
+    ("pip_days_least", "pip_days_most", "lie_days_most"),
     ("cool_low_c", "cool_high_c", "hot_high_c"),
     ("night_low_c", "keep_c", "hot_high_c"),
     ("loss_watch_percent", "loss_act_percent", "loss_vet_percent"),

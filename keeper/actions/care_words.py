@@ -1,0 +1,63 @@
+"""Entries of care in a few words: medicine, doses, tests, permits, eggs, mites, bags counted."""
+
+from typing import Any
+
+from keeper.husbandry.care import Dose, DoseTold, Eggs, FaecalTest, Medicine, Permit
+from keeper.husbandry.house import MiteStep, PreyCounted
+from keeper.language import tr
+from keeper.reports.figures import counted, day, days
+from keeper.reports.prey_words import prey_words
+from keeper.reports.words import word
+
+_ITEMS = counted("item", "items")
+
+
+def care_words(event: Any) -> str:
+    """*event* without its note; nothing where it is of another kind."""
+    match event:
+        case Medicine():
+            return _medicine(event)
+        case Dose():
+            return _dose(event)
+        case FaecalTest():
+            return tr("faecal test: {result}", result=word(event.result))
+        case Permit():
+            told = {"kind": event.kind, "number": event.number, "on": day(event.expires)}
+            return tr("{kind} {number}, until {on}", **told)
+        case Eggs():
+            return _eggs(event)
+        case MiteStep():
+            return _mites(event)
+        case PreyCounted():
+            left = _ITEMS(event.items)
+            prey = prey_words(event.prey)
+            return tr("bag {bag} of {prey}: {left}", bag=event.bag, prey=prey, left=left)
+    return ""
+
+
+def _medicine(event: Medicine) -> str:
+    every = tr("every day") if event.every_days == 1 else tr("every {n}", n=days(event.every_days))
+    told = {"name": event.medicine, "amount": event.amount, "route": event.route}
+    until = day(event.last_on)
+    words = tr("{name}, {amount}, {route}, {every} until {until}", every=every, until=until, **told)
+    return tr("{words}, lot {lot}", words=words, lot=event.lot) if event.lot else words
+
+
+def _dose(event: Dose) -> str:
+    told = tr("{medicine} {told}", medicine=event.medicine, told=word(event.told))
+    if event.given_by and event.told is DoseTold.GIVEN:
+        return tr("{told} by {who}", told=told, who=event.given_by)
+    return told
+
+
+def _eggs(event: Eggs) -> str:
+    told = tr("{count} {fate}", sense="eggs", count=event.count, fate=word(event.fate))
+    return tr("{told} of {clutch}", told=told, clutch=event.clutch) if event.clutch else told
+
+
+def _mites(event: MiteStep) -> str:
+    where = event.place or tr("the room")
+    told = tr("mites, {where}: {told}", where=where, told=word(event.told))
+    if not event.treatment:
+        return told
+    return tr("{told}, {treatment}", told=told, treatment=event.treatment)

@@ -1,0 +1,159 @@
+"""What the watch says of clutches, prey in the freezer and mites, and of each animal's own care."""
+
+from collections import defaultdict
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass, field
+from datetime import date, datetime, time, timedelta
+from typing import TypeVar
+
+from keeper.actions.due_board import DueRow, due_rows
+from keeper.actions.keeping import Keeping
+from keeper.husbandry.animal import AnimalId
+from keeper.husbandry.care import Dose, Eggs, FaecalTest, Medicine, Permit
+from keeper.husbandry.events import AnimalEvent, Clutch
+from keeper.husbandry.house import BagOpened, MiteStep, PreyCounted
+from keeper.husbandry.now import AnimalNow
+from keeper.rules.watch_eggs import ClutchFacts, egg_lines
+from keeper.rules.watch_facts import Course, WatchLine
+from keeper.rules.watch_medicine import courses
+from keeper.rules.watch_mites import mite_lines
+from keeper.rules.watch_prey import Bag, bags_left, prey_lines
+from keeper.store import reading
+from keeper.store.prey_used import prey_used
+
+R = TypeVar("R")
+C = TypeVar("C", bound=AnimalEvent)
+
+_LAST_HOUR = time(23, 59)
+_HATCHES_WITHIN = timedelta(days=200)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CareTold:
+    """Courses, tests and papers of every animal that has any."""
+
+    courses: Mapping[AnimalId, Sequence[Course]] = field(default_factory=dict)
+    faecals: Mapping[AnimalId, Sequence[FaecalTest]] = field(default_factory=dict)
+    permits: Mapping[AnimalId, Sequence[Permit]] = field(default_factory=dict)
+
+
+def care_told(keeping: Keeping, on: date) -> CareTold:
+    """What was written of care up to the day *on*, as the rules ask for it."""
+    medicines, doses = _by_animal(keeping, Medicine, on), _by_animal(keeping, Dose, on)
+    return CareTold(
+        courses={
+            animal: courses(written, doses.get(animal, ()), on)
+            for animal, written in medicines.items()
+        },
+        faecals=_by_animal(keeping, FaecalTest, on),
+        permits=_by_animal(keeping, Permit, on),
+    )
+
+
+def kept_lines(keeping: Keeping, everyone: Sequence[AnimalNow], on: date) -> tuple[WatchLine, ...]:
+    """Lines about clutches, prey and mites on the day *on*. everyone: also those who left."""
+    here = [row for row in everyone if row.in_the_room]
+    return (
+        *egg_lines(clutch_facts(keeping, everyone, on), _instant(keeping, on)),
+        *mite_lines(_until(keeping, MiteStep, on), here, on),
+        *_prey(keeping, on),
+    )
+
+
+def bags_on(keeping: Keeping, on: date) -> tuple[Bag, ...]:
+    """What lies in the freezer on the day *on*, by all that was written."""
+    counted = _until(keeping, PreyCounted, on)
+    if not counted:
+        return ()
+    first = min(each.happened.day for each in counted)
+    used = prey_used(keeping.book, first, on)
+    return bags_left(counted, _until(keeping, BagOpened, on), used)
+
+
+def planned_a_week(rows: Iterable[DueRow]) -> dict[str, float]:
+    """Items of each grade that the plan asks for in a week, as each animal last ate.
+
+    Animals that are not offered anything for now ask for none.
+    """
+    found: dict[str, float] = defaultdict(float)
+    for row in rows:
+        prey, hold = row.animal.eaten_prey, row.plan.hold
+        if prey and row.plan.interval_days and not (hold is not None and hold.skip):
+            found[prey] += 7 * (row.animal.eaten_count or 1) / row.plan.interval_days
+    return dict(found)
+
+
+def clutch_facts(
+    keeping: Keeping, everyone: Sequence[AnimalNow], on: date
+) -> tuple[ClutchFacts, ...]:
+    """Every clutch laid up to *on* with what was written of its eggs and young."""
+    rows = {row.animal: row for row in everyone}
+    told = _by_animal(keeping, Eggs, on)
+    found = []
+    for dam, laid in _by_animal(keeping, Clutch, on).items():
+        if dam not in rows:
+            continue
+        laid = sorted(laid, key=lambda clutch: clutch.happened)
+        for at, clutch in enumerate(laid):
+            after = laid[at + 1].happened.day if at + 1 < len(laid) else None
+            own = [each for each in told.get(dam, ()) if _is_of(each, laid, at)]
+            found.append(
+                ClutchFacts(
+                    name=clutch.code or rows[dam].code,
+                    dam=dam if rows[dam].in_the_room else None,
+                    laid=clutch,
+                    told=own,
+                    numbered=_young(everyone, dam, clutch, after, on),
+                    figures=keeping.profile(rows[dam]).incubator,
+                )
+            )
+    return tuple(found)
+
+
+def _is_of(eggs: Eggs, laid: Sequence[Clutch], at: int) -> bool:
+    """By the clutch that is named, else of the latest that was laid before."""
+    if eggs.clutch is not None:
+        return eggs.clutch == laid[at].code
+    before = [n for n, clutch in enumerate(laid) if clutch.happened.day <= eggs.happened.day]
+    return bool(before) and before[-1] == at
+
+
+def _young(
+    everyone: Iterable[AnimalNow], dam: AnimalId, clutch: Clutch, after: date | None, on: date
+) -> list[date]:
+    """Days on which young of *clutch* hatched, told by its code or, without one, by their dam."""
+    laid_on = clutch.happened.day
+    days = []
+    for row in everyone:
+        hatched = row.hatched_last
+        if hatched is None or not laid_on < hatched <= min(on, laid_on + _HATCHES_WITHIN):
+            continue
+        by_code = clutch.code is not None and row.clutch == clutch.code
+        by_dam = clutch.code is None and row.dam == dam and after is None
+        if (by_code and row.dam in (None, dam)) or by_dam:
+            days.append(hatched)
+    return days
+
+
+def _prey(keeping: Keeping, on: date) -> tuple[WatchLine, ...]:
+    bags = bags_on(keeping, on)
+    return prey_lines(bags, planned_a_week(due_rows(keeping, on)), on) if bags else ()
+
+
+def _until(keeping: Keeping, kind: type[R], on: date) -> list[R]:
+    entries = reading.all_of(keeping.book, kind)
+    events = [entry.event for entry in entries]
+    return [event for event in events if event.happened.day <= on]  # type: ignore[attr-defined]
+
+
+def _by_animal(keeping: Keeping, kind: type[C], on: date) -> dict[AnimalId, list[C]]:
+    found: dict[AnimalId, list[C]] = defaultdict(list)
+    for event in _until(keeping, kind, on):
+        found[event.animal].append(event)
+    return found
+
+
+def _instant(keeping: Keeping, on: date) -> datetime:
+    """This instant today; of another day its end."""
+    now = keeping.now()
+    return now if on == now.date() else datetime.combine(on, _LAST_HOUR, now.tzinfo)

@@ -1,0 +1,190 @@
+"""Care typed in one line: medicine, doses, faecal tests, permits, eggs: see ``typed_entries``.
+
+Nothing of a medicine is proposed, completed or reckoned: what vet and label say is kept as it
+was typed.
+"""
+
+import re
+from collections.abc import Sequence
+from datetime import date, timedelta
+
+from keeper.actions.care_words import care_words
+from keeper.actions.typed_entries import Typed, chosen, day_typed
+from keeper.husbandry.animal import AnimalId
+from keeper.husbandry.care import (
+    Dose,
+    DoseTold,
+    EggFate,
+    Eggs,
+    FaecalResult,
+    FaecalTest,
+    Medicine,
+    Permit,
+)
+from keeper.husbandry.events import Cleaned
+from keeper.husbandry.house import Cleaning
+from keeper.husbandry.when import Happened
+from keeper.language import tr
+
+MEDICINE = tr(
+    "as the vet wrote it: name; amount; route; until 12 Dec or 14 days; every 2 days; lot;"
+    " or given, missed or stopped"
+)
+FAECAL = tr("sent, clear, or found: and what the laboratory says")
+PERMIT = tr("kind; number; last day: transfer permit; 26-118; 30 Jun 2027")
+EGGS = tr("how many and what: 8 pipped, 6 hatched, 1 failed, 1 died; a clutch after 'of'")
+
+_TOLD = {told.value: told for told in DoseTold}
+_RESULTS = {result.value: result for result in FaecalResult}
+_FATES = {fate.value: fate for fate in EggFate}
+_EVERY = re.compile(r"every\s+(?:(\d{1,3})\s*(?:d|day|days)|day)|daily", re.IGNORECASE)
+_UNTIL = re.compile(r"until\s+(\S.*)", re.IGNORECASE)
+_LASTS = re.compile(r"(\d{1,3})\s*(?:d|day|days)", re.IGNORECASE)
+_LOT = re.compile(r"(?:lot|batch)\s+(\S.*)", re.IGNORECASE)
+_EGGS = re.compile(r"(\d{1,3})\s*([a-z]+)", re.IGNORECASE)
+
+
+def medicine_typed(
+    animal: AnimalId, happened: Happened, text: str, *, keeper: str, running: Sequence[str] = ()
+) -> Typed:
+    """A course, or a tick for one dose: ``given``, ``missed, vomited``, ``stopped``.
+
+    keeper: who gives where no other is named (``given by Anna``). running: medicines of hers
+    whose course runs, for a tick that names none.
+
+    Raises:
+        ValueError: a part that the vet must have written is missing, or a tick is for nothing.
+    """
+    head = text.strip().split(maxsplit=1)[0].rstrip(",;:").casefold() if text.strip() else ""
+    if head in _TOLD and ";" not in text:
+        return _dose(animal, happened, text.strip()[len(head) :], _TOLD[head], keeper, running)
+    return _course(animal, happened, text)
+
+
+def faecal_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
+    """``sent``, ``clear``, ``found: flagellates``: what was found is needed, in any words."""
+    told, _, note = text.strip().replace(":", ",", 1).partition(",")
+    result = chosen(told, _RESULTS, tr("result of a faecal test"))
+    words = note.strip() or None
+    if result is FaecalResult.FOUND and words is None:
+        raise ValueError(tr("What was found? As the laboratory wrote it: found: flagellates."))
+    event = FaecalTest(animal=animal, happened=happened, result=result, note=words)
+    return _typed("faecal test", event)
+
+
+def permit_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
+    """``transfer permit; 26-118; 30 Jun 2027``.
+
+    Raises:
+        ValueError: kind, number or last day is missing.
+    """
+    parts = [part.strip() for part in text.split(";")]
+    if len(parts) < 3 or not all(parts[:3]):
+        raise ValueError(tr("A permit needs {parts}.", parts=PERMIT))
+    event = Permit(
+        animal=animal,
+        happened=happened,
+        kind=parts[0],
+        number=parts[1],
+        expires=day_typed(parts[2], happened.day),
+        note="; ".join(parts[3:]) or None,
+    )
+    return _typed("permit", event)
+
+
+def eggs_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
+    """``6 hatched, 1 failed of 26-9``: what became of her eggs.
+
+    Raises:
+        ValueError: no number, or nothing that can become of an egg.
+    """
+    told, _, clutch = (part.strip() for part in text.partition(" of "))
+    found = [_some_eggs(animal, happened, part, clutch or None) for part in told.split(",")]
+    what = ", ".join(care_words(event) for event in found)
+    return Typed(verb="eggs", event=found[0], also=tuple(found[1:]), what=what)
+
+
+def cleaning_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
+    """Her own tub: ``whole`` or ``spot``, then a note."""
+    told, _, note = (part.strip() for part in text.partition(","))
+    extents = {extent.value: extent for extent in Cleaning}
+    extent = chosen(told or Cleaning.WHOLE.value, extents, tr("cleaning"))
+    event = Cleaned(animal=animal, happened=happened, extent=extent, note=note or None)
+    whole = extent is Cleaning.WHOLE
+    what = tr("tub cleaned whole") if whole else tr("tub spot-cleaned")
+    return Typed(verb="cleaned", event=event, what=what)
+
+
+def _course(animal: AnimalId, happened: Happened, text: str) -> Typed:
+    parts = [part.strip() for part in text.split(";") if part.strip()]
+    if len(parts) < 4:
+        raise ValueError(tr("A course needs {parts}.", parts=MEDICINE))
+    name, amount, route, *rest = parts
+    last_on: date | None = None
+    every_days, lot, notes = 1, None, []
+    for part in rest:
+        if every := _EVERY.fullmatch(part):
+            every_days = int(every[1] or 1)
+        elif until := _UNTIL.fullmatch(part):
+            last_on = day_typed(until[1], happened.day)
+        elif days := _LASTS.fullmatch(part):
+            last_on = happened.day + timedelta(days=int(days[1]) - 1)
+        elif lot_told := _LOT.fullmatch(part):
+            lot = lot_told[1]
+        else:
+            notes.append(part)
+    if last_on is None or last_on < happened.day:
+        raise ValueError(tr("Until when? A course needs its last day: until 12 Dec, or 14 days."))
+    event = Medicine(
+        animal=animal,
+        happened=happened,
+        note="; ".join(notes) or None,
+        medicine=name,
+        amount=amount,
+        route=route,
+        first_on=happened.day,
+        last_on=last_on,
+        every_days=every_days,
+        lot=lot,
+    )
+    return _typed("medicine", event)
+
+
+def _dose(
+    animal: AnimalId,
+    happened: Happened,
+    rest: str,
+    told: DoseTold,
+    keeper: str,
+    running: Sequence[str],
+) -> Typed:
+    """``given``, ``given Tarsin by Anna``, ``missed Tarsin, spat out``."""
+    named, _, note = (part.strip() for part in rest.partition(","))
+    name, by, who = (part.strip() for part in f" {named}".partition(" by "))
+    fits = [each for each in running if each.casefold().startswith(name.casefold())]
+    if len(set(fits)) != 1:
+        which = ", ".join(dict.fromkeys(fits or running)) or tr("none")
+        raise ValueError(tr("Which medicine? Courses that run: {which}.", which=which))
+    event = Dose(
+        animal=animal,
+        happened=happened,
+        note=note or None,
+        medicine=fits[0],
+        told=told,
+        given_by=(who if by else keeper) or None,
+    )
+    return _typed("dose", event)
+
+
+def _some_eggs(animal: AnimalId, happened: Happened, text: str, clutch: str | None) -> Eggs:
+    match = _EGGS.fullmatch(text.strip())
+    if match is None or not int(match[1]):
+        raise ValueError(
+            tr("{typed!r} is not understood; {right}.", typed=text.strip(), right=EGGS)
+        )
+    fate = chosen(match[2], _FATES, tr("thing that becomes of eggs"))
+    return Eggs(animal=animal, happened=happened, fate=fate, count=int(match[1]), clutch=clutch)
+
+
+def _typed(verb: str, event: Medicine | Dose | FaecalTest | Permit) -> Typed:
+    return Typed(verb=verb, event=event, what=care_words(event))
