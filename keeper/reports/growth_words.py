@@ -1,5 +1,6 @@
 """How an expectation is known, in a few words beside a band."""
 
+from keeper.language import tr
 from keeper.reports.figures import counted, percent
 from keeper.reports.words import word_of
 
@@ -19,5 +20,12 @@ def basis_words(basis: str, own_share: float, own_animals: int) -> str:
     profile = word_of("basis", basis)
     if own_share < LEAST:
         return profile
-    own = f"own {percent(round(100 * own_share))}, {counted('animal', 'animals')(own_animals)}"
+    own = tr(
+        "own {share}, {animals}",
+        share=percent(round(100 * own_share)),
+        animals=_animals(own_animals),
+    )
     return own if own_share >= MOSTLY else f"{profile}, {own}"
+
+
+_animals = counted("animal", "animals")

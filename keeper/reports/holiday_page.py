@@ -7,39 +7,51 @@ from datetime import date, datetime
 from enum import IntEnum
 
 from keeper.husbandry.place import place_of, walking_key
-from keeper.reports.figures import celsius, day, moment, plain
+from keeper.language import tr
+from keeper.reports.figures import celsius, day, moment, plain, weekday
 from keeper.reports.paper_parts import Blank, Document, Facts, Heading, Part, Table, Words
 from keeper.reports.printed_entries import degrees
 from keeper.reports.round_sheet import night_words
 
-HEADS = ("night", "fed", "thaw", "where")
+HEADS = (tr("night"), tr("fed"), tr("thaw"), tr("where"))
 SHARES = (0.14, 0.06, 0.38, 0.42)
 
 DAILY = (
-    "Look into every tub: alive, water in the bowl, nothing hurt. Fresh water where it is low or"
-    " fouled.",
-    "Push every tub in until it clicks. An open tub is an empty tub by the morning.",
+    tr(
+        "Look into every tub: alive, water in the bowl, nothing hurt. Fresh water where it is low"
+        " or fouled."
+    ),
+    tr("Push every tub in until it clicks. An open tub is an empty tub by the morning."),
 )
 FEEDING = (
-    "Prey is killed, thawed in the fridge, warmed in water and dried. Offer with long tongs; what"
-    " is not eaten by the morning is binned, never frozen again. Write down who left it.",
-    "What each tub gets stands on the night's round sheet; who is held now is fed only on a night"
-    " that names it. Cloudy blue eyes or anything unclear: do not feed, and write it down; a night"
-    " missed harms less than a wrong meal.",
+    tr(
+        "Prey is killed, thawed in the fridge, warmed in water and dried. Offer with long tongs;"
+        " what is not eaten by the morning is binned, never frozen again. Write down who left it."
+    ),
+    tr(
+        "What each tub gets stands on the night's round sheet; who is held now is fed only on a"
+        " night that names it. Cloudy blue eyes or anything unclear: do not feed, and write it"
+        " down; a night missed harms less than a wrong meal."
+    ),
 )
 LEAVE = (
-    "Do not handle, move, bathe or help to shed; do not feed live prey; do not open an incubator"
-    " or turn a thermostat; do not let anybody else in to the animals.",
+    tr(
+        "Do not handle, move, bathe or help to shed; do not feed live prey; do not open an"
+        " incubator or turn a thermostat; do not let anybody else in to the animals."
+    ),
 )
 VET = (
-    "Open-mouth breathing or bubbles, something hanging from the vent, straining without an egg,"
-    " eggs begun and not finished, a burn, bleeding, a snake that is limp or lies on its back.",
+    tr(
+        "Open-mouth breathing or bubbles, something hanging from the vent, straining without an"
+        " egg, eggs begun and not finished, a burn, bleeding, a snake that is limp or lies on its"
+        " back."
+    ),
 )
-WASH = (
+WASH = tr(
     "Wash hands after animals, water and prey: they can carry Salmonella. Keep small children and"
     " people with weak immunity away from them."
 )
-NUMBERS = ("Keeper, and second keeper", "Reptile vet, and out of hours")
+NUMBERS = (tr("Keeper, and second keeper"), tr("Reptile vet, and out of hours"))
 
 
 class Detail(IntEnum):
@@ -89,20 +101,24 @@ class HolidayFacts:
 def holiday_page(facts: HolidayFacts, detail: Detail = Detail.TUBS) -> Document:
     """The page; *detail* is chosen by whoever measures it."""
     return Document(
-        title=f"While the keeper is away, {_span(facts)}",
+        title=tr(
+            "While the keeper is away, {first} to {last}",
+            first=night_words(facts.first),
+            last=night_words(facts.last),
+        ),
         printed=plain(moment(facts.printed)),
         parts=(
-            Heading(words="Every day"),
+            Heading(words=tr("Every day")),
             *(Words(words=words, boxed=True) for words in DAILY),
             Words(words=_heat(facts.kinds), boxed=True),
-            Heading(words="What is fed on which night"),
+            Heading(words=tr("What is fed on which night")),
             _nights(facts.nights, detail),
             *(Words(words=words) for words in FEEDING),
             *_held(facts),
-            Heading(words="Leave alone"),
+            Heading(words=tr("Leave alone")),
             *(Words(words=words) for words in LEAVE),
             *_cautions(facts),
-            Heading(words="Call the reptile vet the same day"),
+            Heading(words=tr("Call the reptile vet the same day")),
             *(Words(words=words) for words in VET),
             *_too_hot(facts.kinds),
             Blank(labels=NUMBERS),
@@ -159,22 +175,25 @@ def _runs(numbers: Sequence[int]) -> str:
     return ", ".join(str(run[0]) if len(run) == 1 else f"{run[0]}–{run[-1]}" for run in told)
 
 
-def _span(facts: HolidayFacts) -> str:
-    return f"{night_words(facts.first)} to {night_words(facts.last)}"
-
-
 def _heat(kinds: Sequence[KindWanted]) -> str:
     told = "; ".join(
-        f"{kind.name} hot end {degrees(*kind.hot_c)}, night {degrees(*kind.night_c)}"
+        tr(
+            "{kind} hot end {hot}, night {night}",
+            kind=kind.name,
+            hot=degrees(*kind.hot_c),
+            night=degrees(*kind.night_c),
+        )
         for kind in kinds
     )
-    return f"Read the thermometer of every rack, morning and evening. Wanted: {told}."
+    return tr(
+        "Read the thermometer of every rack, morning and evening. Wanted: {kinds}.", kinds=told
+    )
 
 
 def _nights(nights: Sequence[HolidayNight], detail: Detail) -> Table:
     rows = tuple(
         (
-            plain(f"{night_words(each.night)[:3]} {day(each.night, on=each.night)}"),
+            plain(f"{weekday(each.night)} {day(each.night, on=each.night)}"),
             str(len(each.places)),
             prey_told(each.prey),
             tubs_told(each.places, detail),
@@ -182,13 +201,17 @@ def _nights(nights: Sequence[HolidayNight], detail: Detail) -> Table:
         for each in nights
         if each.places
     )
-    return Table(heads=HEADS, rows=rows, shares=SHARES, empty="Nobody is due in these days.")
+    empty = tr("Nobody is due in these days.")
+    return Table(heads=HEADS, rows=rows, shares=SHARES, empty=empty)
 
 
 def _held(facts: HolidayFacts) -> list[Part]:
-    rows = [(f"Held now: {kind}", tubs_told(places)) for kind, places in facts.held.items()]
+    rows = [
+        (tr("Held now: {kind}", kind=kind), tubs_told(places))
+        for kind, places in facts.held.items()
+    ]
     unknown = tubs_told(facts.unknown)
-    return [Facts(rows=(*rows, ("Ask the keeper", unknown)))]
+    return [Facts(rows=(*rows, (tr("Ask the keeper"), unknown)))]
 
 
 def _cautions(facts: HolidayFacts) -> list[Part]:
@@ -200,9 +223,10 @@ def _too_hot(kinds: Sequence[KindWanted]) -> list[Part]:
     if not kinds:
         return []
     least = plain(celsius(min(kind.act_c for kind in kinds)))
-    words = (
-        f"A hot end over {least}: pull the plug of that rack's heater, open the door of the room,"
-        " and call. A rack can be lost within the hour."
+    words = tr(
+        "A hot end over {least}: pull the plug of that rack's heater, open the door of the room,"
+        " and call. A rack can be lost within the hour.",
+        least=least,
     )
     return [Words(words=words, bold=True)]
 

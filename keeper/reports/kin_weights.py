@@ -6,6 +6,7 @@ from datetime import date, datetime
 from statistics import median
 
 from keeper.husbandry.animal import Sex
+from keeper.language import tr
 from keeper.reports.figures import (
     MINUS,
     UNKNOWN,
@@ -22,9 +23,23 @@ from keeper.reports.paper_parts import Document, Heading, Picture, Table, Words
 
 CHART = "kin"
 CHART_MM = 112.0
-HEADS = ("tub", "name", "sex", "age", "empty", "weighed", "30 days", "z, centile", "refused")
+HEADS = (
+    tr("tub"),
+    tr("name"),
+    tr("sex"),
+    tr("age"),
+    tr("empty", sense="weight"),
+    tr("weighed"),
+    tr("30 days"),
+    tr("z, centile"),
+    tr("refused"),
+)
 SHARES = (0.10, 0.17, 0.06, 0.13, 0.11, 0.12, 0.10, 0.13, 0.08)
-_SEX = {Sex.FEMALE: "f", Sex.MALE: "m", Sex.UNKNOWN: UNKNOWN}
+_SEX = {
+    Sex.FEMALE: tr("f", sense="female"),
+    Sex.MALE: tr("m", sense="male"),
+    Sex.UNKNOWN: UNKNOWN,
+}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -48,13 +63,13 @@ class Kinsman:
 def kin_weights(of: str, rows: Sequence[Kinsman], printed: datetime) -> Document:
     """The sheet of *rows*, in their order."""
     return Document(
-        title=f"Weights: {of}",
-        aside=f"{len(rows)} animals",
+        title=tr("Weights: {of}", of=of),
+        aside=tr("{count} animals", count=len(rows)),
         printed=plain(moment(printed)),
         parts=(
             Picture(name=CHART, high_mm=CHART_MM),
             Words(words=_middle(rows)),
-            Heading(words="Last weight of each, without meals"),
+            Heading(words=tr("Last weight of each, without meals")),
             Table(heads=HEADS, rows=tuple(_cells(row) for row in rows), shares=SHARES),
         ),
     )
@@ -65,8 +80,15 @@ def _middle(rows: Sequence[Kinsman]) -> str:
     (least, lightest), (most, heaviest) = known[0], known[-1]
     middle = grams(median(weight for weight, _ in known))
     return plain(
-        f"Middle of the last weights {middle}; lightest {lightest} {grams(least)},"
-        f" heaviest {heaviest} {grams(most)}. Compare within one age and sex only."
+        tr(
+            "Middle of the last weights {middle}; lightest {lightest} {least},"
+            " heaviest {heaviest} {most}. Compare within one age and sex only.",
+            middle=middle,
+            lightest=lightest,
+            least=grams(least),
+            heaviest=heaviest,
+            most=grams(most),
+        )
     )
 
 

@@ -2,6 +2,8 @@
 
 from dataclasses import dataclass
 
+from keeper.language import tr
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Heading:
@@ -31,7 +33,7 @@ class Table:
     heads: tuple[str, ...]
     rows: tuple[tuple[str, ...], ...]
     shares: tuple[float, ...]
-    empty: str = "Nothing is written."
+    empty: str = tr("Nothing is written.")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -68,4 +70,9 @@ class Document:
 
     def foot(self, page: int, pages: int) -> str:
         """What stands at the foot of *page*, counted from 1."""
-        return f"Printed {self.printed} · page {page} of {pages}"
+        return tr(
+            "Printed {moment} · page {page} of {pages}",
+            moment=self.printed,
+            page=page,
+            pages=pages,
+        )

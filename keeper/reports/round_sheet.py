@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from datetime import date, datetime
 
 from keeper.husbandry.animal import Sex
+from keeper.language import tr
 from keeper.reports import figures
 from keeper.reports.figures import moment, plain
 
@@ -12,11 +13,25 @@ LINES_MOST = 30
 UNITS_MOST = 38
 """Lines and row ends that a page holds; more than eight row ends push lines to the next."""
 
-BOXES = ("taken", "0", "5", "2", "7")
-LEGEND = "0 refused · 5 left in · 2 part taken · 7 not offered"
-HEADS = ("line", "tub", "name", "sex", "eaten", "plan and caution", *BOXES, "grams", "note")
+BOXES = (tr("taken"), "0", "5", "2", "7")
+LEGEND = tr("0 refused · 5 left in · 2 part taken · 7 not offered")
+HEADS = (
+    tr("line", sense="of a sheet"),
+    tr("tub"),
+    tr("name"),
+    tr("sex"),
+    tr("eaten"),
+    tr("plan and caution"),
+    *BOXES,
+    tr("grams"),
+    tr("note"),
+)
 
-_SEX = {Sex.FEMALE: "f", Sex.MALE: "m", Sex.UNKNOWN: "?"}
+_SEX = {
+    Sex.FEMALE: tr("f", sense="female"),
+    Sex.MALE: tr("m", sense="male"),
+    Sex.UNKNOWN: "?",
+}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -36,7 +51,7 @@ class SheetLine:
     @property
     def cells(self) -> tuple[str, ...]:
         """Line, tub, name, sex letter and days since eaten."""
-        eaten = "?" if self.eaten_days is None else f"{self.eaten_days} d"
+        eaten = "?" if self.eaten_days is None else tr("{days} d", days=self.eaten_days)
         return (str(self.line), self.place, self.name, _SEX[self.sex], eaten)
 
 
@@ -55,10 +70,18 @@ class RowEnd:
         >>> RowEnd(row="B3", first=21, last=30).words
         'Row B3, lines 21–30: all but those marked, as planned'
         """
-        lines = (
-            f"line {self.first}" if self.first == self.last else f"lines {self.first}–{self.last}"
+        if self.first == self.last:
+            return tr(
+                "Row {row}, line {line}: all but those marked, as planned",
+                row=self.row,
+                line=self.first,
+            )
+        return tr(
+            "Row {row}, lines {first}–{last}: all but those marked, as planned",
+            row=self.row,
+            first=self.first,
+            last=self.last,
         )
-        return f"Row {self.row}, {lines}: all but those marked, as planned"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -73,7 +96,13 @@ class RoundSheet:
 
     def foot(self, page: int) -> str:
         """What stands at the foot of *page*, counted from 1."""
-        return f"Printed {self.printed} · page {page} of {len(self.pages)} · code {self.code}"
+        return tr(
+            "Printed {moment} · page {page} of {pages} · code {code}",
+            moment=self.printed,
+            page=page,
+            pages=len(self.pages),
+            code=self.code,
+        )
 
 
 def round_sheet(
@@ -85,9 +114,9 @@ def round_sheet(
         ValueError: there is no line to print.
     """
     if not lines:
-        raise ValueError("The night has no line to print.")
+        raise ValueError(tr("The night has no line to print."))
     return RoundSheet(
-        title=f"Round sheet, night of {night_words(night)}",
+        title=tr("Round sheet, night of {night}", night=night_words(night)),
         code=code,
         keeper=keeper,
         printed=plain(moment(printed)),

@@ -7,6 +7,7 @@ from datetime import date, datetime
 from keeper.husbandry.events import HoldSet, Offer, Regurgitation, Remark, Sexed, ShedSign
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import SpeciesProfile
+from keeper.language import tr
 from keeper.reports.figures import UNKNOWN, centimetres, day, grams, moment, number, plain
 from keeper.reports.paper_parts import (
     Blank,
@@ -39,9 +40,15 @@ LIFE_MM = 172.0
 OFFERS, EXCERPT = 10, 140
 
 HEAT_DAYS, EXPOSURE_DAYS = 30, 120
-WEIGHT_HEADS = ("day", "on the scale", "without meals", "how", "against what is expected")
+WEIGHT_HEADS = (
+    tr("day"),
+    tr("on the scale"),
+    tr("without meals"),
+    tr("how", sense="it was weighed"),
+    tr("against what is expected"),
+)
 WEIGHT_SHARES = (0.16, 0.16, 0.18, 0.24, 0.26)
-WRITTEN = "What the keeper wrote and measured, without a diagnosis; ? is not in the book."
+WRITTEN = tr("What the keeper wrote and measured, without a diagnosis; ? is not in the book.")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -114,7 +121,7 @@ def vet_summary(facts: VetFacts, room: Room = ROOMS[0]) -> Document:
     row = facts.row
     name = f"{row.name}, {row.code}" if row.name else row.code
     return Document(
-        title=f"Summary for a vet: {name}",
+        title=tr("Summary for a vet: {name}", name=name),
         printed=plain(moment(facts.printed)),
         parts=(
             Words(words=WRITTEN),
@@ -122,49 +129,63 @@ def vet_summary(facts: VetFacts, room: Room = ROOMS[0]) -> Document:
             Picture(name=LIFE, high_mm=LIFE_MM),
             Facts(rows=tuple(_eating(facts))),
             PageEnd(),
-            Heading(words=f"The last {OFFERS} offers"),
+            Heading(words=tr("The last {count} offers", count=OFFERS)),
             _offers(facts.offers),
-            Heading(words=f"The last {room.weights} weights"),
+            Heading(words=tr("The last {count} weights", count=room.weights)),
             _weights(facts.weights[-room.weights :]),
-            Heading(words="Sheds, heat and company"),
+            Heading(words=tr("Sheds, heat and company")),
             Facts(rows=tuple(_around(facts, room))),
             *_seen(facts, room),
-            Blank(labels=("Weight today, on which scale", "Vet")),
+            Blank(labels=(tr("Weight today, on which scale"), tr("Vet"))),
         ),
     )
 
 
 def _who(facts: VetFacts) -> list[tuple[str, str]]:
     row = facts.row
-    since = f" since {plain(day(row.place_since))}" if row.place_since else ""
     length = plain(centimetres(row.svl_cm)) if row.svl_cm is not None else ""
-    score = f"body score {number(row.body_score, 1)} of 5" if row.body_score is not None else ""
+    score = ""
+    if row.body_score is not None:
+        score = tr("body score {score} of 5", score=number(row.body_score, 1))
     body = ", ".join(part for part in (length, score) if part)
     when = f", {plain(day(row.scored_on))}" if body and row.scored_on else ""
     return [
-        ("Species", f"{facts.profile.english} ({facts.profile.scientific})"),
-        ("Sex", sex_words(row, facts.sexings)),
-        ("Hatched", hatched_words(row, facts.on)),
-        ("Stands in", f"{row.place or UNKNOWN}{since}"),
-        ("Length, condition", f"{body}{when}"),
-        ("Caution", row.caution or ""),
+        (tr("Species"), f"{facts.profile.english} ({facts.profile.scientific})"),
+        (tr("Sex"), sex_words(row, facts.sexings)),
+        (tr("Hatched"), hatched_words(row, facts.on)),
+        (tr("Stands in"), _stands_in(row)),
+        (tr("Length, condition"), f"{body}{when}"),
+        (tr("Caution"), row.caution or ""),
     ]
+
+
+def _stands_in(row: AnimalNow) -> str:
+    place = row.place or UNKNOWN
+    if row.place_since is None:
+        return place
+    return tr("{place} since {day}", place=place, day=plain(day(row.place_since)))
 
 
 def _eating(facts: VetFacts) -> list[tuple[str, str]]:
     row = facts.row
-    since = (facts.on - row.eaten_on).days if row.eaten_on else None
-    eaten = UNKNOWN if row.eaten_on is None else f"{plain(day(row.eaten_on))}, {since} days ago"
+    eaten = UNKNOWN if row.eaten_on is None else _days_ago(row.eaten_on, facts.on)
     returned = [
         plain(day(r.happened.day)) + (f" ({r.note})" if r.note else "")
         for r in facts.regurgitations[-4:]
     ]
-    none = "none is written"
+    none = tr("none is written", sense="regurgitation")
+    refused = tr(
+        "{counted} counted, {excused} under a hold", counted=facts.counted, excused=facts.excused
+    )
     return [
-        ("Last eaten", eaten),
-        ("Refused since", f"{facts.counted} counted, {facts.excused} under a hold"),
-        ("Regurgitations", "; ".join(reversed(returned)) or none),
+        (tr("Last eaten"), eaten),
+        (tr("Refused since"), refused),
+        (tr("Regurgitations"), "; ".join(reversed(returned)) or none),
     ]
+
+
+def _days_ago(then: date, on: date) -> str:
+    return tr("{day}, {count} days ago", day=plain(day(then)), count=(on - then).days)
 
 
 def _offers(offers: Sequence[Offer]) -> Table:
@@ -192,25 +213,32 @@ def _around(facts: VetFacts, room: Room) -> list[tuple[str, str]]:
     hot = degrees(wanted.hot_low_c.value, wanted.hot_high_c.value)
     night = degrees(wanted.night_low_c.value, wanted.night_high_c.value)
     return [
-        ("Sheds", "; ".join(sheds) or UNKNOWN),
-        ("Hot end, measured", f"{_heat(facts.hot)}; wanted {hot}"),
-        ("Night low, measured", f"{_heat(facts.night)}; wanted {night}"),
-        ("In one tub with", _listed(facts.company, room.company)),
-        (f"New within {EXPOSURE_DAYS} days", _listed(facts.arrivals, room.company)),
+        (tr("Sheds"), "; ".join(sheds) or UNKNOWN),
+        (tr("Hot end, measured"), _heat(facts.hot, hot)),
+        (tr("Night low, measured"), _heat(facts.night, night)),
+        (tr("In one tub with"), _listed(facts.company, room.company)),
+        (tr("New within {count} days", count=EXPOSURE_DAYS), _listed(facts.arrivals, room.company)),
     ]
 
 
-def _heat(heat: HeatFacts | None) -> str:
+def _heat(heat: HeatFacts | None, wanted: str) -> str:
     if heat is None:
-        return UNKNOWN
-    span = degrees(heat.low_c, heat.high_c)
-    return f"{span}, middle {degrees(heat.mid_c, heat.mid_c)}, {heat.days} of {HEAT_DAYS} days read"
+        return tr("{unknown}; wanted {wanted}", unknown=UNKNOWN, wanted=wanted)
+    return tr(
+        "{span}, middle {middle}, {days} of {all} days read; wanted {wanted}",
+        span=degrees(heat.low_c, heat.high_c),
+        middle=degrees(heat.mid_c, heat.mid_c),
+        days=heat.days,
+        all=HEAT_DAYS,
+        wanted=wanted,
+    )
 
 
 def _listed(names: Sequence[str], most: int) -> str:
     shown = list(names[:most])
     more = len(names) - len(shown)
-    return "; ".join([*shown, *([f"and {more} more"] if more else [])]) or "nobody is written"
+    rest = [tr("and {count} more", count=more)] if more else []
+    return "; ".join([*shown, *rest]) or tr("nobody is written")
 
 
 def _seen(facts: VetFacts, room: Room) -> list[Part]:
@@ -219,8 +247,8 @@ def _seen(facts: VetFacts, room: Room) -> list[Part]:
         (h.happened.day, _hold(h)) for h in facts.holds[-room.holds :]
     ]
     rows = tuple((plain(day(when)), _excerpt(words)) for when, words in sorted(told, reverse=True))
-    head = Heading(words="Seen, given and ordered, in the keeper's words")
-    return [head, Facts(rows=rows) if rows else Words(words="Nothing is written.")]
+    head = Heading(words=tr("Seen, given and ordered, in the keeper's words"))
+    return [head, Facts(rows=rows) if rows else Words(words=tr("Nothing is written."))]
 
 
 def _excerpt(words: str) -> str:
@@ -229,6 +257,7 @@ def _excerpt(words: str) -> str:
 
 
 def _hold(hold: HoldSet) -> str:
-    ends = f" to {plain(day(hold.until))}" if hold.until else ""
-    note = f": {hold.note}" if hold.note else ""
-    return f"hold {word(hold.kind)}{ends}{note}"
+    kind, note = word(hold.kind), f": {hold.note}" if hold.note else ""
+    if hold.until is None:
+        return tr("hold {kind}", kind=kind) + note
+    return tr("hold {kind} to {day}", kind=kind, day=plain(day(hold.until))) + note
