@@ -6,11 +6,12 @@ from datetime import date
 from keeper.husbandry.animal import Sex
 from keeper.husbandry.events import Offer, Remark, RemarkKind, Sexed, ShedSign
 from keeper.husbandry.now import AnimalNow
+from keeper.language import tr
 from keeper.reports.figures import UNKNOWN, age, celsius, day, grams, plain, span
 from keeper.reports.prey_words import prey_words
 from keeper.reports.words import word
 
-OFFER_HEADS = ("day", "offered", "grams", "result", "how it is known")
+OFFER_HEADS = (tr("day"), tr("offered"), tr("grams"), tr("result"), tr("how it is known"))
 OFFER_SHARES = (0.16, 0.28, 0.12, 0.20, 0.24)
 
 
@@ -30,7 +31,7 @@ def offer_row(offer: Offer) -> tuple[str, ...]:
 def sex_words(row: AnimalNow, sexings: Sequence[Sexed]) -> str:
     """The sex and each sexing that it rests on, newest first."""
     if row.sex is Sex.UNKNOWN:
-        return "not known"
+        return tr("not known", sense="sex")
     told = [_sexing(one) for one in reversed(sexings) if one.sex is row.sex]
     return f"{word(row.sex)}: {'; '.join(told)}" if told else word(row.sex)
 
@@ -40,14 +41,24 @@ def hatched_words(row: AnimalNow, on: date) -> str:
     if row.hatched_first is None:
         return UNKNOWN
     first, last = row.hatched_first, row.hatched_last or row.hatched_first
-    when = day(first) if first == last else f"between {day(first)} and {day(last)}"
-    return plain(f"{when}, {age(row.age_days(on) or 0)} old")
+    old = age(row.age_days(on) or 0)
+    if first == last:
+        return plain(tr("{day}, {age} old", day=day(first), age=old))
+    return plain(
+        tr(
+            "between {first} and {last}, {age} old",
+            first=day(first),
+            last=day(last),
+            age=old,
+        )
+    )
 
 
 def shed_words(sign: ShedSign) -> str:
     """A shed with what was found of the skin."""
-    parts = [plain(day(sign.happened.day)), word(sign.quality) if sign.quality else "skin not read"]
-    return ", ".join([*parts, *(["pre-lay"] if sign.pre_lay else [])])
+    skin = word(sign.quality) if sign.quality else tr("skin not read")
+    before_eggs = [tr("pre-lay")] if sign.pre_lay else []
+    return ", ".join([plain(day(sign.happened.day)), skin, *before_eggs])
 
 
 def remark_words(remark: Remark) -> str:

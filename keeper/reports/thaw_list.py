@@ -7,7 +7,8 @@ from math import ceil, floor
 
 from keeper.husbandry.events import HoldKind
 from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
-from keeper.reports.figures import moment, number, plain
+from keeper.language import tr
+from keeper.reports.figures import moment, number, plain, weekday
 from keeper.reports.prey_words import prey_words
 from keeper.reports.round_sheet import night_words
 from keeper.reports.words import word
@@ -24,15 +25,26 @@ WATER_MINUTES = 30
 _MORNING = time(10)  # a round that begins sooner is still of the night before
 
 CAUTIONS = (
-    "Thaw in the fridge, in bags by grade; never on the bench, never in a microwave.",
-    "Then water of 38–42 °C, dried on a towel; 38–40 °C at the nose when it is offered.",
-    "One bowl for each grade. What was refused goes to another tub within 2 hours, or is binned.",
-    "Bin what has been warm for more than 2 hours or was kept apart. Never freeze it again.",
-    "Wash hands, tongs and bench afterwards: rodents and snakes carry Salmonella.",
+    tr("Thaw in the fridge, in bags by grade; never on the bench, never in a microwave."),
+    tr("Then water of 38–42 °C, dried on a towel; 38–40 °C at the nose when it is offered."),
+    tr(
+        "One bowl for each grade. What was refused goes to another tub within 2 hours, or is"
+        " binned."
+    ),
+    tr("Bin what has been warm for more than 2 hours or was kept apart. Never freeze it again."),
+    tr("Wash hands, tongs and bench afterwards: rodents and snakes carry Salmonella."),
 )
 """Common practice."""
 
-HEADS = ("grade", "planned", "spare", "likely left", "thaw", "of these apart", "bag, opened first")
+HEADS = (
+    tr("grade"),
+    tr("planned"),
+    tr("spare"),
+    tr("likely left"),
+    tr("thaw"),
+    tr("of these apart"),
+    tr("bag, opened first"),
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -89,7 +101,12 @@ class ThawList:
 
     def foot(self, page: int, pages: int) -> str:
         """What stands at the foot of *page*, counted from 1."""
-        return f"Printed {self.printed} · page {page} of {pages}"
+        return tr(
+            "Printed {moment} · page {page} of {pages}",
+            moment=self.printed,
+            page=page,
+            pages=pages,
+        )
 
 
 def thaw_list(
@@ -106,7 +123,7 @@ def thaw_list(
     for item in items:
         by_prey.setdefault(item.prey, []).append(item)
     return ThawList(
-        title=f"Thaw list, night of {night_words(night)}",
+        title=tr("Thaw list, night of {night}", night=night_words(night)),
         printed=plain(moment(printed)),
         lines=tuple(thaw_line(prey, by_prey[prey]) for prey in sorted(by_prey)),
         times=tuple(_times(night, start)),
@@ -137,22 +154,26 @@ def _times(night: date, start: time | None) -> list[str]:
     early, late = FRIDGE_HOURS
     if start is None:
         return [
-            f"Freezer to fridge {early} to {late} hours before the round.",
-            f"Into warm water {WATER_MINUTES} minutes before the round.",
+            tr(
+                "Freezer to fridge {early} to {late} hours before the round.",
+                early=early,
+                late=late,
+            ),
+            tr("Into warm water {minutes} minutes before the round.", minutes=WATER_MINUTES),
         ]
     after_midnight = start < _MORNING
     begins = datetime.combine(night + timedelta(days=after_midnight), start)
     first, last = (_clock(begins - timedelta(hours=h)) for h in (early, late))
     water = _clock(begins - timedelta(minutes=WATER_MINUTES))
     return [
-        f"Freezer to fridge from {first} to {last}.",
-        f"Into warm water at {water}.",
-        f"The round begins about {_clock(begins)}, as it usually does.",
+        tr("Freezer to fridge from {first} to {last}.", first=first, last=last),
+        tr("Into warm water at {time}.", time=water),
+        tr("The round begins about {time}, as it usually does.", time=_clock(begins)),
     ]
 
 
 def _clock(when: datetime) -> str:
-    return f"{night_words(when.date())[:3]} {when:%H:%M}"
+    return f"{weekday(when.date())} {when:%H:%M}"
 
 
 def _notes(items: Sequence[Thawed], held: Mapping[HoldKind, int], cannot_tell: int) -> list[str]:
@@ -160,12 +181,19 @@ def _notes(items: Sequence[Thawed], held: Mapping[HoldKind, int], cannot_tell: i
     refused = sum((1 - i.opaque_chance) * i.refusal_chance for i in open_to_all)
     opaque = sum(i.opaque_chance for i in open_to_all)
     told = [
-        f"Likely left, of {len(open_to_all)} animals: {number(refused, 1)} refuse,"
-        f" {number(opaque, 1)} turn opaque before the night."
+        tr(
+            "Likely left, of {count} animals: {refused} refuse,"
+            " {opaque} turn opaque before the night.",
+            count=len(open_to_all),
+            refused=number(refused, 1),
+            opaque=number(opaque, 1),
+        )
     ]
     if held:
         kinds = ", ".join(f"{word(kind)} {count}" for kind, count in sorted(held.items()))
-        told.append(f"Held and not counted: {kinds}.")
+        told.append(tr("Held and not counted: {kinds}.", kinds=kinds))
     if cannot_tell:
-        told.append(f"Nothing is counted for {cannot_tell} animals that cannot be told.")
+        told.append(
+            tr("Nothing is counted for {count} animals that cannot be told.", count=cannot_tell)
+        )
     return told
