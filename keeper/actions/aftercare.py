@@ -11,6 +11,7 @@ from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import Remark, RemarkKind
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.when import at_instant
+from keeper.language import tr
 from keeper.store import reading
 
 
@@ -48,7 +49,9 @@ def note_look(keeping: Keeping, animal: AnimalNow, look: Look, left: str) -> Wri
     """
     if not left:
         name = animal.called
-        raise ValueError(f"The last shed of {name} left nothing behind that is still followed.")
+        raise ValueError(
+            tr("The last shed of {name} left nothing behind that is still followed.", name=name)
+        )
     remark = Remark(
         animal=animal.animal,
         happened=at_instant(keeping.now()),

@@ -9,6 +9,7 @@ from keeper.actions.rounds import Walk, time_in
 from keeper.actions.tubs import Tub, read_tubs, refuse_impossible, tub_name
 from keeper.husbandry.events import Evidence, Offer, Result
 from keeper.husbandry.place import place_of
+from keeper.language import tr
 from keeper.reports.figures import counted
 from keeper.reports.words import word
 
@@ -58,12 +59,17 @@ class Remainder:
         """The remainder named, for one look before it is accepted."""
         if self.again:
             return self._again_words()
-        planned = f"{len(self.planned)} taken as planned ({spans([t.line for t in self.planned])})"
-        told = [planned if self.planned else "0 taken as planned", f"{len(self.others)} below"]
+        below, lines = len(self.others), spans([tub.line for tub in self.planned])
+        told = [tr("0 taken as planned"), tr("{count} below", count=below)]
+        if self.planned:
+            taken = tr("{count} taken as planned ({lines})", count=len(self.planned), lines=lines)
+            told[0] = taken
         if self.unplanned:
-            told.append(f"{len(self.unplanned)} without a plan stay not reached")
+            bare = tr("{count} without a plan stay not reached", count=len(self.unplanned))
+            told.append(bare)
         if self.differing:
-            told.append(f"{len(self.differing)} written otherwise already stay as they are")
+            apart = len(self.differing)
+            told.append(tr("{count} written otherwise already stay as they are", count=apart))
         return ", ".join(told)
 
     @property
@@ -74,17 +80,23 @@ class Remainder:
         return tuple(words for _, words in sorted(below + apart))
 
     def _again_words(self) -> str:
+        scope = self.scope.name
         if not self.differing:
-            return f"{self.scope.name} was typed before and says the same; nothing was added."
-        differ = f"{_lines(len(self.differing))} differ from the book"
-        return f"{self.scope.name} was typed before: {differ}; nothing was added."
+            return tr("{scope} was typed before and says the same; nothing was added.", scope=scope)
+        return tr(
+            "{scope} was typed before: {lines} differ from the book; nothing was added.",
+            scope=scope,
+            lines=_lines(len(self.differing)),
+        )
 
 
 def row_scope(walk: Walk, line: int) -> Scope:
     """The rack row in which *line* stands. Raises LookupError: no such line."""
     row = walk.row_of(line)
     rack, number = row[0].row
-    return Scope(name=f"Row {rack}{number or ''}", lines=tuple(tub.line for tub in row))
+    return Scope(
+        name=tr("Row {row}", row=f"{rack}{number or ''}"), lines=tuple(tub.line for tub in row)
+    )
 
 
 def rack_scope(walk: Walk, rack: str) -> Scope:
@@ -92,13 +104,13 @@ def rack_scope(walk: Walk, rack: str) -> Scope:
     wanted = rack.strip().upper()
     lines = tuple(tub.line for tub in walk.tubs if _rack(tub) == wanted)
     if not lines:
-        raise LookupError(f"There is no rack {rack.strip()!r} on this night.")
-    return Scope(name=f"Rack {wanted}", lines=lines)
+        raise LookupError(tr("There is no rack {rack!r} on this night.", rack=rack.strip()))
+    return Scope(name=tr("Rack {rack}", rack=wanted), lines=lines)
 
 
 def sheet_scope(walk: Walk) -> Scope:
     """The whole night."""
-    return Scope(name="The sheet", lines=tuple(tub.line for tub in walk.tubs))
+    return Scope(name=tr("The sheet"), lines=tuple(tub.line for tub in walk.tubs))
 
 
 def remainder(
@@ -138,16 +150,22 @@ def accept(keeping: Keeping, walk: Walk, meant: Remainder, verb: str = VERB) -> 
         LookupError: there is nothing to write, or a tub was written since it was named.
     """
     if not meant.writes:
-        raise LookupError(meant.words if meant.again else "Nothing of this is left to write.")
+        raise LookupError(meant.words if meant.again else tr("Nothing of this is left to write."))
     now_said = {tub.line: tub for tub in read_tubs(keeping, walk.round)}
     told: dict[int, OtherResult | None] = {tub.line: None for tub in meant.planned}
     told |= {tub.line: other for tub, other in meant.others}
     taken = [now_said[line] for line in sorted(told) if now_said[line].offer is not None]
     if taken:
-        raise LookupError(f"{tub_name(taken[0])} was written meanwhile; type these lines again.")
+        raise LookupError(
+            tr(
+                "{tub_name} was written meanwhile; type these lines again.",
+                tub_name=tub_name(taken[0]),
+            )
+        )
     happened = time_in(walk.opened.event, keeping.now())
     offers = [swept(now_said[n], told[n], happened, checking=False) for n in sorted(told)]
-    what = f"{len(meant.planned)} as planned, {len(meant.others)} not"
+    planned, others = len(meant.planned), len(meant.others)
+    what = tr("{planned} as planned, {others} not", planned=planned, others=others)
     return write(keeping, verb, offers, where=meant.scope.name, what=what)
 
 
@@ -171,10 +189,17 @@ def _by_line(others: Sequence[OtherResult], scope: Scope) -> dict[int, OtherResu
     for other in others:
         if other.line not in scope.lines:
             raise LookupError(
-                f"Line {other.line} is not in {scope.name}; its lines are {spans(scope.lines)}."
+                tr(
+                    "Line {line} is not in {name}; its lines are {spans}.",
+                    line=other.line,
+                    name=scope.name,
+                    spans=spans(scope.lines),
+                )
             )
         if other.line in typed and typed[other.line] != other:
-            raise LookupError(f"Line {other.line} was typed twice, and not the same both times.")
+            raise LookupError(
+                tr("Line {line} was typed twice, and not the same both times.", line=other.line)
+            )
         typed[other.line] = other
     return typed
 
@@ -203,15 +228,19 @@ def _same(said: Result, book: Offer | None) -> bool:
 
 
 def _other_words(tub: Tub, other: OtherResult) -> str:
-    why = f", {word(other.withheld)}" if other.withheld else ""
-    return f"line {tub.line}, {tub_name(tub)}: {word(other.result)}{why}"
+    said = word(other.result)
+    if other.withheld:
+        said = f"{said}, {word(other.withheld)}"
+    return tr("line {line}, {tub}: {said}", line=tub.line, tub=tub_name(tub), said=said)
 
 
 def _difference_words(found: Difference) -> str:
-    book = word(found.book) if found.book else "not reached"
-    return (
-        f"line {found.tub.line}, {tub_name(found.tub)}: typed {word(found.typed)},"
-        f" the book has {book}"
+    return tr(
+        "line {line}, {tub}: typed {typed}, the book has {book}",
+        line=found.tub.line,
+        tub=tub_name(found.tub),
+        typed=word(found.typed),
+        book=word(found.book) if found.book else tr("not reached"),
     )
 
 

@@ -17,6 +17,7 @@ from keeper.husbandry.animal import AnimalId, Sex, Stage
 from keeper.husbandry.events import HoldEnded, Sexed, Stock
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import BreedingFigures, LmsCurve, SpeciesProfile
+from keeper.language import tr
 from keeper.reports.growth_words import basis_words
 from keeper.rules.feeding import DueState, Plan, plan
 from keeper.rules.growth.expectation import Expectation, Standing, expectation, standing
@@ -191,7 +192,7 @@ def page_of(
     """
     row = reading.animal_now(keeping.book, animal)
     if row is None:
-        raise LookupError("That animal is not in this book.")
+        raise LookupError(tr("That animal is not in this book."))
     return animal_page(keeping, row, on, last_record_on, growth)
 
 

@@ -11,11 +11,12 @@ from keeper.husbandry.animal import AnimalId, Sex, SexedBy, Status
 from keeper.husbandry.events import Clutch, Described, Moved, Paired, Sexed, Stock
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.when import Happened
+from keeper.language import tr
 
-LAID = "good eggs, slugs, grams of the clutch, its code: 8, 2 slugs, 61 g, 26-9"
-PAIRED = "who with, then locked if a lock was seen: Bram, locked"
-LEAVES = "sold, died, on loan or missing, then a note; kept when it is back"
-NAMED = "name Wren; line Sandpaper; either or both"
+LAID = tr("good eggs, slugs, grams of the clutch, its code: 8, 2 slugs, 61 g, 26-9")
+PAIRED = tr("who with, then locked if a lock was seen: Bram, locked")
+LEAVES = tr("sold, died, on loan or missing, then a note; kept when it is back")
+NAMED = tr("name Wren; line Sandpaper; either or both")
 
 _GOOD = re.compile(r"(\d{1,3})(?:\s*(?:good|eggs?))?")
 _SLUGS = re.compile(r"(\d{1,3})\s*slugs?")
@@ -32,14 +33,16 @@ def laid_typed(row: AnimalNow, happened: Happened, text: str) -> Typed:
         ValueError: a male; no count of good eggs.
     """
     if row.sex is Sex.MALE:
-        raise ValueError(f"{row.called} is a male; put the sex right first.")
+        raise ValueError(tr("{called} is a male; put the sex right first.", called=row.called))
     good, slugs, mass_g, code = _eggs(text)
     eggs = Clutch(
         animal=row.animal, happened=happened, good=good, slugs=slugs, mass_g=mass_g, code=code
     )
     proved = Sexed(animal=row.animal, happened=happened, sex=Sex.FEMALE, sexed_by=SexedBy.LAID)
     also = () if row.sexed_by is SexedBy.LAID else (proved,)
-    what = f"laid {clutch_words(eggs)}" + (f", clutch {code}" if code else "")
+    what = tr("laid {eggs}", eggs=clutch_words(eggs))
+    if code:
+        what = tr("laid {eggs}, clutch {code}", eggs=clutch_words(eggs), code=code)
     return Typed(verb="clutch", event=eggs, what=what, also=also)
 
 
@@ -54,11 +57,19 @@ def paired_typed(
     name, _, rest = (part.strip() for part in text.partition(","))
     mate = next((other for other in found(everyone, name) if other.animal != row.animal), None)
     if mate is None:
-        raise ValueError(f"No other animal here is called {name!r}; {PAIRED}.")
+        raise ValueError(
+            tr("No other animal here is called {name!r}; {paired}.", name=name, paired=PAIRED)
+        )
     if rest and not _LOCKED.startswith(rest.casefold()):
-        raise ValueError(f"{rest!r} is not understood; {PAIRED}.")
+        raise ValueError(tr("{rest!r} is not understood; {paired}.", rest=rest, paired=PAIRED))
     if row.sex is mate.sex and row.sex is not Sex.UNKNOWN:
-        raise ValueError(f"{mate.called} is {row.sex.value} too; put the sex right first.")
+        raise ValueError(
+            tr(
+                "{called} is {value} too; put the sex right first.",
+                called=mate.called,
+                value=row.sex.value,
+            )
+        )
     female, male = _female_first(row, mate)
     event = Paired(animal=female.animal, happened=happened, mate=male.animal, locked=bool(rest))
     what = paired_words(event, mate.called)
@@ -79,7 +90,7 @@ def named_typed(row: AnimalNow, happened: Happened, text: str) -> Typed:
     """``name Wren; line Sandpaper``: the description anew, with what was not typed as it was."""
     told = dict(_named_parts(text))
     if not told:
-        raise ValueError(f"{text.strip()!r} names nothing; {NAMED}.")
+        raise ValueError(tr("{text!r} names nothing; {named}.", text=text.strip(), named=NAMED))
     name, line = told.get("name", row.name), told.get("line", row.line)
     event = replace(_description(row, happened), name=name, line=line)
     what = ", ".join(f"{key} {value or 'none'}" for key, value in told.items())
@@ -91,7 +102,7 @@ def _named_parts(text: str) -> Sequence[tuple[str, str | None]]:
     for part in filter(None, (part.strip() for part in text.split(";"))):
         key, _, value = part.partition(" ")
         if key.casefold() not in ("name", "line"):
-            raise ValueError(f"{part!r} is not understood; {NAMED}.")
+            raise ValueError(tr("{part!r} is not understood; {named}.", part=part, named=NAMED))
         pairs.append((key.casefold(), value.strip() or None))
     return pairs
 
@@ -131,7 +142,7 @@ def _eggs(text: str) -> tuple[int, int, float | None, str | None]:
         elif code is None:
             code = part
         else:
-            raise ValueError(f"{part!r} is not understood; {LAID}.")
+            raise ValueError(tr("{part!r} is not understood; {laid}.", part=part, laid=LAID))
     if good is None:
-        raise ValueError(f"A clutch needs the number of its good eggs first: {LAID}.")
+        raise ValueError(tr("A clutch needs the number of its good eggs first: {laid}.", laid=LAID))
     return good, slugs, mass_g, code

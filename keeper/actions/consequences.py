@@ -11,6 +11,7 @@ from keeper.actions.keeping import Keeping
 from keeper.husbandry.animal import AnimalId, Stage
 from keeper.husbandry.events import Offer, Result, ShedSign
 from keeper.husbandry.reasons import Reason, because
+from keeper.language import tr
 from keeper.reports.prey_words import prey_words
 from keeper.rules.feeding import DueState, Plan
 from keeper.rules.holds import implied_holds
@@ -79,7 +80,7 @@ def _situations(keeping: Keeping, animals: Sequence[AnimalId]) -> dict[AnimalId,
 def _situation(keeping: Keeping, animal: AnimalId, plan: Plan | None) -> _Situation:
     row = reading.animal_now(keeping.book, animal)
     if row is None:
-        raise LookupError(f"The book has no animal {animal}.")
+        raise LookupError(tr("The book has no animal {animal}.", animal=animal))
     profile = keeping.profile(row)
     run = counted_refusals(
         reading.recent(keeping.book, Offer, [animal], _OFFERS)[animal],

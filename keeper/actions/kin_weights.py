@@ -11,6 +11,7 @@ from keeper.husbandry.animal import AnimalId, Sex
 from keeper.husbandry.events import Offer, Weighing
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import SpeciesProfile
+from keeper.language import tr
 from keeper.reports.kin_weights import Kinsman, kin_weights
 from keeper.reports.paper_parts import Document
 from keeper.rules.growth.expectation import standing
@@ -46,15 +47,17 @@ def kin_of(keeping: Keeping, page: AnimalPage) -> Kin:
     """
     row, profile = page.animal, page.profile
     if not row.clutch and not row.line:
-        raise LookupError(f"{row.called} has neither clutch nor line in the book.")
+        raise LookupError(
+            tr("{called} has neither clutch nor line in the book.", called=row.called)
+        )
     shared = attrgetter("clutch" if row.clutch else "line")
     everyone = animals_on(keeping, keeping.today)
     rows = [r for r in everyone if r.species == row.species and shared(r) == shared(row)]
     weighed = [(one, _freed(keeping, one, profile)) for one in rows]
     if not any(freed for _, freed in weighed):
-        raise LookupError("None of them has a weight in the book yet.")
+        raise LookupError(tr("None of them has a weight in the book yet."))
     return Kin(
-        of=f"clutch {row.clutch}" if row.clutch else f"{row.line}",
+        of=tr("clutch {clutch}", clutch=row.clutch) if row.clutch else f"{row.line}",
         on=keeping.today,
         rows=tuple(_kinsman(one, freed, profile, keeping.today) for one, freed in weighed),
         courses=tuple(_course(one, freed) for one, freed in weighed if freed),

@@ -12,6 +12,7 @@ from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import HoldKind, Offer, OfferedThrough, ShedSign
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.when import at_instant
+from keeper.language import tr
 from keeper.reports.words import word
 from keeper.rules.holds import holds_of, holds_on
 from keeper.rules.learning import Learned, learned_skip
@@ -89,12 +90,18 @@ def say(
         ValueError: a hold that may not be learned away; one sentence, nothing written.
     """
     if kind not in LEARNABLE:
-        raise ValueError(f"A hold of the kind {word(kind)} spares the animal; it is always kept.")
+        raise ValueError(
+            tr("A hold of the kind {kind} spares the animal; it is always kept.", kind=word(kind))
+        )
     happened = at_instant(keeping.now(), night)
     told = OfferedThrough(animal=animal, happened=happened, kind=kind, yes=yes)
     row = reading.animal_now(keeping.book, animal)
     name = row.called if row else ""
-    what = f"offered while {word(kind)}" if yes else f"skipped while {word(kind)}"
+    what = (
+        tr("offered while {hold}", hold=word(kind))
+        if yes
+        else tr("skipped while {hold}", hold=word(kind))
+    )
     return note(keeping, VERB, told, where=name, what=what)
 
 

@@ -16,6 +16,7 @@ from keeper.husbandry.events import (
 )
 from keeper.husbandry.house import Cleaning
 from keeper.husbandry.when import Happened
+from keeper.language import tr
 
 Maker = Callable[[AnimalId, Happened], AboutAnimal]
 
@@ -49,21 +50,24 @@ def _status(status: Status) -> Maker:
 
 
 MARKS: Mapping[str, Mark] = {
-    "1": Mark("dull", _sign(ShedStage.DULL)),
-    "2": Mark("opaque", _sign(ShedStage.OPAQUE)),
-    "3": Mark("cleared", _sign(ShedStage.CLEARED)),
-    "4": Mark("shed whole", _sign(ShedStage.SHED, ShedQuality.WHOLE)),
-    "5": Mark("shed in pieces", _sign(ShedStage.SHED, ShedQuality.PIECES)),
-    "6": Mark("faeces", _remark(RemarkKind.FAECES)),
-    "7": Mark("mites", _remark(RemarkKind.MITES)),
-    "8": Mark("wound", _remark(RemarkKind.WOUND)),
-    "9": Mark("breathing", _remark(RemarkKind.BREATHING)),
-    "0": Mark("empty tub", _status(Status.MISSING)),
-    "/": Mark("cleaned", _cleaned(Cleaning.WHOLE)),
-    "+": Mark("spot clean", _cleaned(Cleaning.SPOT)),
+    "1": Mark(tr("dull"), _sign(ShedStage.DULL)),
+    "2": Mark(tr("opaque"), _sign(ShedStage.OPAQUE)),
+    "3": Mark(tr("cleared"), _sign(ShedStage.CLEARED)),
+    "4": Mark(tr("shed whole"), _sign(ShedStage.SHED, ShedQuality.WHOLE)),
+    "5": Mark(tr("shed in pieces"), _sign(ShedStage.SHED, ShedQuality.PIECES)),
+    "6": Mark(tr("faeces"), _remark(RemarkKind.FAECES)),
+    "7": Mark(tr("mites"), _remark(RemarkKind.MITES)),
+    "8": Mark(tr("wound"), _remark(RemarkKind.WOUND)),
+    "9": Mark(tr("breathing"), _remark(RemarkKind.BREATHING)),
+    "0": Mark(tr("empty tub"), _status(Status.MISSING)),
+    "/": Mark(tr("cleaned"), _cleaned(Cleaning.WHOLE)),
+    "+": Mark(tr("spot clean"), _cleaned(Cleaning.SPOT)),
 }
 """By key. An empty tub says that its animal is missing, from this night on."""
 
 FOUND_DEAD = "-"
-ROUND_MARKS: Mapping[str, Mark] = {**MARKS, FOUND_DEAD: Mark("found dead", _status(Status.DIED))}
+ROUND_MARKS: Mapping[str, Mark] = {
+    **MARKS,
+    FOUND_DEAD: Mark(tr("found dead"), _status(Status.DIED)),
+}
 """Those of the round, where the key of an animal found dead is asked for twice."""

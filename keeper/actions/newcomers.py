@@ -17,16 +17,17 @@ from keeper.husbandry.events import Clutch
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import Place, place_of
 from keeper.husbandry.when import Happened
+from keeper.language import tr
 from keeper.reports.figures import day as day_words
 from keeper.reports.words import word
 from keeper.store import reading
 from keeper.store.species_files import profile_for
 
-NEW = (
+NEW = tr(
     "code, kind, sex, hatched, tub, name: 26-101, corn snake, f, 3 Sep 2026, B4-2, Wren;"
     " ? where it is not known; bought if it came from outside"
 )
-HATCHED = "how many, clutch, first tub, sire: 12, 26-9, A4-1, Bram"
+HATCHED = tr("how many, clutch, first tub, sire: 12, 26-9, A4-1, Bram")
 HATCH = "hatch"
 LETTERS = len(ascii_lowercase)
 
@@ -56,7 +57,7 @@ def newcomer_typed(keeping: Keeping, happened: Happened, text: str) -> Coming:
     bought = _BOUGHT in (part.casefold() for part in parts)
     fields = [part for part in parts if part.casefold() != _BOUGHT]
     if len(fields) < 2 or len(fields) > _FIELDS:
-        raise ValueError(f"A new animal needs {NEW}.")
+        raise ValueError(tr("A new animal needs {new}.", new=NEW))
     code, kind, sex, hatched, tub, name = fields + [""] * (_FIELDS - len(fields))
     first, last = hatched_typed(hatched, happened.day)
     newcomer = Newcomer(
@@ -80,11 +81,13 @@ def hatchlings_typed(keeping: Keeping, dam: AnimalNow, happened: Happened, text:
         ValueError: a male is no dam; no count, a clutch with too few eggs, no free tub.
     """
     if dam.sex is Sex.MALE:
-        raise ValueError(f"{dam.called} is a male; young are written on the dam's page.")
+        raise ValueError(
+            tr("{called} is a male; young are written on the dam's page.", called=dam.called)
+        )
     count_text, clutch, tub, sire_text = _four(text)
     count = _count(count_text)
     if not clutch:
-        raise ValueError(f"Young need the code of their clutch: {HATCHED}.")
+        raise ValueError(tr("Young need the code of their clutch: {hatched}.", hatched=HATCHED))
     here = animals_on(keeping, keeping.today)
     before = [row for row in here if row.clutch == clutch]
     _refuse_unlaid(keeping, dam, clutch, len(before) + count, happened.day)
@@ -104,8 +107,10 @@ def hatchlings_typed(keeping: Keeping, dam: AnimalNow, happened: Happened, text:
     young = tuple(
         replace(first, code=code, place=place) for code, place in zip(codes, tubs, strict=True)
     )
-    by = f" by {sire.called}" if sire else ""
-    return Coming(verb=HATCH, newcomers=young, what=f"{_span(young)}{by}")
+    told = _span(young)
+    if sire:
+        told = tr("{young} by {sire}", young=told, sire=sire.called)
+    return Coming(verb=HATCH, newcomers=young, what=told)
 
 
 def bring_in(keeping: Keeping, coming: Coming) -> tuple[Written, list[AnimalId]]:
@@ -128,12 +133,20 @@ def hatched_typed(text: str, on: date) -> tuple[date | None, date | None]:
     try:
         first, last = _hatch_span(wanted)
     except (ValueError, OverflowError):
-        told = f"{text.strip()!r} is no hatch date"
         raise ValueError(
-            f"{told}; 3 Sep 2026, 2026-09-03, Sep 2026, 2026 or ? are right."
+            tr(
+                "{text!r} is no hatch date; 3 Sep 2026, 2026-09-03, Sep 2026, 2026 or ? are right.",
+                text=text.strip(),
+            )
         ) from None
     if first > on:
-        raise ValueError(f"{day_words(first)} is a day to come; it hatched before {day_words(on)}.")
+        raise ValueError(
+            tr(
+                "{first} is a day to come; it hatched before {on}.",
+                first=day_words(first),
+                on=day_words(on),
+            )
+        )
     return first, min(last, on)
 
 
@@ -159,33 +172,44 @@ def _hatch_span(wanted: str) -> tuple[date, date]:
 
 def _free_code(keeping: Keeping, code: str) -> str:
     if not code:
-        raise ValueError(f"A new animal needs a code first: {NEW}.")
+        raise ValueError(tr("A new animal needs a code first: {new}.", new=NEW))
     taken = reading.animals_coded(keeping.book, code)
     if taken:
         who = taken[0].name or taken[0].species
-        raise ValueError(f"{code!r} is the code of {who} already; a code of its own is right.")
+        raise ValueError(
+            tr(
+                "{code!r} is the code of {who} already; a code of its own is right.",
+                code=code,
+                who=who,
+            )
+        )
     return code
 
 
 def _told(keeping: Keeping, newcomer: Newcomer) -> str:
     kind = keeping.profiles[newcomer.species].english
-    hatched = "hatch day not known"
+    hatched, last = tr("hatch day not known"), newcomer.hatched_last
     if newcomer.hatched is not None:
-        last = newcomer.hatched_last
-        upto = f" to {day_words(last)}" if last and last != newcomer.hatched else ""
-        hatched = f"hatched {day_words(newcomer.hatched)}{upto}"
-    sex = "sex not known" if newcomer.sex is Sex.UNKNOWN else word(newcomer.sex)
+        hatched = tr("hatched {day}", day=day_words(newcomer.hatched))
+    if newcomer.hatched is not None and last and last != newcomer.hatched:
+        first_day, last_day = day_words(newcomer.hatched), day_words(last)
+        hatched = tr("hatched {first} to {last}", first=first_day, last=last_day)
+    sex = tr("sex not known") if newcomer.sex is Sex.UNKNOWN else word(newcomer.sex)
     where = _where_told(newcomer.place)
-    from_outside = "bought, settling in" if newcomer.bought else ""
+    from_outside = tr("bought, settling in") if newcomer.bought else ""
     parts = (newcomer.code, newcomer.name, kind, sex, hatched, where, from_outside)
     return ", ".join(part for part in parts if part)
 
 
 def _where_told(place: str | None) -> str:
     if place is None:
-        return "no tub yet"
-    in_a_rack = "" if place_of(place) else ", which is in no rack (A4-1 is rack A, row 4, tub 1)"
-    return f"into {place}{in_a_rack}"
+        return tr("no tub yet")
+    if place_of(place):
+        return tr("into {place}", place=place)
+    return tr(
+        "into {place}, which is in no rack (A4-1 is rack A, row 4, tub 1)",
+        place=place,
+    )
 
 
 def _four(text: str) -> tuple[str, str, str, str]:
@@ -196,7 +220,14 @@ def _four(text: str) -> tuple[str, str, str, str]:
 
 def _count(text: str) -> int:
     if not text.isdecimal() or not 1 <= int(text) <= LETTERS:
-        raise ValueError(f"{text!r} is no number of young; 1 to {LETTERS} are right: {HATCHED}.")
+        raise ValueError(
+            tr(
+                "{text!r} is no number of young; 1 to {letters} are right: {hatched}.",
+                text=text,
+                letters=LETTERS,
+                hatched=HATCHED,
+            )
+        )
     return int(text)
 
 
@@ -211,13 +242,23 @@ def _refuse_unlaid(
     good, on = sum(eggs.good for eggs in laid), laid[0].happened.day
     if young > good:
         raise ValueError(
-            f"{young} young of {clutch} would be more than its {good} good eggs;"
-            " put the count of the eggs right first, or the number of young."
+            tr(
+                "{young} young of {clutch} would be more than its {good} good eggs; put the"
+                " count of the eggs right first, or the number of young.",
+                young=young,
+                clutch=clutch,
+                good=good,
+            )
         )
     if hatched <= on:
         raise ValueError(
-            f"{clutch} was laid on {day_words(on)} and cannot hatch on {day_words(hatched)};"
-            " a later day, or another clutch, is right."
+            tr(
+                "{clutch} was laid on {on} and cannot hatch on {hatched}; a later day, or"
+                " another clutch, is right.",
+                clutch=clutch,
+                on=day_words(on),
+                hatched=day_words(hatched),
+            )
         )
 
 
@@ -226,7 +267,9 @@ def _sire(here: Sequence[AnimalNow], text: str) -> AnimalNow | None:
         return None
     meant = [row for row in found(here, text) if row.sex is not Sex.FEMALE]
     if not meant:
-        raise ValueError(f"No male here is called {text!r}; a code or name, or ?, is right.")
+        raise ValueError(
+            tr("No male here is called {text!r}; a code or name, or ?, is right.", text=text)
+        )
     return meant[0]
 
 
@@ -236,8 +279,13 @@ def _letters(clutch: str, taken: set[str], count: int) -> list[str]:
     free = [code for code in codes if code not in taken]
     if count > len(free):
         raise ValueError(
-            f"{clutch} has {len(free)} letters left, not {count}; fewer young, or another clutch"
-            " code, is right."
+            tr(
+                "{clutch} has {count} letters left, not {count_2}; fewer young, or another"
+                " clutch code, is right.",
+                clutch=clutch,
+                count=len(free),
+                count_2=count,
+            )
         )
     return free[:count]
 
@@ -248,7 +296,7 @@ def _tubs(text: str, here: Sequence[AnimalNow], count: int) -> Sequence[str | No
         return [None] * count
     first = place_of(text)
     if first is None:
-        raise ValueError(f"{text!r} names no tub; rack, row and tub are right: A4-1.")
+        raise ValueError(tr("{text!r} names no tub; rack, row and tub are right: A4-1.", text=text))
     taken = {place_of(row.place) for row in here if row.in_the_room and row.place}
     row = (Place(first.rack, first.row, first.tub + step) for step in range(count + len(taken)))
     return [str(place) for place in islice((p for p in row if p not in taken), count)]
@@ -256,8 +304,12 @@ def _tubs(text: str, here: Sequence[AnimalNow], count: int) -> Sequence[str | No
 
 def _span(young: Sequence[Newcomer]) -> str:
     first, last = young[0], young[-1]
-    codes = first.code if first is last else f"{first.code} to {last.code}"
+    codes = _from_to(first.code, last.code)
     if first.place is None:
-        return f"{len(young)} hatched, {codes}"
-    tubs = first.place if first is last else f"{first.place} to {last.place}"
-    return f"{len(young)} hatched, {codes}, into {tubs}"
+        return tr("{count} hatched, {codes}", count=len(young), codes=codes)
+    tubs = _from_to(first.place, str(last.place))
+    return tr("{count} hatched, {codes}, into {tubs}", count=len(young), codes=codes, tubs=tubs)
+
+
+def _from_to(first: str, last: str) -> str:
+    return first if first == last else tr("{first} to {last}", first=first, last=last)

@@ -18,6 +18,8 @@ from keeper.husbandry.events import Event, Moved, Setting
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import place_of
 from keeper.husbandry.when import Happened, at_instant
+from keeper.language import tr
+from keeper.reports.words import word
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -49,9 +51,14 @@ def move_to(room: Room, animal: AnimalNow, text: str) -> Change:
     """
     place = _tub_named(room, text)
     if _same(place, animal.place):
-        raise ValueError(f"{animal.called} is in {place} already.")
+        raise ValueError(tr("{called} is in {place} already.", called=animal.called, place=place))
     step = Step(animal=animal, place=place)
-    return Change(verb="move", steps=(step,), sharing=_sharing(room, (step,)), what=f"to {place}")
+    return Change(
+        verb="move",
+        steps=(step,),
+        sharing=_sharing(room, (step,)),
+        what=tr("to {place}", place=place),
+    )
 
 
 def exchange_with(room: Room, tub: RackTub, animal: AnimalNow | None, text: str) -> Change:
@@ -65,11 +72,19 @@ def exchange_with(room: Room, tub: RackTub, animal: AnimalNow | None, text: str)
         return _two_animals(room, animal, named)
     other = room.tub_at(_tub_named(room, text))
     if other is None or other.name == tub.name:
-        raise ValueError(f"{text.strip()!r} is no other tub in this room; B3·2 is one way.")
+        raise ValueError(
+            tr("{text!r} is no other tub in this room; B3·2 is one way.", text=text.strip())
+        )
     if not tub.living and not other.living:
-        raise ValueError(f"{tub.name} and {other.name} are both empty; nothing changes places.")
+        raise ValueError(
+            tr(
+                "{name} and {name_2} are both empty; nothing changes places.",
+                name=tub.name,
+                name_2=other.name,
+            )
+        )
     steps = (*_all_into(tub, other.name), *_all_into(other, tub.name))
-    what = f"{tub.name} with {other.name}"
+    what = tr("{one} with {other}", one=tub.name, other=other.name)
     return Change(verb="exchange tubs", steps=steps, sharing=_sharing(room, steps), what=what)
 
 
@@ -94,15 +109,23 @@ def declare_rack(keeping: Keeping, letter: str, text: str) -> Written:
     size = size_of(wanted)
     if wanted and size is None:
         raise ValueError(
-            f"{wanted!r} is no size of a rack; rows x tubs, such as 7x10, are right "
-            f"(at most {ROWS_MOST}x{TUBS_MOST})."
+            tr(
+                "{wanted!r} is no size of a rack; rows x tubs, such as 7x10, are right (at"
+                " most {rows_most}x{tubs_most}).",
+                wanted=wanted,
+                rows_most=ROWS_MOST,
+                tubs_most=TUBS_MOST,
+            )
         )
     value = f"{size[0]}x{size[1]}" if size else ""
     setting = Setting(
         happened=at_instant(keeping.now()), key=f"{RACK_SETTING}{letter}", value=value
     )
-    what = f"{size[0]} rows of {size[1]} tubs" if size else "as the animals stand"
-    return note(keeping, "declare rack", setting, where=f"rack {letter}", what=what)
+    what = tr("as the animals stand")
+    if size:
+        what = tr("{rows} rows of {tubs} tubs", rows=size[0], tubs=size[1])
+    where = tr("rack {letter}", letter=letter)
+    return note(keeping, "declare rack", setting, where=where, what=what)
 
 
 def rack_typed(text: str, here: str) -> tuple[str, str]:
@@ -123,11 +146,23 @@ def _moved(step: Step, happened: Happened) -> Event:
 
 def _two_animals(room: Room, one: AnimalNow | None, other: AnimalNow) -> Change:
     if one is None:
-        raise ValueError("The tub here is empty; name a tub to exchange it with.")
+        raise ValueError(tr("The tub here is empty; name a tub to exchange it with."))
     if one.place is None or other.place is None or _same(one.place, other.place):
-        raise ValueError(f"{one.called} and {other.called} are not in two tubs.")
+        raise ValueError(
+            tr(
+                "{called} and {called_2} are not in two tubs.",
+                called=one.called,
+                called_2=other.called,
+            )
+        )
     steps = (Step(animal=one, place=other.place), Step(animal=other, place=one.place))
-    what = f"{one.called} with {other.called}, {one.place} with {other.place}"
+    what = tr(
+        "{one} with {other}, {place} with {other_place}",
+        one=one.called,
+        other=other.called,
+        place=one.place,
+        other_place=other.place,
+    )
     return Change(verb="exchange animals", steps=steps, sharing=_sharing(room, steps), what=what)
 
 
@@ -156,13 +191,16 @@ def _sharing(room: Room, steps: Sequence[Step]) -> tuple[str, ...]:
 
 
 def _together(place: str, come: Sequence[AnimalNow], stay: Sequence[AnimalNow]) -> str:
-    there = " and ".join(f"{row.called}, {_sex(row)}," for row in stay)
-    arrive = " and ".join(row.called for row in come)
-    is_there = "is" if len(stay) == 1 else "are"
+    both = tr(" and ")
+    there = both.join(f"{row.called}, {_sex(row)}," for row in stay)
+    about = {"there": there, "place": place, "arrive": both.join(row.called for row in come)}
+    told = tr("{there} are in {place}: {arrive} would share.", **about)
+    if len(stay) == 1:
+        told = tr("{there} is in {place}: {arrive} would share.", **about)
     sexes = {row.sex for row in (*come, *stay)}
-    mixed = " A female and a male would be together." if len(sexes - {Sex.UNKNOWN}) > 1 else ""
-    unsure = " One of them is of unknown sex." if Sex.UNKNOWN in sexes else ""
-    return f"{there} {is_there} in {place}: {arrive} would share.{mixed or unsure}"
+    if len(sexes - {Sex.UNKNOWN}) > 1:
+        return f"{told} {tr('A female and a male would be together.')}"
+    return f"{told} {tr('One of them is of unknown sex.')}" if Sex.UNKNOWN in sexes else told
 
 
 def _tub_named(room: Room, text: str) -> str:
@@ -173,7 +211,9 @@ def _tub_named(room: Room, text: str) -> str:
         return known.name
     place = place_of(told)
     if place is None:
-        raise ValueError(f"{told!r} names no tub; rack, row and tub such as B3·2 or b3-2 do.")
+        raise ValueError(
+            tr("{told!r} names no tub; rack, row and tub such as B3·2 or b3-2 do.", told=told)
+        )
     return str(place)
 
 
@@ -188,9 +228,17 @@ def _animal_named(room: Room, text: str) -> AnimalNow | None:
         if wanted in (living.animal.code.casefold(), (living.animal.name or "").casefold())
     ]
     if not wanted or not fits:
-        raise ValueError(f"{text.strip()!r} names no tub and no animal here; B3·2 or a name does.")
+        raise ValueError(
+            tr("{text!r} names no tub and no animal here; B3·2 or a name does.", text=text.strip())
+        )
     if len(fits) > 1:
-        raise ValueError(f"{len(fits)} animals here are called {text.strip()}; its code is one's.")
+        raise ValueError(
+            tr(
+                "{count} animals here are called {text}; its code is one's.",
+                count=len(fits),
+                text=text.strip(),
+            )
+        )
     return fits[0]
 
 
@@ -201,4 +249,4 @@ def _same(one: str | None, other: str | None) -> bool:
 
 
 def _sex(row: AnimalNow) -> str:
-    return "sex not known" if row.sex is Sex.UNKNOWN else row.sex.value
+    return tr("sex not known") if row.sex is Sex.UNKNOWN else word(row.sex)

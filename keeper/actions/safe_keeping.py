@@ -4,6 +4,7 @@ import hashlib
 from pathlib import Path
 
 from keeper.actions.keeping import Keeping
+from keeper.language import tr
 from keeper.store import backups
 from keeper.store.backups import Backup
 from keeper.store.errors import BookError
@@ -25,7 +26,23 @@ def back_up_now(
         there = second_folder(keeping.book.path, second_place)
         return backups.back_up(keeping.book, why, second_place=there)
     made = backups.back_up(keeping.book, why)
-    raise BookError(f"The backup stands at {made.path}, but {second_place} is not there.")
+    raise BookError(
+        tr(
+            "The backup stands at {path}, but {place} is not there.",
+            path=made.path,
+            place=second_place,
+        )
+    )
+
+
+def keeps_every_backup(keeping: Keeping) -> bool:
+    """True since the book was restored: the newest backups may be the worse ones, so none goes."""
+    return backups.is_rotation_paused(keeping.book.path)
+
+
+def thin_backups_again(keeping: Keeping) -> None:
+    """The keeper is content with what was restored: older backups go again with the next one."""
+    backups.resume_rotation(keeping.book.path)
 
 
 def second_folder(book: Path, second_place: Path) -> Path:
@@ -44,10 +61,17 @@ def second_place_typed(keeping: Keeping, text: str) -> Path | None:
         return None
     folder = Path(text.strip()).expanduser().absolute()
     if not folder.is_dir():
-        raise ValueError(f"There is no folder {folder}; one on another disk or a stick is right.")
+        raise ValueError(
+            tr(
+                "There is no folder {folder}; one on another disk or a stick is right.",
+                folder=folder,
+            )
+        )
     own = backups.backup_folder(keeping.book.path)
     if folder.resolve() in (own, own.parent):
-        raise ValueError(f"{folder} is where the book lies; another disk or a stick is right.")
+        raise ValueError(
+            tr("{folder} is where the book lies; another disk or a stick is right.", folder=folder)
+        )
     return folder
 
 

@@ -12,6 +12,7 @@ from keeper.actions.past_nights import EVENING_BEGINS
 from keeper.actions.rounds import NIGHT_ENDS_HOUR
 from keeper.husbandry.events import Override, Setting
 from keeper.husbandry.when import at_instant
+from keeper.language import tr
 from keeper.rules.nights import feed_nights, rules_in
 from keeper.store import reading
 from keeper.store.profile_figures import every_figure
@@ -100,11 +101,11 @@ def _rules_of(text: str, today: date) -> str:
 
 def _every_few_days(days: int, first: str) -> str:
     if days < 1:
-        raise ValueError("every 0 days is no feed night; every 4 days is right.")
+        raise ValueError(tr("every 0 days is no feed night; every 4 days is right."))
     try:
         start = date.fromisoformat(first)
     except ValueError:
-        raise ValueError(f"{first!r} is no day; 2026-11-24 is right.") from None
+        raise ValueError(tr("{first!r} is no day; 2026-11-24 is right.", first=first)) from None
     return f"DTSTART:{start:%Y%m%d}\nRRULE:FREQ=DAILY;INTERVAL={days}"
 
 
@@ -112,8 +113,11 @@ def _day_named(word: str) -> str:
     found = [key for key, name in _DAYS.items() if len(word) > 1 and name.startswith(word)]
     if not found:
         raise ValueError(
-            f"{word!r} is no feed night; tue fri, every 4 days, or a rule such as"
-            " FREQ=WEEKLY;BYDAY=WE,SA is right."
+            tr(
+                "{word!r} is no feed night; tue fri, every 4 days, or a rule such as"
+                " FREQ=WEEKLY;BYDAY=WE,SA is right.",
+                word=word,
+            )
         )
     return found[0]
 
@@ -121,12 +125,13 @@ def _day_named(word: str) -> str:
 def nights_words(rules: str) -> str:
     """The rule as it is typed where that is short, else itself."""
     if not rules:
-        return "every day"
+        return tr("every day")
     weekly, daily = _WEEKLY.fullmatch(rules), _RULE.fullmatch(rules)
     if weekly is not None:
         return ", ".join(_DAYS[day][:3].capitalize() for day in weekly[1].split(","))
     if daily is not None:
-        return f"every {daily[4]} days from {daily[1]}-{daily[2]}-{daily[3]}"
+        first = f"{daily[1]}-{daily[2]}-{daily[3]}"
+        return tr("every {count} days from {first}", count=daily[4], first=first)
     return " ".join(rules.split())
 
 
@@ -139,7 +144,13 @@ def evening_typed(text: str) -> int:
     match = re.fullmatch(r"(\d{1,2})(?::00)?", text.strip())
     least = int(NIGHT_ENDS_HOUR.value)
     if match is None or not least <= int(match[1]) <= 23:
-        raise ValueError(f"{text.strip()!r} is no hour of an evening; {least} to 23 is right.")
+        raise ValueError(
+            tr(
+                "{text!r} is no hour of an evening; {least} to 23 is right.",
+                text=text.strip(),
+                least=least,
+            )
+        )
     return int(match[1])
 
 
