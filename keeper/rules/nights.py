@@ -8,6 +8,8 @@ from functools import lru_cache
 
 from dateutil.rrule import rrule, rruleset, rrulestr
 
+from keeper.language import tr
+
 ANCHOR = datetime(2001, 1, 1, 12)
 """Rules without a DTSTART count from this Monday, so that *every second week* means the same
 weeks whenever it is asked."""
@@ -83,12 +85,12 @@ def _read(text: str) -> rrule | rruleset:
     rule = text.strip().upper()
     wrong = _fault(rule)
     if wrong is not None:
-        raise ValueError(f"{_not_a_rule(text)}: {wrong}")
+        raise ValueError(_not_a_rule(text, wrong))
     rule = _at_noon(rule)
     try:
         return rrulestr(rule, dtstart=None if "DTSTART" in rule else ANCHOR, ignoretz=True)
     except (ValueError, TypeError, AttributeError, IndexError) as fault:
-        raise ValueError(f"{_not_a_rule(text)}: {fault}") from fault
+        raise ValueError(_not_a_rule(text, fault)) from fault
 
 
 def _at_noon(rule: str) -> str:
@@ -108,17 +110,21 @@ def _fault(rule: str) -> str | None:
     """What the reader of rules itself would take without a word, or never come back from."""
     repeats = re.findall(r"FREQ=(\w*)", rule)
     if not repeats or not set(repeats) <= BY_DAYS:
-        return "it must say how it repeats: daily, weekly, monthly or yearly"
+        return tr("it must say how it repeats: daily, weekly, monthly or yearly")
     steps = re.findall(r"INTERVAL=([^;\s]*)", rule)
     if any(not step.isdecimal() or int(step) < 1 for step in steps):
-        return "its INTERVAL must be a whole number from 1"
+        return tr("its INTERVAL must be a whole number from 1")
     dates = re.findall(r"UNTIL=([^;\s]*)|(?:DTSTART|EXDATE|RDATE)[^:\n]*:(\S*)", rule)
     if any(not DAYS.fullmatch(until or days) for until, days in dates):
-        return "its days must be written like 20260923"
+        return tr("its days must be written like 20260923")
     if "COUNT=" in rule and "DTSTART" not in rule:
-        return "a COUNT needs a DTSTART line to count from"
+        return tr("a COUNT needs a DTSTART line to count from")
     return None
 
 
-def _not_a_rule(text: str) -> str:
-    return f"{text!r} is not a rule for feed nights such as FREQ=WEEKLY;BYDAY=WE,SA"
+def _not_a_rule(text: str, fault: object) -> str:
+    return tr(
+        "{text!r} is not a rule for feed nights such as FREQ=WEEKLY;BYDAY=WE,SA: {fault}",
+        text=text,
+        fault=fault,
+    )

@@ -13,6 +13,7 @@ from contextlib import closing
 from dataclasses import dataclass
 from pathlib import Path
 
+from keeper.store.backup_words import told
 from keeper.store.database import SCHEMA_VERSION, Book, open_book
 from keeper.store.durable import copy_durably, make_private_folder, sha256_of, sync
 from keeper.store.errors import BookError
@@ -50,7 +51,7 @@ def back_up(book: Book, why: str, *, second_place: Path | None = None) -> Backup
         make_private_folder(folder)
         made = _made(book, folder, why)
     except (OSError, sqlite3.Error) as error:
-        raise BookError(f"No backup of {book.path} could be made: {error}.") from error
+        raise BookError(told("not made", path=book.path, error=error)) from error
     _rotate(book.path)
     if second_place is not None:
         _copy_to(made, second_place)
@@ -91,9 +92,9 @@ def prove(backup: Backup) -> tuple[str, ...]:
     """Look *backup* over, byte by byte and as a book; empty when nothing is wrong."""
     try:
         if _recorded(backup.path) != sha256_of(backup.path):
-            return (f"{backup.path} is not the file that was written: its sha256 differs.",)
+            return (told("not as written", path=backup.path),)
     except (OSError, ValueError) as error:
-        return (f"{backup.path} cannot be proved: {error}.",)
+        return (told("not proved", path=backup.path, error=error),)
     return _flaws(backup.path)
 
 
@@ -110,7 +111,7 @@ def restore(backup: Backup, to: Path) -> Path | None:
     """
     flaws = prove(backup)
     if flaws:
-        raise BookError(f"{flaws[0]} Nothing was restored.")
+        raise BookError(told("nothing restored", flaw=flaws[0]))
     return put_in_place(backup.path, to, proved_sha256=_recorded(backup.path))
 
 
@@ -128,10 +129,7 @@ def put_in_place(fresh: Path, to: Path, *, proved_sha256: str = "") -> Path | No
             _pause_rotation(place)
             return _take_place(waiting, place)
         except (OSError, sqlite3.Error) as error:
-            raise BookError(
-                f"{to} could not be restored: {error}. What lay there was not touched, or lies"
-                f" beside it under a name that begins with {place.name}.aside."
-            ) from error
+            raise BookError(told("not restored", path=to, error=error, name=place.name)) from error
         finally:
             waiting.unlink(missing_ok=True)
             _journal(waiting).unlink(missing_ok=True)
@@ -211,8 +209,8 @@ def _copy_proved(book: Book, part: Path) -> None:
         flaws = _health(copy)
         counts = _row_counts(copy)
     if flaws or counts != expected:
-        found = flaws[0] if flaws else f"it has {counts} rows where the book has {expected}"
-        raise BookError(f"The backup of {book.path} did not come out right: {found}.")
+        found = flaws[0] if flaws else told("other rows", counts=counts, expected=expected)
+        raise BookError(told("came out wrong", path=book.path, flaw=found))
 
 
 def _reader(path: Path) -> sqlite3.Connection:
@@ -242,7 +240,7 @@ def _health(connection: sqlite3.Connection) -> list[str]:
     rows = connection.execute("PRAGMA integrity_check").fetchall()
     broken = connection.execute("PRAGMA foreign_key_check").fetchall()
     flaws = [text for (text,) in rows if text != "ok"]
-    return flaws + [f"{row[0]} names a {row[2]} that is not there" for row in broken]
+    return flaws + [told("names nothing", table=row[0], parent=row[2]) for row in broken]
 
 
 def _flaws(path: Path) -> tuple[str, ...]:
@@ -268,7 +266,7 @@ def _refuse_flaws(path: Path, *, is_proved: bool) -> None:
             is_proved = False
         flaws = [] if is_proved else _health(connection)
     if flaws:
-        raise BookError(f"The restored copy is not sound: {flaws[0]}. Nothing was restored.")
+        raise BookError(told("copy not sound", flaw=flaws[0]))
 
 
 def _take_place(waiting: Path, place: Path) -> Path | None:
@@ -330,7 +328,7 @@ def _throw_away(backup: Backup) -> None:
         backup.path.unlink()
         _sidecar(backup.path).unlink(missing_ok=True)
     except OSError as error:
-        raise BookError(f"The old backup {backup.path} cannot be removed: {error}.") from error
+        raise BookError(told("old one stays", path=backup.path, error=error)) from error
 
 
 def _pause_rotation(book: Path) -> None:
@@ -347,14 +345,12 @@ def _copy_to(backup: Backup, folder: Path) -> None:
         part = folder / f".{there.name}.part"
         copy_durably(backup.path, part)
         if sha256_of(part) != _recorded(backup.path):
-            raise BookError(f"The backup stands, but its copy in {folder} came out different.")
+            raise BookError(told("copy differs", folder=folder))
         _write_sidecar(there, _recorded(backup.path))
         part.replace(there)
         sync(folder)
     except OSError as error:
-        raise BookError(
-            f"The backup stands at {backup.path}, but {folder} did not take a copy: {error}."
-        ) from error
+        raise BookError(told("no copy", path=backup.path, folder=folder, error=error)) from error
 
 
 def _backups_in(folder: Path) -> list[Backup]:

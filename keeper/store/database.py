@@ -12,6 +12,7 @@ from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 
+from keeper.language import tr, tr_table
 from keeper.store.errors import BookError, DamagedBook, NewerBook, NotABook, ReadOnlyBook
 
 APPLICATION_ID = 0x6B656570
@@ -19,7 +20,7 @@ SCHEMA_VERSION = 2
 _BUSY_MS = 5000
 _CACHE_KIB = 64_000
 """Pages that a board has read are still there when its tubs are walked one by one."""
-_ADVICE = {
+_ENGLISH = {
     sqlite3.SQLITE_FULL: "Make room on its disk, then do it again.",
     sqlite3.SQLITE_BUSY: "Another program holds it: wait a moment, then do it again.",
     sqlite3.SQLITE_LOCKED: "Another program holds it: wait a moment, then do it again.",
@@ -32,6 +33,7 @@ _ADVICE = {
     sqlite3.SQLITE_NOMEM: "Close other programs, then do it again.",
 }
 """What a keeper may do about it."""
+_ADVICE = tr_table(_ENGLISH)
 _WORLD = frozenset(_ADVICE)
 
 
@@ -66,9 +68,13 @@ def create_book(path: Path, *, station: str, tail: Callable[[], int] = random_ta
     from keeper.store.migrations import make_tables  # sqlite_utils: see the module's docstring
 
     if path.exists():
-        raise NotABook(f"{path} is there already; a new book needs a name of its own.")
+        raise NotABook(
+            tr("{path} is there already; a new book needs a name of its own.", path=path)
+        )
     if not path.parent.is_dir():
-        raise NotABook(f"There is no folder {path.parent} for the new book; make it first.")
+        raise NotABook(
+            tr("There is no folder {folder} for the new book; make it first.", folder=path.parent)
+        )
     _reserve(path)
     try:
         connection = _connect(path, "rw")
@@ -80,7 +86,9 @@ def create_book(path: Path, *, station: str, tail: Callable[[], int] = random_ta
             raise
     except sqlite3.OperationalError as error:
         _forget(path)
-        raise BookError(f"{path} could not be made: {error}. Nothing was left there.") from error
+        raise BookError(
+            tr("{path} could not be made: {error}. Nothing was left there.", path=path, error=error)
+        ) from error
     except BaseException:
         _forget(path)
         raise
@@ -117,7 +125,9 @@ def open_book(
             connection = _brought_up(Book(path, connection, station, writable, tail))
     except (sqlite3.OperationalError, sqlite3.IntegrityError) as error:
         connection.close()
-        raise BookError(f"{path} cannot be opened: {error}. It was not changed.") from error
+        raise BookError(
+            tr("{path} cannot be opened: {error}. It was not changed.", path=path, error=error)
+        ) from error
     except BaseException:
         connection.close()
         raise
@@ -133,14 +143,18 @@ def is_there(path: Path) -> bool:
     try:
         return path.is_file()
     except OSError as error:
-        raise BookError(f"{path} cannot be looked at: {error.strerror}.") from error
+        raise BookError(
+            tr("{path} cannot be looked at: {error}.", path=path, error=error.strerror)
+        ) from error
 
 
 def _reserve(path: Path) -> None:
     try:
         os.close(os.open(path, os.O_CREAT | os.O_EXCL | os.O_RDWR, 0o600))
     except OSError as error:
-        raise BookError(f"{path} could not be made: {error.strerror}.") from error
+        raise BookError(
+            tr("{path} could not be made: {error}.", path=path, error=error.strerror)
+        ) from error
 
 
 def _forget(path: Path) -> None:
@@ -151,9 +165,11 @@ def _forget(path: Path) -> None:
 def _refuse_what_is_no_book(path: Path) -> None:
     """By name and size alone: opening the file here would drop SQLite's locks on it."""
     if not is_there(path):
-        raise NotABook(f"There is no book at {path}; `new` makes one.")
+        raise NotABook(tr("There is no book at {path}; `new` makes one.", path=path))
     if path.stat().st_size == 0:
-        raise DamagedBook(f"{path} is an empty file, not a book; look for a backup beside it.")
+        raise DamagedBook(
+            tr("{path} is an empty file, not a book; look for a backup beside it.", path=path)
+        )
 
 
 def _refuse_foreign(path: Path, connection: sqlite3.Connection, *, known_whole: bool) -> None:
@@ -167,18 +183,31 @@ def _refuse_foreign(path: Path, connection: sqlite3.Connection, *, known_whole: 
     except sqlite3.OperationalError:
         raise
     except (sqlite3.DatabaseError, UnicodeDecodeError) as error:
-        told = f"{path} cannot be read as a book: {error}. It was not changed."
+        told = tr(
+            "{path} cannot be read as a book: {error}. It was not changed.", path=path, error=error
+        )
         raise DamagedBook(told) from error
     if application != APPLICATION_ID:
-        raise NotABook(f"{path} belongs to another program; it was not changed.")
+        raise NotABook(tr("{path} belongs to another program; it was not changed.", path=path))
     if version > SCHEMA_VERSION:
         raise NewerBook(
-            f"{path} was written by a newer keeper (book version {version}, this program"
-            f" reads up to {SCHEMA_VERSION}); it was not changed."
+            tr(
+                "{path} was written by a newer keeper (book version {version}, this program"
+                " reads up to {most}); it was not changed.",
+                path=path,
+                version=version,
+                most=SCHEMA_VERSION,
+            )
         )
     if health != "ok":
-        told = " ".join(health.replace("*** in database main ***", "").split())
-        raise DamagedBook(f"{path} is damaged ({told}); it was not changed. Restore a backup.")
+        found = " ".join(health.replace("*** in database main ***", "").split())
+        raise DamagedBook(
+            tr(
+                "{path} is damaged ({found}); it was not changed. Restore a backup.",
+                path=path,
+                found=found,
+            )
+        )
     _refuse_cut_short(path, connection)
 
 
@@ -213,8 +242,13 @@ def _refuse_cut_short(path: Path, connection: sqlite3.Connection) -> None:
     size = path.stat().st_size
     if size < pages * page_bytes:
         raise DamagedBook(
-            f"{path} is cut short ({size} bytes of {pages * page_bytes}); it was not changed."
-            " Restore a backup."
+            tr(
+                "{path} is cut short ({size} bytes of {whole}); it was not changed."
+                " Restore a backup.",
+                path=path,
+                size=size,
+                whole=pages * page_bytes,
+            )
         )
 
 
@@ -223,7 +257,7 @@ def _connect(path: Path, mode: str) -> sqlite3.Connection:
     try:
         connection = sqlite3.connect(uri, uri=True, isolation_level=None)
     except sqlite3.OperationalError as error:
-        raise BookError(f"{path} cannot be opened: {error}.") from error
+        raise BookError(tr("{path} cannot be opened: {error}.", path=path, error=error)) from error
     connection.execute(f"PRAGMA busy_timeout = {_BUSY_MS}")
     connection.execute("PRAGMA foreign_keys = ON")
     connection.execute("PRAGMA trusted_schema = OFF")
@@ -235,7 +269,9 @@ def _make_durable(connection: sqlite3.Connection) -> None:
     """After the file is known to be ours: the journal mode of a foreign file would change it."""
     (mode,) = connection.execute("PRAGMA journal_mode = TRUNCATE").fetchone()
     if mode != "truncate":
-        raise BookError(f"The book is kept in journal mode {mode!r}; it must be 'truncate'.")
+        raise BookError(
+            tr("The book is kept in journal mode {mode!r}; it must be 'truncate'.", mode=mode)
+        )
     connection.execute("PRAGMA synchronous = EXTRA")
 
 
@@ -248,7 +284,9 @@ def writing(book: Book) -> Iterator[sqlite3.Connection]:
         BookError: the disk is full, the file is locked, or the disk refused.
     """
     if not book.writable:
-        raise ReadOnlyBook(f"{book.path} is open for reading only; nothing was written.")
+        raise ReadOnlyBook(
+            tr("{path} is open for reading only; nothing was written.", path=book.path)
+        )
     connection = book.connection
     if connection.in_transaction:
         raise RuntimeError("a batch is being written already; one ends before the next begins")
@@ -264,16 +302,24 @@ def writing(book: Book) -> Iterator[sqlite3.Connection]:
     except sqlite3.DatabaseError as error:
         if not _is_of_the_world(error):
             raise
-        raise BookError(
-            f"{book.path} could not be written: {error}. Nothing was lost. {_advice(error)}"
-        ) from error
+        told = tr(
+            "{path} could not be written: {error}. Nothing was lost. {advice}",
+            path=book.path,
+            error=error,
+            advice=_advice(error),
+        )
+        raise BookError(told) from error
 
 
 def world_told(error: BaseException) -> str | None:
     """A sentence for a reading that a disk, a lock or a damaged file refused; None for others."""
     if not isinstance(error, sqlite3.DatabaseError) or not _is_of_the_world(error):
         return None
-    return f"The book could not be read: {error}. Nothing was lost. {_advice(error)}"
+    return tr(
+        "The book could not be read: {error}. Nothing was lost. {advice}",
+        error=error,
+        advice=_advice(error),
+    )
 
 
 def _advice(error: sqlite3.DatabaseError) -> str:

@@ -10,6 +10,7 @@ import sys
 from dataclasses import dataclass
 from pathlib import Path
 
+from keeper.language import tr
 from keeper.store.database import Book, is_there, open_book
 from keeper.store.errors import BookError
 
@@ -39,8 +40,18 @@ class BookInUse(BookError):
     def __init__(self, book: Path, station: str | None, pid: int | None) -> None:
         self.station = station
         self.pid = pid
-        who = f"at {station} (process {pid})" if station else "in another window"
-        super().__init__(f"{book} is open for writing {who}; here it can be read only.")
+        told = tr(
+            "{book} is open for writing in another window; here it can be read only.", book=book
+        )
+        if station:
+            told = tr(
+                "{book} is open for writing at {station} (process {pid}); here it can be read"
+                " only.",
+                book=book,
+                station=station,
+                pid=pid,
+            )
+        super().__init__(told)
 
 
 @dataclass(slots=True)
@@ -90,9 +101,12 @@ def claim(book: Path, *, station: str) -> WriterLock:
     try:
         handle = os.open(path, os.O_CREAT | os.O_RDWR, 0o600)
     except OSError as error:
-        raise BookError(
-            f"{path} cannot be made: {error.strerror}; the book can be read only."
-        ) from (error)
+        told = tr(
+            "{path} cannot be made: {error}; the book can be read only.",
+            path=path,
+            error=error.strerror,
+        )
+        raise BookError(told) from error
     try:
         _lock(handle)
     except OSError as error:
@@ -103,9 +117,12 @@ def claim(book: Path, *, station: str) -> WriterLock:
         _sign(handle, station)
     except OSError as error:
         os.close(handle)
-        raise BookError(
-            f"{path} cannot be written: {error.strerror}; the book can be read only."
-        ) from error
+        told = tr(
+            "{path} cannot be written: {error}; the book can be read only.",
+            path=path,
+            error=error.strerror,
+        )
+        raise BookError(told) from error
     return WriterLock(path, handle)
 
 
@@ -127,8 +144,9 @@ def open_alone(path: Path, *, station: str, known_whole: bool = False) -> Opened
         if lock is not None:
             lock.release()
         raise
-    told = None if book.writable else f"{path} can be read only: its file or folder says so."
-    return Opened(book, lock, told)
+    if book.writable:
+        return Opened(book, lock, None)
+    return Opened(book, lock, tr("{path} can be read only: its file or folder says so.", path=path))
 
 
 def lock_path(book: Path) -> Path:
