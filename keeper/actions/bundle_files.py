@@ -22,7 +22,7 @@ from keeper.husbandry.events import Remark, RemarkKind
 from keeper.husbandry.reasons import Figure, because
 from keeper.reports.words import sentence
 from keeper.store import reading, whole
-from keeper.store.documents import NotADocument, entry_json
+from keeper.store.documents import Document, NotADocument, entry_json, from_json
 from keeper.store.durable import copy_durably, sync
 from keeper.store.errors import BookError
 from keeper.store.readings_out import write_out_readings
@@ -37,9 +37,9 @@ _MOST_CHARACTERS = 2**24
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Bundle:
-    """What a folder holds, read and not yet judged. photos: the folder of its pictures."""
+    """What a folder holds, each batch checked by itself. photos: the folder of its pictures."""
 
-    documents: tuple[dict[str, Any], ...]
+    documents: tuple[Document, ...]
     readings: tuple[dict[str, Any], ...]
     photos: Path
 
@@ -81,7 +81,7 @@ def write_bundle(keeping: Keeping, folder: Path) -> Bundled:
 
 
 def read_bundle(folder: Path) -> Bundle:
-    """Read the folder *folder*; nothing of it is judged but its form.
+    """Read the folder *folder*; whether a book can take it in is not asked.
 
     Raises:
         NotADocument: it is no such folder, or a file of it cannot be read, by file and line.
@@ -91,7 +91,7 @@ def read_bundle(folder: Path) -> Bundle:
         raise _wrong("no bundle", path=str(folder))
     if cover[0]["version"] != str(VERSION):
         raise _wrong("bundle newer", path=str(folder), version=cover[0]["version"][:20])
-    documents = _documents(folder)
+    documents = tuple(map(from_json, _documents(folder)))
     readings = tuple(_rows(folder, READINGS, cells.READING_COLUMNS, cells.reading_document))
     for name, found in ((BATCHES, len(documents)), (READINGS, len(readings))):
         _refuse_short(name, cells.count_in(cover[0], name), found)

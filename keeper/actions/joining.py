@@ -18,13 +18,14 @@ from keeper.actions.bundle_files import Bundle, photo_in, read_bundle
 from keeper.actions.entry_words import entry_words
 from keeper.actions.joined import JOINED, VERB
 from keeper.actions.keeping import Keeping, Written
-from keeper.actions.photos import put_photo
+from keeper.actions.photos import SUFFIX, picture_name, put_photo
 from keeper.husbandry.animal import AnimalId, Status
-from keeper.husbandry.events import Offer, RemarkKind, Setting, Weighing
+from keeper.husbandry.events import Event, Offer, Remark, Setting, Weighing
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.when import at_instant
 from keeper.store import backups, exchange, reading
 from keeper.store.database import Book
+from keeper.store.documents import Document
 from keeper.store.durable import sha256_of
 from keeper.store.journal import BatchId, batch
 from keeper.store.readings import Joined
@@ -94,11 +95,11 @@ def would_join(keeping: Keeping, bundle: Bundle) -> Joining:
     readings = compared_readings(book, bundle.readings)
     with exchange.supposed_in(book, bundle.documents) as taken:
         new = set(taken.new)
-        documents = [each for each in bundle.documents if each["batch"] in new]
+        documents = [each for each in bundle.documents if each.batch in new]
         return Joining(
-            animals=sum(len(each["animals"]) for each in documents),
+            animals=sum(len(each.animals) for each in documents),
             batches=len(new),
-            entries=sum(len(each["entries"]) for each in documents),
+            entries=sum(len(each.entries) for each in documents),
             known=len(taken.known),
             conflicts=taken.conflicts,
             clashes=tuple(_clashes(book, new)),
@@ -118,7 +119,7 @@ def join(keeping: Keeping, bundle: Bundle) -> Joining:
         return found
     backups.back_up(keeping.book, "before join")
     held = set(exchange.batch_keys(keeping.book))
-    new = [each for each in bundle.documents if each["batch"] not in held]
+    new = [each for each in bundle.documents if each.batch not in held]
     for digest, path in _photos(keeping, bundle, new):
         put_photo(keeping, digest, path.read_bytes())
     written = _join_batches(keeping, bundle, found)
@@ -143,27 +144,23 @@ def _join_batches(keeping: Keeping, bundle: Bundle, found: Joining) -> Written |
 
 
 def _photos(
-    keeping: Keeping, bundle: Bundle, documents: Iterable[dict[str, Any]]
+    keeping: Keeping, bundle: Bundle, documents: Iterable[Document]
 ) -> Iterator[tuple[str, Path]]:
     """Each picture that the entries of *documents* name and that is what its name says."""
     seen = set()
     for document in documents:
-        for entry in document["entries"]:
-            digest = _digest(entry)
+        for event in document.entries:
+            digest = _digest(event)
             path = photo_in(bundle, digest) if digest and digest not in seen else None
             if path is not None and digest is not None and _is_whole(path, digest):
                 seen.add(digest)
                 yield digest, path
 
 
-def _digest(entry: dict[str, Any]) -> str | None:
+def _digest(event: Event) -> str | None:
     """The SHA-256 that an entry of a photo names; letters of any other kind name nothing."""
-    told = entry["fields"]
-    if entry["kind"] != "remark" or told["kind"] != RemarkKind.PHOTO.value:
-        return None
-    digest = told["note"] or ""
-    is_digest = len(digest) == 64 and set(digest) <= set("0123456789abcdef")
-    return digest if is_digest else None
+    name = picture_name(event) if isinstance(event, Remark) else None
+    return name.removesuffix(SUFFIX) if name is not None else None
 
 
 def _is_whole(path: Path, digest: str) -> bool:

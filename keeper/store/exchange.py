@@ -12,16 +12,24 @@ from datetime import UTC, datetime, timedelta
 from typing import Any
 
 from keeper.husbandry.events import Event
+from keeper.store.checksums import INSERTS, insert_batch
 from keeper.store.database import Book, writing
 from keeper.store.documents import Document, NotADocument, from_json, to_json
 from keeper.store.errors import BookError
 from keeper.store.journal import BatchId, EntryKey, batch, has_entry, touched_animals
 from keeper.store.reading import batch_row, entries_of
-from keeper.store.rows import insert_sql, to_row
+from keeper.store.rows import TABLES, Cell, to_row
+from keeper.store.schema import EVENT_TABLES
 from keeper.store.standing import WHOLE, reckon
 from keeper.store.state import refresh
 
 _UNIX = datetime(1970, 1, 1, tzinfo=UTC)
+_THINGS = ("animal", "round")
+Rows = dict[str, list[Sequence[Cell]]]
+
+
+Given = Document | Mapping[str, Any]
+"""A document that was read already, or the values of its JSON."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -52,20 +60,20 @@ def write_out(book: Book, key: BatchId) -> dict[str, Any]:
     return to_json(_document(book, key))
 
 
-def read_in(book: Book, documents: Iterable[Mapping[str, Any]]) -> Taken:
+def read_in(book: Book, documents: Iterable[Given]) -> Taken:
     """Take in the batches of *documents*, all of them or none, in one transaction.
 
     Raises:
         NotADocument: one cannot be read, or builds on a batch that is neither here nor given.
         BookError: the book cannot be written.
     """
-    read = [from_json(document) for document in documents]
+    read = _read(documents)
     with writing(book) as connection:
         return _taken(book, connection, read)
 
 
 @contextmanager
-def supposed_in(book: Book, documents: Iterable[Mapping[str, Any]]) -> Iterator[Taken]:
+def supposed_in(book: Book, documents: Iterable[Given]) -> Iterator[Taken]:
     """The book as it would read with *documents* taken in; nothing of it stays.
 
     Write nothing in the block.
@@ -73,7 +81,7 @@ def supposed_in(book: Book, documents: Iterable[Mapping[str, Any]]) -> Iterator[
     Raises:
         NotADocument, BookError: as ``read_in`` does.
     """
-    read = [from_json(document) for document in documents]
+    read = _read(documents)
     with suppress(_OnlySupposed), writing(book) as connection:
         yield _taken(book, connection, read)
         raise _OnlySupposed
@@ -94,13 +102,13 @@ def take_out(
     if missing is not None:
         raise BookError(f"The book has no batch {missing}; nothing was taken back.")
     with batch(book, verb=verb, keeper=keeper, written=written) as writer:
-        writer.connection.executemany(
-            "INSERT INTO withdrawal (batch, seq, target_batch, target_seq) VALUES (?, ?, ?, ?)",
-            [(writer.id, seq, target, WHOLE) for seq, target in enumerate(targets)],
-        )
-        changed = reckon(writer.connection, targets)
-        refresh(writer.connection, touched_animals(writer.connection, changed))
+        for target in targets:
+            writer.withdraw(EntryKey(target, WHOLE), may_be_gone=True)
     return writer.id
+
+
+def _read(documents: Iterable[Given]) -> list[Document]:
+    return [each if isinstance(each, Document) else from_json(each) for each in documents]
 
 
 class _OnlySupposed(Exception):
@@ -165,40 +173,54 @@ def _things(connection: sqlite3.Connection, table: str, batch: BatchId) -> tuple
 
 
 def _write(connection: sqlite3.Connection, documents: Sequence[Document]) -> None:
+    written = [(document, _rows(document)) for document in documents]
     try:
-        for document in documents:
-            _write_batch(connection, document)
-        for document in documents:
+        for document, rows in written:
+            insert_batch(connection, _head(document), rows)
+            _insert(connection, rows, _THINGS)
+        for document, rows in written:
             _refuse_unknown_things(connection, document)
-            _write_entries(connection, document)
-        for document in documents:
-            _write_withdrawals(connection, document)
+            _insert(connection, rows, EVENT_TABLES)
+        for document, rows in written:
+            for target in document.withdrawals:
+                _refuse_unknown_target(connection, document, target)
+            _insert(connection, rows, ("withdrawal",))
     except sqlite3.IntegrityError as error:
         raise NotADocument(f"The book cannot hold these batches: {error}.") from error
     changed = reckon(connection, [document.batch for document in documents])
     refresh(connection, touched_animals(connection, changed))
 
 
-def _write_batch(connection: sqlite3.Connection, document: Document) -> None:
+def _head(document: Document) -> tuple[Cell, ...]:
+    """The cells of the batch's own row."""
     offset = document.written.utcoffset() or timedelta(0)
-    connection.execute(
-        """INSERT INTO batch (id, station, keeper, verb, written, utc_offset, reason)
-           VALUES (?, ?, ?, ?, ?, ?, ?)""",
-        (
-            document.batch,
-            document.station,
-            document.keeper,
-            document.verb,
-            (document.written - _UNIX) // timedelta(milliseconds=1),
-            offset // timedelta(minutes=1),
-            document.reason,
-        ),
+    return (
+        document.batch,
+        document.station,
+        document.keeper,
+        document.verb,
+        (document.written - _UNIX) // timedelta(milliseconds=1),
+        offset // timedelta(minutes=1),
+        document.reason,
     )
-    for table, keys in (("animal", document.animals), ("round", document.rounds)):
-        connection.executemany(
-            f"INSERT INTO {table} (id, batch) VALUES (?, ?)",
-            [(key, document.batch) for key in keys],
-        )
+
+
+def _rows(document: Document) -> Rows:
+    """All other rows of the batch, by table."""
+    batch = document.batch
+    rows: Rows = {
+        "animal": [(key, batch) for key in document.animals],
+        "round": [(key, batch) for key in document.rounds],
+        "withdrawal": [(batch, n, t.batch, t.seq) for n, t in enumerate(document.withdrawals)],
+    }
+    for seq, event in enumerate(document.entries):
+        rows.setdefault(TABLES[type(event)], []).append(to_row(event, batch, seq))
+    return rows
+
+
+def _insert(connection: sqlite3.Connection, rows: Rows, tables: Iterable[str]) -> None:
+    for table in tables:
+        connection.executemany(INSERTS[table], rows.get(table, ()))
 
 
 def _refuse_unknown_things(connection: sqlite3.Connection, document: Document) -> None:
@@ -220,23 +242,6 @@ def _references(event: Event) -> list[tuple[str, int]]:
     named = (*animals, ("round", "round"))
     keys = ((table, getattr(event, field, None)) for table, field in named)
     return [(table, key) for table, key in keys if key is not None]
-
-
-def _write_entries(connection: sqlite3.Connection, document: Document) -> None:
-    rows: dict[type[Event], list[tuple[object, ...]]] = {}
-    for seq, event in enumerate(document.entries):
-        rows.setdefault(type(event), []).append(to_row(event, document.batch, seq))
-    for kind, cells in rows.items():
-        connection.executemany(insert_sql(kind), cells)
-
-
-def _write_withdrawals(connection: sqlite3.Connection, document: Document) -> None:
-    for seq, target in enumerate(document.withdrawals):
-        _refuse_unknown_target(connection, document, target)
-        connection.execute(
-            "INSERT INTO withdrawal (batch, seq, target_batch, target_seq) VALUES (?, ?, ?, ?)",
-            (document.batch, seq, target.batch, target.seq),
-        )
 
 
 def _refuse_unknown_target(

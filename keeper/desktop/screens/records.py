@@ -11,31 +11,40 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 from keeper.actions import undoing
 from keeper.actions.due_board import feed_nights_around
 from keeper.actions.finding import found
+from keeper.actions.joined import came_with
 from keeper.actions.keeping import Keeping, animals_on
-from keeper.actions.safe_keeping import back_up_now
 from keeper.actions.settings import own_figures, set_feed_nights
 from keeper.actions.taking_in import TakenIn, take_in
-from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.background import Worker
 from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
 from keeper.desktop.page_keys import add_key
-from keeper.desktop.remembered import second_place
 from keeper.desktop.screens.files_asking import FilesAsking, Paths
 from keeper.desktop.screens.record_list import RecordList
 from keeper.desktop.screens.records_care import BookCare
+from keeper.desktop.screens.records_join import BookSharing
 from keeper.desktop.screens.settings_words import NIGHTS_ASKED
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.asking_line import AskingLine
 from keeper.desktop.widgets.words_line import HeadLine, Words
-from keeper.reports.figures import counted, night
+from keeper.reports.figures import GAP, counted, night
 
 KEYS = (
     "T take the line back   R write it again   O one animal   I take in files"
     "   N feed nights   F own figures   B back up   C check   M mend a copy"
+    "   E write everything out   J join another book"
 )
 _SHOWN_NIGHTS = 4
-_ENTRIES = counted("entry", "entries")
+_ENTRIES, _LINES = counted("entry", "entries"), counted("line", "lines")
+
+
+def _kept_whole(keys: str) -> str:
+    """The same with no line broken between a key and what it does.
+
+    >>> _kept_whole("T take back   R write it again").split("   ")
+    ['T\\xa0take\\xa0back', 'R\\xa0write\\xa0it\\xa0again']
+    """
+    return "   ".join(part.replace(" ", GAP) for part in keys.split("   "))
 
 
 class RecordsScreen(QWidget):
@@ -50,13 +59,14 @@ class RecordsScreen(QWidget):
         self._list = RecordList(look, keeping, worker, self._say)
         self._asking = AskingLine(look, self)
         self._keys = Words(look, Use.BODY, "ink2")
-        self._keys.setText(KEYS)
+        self._keys.setText(_kept_whole(KEYS))
         self._keys.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self.body = Words(look, Use.BODY)
         self._files = FilesAsking(
             self._asking, looked=self._looked, say=self._say, agreed=self._agreed
         )
         self._care = BookCare(keeping, notices, self._asking, self._say, worker)
+        self._sharing = BookSharing(keeping, notices, self._asking, self._say, worker)
         self._asked_back: int | None = None
         self._lay_out()
         for key, words, slot in (
@@ -66,9 +76,11 @@ class RecordsScreen(QWidget):
             ("I", "take in files", self._files.begin),
             ("N", "feed nights", self._ask_feed_nights),
             ("F", "own figures", self._show_own),
-            ("B", "back up now", self._back_up),
+            ("B", "back up now", self._care.back_up),
             ("C", "check the book", self._care.check),
             ("M", "mend a copy of the book", self._care.mend),
+            ("E", "write everything out", self._sharing.write_out),
+            ("J", "join another book", self._sharing.join),
         ):
             add_key(self, key, words, slot)
         notices.changed.connect(self._list.hear)
@@ -94,6 +106,7 @@ class RecordsScreen(QWidget):
         """Wait for a reading that runs; nothing is read any more."""
         self._list.stop()
         self._care.stop()
+        self._sharing.stop()
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
@@ -124,9 +137,10 @@ class RecordsScreen(QWidget):
             return
         if self._asked_back != row.batch.id:
             self._asked_back = row.batch.id
-            count = sum(row.counts.values())
+            came = len(came_with(self._keeping, row.batch.id))
+            count = _LINES(came) if came else _ENTRIES(sum(row.counts.values()))
             self._notices.noted.emit(
-                f"{row.batch.verb}: {_ENTRIES(count)} would no longer stand. T again takes it back."
+                f"{row.batch.verb}: {count} would no longer stand. T again takes it back."
             )
             return
         self._asked_back = None
@@ -186,12 +200,3 @@ class RecordsScreen(QWidget):
 
     def _set_nights(self, rule: str) -> bool:
         return self._notices.tell_of(lambda: set_feed_nights(self._keeping, rule))
-
-    def _back_up(self) -> None:
-        try:
-            second = second_place(self._keeping.book.path)
-            made = back_up_now(self._keeping, second_place=second)
-        except REFUSALS as refusal:
-            self._notices.refused.emit(said(refusal))
-            return
-        self._notices.noted.emit(f"Backed up and proved: {made.path.name}.")

@@ -6,10 +6,13 @@ from collections.abc import Callable
 
 from keeper.actions.checking import Mended, flaws_of, is_sound, mend, mended_sentences
 from keeper.actions.keeping import Keeping
+from keeper.actions.safe_keeping import back_up_now, keeps_every_backup, thin_backups_again
 from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.background import Background, Worker
 from keeper.desktop.notices import Notices
+from keeper.desktop.remembered import second_place
 from keeper.desktop.widgets.asking_line import AskingLine
+from keeper.language import tr
 
 WHOLE = "The book is whole: structure, references, every state row as rebuilt, every backup."
 CAN_MEND = "M writes a mended copy beside the book and says what it holds; the book stays as it is."
@@ -44,6 +47,25 @@ class BookCare:
         self._notices.noted.emit(MENDING)
         self._worker.run(lambda: mend(path), self._mended, self._refused)
 
+    def back_up(self) -> None:
+        """Back up now; since a restore every backup is kept, until the keeper says otherwise."""
+        try:
+            second = second_place(self._keeping.book.path)
+            made = back_up_now(self._keeping, second_place=second)
+        except REFUSALS as refusal:
+            self._notices.refused.emit(said(refusal))
+            return
+        self._notices.noted.emit(tr("Backed up and proved: {name}.", name=made.path.name))
+        if keeps_every_backup(self._keeping):
+            self._say(
+                tr(
+                    "This book was restored from a backup, so every backup is kept since. Say yes"
+                    " once you have seen that what was restored is right: older backups are then"
+                    " thinned out again, fewer the further back they lie."
+                )
+            )
+            self._asking.ask(tr("Thin older backups out again"), self._thin, "no")
+
     def stop(self) -> None:
         """Wait a moment for what is being done."""
         self._worker.stop()
@@ -67,6 +89,15 @@ class BookCare:
                 lambda text: self._agreed(mended, text),
                 "yes",
             )
+
+    def _thin(self, text: str) -> bool:
+        self._say("")
+        if text.casefold() in ("y", "yes", tr("yes")):
+            thin_backups_again(self._keeping)
+            self._notices.noted.emit(
+                tr("Older backups are thinned out again from the next one on.")
+            )
+        return True
 
     def _agreed(self, mended: Mended, text: str) -> bool:
         if text.casefold() in ("y", "yes"):
