@@ -7,7 +7,7 @@ from datetime import date, timedelta
 from math import inf
 
 from keeper.actions.animal_page import AnimalPage, Weighed
-from keeper.actions.life import EATEN, E
+from keeper.actions.life import CARE, EATEN, E
 from keeper.actions.life_causes import Cause, cause_of
 from keeper.actions.life_lanes import Counting, HoldSpan, RefusalMark, ShedCycle
 from keeper.actions.life_places import HeatDay, Mate, Stay
@@ -126,6 +126,7 @@ def events_of(page: AnimalPage) -> Sequence[AnimalEvent]:
         *life.pairings,
         *life.measures,
         *life.remarks,
+        *life.care,
         *(sexed for sexed in beside.sexings if sexed.happened.day <= page.today),
         *(stock for stock in beside.stock if stock.happened.day <= page.today),
     )
@@ -147,6 +148,7 @@ TOLD_APART = (
     Clutch,
     Paired,
     Regurgitation,
+    *CARE,
 )
 """What no lane tells in a figure of its own."""
 

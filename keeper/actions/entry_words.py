@@ -4,6 +4,7 @@ from collections import Counter
 from collections.abc import Callable, Mapping, Sequence
 from typing import Any
 
+from keeper.actions.care_words import care_words
 from keeper.actions.due_board import FEED_NIGHTS
 from keeper.actions.settings import nights_words
 from keeper.actions.tubs import offer_words
@@ -43,6 +44,13 @@ KINDS: Mapping[str, Callable[[float], str]] = {
     "plan_line": counted("line of the plan", "lines of the plan"),
     "daily_round": counted("daily round", "daily rounds"),
     "bag_opened": counted("bag opened", "bags opened"),
+    "medicine": counted("course of medicine", "courses of medicine"),
+    "dose": counted("dose", "doses"),
+    "faecal_test": counted("faecal test", "faecal tests"),
+    "permit": counted("permit", "permits"),
+    "eggs": counted("word of eggs", "words of eggs"),
+    "prey_counted": counted("bag counted", "bags counted"),
+    "mite_step": counted("step against mites", "steps against mites"),
     "place_aside": counted("place put aside", "places put aside"),
 }
 """A number of entries of each table."""
@@ -71,7 +79,8 @@ def kind_words(table: str) -> Callable[[float], str]:
 
 def entry_words(event: Any) -> str:
     """One entry without its note: what was seen, done or chosen."""
-    return _of_the_body(event) or _of_the_care(event) or _of_the_book(event) or _of_the_room(event)
+    body, care = _of_the_body(event), _of_the_care(event) or care_words(event)
+    return body or care or _of_the_book(event) or _of_the_room(event)
 
 
 def note_of(event: Any) -> str:

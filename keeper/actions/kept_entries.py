@@ -7,7 +7,7 @@ from keeper.actions.care_words import care_words
 from keeper.actions.keeping import Keeping, Written, animals_on
 from keeper.actions.noting import note
 from keeper.actions.typed_entries import chosen
-from keeper.husbandry.house import MitesTold, MiteStep, PreyCounted
+from keeper.husbandry.house import MiteStep, MitesTold, PreyCounted
 from keeper.husbandry.place import place_of
 from keeper.husbandry.when import at_instant
 from keeper.language import tr

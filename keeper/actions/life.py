@@ -9,8 +9,10 @@ from typing import TypeVar
 
 from keeper.actions.keeping import Keeping
 from keeper.husbandry.animal import AnimalId, Sex
+from keeper.husbandry.care import Dose, Eggs, FaecalTest, Medicine, Permit
 from keeper.husbandry.events import (
     AnimalEvent,
+    Cleaned,
     Clutch,
     HoldSet,
     Measured,
@@ -31,6 +33,7 @@ from keeper.store import reading
 
 E = TypeVar("E", bound=AnimalEvent)
 
+CARE: tuple[type[AnimalEvent], ...] = (Medicine, Dose, FaecalTest, Permit, Eggs, Cleaned)
 EATEN = frozenset({Result.TAKEN, Result.PART})
 
 
@@ -48,6 +51,7 @@ class Life:
     pairings: tuple[Paired, ...] = ()  # of either side
     measures: tuple[Measured, ...] = ()
     remarks: tuple[Remark, ...] = ()
+    care: tuple[AnimalEvent, ...] = ()  # medicine, tests, permits, eggs, cleanings
 
     @property
     def meals(self) -> list[Meal]:
@@ -77,6 +81,7 @@ def life_of(keeping: Keeping, animal: AnimalId, on: date) -> Life:
         ),
         measures=read(Measured),
         remarks=read(Remark),
+        care=tuple(event for kind in CARE for event in read(kind)),
     )
 
 

@@ -6,9 +6,11 @@ was typed.
 
 import re
 from collections.abc import Sequence
+from dataclasses import dataclass
 from datetime import date, timedelta
 
 from keeper.actions.care_words import care_words
+from keeper.actions.keeping import Keeping
 from keeper.actions.typed_entries import Typed, chosen, day_typed
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.care import (
@@ -25,6 +27,9 @@ from keeper.husbandry.events import Cleaned
 from keeper.husbandry.house import Cleaning
 from keeper.husbandry.when import Happened
 from keeper.language import tr
+from keeper.reports.figures import day as day_words
+from keeper.rules.watch_medicine import due_days, is_ticked
+from keeper.store import reading
 
 MEDICINE = tr(
     "as the vet wrote it: name; amount; route; until 12 Dec or 14 days; every 2 days; lot;"
@@ -44,16 +49,50 @@ _LOT = re.compile(r"(?:lot|batch)\s+(\S.*)", re.IGNORECASE)
 _EGGS = re.compile(r"(\d{1,3})\s*([a-z]+)", re.IGNORECASE)
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Running:
+    """A course that runs on a day, and what was told of its doses."""
+
+    medicine: Medicine
+    given: tuple[Dose, ...] = ()
+
+
+def running_courses(keeping: Keeping, animal: AnimalId, on: date) -> tuple[Running, ...]:
+    """Courses of *animal* that have begun by *on* and were written last of their medicine."""
+    doses = [entry.event for entry in reading.history(keeping.book, Dose, animal)]
+    latest: dict[str, Medicine] = {}
+    for entry in reading.history(keeping.book, Medicine, animal):
+        if entry.event.first_on <= on:
+            latest[entry.event.medicine.casefold()] = entry.event
+    return tuple(
+        Running(
+            medicine=medicine,
+            given=tuple(
+                dose
+                for dose in doses
+                if dose.medicine.casefold() == name and dose.told is DoseTold.GIVEN
+            ),
+        )
+        for name, medicine in latest.items()
+    )
+
+
 def medicine_typed(
-    animal: AnimalId, happened: Happened, text: str, *, keeper: str, running: Sequence[str] = ()
+    animal: AnimalId,
+    happened: Happened,
+    text: str,
+    *,
+    keeper: str,
+    running: Sequence[Running] = (),
 ) -> Typed:
     """A course, or a tick for one dose: ``given``, ``missed, vomited``, ``stopped``.
 
-    keeper: who gives where no other is named (``given by Anna``). running: medicines of hers
-    whose course runs, for a tick that names none.
+    keeper: who gives where no other is named (``given by Anna``). running: her courses, for a
+    tick that names none.
 
     Raises:
-        ValueError: a part that the vet must have written is missing, or a tick is for nothing.
+        ValueError: a part that the vet must have written is missing, a tick is for no course, or
+            a second one for the same dose.
     """
     head = text.strip().split(maxsplit=1)[0].rstrip(",;:").casefold() if text.strip() else ""
     if head in _TOLD and ";" not in text:
@@ -156,24 +195,46 @@ def _dose(
     rest: str,
     told: DoseTold,
     keeper: str,
-    running: Sequence[str],
+    running: Sequence[Running],
 ) -> Typed:
     """``given``, ``given Tarsin by Anna``, ``missed Tarsin, spat out``."""
     named, _, note = (part.strip() for part in rest.partition(","))
     name, by, who = (part.strip() for part in f" {named}".partition(" by "))
-    fits = [each for each in running if each.casefold().startswith(name.casefold())]
-    if len(set(fits)) != 1:
-        which = ", ".join(dict.fromkeys(fits or running)) or tr("none")
-        raise ValueError(tr("Which medicine? Courses that run: {which}.", which=which))
+    course = _course_meant(name, running)
+    if told is DoseTold.GIVEN:
+        _refuse_doubled(course, happened.day)
     event = Dose(
         animal=animal,
         happened=happened,
         note=note or None,
-        medicine=fits[0],
+        medicine=course.medicine.medicine,
         told=told,
         given_by=(who if by else keeper) or None,
     )
     return _typed("dose", event)
+
+
+def _course_meant(name: str, running: Sequence[Running]) -> Running:
+    fits = [each for each in running if _called(each).casefold().startswith(name.casefold())]
+    if len(fits) != 1:
+        which = ", ".join(_called(each) for each in fits or running) or tr("none")
+        raise ValueError(tr("Which medicine? Courses that run: {which}.", which=which))
+    return fits[0]
+
+
+def _called(course: Running) -> str:
+    return course.medicine.medicine
+
+
+def _refuse_doubled(course: Running, on: date) -> None:
+    """Raises ValueError where the dose of that day was written as given already."""
+    due = max((day for day in due_days(course.medicine) if day <= on), default=None)
+    if due is None or not is_ticked(course.medicine, due, course.given):
+        return
+    name, day = _called(course), day_words(due)
+    raise ValueError(
+        tr("The dose of {name} due on {day} is written as given; no second.", name=name, day=day)
+    )
 
 
 def _some_eggs(animal: AnimalId, happened: Happened, text: str, clutch: str | None) -> Eggs:

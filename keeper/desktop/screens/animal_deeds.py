@@ -7,6 +7,7 @@ from datetime import date
 from functools import partial
 
 from keeper.actions.keeping import Keeping
+from keeper.desktop.screens import animal_care as care
 from keeper.desktop.screens import animal_comings as comings
 from keeper.desktop.screens.animal_asking import (
     Asking,
@@ -51,6 +52,11 @@ def entries(ask: Callable[[Maker], object], everyone: Everyone) -> Sequence[Key]
         key("Laid", "L", comings.laid_asked),
         key("Gone, or back", "G", comings.standing_asked),
         key("Name and line", "D", comings.named_asked),
+        key("Medicine and doses", "V", care.medicine_asked),
+        key("Faecal test", "F", care.faecal_asked),
+        key("Permit", "T", care.permit_asked),
+        key("What became of her eggs", "I", care.eggs_asked),
+        key("Tub cleaned", "C", care.cleaning_asked),
         key("Put right", "E", correction_asked),
     )
 

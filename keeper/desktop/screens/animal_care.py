@@ -1,0 +1,52 @@
+"""Care asked for in one line on an animal's page: medicine, faecal test, permit, eggs, cleaning."""
+
+from __future__ import annotations
+
+from datetime import date
+from functools import partial
+
+from keeper.actions.keeping import Keeping
+from keeper.actions.typed_care import (
+    EGGS,
+    FAECAL,
+    MEDICINE,
+    PERMIT,
+    cleaning_typed,
+    eggs_typed,
+    faecal_typed,
+    medicine_typed,
+    permit_typed,
+    running_courses,
+)
+from keeper.desktop.screens.animal_asking import Noting, hinted
+from keeper.husbandry.now import AnimalNow
+from keeper.language import tr
+from keeper.reports.figures import day as day_words
+
+
+def medicine_asked(keeping: Keeping, row: AnimalNow, day: date) -> Noting:
+    """A course, or a tick for a dose of one that runs."""
+    running = running_courses(keeping, row.animal, day)
+    reader = partial(medicine_typed, keeper=keeping.keeper, running=running)
+    prompt = tr("medicine, {day}", day=day_words(day))
+    return Noting(keeping, row, day, prompt, MEDICINE, reader)
+
+
+def faecal_asked(keeping: Keeping, row: AnimalNow, day: date) -> Noting:
+    prompt = tr("faecal test, {day}", day=day_words(day))
+    return Noting(keeping, row, day, prompt, hinted(FAECAL), faecal_typed)
+
+
+def permit_asked(keeping: Keeping, row: AnimalNow, day: date) -> Noting:
+    return Noting(keeping, row, day, tr("permit"), hinted(PERMIT), permit_typed)
+
+
+def eggs_asked(keeping: Keeping, row: AnimalNow, day: date) -> Noting:
+    prompt = tr("her eggs, {day}", day=day_words(day))
+    return Noting(keeping, row, day, prompt, hinted(EGGS), eggs_typed)
+
+
+def cleaning_asked(keeping: Keeping, row: AnimalNow, day: date) -> Noting:
+    prompt = tr("tub cleaned, {day}", day=day_words(day))
+    hint = hinted(tr("whole or spot, then a note; Enter alone is whole"))
+    return Noting(keeping, row, day, prompt, hint, cleaning_typed)
