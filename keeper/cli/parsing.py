@@ -11,10 +11,11 @@ from keeper import clock
 from keeper.actions.csv_file import Wrong
 from keeper.actions.records_csv import day_of, grams_of, sex_of
 from keeper.husbandry.reasons import because
+from keeper.language import tr
 from keeper.reports.figures import plain
 from keeper.reports.words import sentence
 
-ABOUT = "The keeper's verbs without a window: the same book, the same rules, text or JSON."
+ABOUT = tr("The keeper's verbs without a window: the same book, the same rules, text or JSON.")
 DONE, CHECK_FAILED, WRONG = 0, 1, 2
 """Exit codes: done, a check failed, something given is wrong."""
 
@@ -25,8 +26,9 @@ class Parser(argparse.ArgumentParser):
     """Says in one sentence what is wrong, instead of the whole usage."""
 
     def error(self, message: str) -> NoReturn:
-        told = f"{message[:1].upper()}{message[1:]}".removesuffix(".")
-        print(plain(f"{told}. {self.prog} --help shows what is right."), file=sys.stderr)
+        fault = f"{message[:1].upper()}{message[1:]}".removesuffix(".")
+        told = tr("{fault}. {program} --help shows what is right.", fault=fault, program=self.prog)
+        print(plain(told), file=sys.stderr)
         raise SystemExit(WRONG)
 
 
@@ -35,33 +37,43 @@ def parser() -> argparse.ArgumentParser:
     made = Parser(prog="keeper", description=ABOUT, allow_abbrev=False)
     made.set_defaults(book=None)
     commands = made.add_subparsers(dest="command", metavar="COMMAND", parser_class=Parser)
-    _add(commands, "open", "open the window on a book")
-    _add(commands, "new", "make a new, empty book")
-    take_in = _add(commands, "take-in", "take in records from CSV files, all or none")
+    _add(commands, "open", tr("open the window on a book"))
+    _add(commands, "new", tr("make a new, empty book"))
+    take_in = _add(commands, "take-in", tr("take in records from CSV files, all or none"))
     take_in.add_argument("--animals", type=Path, metavar="FILE", help="animal,species,sex,...")
     take_in.add_argument("--diary", type=Path, metavar="FILE", help="animal,date,what,grams,note")
-    take_in.add_argument("--dry-run", action="store_true", help="say what would be; write nothing")
-    _with_json(take_in)
-    export = _add(commands, "export", "write the records out as files that can be taken in")
-    export.add_argument("--animals", type=Path, metavar="FILE", help="a new file")
-    export.add_argument("--diary", type=Path, metavar="FILE", help="a new file")
-    export.add_argument("--whole", type=Path, metavar="FOLDER", help="a new folder for everything")
-    export.add_argument(
-        "--animal", action="append", default=[], metavar="CODE", help="with --whole: only this one"
+    take_in.add_argument(
+        "--dry-run", action="store_true", help=tr("say what would be; write nothing")
     )
-    join = _add(commands, "join", "join a book that was written out whole to this one")
+    _with_json(take_in)
+    export = _add(commands, "export", tr("write the records out as files that can be taken in"))
+    export.add_argument("--animals", type=Path, metavar="FILE", help=tr("a new file"))
+    export.add_argument("--diary", type=Path, metavar="FILE", help=tr("a new file"))
+    export.add_argument(
+        "--whole", type=Path, metavar="FOLDER", help=tr("a new folder for everything")
+    )
+    export.add_argument(
+        "--animal",
+        action="append",
+        default=[],
+        metavar="CODE",
+        help=tr("with --whole: only this one"),
+    )
+    join = _add(commands, "join", tr("join a book that was written out whole to this one"))
     join.add_argument("folder", type=Path, metavar="FOLDER")
-    join.add_argument("--dry-run", action="store_true", help="say what would be; write nothing")
+    join.add_argument("--dry-run", action="store_true", help=tr("say what would be; write nothing"))
     _with_json(join)
-    _with_day(_add(commands, "due", "what each animal is due on a day, and why"))
-    _with_day(_add(commands, "watch", "what needs a look on a day, worst first"))
+    _with_day(_add(commands, "due", tr("what each animal is due on a day, and why")))
+    _with_day(_add(commands, "watch", tr("what needs a look on a day, worst first")))
     _add_expect(commands)
-    forecast = _add(commands, "forecast", "when an animal will reach a weight")
+    forecast = _add(commands, "forecast", tr("when an animal will reach a weight"))
     forecast.add_argument("--animal", required=True, metavar="CODE")
     forecast.add_argument("--weight-g", required=True, type=_read(_grams), metavar="W")
     _with_day(forecast)
-    check = _add(commands, "check", "whether structure, references, state and backups hold")
-    check.add_argument("--mend", action="store_true", help="write a mended copy beside the book")
+    check = _add(commands, "check", tr("whether structure, references, state and backups hold"))
+    check.add_argument(
+        "--mend", action="store_true", help=tr("write a mended copy beside the book")
+    )
     return made
 
 
@@ -72,12 +84,12 @@ def _add(commands: Any, name: str, told: str) -> Parser:
 
 
 def _add_expect(commands: Any) -> None:
-    told = "what a species, a sex and an age are expected to weigh"
+    told = tr("what a species, a sex and an age are expected to weigh")
     made = commands.add_parser("expect", help=told, description=told, allow_abbrev=False)
     made.add_argument("--species", required=True, metavar="NAME")
     made.add_argument("--sex", required=True, type=_read(sex_of), metavar="SEX")
     made.add_argument("--age-days", required=True, type=_read(_days), metavar="N")
-    made.add_argument("--weight-g", type=_read(_grams), metavar="W", help="empty weight")
+    made.add_argument("--weight-g", type=_read(_grams), metavar="W", help=tr("empty weight"))
     _with_json(made)
 
 
@@ -87,7 +99,7 @@ def _with_day(parser: argparse.ArgumentParser) -> None:
 
 
 def _with_json(parser: argparse.ArgumentParser) -> None:
-    parser.add_argument("--json", action="store_true", help="one JSON document on stdout")
+    parser.add_argument("--json", action="store_true", help=tr("one JSON document on stdout"))
 
 
 def _read(reader: Callable[[str], Any]) -> Callable[[str], Any]:
