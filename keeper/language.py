@@ -30,6 +30,11 @@ def speak(lookup: Lookup) -> None:
     _lookup = lookup
 
 
+def is_source() -> bool:
+    """Whether words stand as they are written in the code."""
+    return _lookup is _as_written
+
+
 def tr(source: str, /, *, sense: str = "", **figures: object) -> str:
     """*source* in the keeper's language, its braces filled with *figures* as ``str.format`` does.
 

@@ -9,11 +9,12 @@ from keeper.actions.checking import is_sound, mend, mended_sentences, put_in_pla
 from keeper.actions.troubles import REFUSALS, said
 from keeper.actions.ways_back import WayBack, go_back, way_back
 from keeper.desktop.screens.welcome import Way
+from keeper.language import tr
 from keeper.reports.figures import day
 
-ASIDE = "The damaged file is kept beside it as {name}."
-MEND_WORDS = "write a mended copy"
-MEND_BENEATH = (
+ASIDE = tr("The damaged file is kept beside it as {name}.")
+MEND_WORDS = tr("write a mended copy")
+MEND_BENEATH = tr(
     "All that can still be read, with what the backup holds; the damaged file stays as it is."
 )
 
@@ -29,7 +30,7 @@ def ways_out(
     if way is None:
         return ()
     ways: list[Way] = [
-        ("B", "put the newest good backup in its place", _told(way), lambda: restore(way))
+        ("B", tr("put the newest good backup in its place"), _told(way), lambda: restore(way))
     ]
 
     def restore(way: WayBack) -> None:
@@ -39,7 +40,8 @@ def ways_out(
             say(said(refusal))
             return
         kept = ASIDE.format(name=aside.name) if aside else ""
-        open_again(f"{way.backup.path.name} is open in the book's place. {kept}".strip())
+        told = tr("{name} is open in the book's place.", name=way.backup.path.name)
+        open_again(f"{told} {kept}".strip())
 
     def mend_it() -> None:
         try:
@@ -47,7 +49,7 @@ def ways_out(
         except REFUSALS as refusal:
             say(said(refusal))
             return
-        more = f"Open it with  keeper open {mended.path}" if is_sound(mended) else ""
+        more = tr("Open it with  keeper open {path}", path=mended.path) if is_sound(mended) else ""
         say("\n".join((*mended_sentences(mended), more)).strip())
 
     if path.exists():
@@ -61,12 +63,16 @@ def taken_place(copy: Path, book: Path) -> str:
         aside = put_in_place(copy, book)
     except REFUSALS as refusal:
         return said(refusal)
-    kept = f" The book as it was is kept as {aside.name}." if aside else ""
-    return f"The mended copy is open.{kept}"
+    if not aside:
+        return tr("The mended copy is open.")
+    return tr("The mended copy is open. The book as it was is kept as {name}.", name=aside.name)
 
 
 def _told(way: WayBack) -> str:
+    name = way.backup.path.name
     if way.last is None:
-        return f"{way.backup.path.name}, which holds no line yet; the damaged file is kept."
+        return tr("{name}, which holds no line yet; the damaged file is kept.", name=name)
     when = f"{day(way.last.date())} {way.last:%H:%M}"
-    return f"{way.backup.path.name}, whose last line is of {when}; the damaged file is kept."
+    return tr(
+        "{name}, whose last line is of {when}; the damaged file is kept.", name=name, when=when
+    )

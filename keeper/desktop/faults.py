@@ -21,12 +21,13 @@ from PySide6.QtCore import QObject, Qt, Signal, qVersion
 
 from keeper import clock
 from keeper.actions.troubles import world_told
+from keeper.language import tr
 
-FAULT = (
+FAULT = tr(
     "The program failed at this; what was written before stands. A report without animal data"
     " is in {path}."
 )
-FULL_FAULT = (
+FULL_FAULT = tr(
     "The program failed at this; what was written before stands. A full report, which may hold"
     " animal data, is in {path}."
 )
@@ -72,7 +73,8 @@ class Faults(QObject):
         try:
             path = self._written(text)
         except OSError as error:
-            self._happened.emit(f"The program failed at this, and no report: {error.strerror}.")
+            said = tr("The program failed at this, and no report: {why}.", why=error.strerror)
+            self._happened.emit(said)
             return
         logging.getLogger("keeper").critical("fault %s, see %s", type(fault).__name__, path.name)
         told = FULL_FAULT if os.environ.get(ASKED_BY) == "full" else FAULT

@@ -11,6 +11,7 @@ from PySide6.QtCore import QObject, QTimer, Signal
 
 from keeper.actions.keeping import Keeping
 from keeper.desktop.notices import Notices
+from keeper.language import tr
 
 if TYPE_CHECKING:
     from keeper.actions.live_choice import LiveChoice
@@ -23,7 +24,7 @@ STOP_SECONDS = 2.0
 COME_MS = 60_000
 """Pages that judge readings look at live ones so seldom."""
 
-READ_ONLY = "This window reads the book only; readings are heard where it is written."
+READ_ONLY = tr("This window reads the book only; readings are heard where it is written.")
 
 
 class LiveLine(QObject):
@@ -76,7 +77,8 @@ class LiveLine(QObject):
             book.path, book.station, choice, lambda state: self._came.emit(number, state)
         )
         self._topics = self._wanted()
-        self._show(LiveState(standing="connecting", told=f"Connecting to {choice.address}."))
+        told = tr("Connecting to {address}.", address=choice.address)
+        self._show(LiveState(standing="connecting", told=told))
         self._receiver.start(self._topics)
 
     def _wanted(self) -> frozenset[str]:
@@ -94,7 +96,10 @@ class LiveLine(QObject):
         try:
             choose(self._keeping.book.path, choice)
         except OSError as error:
-            self._notices.refused.emit(f"{error.filename}: {error.strerror}. Nothing was changed.")
+            told = tr(
+                "{file}: {why}. Nothing was changed.", file=error.filename, why=error.strerror
+            )
+            self._notices.refused.emit(told)
             return
         self.stop(0.0)
         self.start()

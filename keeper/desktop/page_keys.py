@@ -15,8 +15,9 @@ from PySide6.QtWidgets import QWidget
 
 from keeper.desktop.places import KeyLine, Place
 from keeper.desktop.widgets.pad import PadLegend
+from keeper.language import is_source, tr
 
-_SMALL_KEYBOARDS = KeyLine(key="Alt+1 to Alt+9", words="the places, in their order")
+_SMALL_KEYBOARDS = KeyLine(key=tr("Alt+1 to Alt+9"), words=tr("the places, in their order"))
 _BEFORE_KEY = "\t"  # what follows it stands in a menu's column of shortcuts
 
 
@@ -54,18 +55,37 @@ def lines_of(actions: Sequence[QAction]) -> tuple[KeyLine, ...]:
 def lines_of_places(places: Sequence[Place]) -> tuple[KeyLine, ...]:
     """The places that the strip does not name, and the second way to those that it does."""
     aside = (place for place in places if not place.in_strip)
-    return (*(KeyLine(key=each.key, words=each.name) for each in aside), _SMALL_KEYBOARDS)
+    return (
+        *(KeyLine(key=key_shown(each.key), words=each.shown) for each in aside),
+        _SMALL_KEYBOARDS,
+    )
+
+
+def key_shown(key: str) -> str:
+    """*key* as the menus of this system and language write it; several keys stay as they are.
+
+    >>> key_shown("1 to 3")
+    '1 to 3'
+    """
+    sequence = QKeySequence(key)
+    return _native(sequence) if sequence.toString() == key else key
+
+
+def _native(sequence: QKeySequence) -> str:
+    return sequence.toString(QKeySequence.SequenceFormat.NativeText)
 
 
 def _line(action: QAction) -> KeyLine:
     words, _, key = action.text().partition(_BEFORE_KEY)
-    keys = ", ".join(sequence.toString() for sequence in action.shortcuts())
+    keys = ", ".join(map(_native, action.shortcuts()))
     plain = words.replace("&", "")
-    return KeyLine(key=key or keys, words=plain[:1].lower() + plain[1:])
+    if is_source():  # in other languages a noun keeps its capital
+        plain = plain[:1].lower() + plain[1:]
+    return KeyLine(key=key or keys, words=plain)
 
 
 def _told(owner: QWidget, key: str, words: str, slot: Callable[[], object]) -> QAction:
-    action = QAction(f"{words}{_BEFORE_KEY}{key}", owner)
+    action = QAction(f"{words}{_BEFORE_KEY}{key_shown(key)}", owner)
     action.triggered.connect(lambda _=False: slot())
     return action
 
@@ -86,7 +106,10 @@ def _keys_of(pad: PadLegend) -> list[_PadKey]:
     typed = [key for key, words in live.items() if not words]
     if typed:
         first = min(typed)
-        keys.append((f"{first} to {max(typed)}", "type a number", _presser(pad, first)))
+        press = _presser(pad, first)
+        keys.append(
+            (tr("{first} to {last}", first=first, last=max(typed)), tr("type a number"), press)
+        )
     return keys
 
 

@@ -11,6 +11,8 @@ from pathlib import Path
 from PySide6.QtCore import QBuffer, QByteArray, QIODevice, Qt
 from PySide6.QtGui import QImage, QImageReader, QImageWriter, QPainter
 
+from keeper.language import tr
+
 LONGEST_PX = 1600
 """Longest side of a kept photo: scales and eye caps can be read, and ten thousand fit a stick."""
 
@@ -26,9 +28,13 @@ def reencoded(path: Path) -> bytes:
         ValueError: no file, too large a file, or not a picture of ``FORMATS``; one sentence.
     """
     if not path.is_file():
-        raise ValueError(f"There is no file {path}; name a JPEG, PNG or WebP picture.")
+        raise ValueError(
+            tr("There is no file {path}; name a JPEG, PNG or WebP picture.", path=path)
+        )
     if path.stat().st_size > BYTES_MOST:
-        raise ValueError(f"{path.name} is larger than {BYTES_MOST // 2**20} MB; make it smaller.")
+        most = BYTES_MOST // 2**20
+        told = tr("{name} is larger than {most} MB; make it smaller.", name=path.name, most=most)
+        raise ValueError(told)
     return _jpeg(_pixels(_read(path)))
 
 
@@ -46,14 +52,17 @@ def _read(path: Path) -> QImage:
     reader.setDecideFormatFromContent(True)  # a name may say anything
     reader.setAutoTransform(True)
     if bytes(reader.format().data()) not in FORMATS:
-        raise ValueError(f"{path.name} is not a JPEG, PNG or WebP picture.")
+        raise ValueError(tr("{name} is not a JPEG, PNG or WebP picture.", name=path.name))
     size = reader.size()
     if size.isValid() and max(size.width(), size.height()) > LONGEST_PX:
         keep = Qt.AspectRatioMode.KeepAspectRatio
         reader.setScaledSize(size.scaled(LONGEST_PX, LONGEST_PX, keep))
     image = reader.read()
     if image.isNull():
-        raise ValueError(f"{path.name} cannot be read as a picture: {reader.errorString()}.")
+        told = tr(
+            "{name} cannot be read as a picture: {why}.", name=path.name, why=reader.errorString()
+        )
+        raise ValueError(told)
     return image
 
 
@@ -73,5 +82,5 @@ def _jpeg(image: QImage) -> bytes:
     writer = QImageWriter(buffer, QByteArray(b"jpeg"))
     writer.setQuality(QUALITY)
     if not writer.write(image):
-        raise ValueError("The picture could not be written anew; try another file.")
+        raise ValueError(tr("The picture could not be written anew; try another file."))
     return bytes(buffer.data().data())

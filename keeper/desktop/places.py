@@ -8,21 +8,22 @@ from dataclasses import dataclass
 from PySide6.QtWidgets import QWidget
 
 from keeper.desktop.look import Look
+from keeper.language import tr, tr_noop
 
 PLACE_KEYS = {
-    "Round": "F2",
-    "Weigh-in": "F3",
-    "Sheds": "F4",
-    "Heat": "F5",
-    "Racks": "F6",
-    "Watch": "F7",
-    "Females": "F8",
-    "Animal": "F9",
-    "Records": "F11",
+    tr_noop("Round"): "F2",
+    tr_noop("Weigh-in"): "F3",
+    tr_noop("Sheds"): "F4",
+    tr_noop("Heat"): "F5",
+    tr_noop("Racks"): "F6",
+    tr_noop("Watch"): "F7",
+    tr_noop("Females"): "F8",
+    tr_noop("Animal"): "F9",
+    tr_noop("Records"): "F11",
 }
 """F1 stays help, F10 the menu and F12 the light, as many hands expect of those keys."""
 
-ASIDE_KEYS = {"House ways": "Ctrl+,", "What is new": "Ctrl+F1"}
+ASIDE_KEYS = {tr_noop("House ways"): "Ctrl+,", tr_noop("What is new"): "Ctrl+F1"}
 """Places that are gone to seldom: in the menu with their keys, and not in the strip."""
 
 
@@ -43,7 +44,8 @@ class KeyLine:
 class Place:
     """One place. ``make`` is called once, when the place is first gone to.
 
-    ``name`` stands in the strip, ``title`` in the window's title; ``keys`` are what F1 lists.
+    ``name`` is its key in the program, in every language the same; ``shown`` stands in the strip
+    and ``title`` in the window's title; ``keys`` are what F1 lists.
     """
 
     key: str
@@ -51,6 +53,11 @@ class Place:
     title: str
     make: Callable[[Look], QWidget]
     keys: tuple[KeyLine, ...] = ()
+
+    @property
+    def shown(self) -> str:
+        """Its name in the keeper's language."""
+        return tr(self.name)
 
     @property
     def in_strip(self) -> bool:

@@ -8,9 +8,10 @@ from keeper.actions.changes import newest_version
 from keeper.actions.keeping import Keeping
 from keeper.desktop.places import ASIDE_KEYS
 from keeper.desktop.remembered import changes_seen, remember_changes_seen, second_place
+from keeper.language import tr
 
-UPDATED = "This is keeper {version}; {key} tells what is new."
-NO_SECOND_PLACE = (
+UPDATED = tr("This is keeper {version}; {key} tells what is new.")
+NO_SECOND_PLACE = tr(
     "The second place of the backups, {place}, is not there; they stay beside the book alone."
 )
 
