@@ -21,10 +21,11 @@ import msgspec
 
 from keeper.actions.live_choice import LiveChoice
 from keeper.actions.station import home_dir
+from keeper.language import tr
 from keeper.live.receiving import LiveState, Receiver
 
 LOG = "live.log"
-ENDED = "The part that listens has ended; S twice switches it on again. More is in {path}."
+ENDED = tr("The part that listens has ended; S twice switches it on again. More is in {path}.")
 
 _HOME = Path(__file__).resolve().parents[2]
 _COMMAND = ("-P", "-m", "keeper.live")
@@ -87,7 +88,11 @@ class Apart:
         try:
             process = self._begun()
         except OSError as error:
-            self._told(LiveState(standing="cannot", told=f"No process can be had: {error}."))
+            self._told(
+                LiveState(
+                    standing="cannot", told=tr("No process can be had: {error}.", error=error)
+                )
+            )
             return
         if process is None:
             return

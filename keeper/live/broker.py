@@ -22,6 +22,7 @@ from paho.mqtt.properties import Properties
 
 from keeper.actions.live_choice import LiveChoice
 from keeper.actions.live_messages import Message
+from keeper.language import tr
 
 Standing = Literal["connecting", "listening", "refused", "lost"]
 
@@ -77,7 +78,7 @@ class Broker:
     def start(self, topics: Iterable[str]) -> None:
         """Begin to connect; what stands in the way is told and tried again."""
         self._topics = frozenset(topics)
-        self._told("connecting", f"Connecting to {self._choice.address}.")
+        self._told("connecting", tr("Connecting to {address}.", address=self._choice.address))
         self._thread.start()
 
     def listen_to(self, topics: Iterable[str]) -> None:
@@ -138,16 +139,20 @@ class Broker:
         self._connection += 1
         self._refused = why.is_failure
         if why.is_failure:
-            self._told("refused", f"{self._choice.address} refuses: {why}. Tried again.")
+            told = tr(
+                "{address} refuses: {why}. Tried again.", address=self._choice.address, why=why
+            )
+            self._told("refused", told)
             return
         away = self._left_at is None or monotonic() - self._left_at > AWAY_SECONDS
         if away and flags.session_present:
             self._held_until = monotonic() + HELD_SECONDS
         self._subscribe(self._topics)
-        self._told("listening", f"Listening to {self._choice.address}.")
+        self._told("listening", tr("Listening to {address}.", address=self._choice.address))
 
     def _not_reached(self, _client: Client, _: Any) -> None:
-        self._told("lost", f"{self._choice.address} cannot be reached. Tried again.")
+        told = tr("{address} cannot be reached. Tried again.", address=self._choice.address)
+        self._told("lost", told)
 
     def _disconnected(
         self, _client: Client, _: Any, flags: DisconnectFlags, why: Any, _more: Any
@@ -155,11 +160,19 @@ class Broker:
         if self._refused:  # that was told, and says more
             return
         self._left_at = monotonic()
-        self._told("lost", f"The line to {self._choice.address} is cut: {why}. Tried again.")
+        told = tr(
+            "The line to {address} is cut: {why}. Tried again.",
+            address=self._choice.address,
+            why=why,
+        )
+        self._told("lost", told)
 
     def _subscribed(self, _client: Client, _: Any, _mid: int, whys: Any, _more: Any) -> None:
         if any(why.is_failure for why in whys):
-            self._told("refused", f"{self._choice.address} does not give a topic: {whys[0]}.")
+            told = tr(
+                "{address} does not give a topic: {why}.", address=self._choice.address, why=whys[0]
+            )
+            self._told("refused", told)
 
     def _came(self, _client: Client, _: Any, came: MQTTMessage) -> None:
         try:

@@ -21,12 +21,15 @@ from typing import TYPE_CHECKING, Any, Literal
 from keeper.actions.live_choice import LiveChoice
 from keeper.actions.live_messages import Message
 from keeper.actions.live_taking import LiveCounts, LiveTaking
+from keeper.language import tr
 from keeper.store.errors import BookError, NewerBook, NotABook, ReadOnlyBook
 
 if TYPE_CHECKING:
     from keeper.live.broker import Broker, Heard, Standing
 
-MISSING = "Live readings need one more part: pip install 'keeper[mqtt]', then switch it on again."
+MISSING = tr(
+    "Live readings need one more part: pip install 'keeper[mqtt]', then switch it on again."
+)
 
 LINGER_SECONDS = 5.0
 """How long a few messages wait for more before they are written."""
@@ -56,7 +59,7 @@ class LiveState:
     """
 
     standing: Literal["off", "cannot", "connecting", "listening", "refused", "lost"] = "off"
-    told: str = "Live readings are switched off."
+    told: str = tr("Live readings are switched off.")
     trouble: str = ""
     counts: LiveCounts = field(default_factory=LiveCounts)
 
@@ -148,10 +151,10 @@ class Receiver:
                     self._tell_counts(taking)
                 self._take(taking, self._rest())
         except BookError as error:
-            self._give_up(f"{error} Nothing is heard.")
+            self._give_up(tr("{error} Nothing is heard.", error=error))
         except Exception:
             logging.getLogger(__name__).exception("live readings")
-            self._give_up("The program failed at a message; nothing is heard any more.")
+            self._give_up(tr("The program failed at a message; nothing is heard any more."))
 
     def _opened(self) -> LiveTaking | None:
         """The book, tried again while another program holds it; None if it is time to stop."""
@@ -161,7 +164,7 @@ class Receiver:
             except (NotABook, NewerBook, ReadOnlyBook):
                 raise
             except BookError as error:
-                self._change(trouble=f"{error} Tried again.")
+                self._change(trouble=tr("{error} Tried again.", error=error))
             if self._stopping.wait(wait):
                 break
         return None
@@ -215,7 +218,7 @@ class Receiver:
                 taking.take(messages)
                 break
             except BookError as error:
-                self._change(trouble=f"{error} Tried again.")
+                self._change(trouble=tr("{error} Tried again.", error=error))
             if self._stopping.wait(wait):
                 return False
         if self._state.trouble:
