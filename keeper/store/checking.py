@@ -3,11 +3,16 @@
 import sqlite3
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, fields
+from datetime import UTC, datetime
 from enum import StrEnum
 from typing import Any, get_args, get_type_hints
 
+from keeper.language import tr
 from keeper.store.backups import backups_of, latest_good, prove
+from keeper.store.checksums import unlike
 from keeper.store.database import Book
+from keeper.store.journal import milliseconds_of
+from keeper.store.reading import batch_row
 from keeper.store.rows import TABLES
 from keeper.store.schema import EVENT_TABLES, SPINE_TABLES, new_parts, schema_parts
 from keeper.store.standing import WHOLE, reckoned
@@ -28,6 +33,7 @@ class Concern(StrEnum):
     STATE = "state"
     BACKUPS = "backups"
     CHANGED = "changed"
+    CHECKSUMS = "checksums"
 
 
 @dataclass(frozen=True, slots=True)
@@ -158,6 +164,21 @@ def _changed(book: Book) -> Iterator[str]:
         execute("DETACH proved")
 
 
+def _checksums(book: Book) -> Iterator[str]:
+    """Where no backup says otherwise, a batch's own checksum does."""
+    for key in unlike(book.connection)[:_SHOWN]:
+        batch = batch_row(book, key)
+        verb = "" if batch is None else batch.verb
+        day = datetime.fromtimestamp(milliseconds_of(key) / 1000, UTC).date()
+        yield tr(
+            "Batch {key} ({verb}, {day}) is not as it was written: something in it has changed"
+            " by itself.",
+            key=str(key),
+            verb=verb,
+            day=day.isoformat(),
+        )
+
+
 def _differing_rows(execute: Callable[[str], sqlite3.Cursor], table: str) -> str:
     """Counts rows of the backup that the book has otherwise or not; an older one lacks columns."""
     told = execute(f"SELECT name FROM pragma_table_info('{table}', 'proved')").fetchall()
@@ -180,4 +201,5 @@ _CHECKS: dict[Concern, Callable[[Book], Iterator[str]]] = {
     Concern.STATE: _state,
     Concern.BACKUPS: _backups,
     Concern.CHANGED: _changed,
+    Concern.CHECKSUMS: _checksums,
 }

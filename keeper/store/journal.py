@@ -8,16 +8,18 @@ copies of one book from choosing the same key).
 """
 
 import sqlite3
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import contextmanager, suppress
 from dataclasses import dataclass, field
 from datetime import UTC, datetime, timedelta
+from typing import NamedTuple
 
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import Event
+from keeper.store.checksums import INSERTS, insert_batch
 from keeper.store.database import Book, writing
 from keeper.store.errors import BookError, CannotWithdraw
-from keeper.store.rows import TABLES, checked_text, insert_sql, to_row
+from keeper.store.rows import TABLES, Cell, checked_text, to_row
 from keeper.store.schema import ANIMAL_COLUMNS, EVENT_TABLES
 from keeper.store.standing import WHOLE, reckon
 from keeper.store.state import refresh, refresh_after
@@ -51,7 +53,8 @@ class BatchWriter:
     connection: sqlite3.Connection
     events: list[Event] = field(default_factory=list)
     targets: list[EntryKey] = field(default_factory=list)
-    _things: int = 0
+    must_stand: list[EntryKey] = field(default_factory=list)
+    things: list[tuple[str, int]] = field(default_factory=list)
 
     def new_animal(self) -> AnimalId:
         """A key for an animal that the book does not hold yet."""
@@ -64,14 +67,18 @@ class BatchWriter:
     def add(self, *events: Event) -> None:
         self.events.extend(events)
 
-    def withdraw(self, target: EntryKey) -> None:
-        """The entry *target* no longer stands once this batch is written."""
+    def withdraw(self, target: EntryKey, *, may_be_gone: bool = False) -> None:
+        """The entry *target* no longer stands once this batch is written.
+
+        may_be_gone: it need not stand now; otherwise the batch is refused.
+        """
         self.targets.append(target)
+        if not may_be_gone:
+            self.must_stand.append(target)
 
     def _new_thing(self, table: str) -> int:
-        self._things += 1
-        key = self.id + self._things
-        self.connection.execute(f"INSERT INTO {table} (id, batch) VALUES (?, ?)", (key, self.id))
+        key = self.id + len(self.things) + 1
+        self.things.append((table, key))
         return key
 
 
@@ -83,10 +90,8 @@ def batch(
 
     verb: the keeper's word for what was done. written: aware instant of writing.
     """
-    for text in (book.station, keeper, verb, reason or ""):
-        checked_text(text)
-    with writing(book) as connection, _begun(book, connection, written) as writer:
-        _write_head(connection, book, writer.id, (keeper, verb, reason), written)
+    said = _Said(book.station, keeper, verb, reason, written)
+    with writing(book) as connection, _begun(book, connection, said) as writer:
         yield writer
 
 
@@ -102,9 +107,9 @@ def supposed(
         CannotWithdraw: one of *old* does not stand.
         BookError: the book cannot be written just now, so nothing can be supposed either.
     """
+    said = _Said(book.station, "", "suppose", None, written)
     with suppress(_OnlySupposed), writing(book) as connection:
-        with _begun(book, connection, written) as writer:
-            _write_head(connection, book, writer.id, ("", "suppose", None), written)
+        with _begun(book, connection, said) as writer:
             for key in old:
                 writer.withdraw(key)
             writer.add(*events)
@@ -146,40 +151,29 @@ class _OnlySupposed(Exception):
     """Ends a supposition, so that its transaction is rolled back."""
 
 
+class _Said(NamedTuple):
+    """What a batch's own row says beside its key."""
+
+    station: str
+    keeper: str
+    verb: str
+    reason: str | None
+    written: datetime
+
+
 @contextmanager
-def _begun(book: Book, connection: sqlite3.Connection, written: datetime) -> Iterator[BatchWriter]:
+def _begun(book: Book, connection: sqlite3.Connection, said: _Said) -> Iterator[BatchWriter]:
     """A batch with its key; what it collected is in the tables when the block ends."""
-    if written.utcoffset() is None:
-        raise ValueError(f"a time of writing needs its offset, got {written.isoformat()}")
-    writer = BatchWriter(_next_key(connection, written, book.tail), connection)
+    offset = said.written.utcoffset()
+    if offset is None:
+        raise ValueError(f"a time of writing needs its offset, got {said.written.isoformat()}")
+    station, keeper, verb = (checked_text(text) for text in said[:3])
+    reason = None if said.reason is None else checked_text(said.reason)
+    writer = BatchWriter(_next_key(connection, said.written, book.tail), connection)
     yield writer
-    _write_events(connection, writer)
-    _write_withdrawals(connection, writer)
-
-
-def _write_head(
-    connection: sqlite3.Connection,
-    book: Book,
-    key: BatchId,
-    said: tuple[str, str, str | None],
-    written: datetime,
-) -> None:
-    """The batch's own row: station, keeper, verb and reason."""
-    keeper, verb, reason = said
-    offset = written.utcoffset() or timedelta(0)
-    connection.execute(
-        """INSERT INTO batch (id, station, keeper, verb, written, utc_offset, reason)
-           VALUES (?, ?, ?, ?, ?, ?, ?)""",
-        (
-            key,
-            book.station,
-            keeper,
-            verb,
-            (written - _UNIX) // _MILLISECOND,
-            offset // _MINUTE,
-            reason,
-        ),
-    )
+    at_ms = (said.written - _UNIX) // _MILLISECOND
+    head = (writer.id, station, keeper, verb, at_ms, offset // _MINUTE, reason)
+    _write(connection, writer, head)
 
 
 def _next_key(connection: sqlite3.Connection, written: datetime, tail: Callable[[], int]) -> int:
@@ -200,32 +194,36 @@ def _next_key(connection: sqlite3.Connection, written: datetime, tail: Callable[
     return key
 
 
-def _write_events(connection: sqlite3.Connection, writer: BatchWriter) -> None:
-    rows: dict[type[Event], list[tuple[object, ...]]] = {}
-    for seq, event in enumerate(writer.events):
-        rows.setdefault(type(event), []).append(to_row(event, writer.id, seq))
-    for kind, cells in rows.items():
-        connection.executemany(insert_sql(kind), cells)
+def _write(connection: sqlite3.Connection, writer: BatchWriter, head: Sequence[Cell]) -> None:
+    """All that *writer* collected, under its own row, and the state that follows from it."""
+    for target in writer.must_stand:
+        _refuse_idle(connection, target, writer.id)
+    rows = _rows(writer)
+    insert_batch(connection, head, rows)
+    for table, cells in rows.items():
+        connection.executemany(INSERTS[table], cells)
     animals = {
         animal
         for event in writer.events
         if TABLES[type(event)] in ANIMAL_COLUMNS
         and (animal := getattr(event, "animal", None)) is not None
     }
-    refresh_after(connection, animals, {TABLES[kind] for kind in rows})
+    refresh_after(connection, animals, rows)
+    if writer.targets:
+        changed = reckon(connection, {target.batch for target in writer.targets})
+        refresh(connection, touched_animals(connection, changed))
 
 
-def _write_withdrawals(connection: sqlite3.Connection, writer: BatchWriter) -> None:
-    if not writer.targets:
-        return
-    for target in writer.targets:
-        _refuse_idle(connection, target, writer.id)
-    connection.executemany(
-        "INSERT INTO withdrawal (batch, seq, target_batch, target_seq) VALUES (?, ?, ?, ?)",
-        [(writer.id, n, target.batch, target.seq) for n, target in enumerate(writer.targets)],
-    )
-    changed = reckon(connection, {target.batch for target in writer.targets})
-    refresh(connection, touched_animals(connection, changed))
+def _rows(writer: BatchWriter) -> dict[str, list[Sequence[Cell]]]:
+    """The rows of a batch by table, in an order in which each finds what it refers to."""
+    rows: dict[str, list[Sequence[Cell]]] = {}
+    for table, key in writer.things:
+        rows.setdefault(table, []).append((key, writer.id))
+    for seq, event in enumerate(writer.events):
+        rows.setdefault(TABLES[type(event)], []).append(to_row(event, writer.id, seq))
+    for n, target in enumerate(writer.targets):
+        rows.setdefault("withdrawal", []).append((writer.id, n, target.batch, target.seq))
+    return rows
 
 
 def _refuse_idle(connection: sqlite3.Connection, target: EntryKey, writing: BatchId) -> None:

@@ -14,14 +14,16 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
+from keeper.language import tr
 from keeper.store.backups import Backup, latest_good
 from keeper.store.checking import Concern, Finding, check
+from keeper.store.checksums import unlike
 from keeper.store.database import Book, create_book, writing
 from keeper.store.errors import BookError
 from keeper.store.journal import milliseconds_of
 from keeper.store.rows import KINDS, cell_names, from_row
 from keeper.store.salvage import Row, Salvage
-from keeper.store.schema import EVENT_TABLES, READING_TABLES
+from keeper.store.schema import EVENT_TABLES, READING_TABLES, new_parts
 from keeper.store.standing import WHOLE
 from keeper.store.state import rebuild
 
@@ -63,6 +65,7 @@ def mend(path: Path) -> Mended:
             taking = _Taking(book)
             with writing(book) as connection:
                 _take_over(taking, snapshot, backup)
+                taking.forget_checksums()
                 rebuild(connection)
             findings = tuple(f for f in check(book) if f.concern is not Concern.BACKUPS)
         except BaseException:
@@ -154,6 +157,7 @@ class _Taking:
         self.kept = self.brought = 0
         self._refused: Counter[tuple[str, str]] = Counter()
         self._partly: set[str] = set()
+        self._changed = 0
         self._connection.execute(
             "CREATE TEMP TABLE said (batch INTEGER, seq INTEGER, PRIMARY KEY (batch, seq))"
         )
@@ -169,6 +173,16 @@ class _Taking:
         if of_book and table in source.partly:
             self._partly.add(table)
 
+    def forget_checksums(self) -> None:
+        """Batches that are not as they were written keep what is left, and no checksum."""
+        changed = unlike(self._connection)
+        self._connection.execute("DROP TRIGGER batch_no_update")
+        self._connection.executemany(
+            "UPDATE batch SET checksum = NULL WHERE id = ?", [(key,) for key in changed]
+        )
+        self._connection.execute(new_parts()["trigger batch_no_update"])
+        self._changed = len(changed)
+
     def told(self) -> tuple[str, ...]:
         """What could not be taken over, in sentences."""
         partly = [f"The table {table} could be read only in part." for table in self._partly]
@@ -176,7 +190,8 @@ class _Taking:
             f"{count} {'row' if count == 1 else 'rows'} of {table} left out: {why}."
             for (table, why), count in sorted(self._refused.items())
         ]
-        return (*sorted(partly), *refused)
+        changed = [_told_changed(self._changed)] if self._changed else []
+        return (*sorted(partly), *refused, *changed)
 
     def _take_row(self, table: str, given: Given, *, of_book: bool) -> None:
         try:
@@ -255,8 +270,18 @@ _KEYS = {
     "animal": ("id",),
     "round": ("id",),
     "reading_day": ("probe", "day"),
+    "reading_layer": ("probe", "day", "batch"),
     "reading_file": ("sha256", "read_as"),
 }
+
+
+def _told_changed(count: int) -> str:
+    if count == 1:
+        return tr("1 batch is not as it was written, and is taken over as it is now.")
+    return tr(
+        "{count} batches are not as they were written, and are taken over as they are now.",
+        count=count,
+    )
 
 
 def _columns(connection: sqlite3.Connection, table: str) -> list[str]:

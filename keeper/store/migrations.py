@@ -23,7 +23,16 @@ from keeper.store.schema import (
 from keeper.store.state import rebuild
 
 Step = Callable[[sqlite3.Connection], None]
-STEPS: Mapping[int, Step] = {}
+
+
+def _make_room_for_checksums(connection: sqlite3.Connection) -> None:
+    """What was written before has none: it is not known to be as it was written."""
+    columns = connection.execute("SELECT name FROM pragma_table_info('batch')").fetchall()
+    if ("checksum",) not in columns:
+        connection.execute("ALTER TABLE batch ADD COLUMN checksum INTEGER")
+
+
+STEPS: Mapping[int, Step] = {1: _make_room_for_checksums}
 """By the version that a step leads away from. A step may not drop a table of record."""
 
 

@@ -90,7 +90,7 @@ def _same(value: Any) -> Any:
 
 
 def checked_text(value: str) -> str:
-    """*value*, if every reader of the book will get it back letter for letter.
+    """*value* as plain text, if every reader of the book will get it back letter for letter.
 
     Raises ValueError for NUL, where other readers stop, and for half a surrogate pair.
     """
@@ -100,19 +100,19 @@ def checked_text(value: str) -> str:
         is_whole = False
     if not is_whole:
         raise ValueError(f"text cannot hold NUL or half a character, got {value!r}")
-    return value
+    return value if type(value) is str else str(value)
 
 
 def _whole(value: int) -> int:
     if not -_MOST <= value <= _MOST:
         raise ValueError(f"a number must fit in 64 bits, got {value!r}")
-    return value
+    return int(value) if type(value) is bool else value
 
 
 def _finite(value: float) -> float:
     if not math.isfinite(value):
         raise ValueError(f"a number is needed, got {value!r}")
-    return value
+    return float(value)
 
 
 def _scaled(factor: int, value: float) -> int:

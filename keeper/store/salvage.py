@@ -24,8 +24,12 @@ class Salvage:
 
         First from the beginning up to the damage, then from the end back to it, then what lies
         between two damaged places, each row sought by what the index of batches says.
+
+        A column that a book of an earlier version has not is null.
         """
-        select = f"SELECT {', '.join(columns)} FROM {table}"
+        has = {name for _, name, *_ in self._as_far_as_it_goes(f"PRAGMA table_info({table})")}
+        cells = [name if name in has or not has else "NULL" for name in columns]
+        select = f"SELECT {', '.join(cells)} FROM {table}"
         try:
             yield from self._connection.execute(select)
             return

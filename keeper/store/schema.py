@@ -91,6 +91,7 @@ HOUSE_COLUMNS = {
 SPINE_TABLES = ("batch", "withdrawal", "animal", "round")
 EVENT_TABLES = (*ANIMAL_COLUMNS, *HOUSE_COLUMNS)
 
+# The checksum stands where SQLite puts a column that is added: old and new books read alike.
 _SPINE = """
 CREATE TABLE batch (
     id INTEGER PRIMARY KEY,
@@ -100,7 +101,7 @@ CREATE TABLE batch (
     written INTEGER NOT NULL,
     utc_offset INTEGER NOT NULL,
     reason TEXT
-) STRICT;
+, checksum INTEGER) STRICT;
 CREATE TABLE withdrawal (
     batch INTEGER NOT NULL REFERENCES batch (id),
     seq INTEGER NOT NULL,

@@ -1,6 +1,7 @@
 """Bytes of a book go bad: never a crash, what changed is told, and a mended copy is sound."""
 
 import random
+import re
 import sqlite3
 from collections import Counter
 from contextlib import closing
@@ -10,8 +11,8 @@ import pytest
 
 from keeper.actions.ways_back import way_back
 from keeper.store.backups import back_up
-from keeper.store.checking import check
-from keeper.store.database import create_book, open_book
+from keeper.store.checking import Concern, check
+from keeper.store.database import Book, create_book, open_book
 from keeper.store.errors import BookError, DamagedBook
 from keeper.store.mending import mend
 from tests.faults.deeds import a_book
@@ -93,17 +94,32 @@ def test_flipped_bits_are_seen_or_harmless_and_a_backup_is_offered(book: Path) -
     assert counts["mended and sound"] == counts["mended"]
 
 
-def test_a_flipped_letter_without_a_backup_is_not_seen(book: Path) -> None:
-    """The limit of what a check can know: this is what the backups are for."""
-    whole = bytearray(book.read_bytes())
-    with closing(open_book(book, station="look").connection) as connection:
-        right = rows(connection)
+def without_backups(book: Path) -> Path:
     for file in book.with_name("shed.book.backups").iterdir():
         file.unlink()
+    return book
+
+
+def test_a_flipped_letter_is_seen_without_a_backup(book: Path) -> None:
+    without_backups(book)
+    whole = bytearray(book.read_bytes())
     whole[whole.index(b"note")] ^= 1
     book.write_bytes(whole)
 
-    assert seen(book, right) == "unseen"
+    with closing(open_book(book, station="look").connection) as connection:
+        (finding,) = check(Book(book, connection, "look", writable=False))
+
+    assert finding.concern is Concern.CHECKSUMS
+    assert re.fullmatch(
+        r"Batch \d+ \(.ote, 2026-03-01\) is not as it was written: .*", finding.sentence
+    )
+
+
+def test_flipped_bits_are_seen_or_harmless_without_a_backup_too(book: Path) -> None:
+    counts = flips(without_backups(book), 60, mended_every=100)
+
+    assert counts["unseen"] == counts["refused otherwise"] == 0
+    assert counts["refused"] + counts["found"] > 5
 
 
 def lengths(book: Path, count: int) -> Counts:
@@ -122,8 +138,11 @@ def test_a_thousand_books_with_flipped_bits(book: Path) -> None:
     counts = flips(book, 1000, mended_every=10)
     book.write_bytes(whole)
     cut = lengths(book, 100)
+    book.write_bytes(whole)
+    alone = flips(without_backups(book), 1000, mended_every=1001)
 
-    keep("F7", flips=dict(counts), cut=dict(cut))
+    keep("F7", flips=dict(counts), cut=dict(cut), alone=dict(alone))
+    assert alone["unseen"] == alone["refused otherwise"] == 0
     assert counts["unseen"] == counts["refused otherwise"] == 0
     assert counts["offered a backup"] == counts["refused"]
     assert counts["mended and sound"] == counts["mended"]

@@ -63,7 +63,7 @@ def _live(book: Any) -> None:
     for night in range(_ROUNDS):
         written = _BEGAN + timedelta(days=3 * night)
         with batch(book, verb="note", keeper="Ro", written=written) as writer:
-            keys = dict.fromkeys(("animal", "dam", "sire"), animals[night % len(animals)])
+            keys = dict.fromkeys(("animal", "dam", "sire", "mate"), animals[night % len(animals)])
             keys["round"] = writer.new_round()
             writer.add(*(_event(kind, keys, night, written) for kind in kinds))
         if night % 8 == 5:

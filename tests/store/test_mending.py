@@ -99,8 +99,9 @@ def test_an_entry_that_says_nothing_possible_is_left_out_and_told(book, animal):
 
     mended = mend(book.path)
 
-    assert len(mended.left_out) == 1
+    assert len(mended.left_out) == 2
     assert mended.left_out[0].startswith("1 row of weighing left out")
+    assert mended.left_out[1].startswith("1 batch is not as it was written")
 
 
 def test_what_the_backup_says_wins_over_a_flipped_letter(lived):

@@ -93,7 +93,7 @@ CREATE TABLE batch (
     written INTEGER NOT NULL,
     utc_offset INTEGER NOT NULL,
     reason TEXT
-) STRICT;
+, checksum INTEGER) STRICT;
 CREATE TABLE cleaned (
     animal INTEGER NOT NULL REFERENCES animal (id),
     at INTEGER NOT NULL,
