@@ -28,6 +28,7 @@ from keeper.desktop.widgets.severity_counts import SeverityCounts
 from keeper.desktop.widgets.severity_list import SeverityList
 from keeper.desktop.widgets.watch_detail import WatchDetail
 from keeper.desktop.widgets.words_line import Words
+from keeper.language import tr
 
 _LOOKING = "Looking through the book."
 
@@ -129,6 +130,9 @@ class WatchScreen(QWidget):
             ("C", "tubs cleaned: a tub, a row or a rack", self._asks.cleaned),
             ("R", "daily round done", self._asks.daily_round),
             ("B", "a bag of prey opened", self._asks.bag),
+            ("S", tr("prey counted: a bag that came, or what is left in one"), self._asks.prey),
+            ("M", tr("a step against mites, of a rack or the room"), self._asks.mites),
+            ("T", tr("a dose of medicine given, or missed"), self._asks.dose),
             ("L", "loosen the limit that is proposed", self._asks.loosen),
         ):
             add_key(self, key, words, slot)

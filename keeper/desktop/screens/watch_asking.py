@@ -10,6 +10,9 @@ from functools import partial
 from keeper.actions.dismissing import loosen
 from keeper.actions.house_entries import clean, daily_round, open_bag, put_place_aside
 from keeper.actions.keeping import Keeping, Written
+from keeper.actions.kept_entries import MITES, PREY, count_prey, mite_step
+from keeper.actions.noting import note
+from keeper.actions.typed_care import medicine_typed, running_courses
 from keeper.actions.typed_entries import day_typed
 from keeper.actions.watch_board import Aside, WatchItem, note_found
 from keeper.actions.watching import put_aside, put_aside_until
@@ -17,8 +20,12 @@ from keeper.desktop.models.watch_rows import WatchRow
 from keeper.desktop.notices import Notices
 from keeper.desktop.screens.watch_words import place_words, whose
 from keeper.desktop.widgets.asking_line import AskingLine
-from keeper.husbandry.house import Awaited
+from keeper.husbandry.care import DoseTold
+from keeper.husbandry.house import Awaited, MitesTold
 from keeper.husbandry.now import AnimalNow
+from keeper.husbandry.place import place_of
+from keeper.husbandry.when import at_instant
+from keeper.language import tr
 from keeper.reports.figures import day
 from keeper.reports.words import word
 
@@ -96,6 +103,38 @@ class WatchAsking:
         opened = partial(open_bag, self._keeping)
         self._asking.ask(_BAG, lambda text: self._notices.tell_of(lambda: opened(text)))
 
+    def prey(self) -> None:
+        """How much lies in a bag; the bag of the line stands there already."""
+        row = self._chosen()
+        counted = partial(count_prey, self._keeping)
+        prompt = tr("Prey counted ({right})", right=PREY)
+        usual = _bag_of(row.about) if row is not None else ""
+        self._asking.ask(prompt, lambda text: self._notices.tell_of(lambda: counted(text)), usual)
+
+    def mites(self) -> None:
+        """A step against mites; the rack of the line stands there already."""
+        row = self._chosen()
+        step = partial(mite_step, self._keeping)
+        prompt = tr("Against mites ({right})", right=MITES)
+        usual = _looked_into(row.about) if row is not None else ""
+        self._asking.ask(prompt, lambda text: self._notices.tell_of(lambda: step(text)), usual)
+
+    def dose(self) -> None:
+        """A tick for the dose that the chosen line asks for."""
+        row = self._chosen()
+        animal = row.about.animal if row is not None else None
+        running = (
+            running_courses(self._keeping, animal.animal, self._keeping.today) if animal else ()
+        )
+        if animal is None or not running:
+            self._notices.refused.emit(tr("No course of medicine runs for this line."))
+            return
+        ticked = partial(_tick, self._keeping, animal)
+        prompt = tr("Dose of {who} (given, missed or stopped, then why)", who=_named(animal))
+        self._asking.ask(
+            prompt, lambda text: self._notices.tell_of(lambda: ticked(text)), DoseTold.GIVEN.value
+        )
+
     def loosen(self) -> None:
         """The proposed limit in place of the one that is dismissed again and again."""
         row = self._chosen()
@@ -130,6 +169,29 @@ def _put_aside(keeping: Keeping, item: WatchItem, reason: str, until: str) -> Wr
         written = put_aside(keeping, animal.animal, item.kind, end, reason)
         where = _named(animal)
     return replace(written, where=where, what=f"put aside until {day(end)}")
+
+
+def _tick(keeping: Keeping, animal: AnimalNow, text: str) -> Written:
+    """Write what became of a dose; a whole course is typed on the animal's page."""
+    running = running_courses(keeping, animal.animal, keeping.today)
+    happened = at_instant(keeping.now())
+    head = text.replace(",", " ").split(" ")[0]
+    if head not in {told.value for told in DoseTold} or ";" in text:
+        raise ValueError(tr("Given, missed or stopped are right; V on her page takes a course."))
+    typed = medicine_typed(animal.animal, happened, text, keeper=keeping.keeper, running=running)
+    return note(keeping, typed.verb, typed.event, where=_named(animal), what=typed.what)
+
+
+def _bag_of(about: WatchItem | Aside) -> str:
+    """What is typed before the number for the bag of a line, where it is about one."""
+    why = next((w for w in getattr(about, "because", ()) if "bag" in w.figures), None)
+    return "" if why is None else f"{why.figures['prey']}: {why.figures['bag']}: "
+
+
+def _looked_into(about: WatchItem | Aside) -> str:
+    """A look without a mite at the rack of the line, or the rack of its animal."""
+    place = place_of(about.place or "")
+    return f"{place.rack if place else about.place or 'room'} {MitesTold.CLEAR.value}"
 
 
 def _last_word(text: str) -> str:

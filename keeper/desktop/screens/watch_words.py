@@ -23,6 +23,7 @@ from keeper.desktop.widgets.watch_detail import DetailFace, TriedFace, TubFace
 from keeper.husbandry.animal import Sex
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.reasons import Reason
+from keeper.language import tr
 from keeper.reports.figures import (
     GAP,
     ago,
@@ -33,6 +34,7 @@ from keeper.reports.figures import (
     heat_unit,
     span,
 )
+from keeper.reports.prey_words import prey_words
 from keeper.reports.words import sentence, word, word_of
 
 S = TileState
@@ -57,10 +59,20 @@ KEYS = (
     ("Z", "put aside: a reason and an end"),
     ("D", "done: what was found"),
     ("C R B", "cleaned; daily round; bag"),
+    ("S M T", tr("prey counted; mites; dose")),
 )
 _ANIMALS, _ROWS = counted("animal", "animals"), counted("row", "rows")
 _MEMBERS_SHOWN = 6
 _TOGETHER = ("refused together", "refused after a cleaning", "refused after a change of prey")
+_PLACES: Mapping[str, Callable[[str], str]] = {
+    FROM_ONE_BAG: lambda place: tr("bag {bag}", bag=place),
+    "bag aged": lambda place: tr("bag {bag}", bag=place),
+    "prey low": prey_words,
+    "due to pip": lambda place: tr("clutch {clutch}", clutch=place),
+    "hatching slow": lambda place: tr("clutch {clutch}", clutch=place),
+    "eggs do not balance": lambda place: tr("clutch {clutch}", clutch=place),
+}
+"""Kinds of line whose place is a bag, a grade of prey, or a clutch."""
 _STRONG = ("fits", "look first", "not read")
 
 
@@ -170,8 +182,8 @@ def place_words(place: str | None, kind: str) -> str:
     """What a line without an animal is about: a row, a bag, a keeper, the day of a cleaning."""
     if place and kind == SINCE_A_CLEANING:
         return f"cleaned {day(date.fromisoformat(place))}"
-    if place and kind == FROM_ONE_BAG:
-        return f"bag {place}"
+    if place and kind in _PLACES:
+        return _PLACES[kind](place)
     return place or ""
 
 
