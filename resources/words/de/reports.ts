@@ -5,11 +5,19 @@
   <name>keeper</name>
   <message>
    <source>--animal goes with --whole FOLDER, which gets all told of it.</source>
-   <translation type="unfinished" />
+   <translation>--animal gehört zu --whole ORDNER, der dann alles enthält, was über das Tier steht.</translation>
   </message>
   <message>
    <source>--whole FOLDER holds everything; give it without --animals and --diary.</source>
-   <translation type="unfinished" />
+   <translation>--whole ORDNER enthält alles; ohne --animals und --diary angeben.</translation>
+  </message>
+  <message>
+   <source>0 refused · 5 left in · 2 part taken · 7 not offered</source>
+   <translation>0 verweigert · 5 liegen gelassen · 2 teils gefressen · 7 nicht angeboten</translation>
+  </message>
+  <message>
+   <source>30 days</source>
+   <translation>30 Tage</translation>
   </message>
   <message>
    <source>A NUL byte stands here; save the file as plain UTF-8 text.</source>
@@ -21,12 +29,16 @@
   </message>
   <message>
    <source>A faecal sample went off on {on:day}, {days:ago}; its result is awaited.</source>
-   <translation type="unfinished" />
+   <translation>Eine Kotprobe ging am {on:day} ab, {days:ago}; ihr Ergebnis steht aus.</translation>
   </message>
   <message>
    <source>A female</source>
    <comment>A sex</comment>
    <translation>Weibchen</translation>
+  </message>
+  <message>
+   <source>A hot end over {least}: pull the plug of that rack's heater, open the door of the room, and call. A rack can be lost within the hour.</source>
+   <translation>Warme Seite über {least}: den Stecker der Heizung dieses Racks ziehen, die Tür des Raums öffnen und anrufen. Ein Rack kann binnen einer Stunde verloren sein.</translation>
   </message>
   <message>
    <source>A male</source>
@@ -39,7 +51,7 @@
   </message>
   <message>
    <source>A missed dose is never doubled.</source>
-   <translation type="unfinished" />
+   <translation>Eine versäumte Gabe wird nie verdoppelt.</translation>
   </message>
   <message>
    <source>A new kind of prey is often refused at first: of heat or bag that tells nothing. The plan stays with {before} until {now} is eaten.</source>
@@ -103,9 +115,17 @@
    <translation>Bei zwei Häutungen blieb eine Augenkappe haften, zuletzt am {shed_on:day}.</translation>
   </message>
   <message>
+   <source>Animal card: {name}</source>
+   <translation>Abgabekarte: {name}</translation>
+  </message>
+  <message>
    <source>Apr</source>
    <comment>month</comment>
    <translation>Apr</translation>
+  </message>
+  <message>
+   <source>Ask a reptile vet about open-mouth breathing, bubbles at nose or mouth, a kept eye cap or a ring of skin on the tail tip, and weight that falls. Never pick at an eye cap.</source>
+   <translation>Einen Reptilientierarzt fragen bei Atmen mit offenem Maul, Blasen an Nase oder Maul, haftender Augenkappe oder einem Hautring an der Schwanzspitze und bei fallendem Gewicht. Nie an einer Augenkappe zupfen.</translation>
   </message>
   <message>
    <source>Ask a reptile vet the same day.</source>
@@ -118,6 +138,10 @@
   <message>
    <source>Ask a reptile vet.</source>
    <translation>Einen Reptilientierarzt fragen.</translation>
+  </message>
+  <message>
+   <source>Ask the keeper</source>
+   <translation>Halter fragen</translation>
   </message>
   <message>
    <source>Assisted feeding by experienced hands only.</source>
@@ -176,16 +200,20 @@
   </message>
   <message>
    <source>Bag {bag} came on {since:day}, {days:ago}, and holds {left:n} {prey}: bin it.</source>
-   <translation type="unfinished" />
+   <translation>Beutel {bag} kam am {since:day}, {days:ago}, und enthält {left:n} {prey}: entsorgen.</translation>
   </message>
   <message>
    <source>Bag {bag} came on {since:day}, {days:ago}, and holds {left:n} {prey}: use it first.</source>
-   <translation type="unfinished" />
+   <translation>Beutel {bag} kam am {since:day}, {days:ago}, und enthält {left:n} {prey}: zuerst verbrauchen.</translation>
   </message>
   <message>
    <source>Below the order point</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Unter dem Bestellpunkt</translation>
+  </message>
+  <message>
+   <source>Bin what has been warm for more than 2 hours or was kept apart. Never freeze it again.</source>
+   <translation>Entsorgen, was mehr als 2 Stunden warm war oder getrennt gehalten wurde. Nie wieder einfrieren.</translation>
   </message>
   <message>
    <source>Body condition: {weight_g:g} at {svl_cm:cm} on {measured_on:day} is {percent:percent} of usual, {scaled_g:g} scaled to {length_cm:cm} ({animals:animals} measured).</source>
@@ -254,6 +282,18 @@
    <translation>Byte {byte} ist kein UTF-8-Text; die Datei als UTF-8 speichern.</translation>
   </message>
   <message>
+   <source>Call the reptile vet the same day</source>
+   <translation>Noch am selben Tag den Reptilientierarzt anrufen</translation>
+  </message>
+  <message>
+   <source>Caution</source>
+   <translation>Vorsicht</translation>
+  </message>
+  <message>
+   <source>Cautions</source>
+   <translation>Vorsicht</translation>
+  </message>
+  <message>
    <source>Change how it is offered, one thing at a time.</source>
    <translation>Anders anbieten, immer nur eine Sache ändern.</translation>
   </message>
@@ -275,8 +315,12 @@
    <translation>Wärme, Versteck und Häutung prüfen.</translation>
   </message>
   <message>
+   <source>Check local law before it changes hands or travels: permits, licences and papers are for buyer and keeper to know.</source>
+   <translation>Vor Abgabe oder Reise das örtliche Recht prüfen: Genehmigungen, Lizenzen und Papiere sind Sache von Käufer und Halter.</translation>
+  </message>
+  <message>
    <source>Check local law.</source>
-   <translation type="unfinished" />
+   <translation>Örtliches Recht prüfen.</translation>
   </message>
   <message>
    <source>Check prey, heat, faeces, identity and the scale.</source>
@@ -310,8 +354,12 @@
    <translation>Zu lange klar</translation>
   </message>
   <message>
+   <source>Clutch</source>
+   <translation>Gelege</translation>
+  </message>
+  <message>
    <source>Code {about} is borne by more than one: {told}</source>
-   <translation type="unfinished" />
+   <translation>Code {about} trägt mehr als ein Tier: {told}</translation>
   </message>
   <message>
    <source>Cold after feeding</source>
@@ -330,19 +378,23 @@
   </message>
   <message>
    <source>Cut no egg unless you have experience with it; ask a reptile vet.</source>
-   <translation type="unfinished" />
+   <translation>Kein Ei ohne Erfahrung aufschneiden; einen Reptilientierarzt fragen.</translation>
   </message>
   <message>
    <source>Dam {dam}, sire {sire}.</source>
-   <translation type="unfinished" />
+   <translation>Mutter {dam}, Vater {sire}.</translation>
   </message>
   <message>
    <source>Dam {dam}.</source>
-   <translation type="unfinished" />
+   <translation>Mutter {dam}.</translation>
+  </message>
+  <message>
+   <source>Dam × sire</source>
+   <translation>Mutter × Vater</translation>
   </message>
   <message>
    <source>Day {number:n} since {begun:day}, on {on:day}: a look without a mite is all clear.</source>
-   <translation type="unfinished" />
+   <translation>Tag {number:n} seit {begun:day}, am {on:day}: eine Kontrolle ohne Milbe gibt Entwarnung.</translation>
   </message>
   <message>
    <source>Dec</source>
@@ -350,13 +402,17 @@
    <translation>Dez</translation>
   </message>
   <message>
+   <source>Do not handle, move, bathe or help to shed; do not feed live prey; do not open an incubator or turn a thermostat; do not let anybody else in to the animals.</source>
+   <translation>Nicht anfassen, umsetzen, baden oder beim Häuten helfen; kein Lebendfutter geben; keinen Inkubator öffnen, keinen Thermostat verstellen; niemanden sonst zu den Tieren lassen.</translation>
+  </message>
+  <message>
    <source>Dose {number:n} of {doses:n} due on {on:day}: {medicine}, {amount}, {route}, as the vet wrote it.</source>
-   <translation type="unfinished" />
+   <translation>Gabe {number:n} von {doses:n} fällig am {on:day}: {medicine}, {amount}, {route}, wie vom Tierarzt aufgeschrieben.</translation>
   </message>
   <message>
    <source>Due to pip</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Schlupf steht an</translation>
   </message>
   <message>
    <source>Dull</source>
@@ -374,7 +430,7 @@
   <message>
    <source>Eggs do not balance</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Eier gehen nicht auf</translation>
   </message>
   <message>
    <source>Eggs of {kinds:n} kinds may lie there, each with limits of its own; these are the widest.</source>
@@ -415,11 +471,11 @@
   </message>
   <message>
    <source>Ends when a bag is counted in.</source>
-   <translation type="unfinished" />
+   <translation>Endet, wenn ein Beutel eingezählt wird.</translation>
   </message>
   <message>
    <source>Ends when pipping or hatching is written.</source>
-   <translation type="unfinished" />
+   <translation>Endet, wenn Anritzen oder Schlupf eingetragen wird.</translation>
   </message>
   <message>
    <source>Ends when she lays.</source>
@@ -427,15 +483,15 @@
   </message>
   <message>
    <source>Ends when the bag is counted empty.</source>
-   <translation type="unfinished" />
+   <translation>Endet, wenn der Beutel leer gezählt wird.</translation>
   </message>
   <message>
    <source>Ends when the balance closes.</source>
-   <translation type="unfinished" />
+   <translation>Endet, wenn die Rechnung aufgeht.</translation>
   </message>
   <message>
    <source>Ends when the dose is written: given, missed or stopped.</source>
-   <translation type="unfinished" />
+   <translation>Endet, wenn die Gabe eingetragen wird: gegeben, versäumt oder abgesetzt.</translation>
   </message>
   <message>
    <source>Ends when the hold is renewed or ended.</source>
@@ -443,11 +499,11 @@
   </message>
   <message>
    <source>Ends when the last is written out, or failed.</source>
-   <translation type="unfinished" />
+   <translation>Endet, wenn das letzte als geschlüpft oder verloren eingetragen ist.</translation>
   </message>
   <message>
    <source>Ends when the look is written; mites seen begin the count anew.</source>
-   <translation type="unfinished" />
+   <translation>Endet, wenn die Kontrolle eingetragen wird; gesehene Milben beginnen die Zählung neu.</translation>
   </message>
   <message>
    <source>Ends when the offer is closed.</source>
@@ -471,7 +527,7 @@
   </message>
   <message>
    <source>Ends with a faecal test.</source>
-   <translation type="unfinished" />
+   <translation>Endet mit einer Kotuntersuchung.</translation>
   </message>
   <message>
    <source>Ends with a gain.</source>
@@ -487,7 +543,7 @@
   </message>
   <message>
    <source>Ends with a new permit of that kind.</source>
-   <translation type="unfinished" />
+   <translation>Endet mit einer neuen Genehmigung dieser Art.</translation>
   </message>
   <message>
    <source>Ends with a reading inside the limits.</source>
@@ -530,17 +586,21 @@
    <translation>Endet mit Gewichten, die wieder zu den eigenen Kurven passen.</translation>
   </message>
   <message>
+   <source>Every day</source>
+   <translation>Jeden Tag</translation>
+  </message>
+  <message>
    <source>Faecal test</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Kotuntersuchung</translation>
   </message>
   <message>
    <source>Faecal test due on {on:day}; {clear:n} of {wanted:n} clear so far in this quarantine.</source>
-   <translation type="unfinished" />
+   <translation>Kotuntersuchung fällig am {on:day}; {clear:n} von {wanted:n} ohne Befund in dieser Quarantäne.</translation>
   </message>
   <message>
    <source>Faecal test was due on {on:day}; {clear:n} of {wanted:n} clear so far in this quarantine.</source>
-   <translation type="unfinished" />
+   <translation>Kotuntersuchung war fällig am {on:day}; {clear:n} von {wanted:n} ohne Befund in dieser Quarantäne.</translation>
   </message>
   <message>
    <source>Feb</source>
@@ -563,6 +623,10 @@
    <translation>Fütterung nicht bekannt</translation>
   </message>
   <message>
+   <source>Feeding record, the last {count} offers</source>
+   <translation>Fütterungen, die letzten {count} Angebote</translation>
+  </message>
+  <message>
    <source>First shed overdue</source>
    <comment>watch kind</comment>
    <translation>Erste Häutung überfällig</translation>
@@ -581,7 +645,15 @@
   </message>
   <message>
    <source>Found in the faecal test of {on:day}: {text:quoted}.</source>
-   <translation type="unfinished" />
+   <translation>In der Kotuntersuchung vom {on:day} gefunden: {text:quoted}.</translation>
+  </message>
+  <message>
+   <source>Freezer to fridge from {first} to {last}.</source>
+   <translation>Aus dem Gefrierfach in den Kühlschrank von {first} bis {last}.</translation>
+  </message>
+  <message>
+   <source>Freezer to fridge {early} to {late} hours before the round.</source>
+   <translation>Aus dem Gefrierfach in den Kühlschrank {early} bis {late} Stunden vor der Runde.</translation>
   </message>
   <message>
    <source>Fri</source>
@@ -595,6 +667,10 @@
   <message>
    <source>Gained {percent:percent} over {meals:meals} and {days:days}; {limit_percent:percent} is the least to expect while growing.</source>
    <translation>Zunahme {percent:percent} über {meals:meals} und {days:days}; {limit_percent:percent} sind im Wachstum das Mindeste.</translation>
+  </message>
+  <message>
+   <source>Genes, as written</source>
+   <translation>Gene, wie eingetragen</translation>
   </message>
   <message>
    <source>Getting fat</source>
@@ -618,8 +694,16 @@
    <translation>Wachstum seither ({days:days}) kann es auf das {factor:hundredth}-Fache gebracht haben.</translation>
   </message>
   <message>
+   <source>Handed over on, by</source>
+   <translation>Übergeben am, durch</translation>
+  </message>
+  <message>
    <source>Has lost {lost_percent:percent} and changes by {grams_a_week:change} a week, so {percent:percent} are gone by {on:day}.</source>
    <translation>Hat {lost_percent:percent} verloren, Änderung {grams_a_week:change} je Woche; damit sind {percent:percent} am {on:day} verloren.</translation>
+  </message>
+  <message>
+   <source>Hatched</source>
+   <translation>Geschlüpft</translation>
   </message>
   <message>
    <source>Hatched on {hatched:day}: waiting for the first shed, usual by {latest:day}.</source>
@@ -651,6 +735,14 @@
    <translation>Wärme wurde nicht gemessen; zuerst messen.</translation>
   </message>
   <message>
+   <source>Held and not counted: {kinds}.</source>
+   <translation>In Pause und nicht gezählt: {kinds}.</translation>
+  </message>
+  <message>
+   <source>Held now: {kind}</source>
+   <translation>Jetzt in Pause: {kind}</translation>
+  </message>
+  <message>
    <source>Hold without end</source>
    <comment>watch kind</comment>
    <translation>Pause ohne Ende</translation>
@@ -676,6 +768,10 @@
    <translation>Warme Seite {temp_c:celsius}, unter {limit_c:celsius}, und {animals:animals} gefüttert (Zeitraum {hours_most:hours}): eine Mahlzeit kann wieder hochkommen.</translation>
   </message>
   <message>
+   <source>Hot end, measured</source>
+   <translation>Warme Seite, gemessen</translation>
+  </message>
+  <message>
    <source>Hot surface</source>
    <comment>Zone</comment>
    <translation>Warmfläche</translation>
@@ -686,6 +782,10 @@
    <translation>Feuchte</translation>
   </message>
   <message>
+   <source>In one tub with</source>
+   <translation>In einer Box mit</translation>
+  </message>
+  <message>
    <source>In season, so offered every {interval:days}.</source>
    <translation>In der Paarungszeit, darum alle {interval:days} angeboten.</translation>
   </message>
@@ -693,6 +793,14 @@
    <source>Incubator</source>
    <comment>Zone</comment>
    <translation>Inkubator</translation>
+  </message>
+  <message>
+   <source>Into warm water at {time}.</source>
+   <translation>In warmes Wasser um {time}.</translation>
+  </message>
+  <message>
+   <source>Into warm water {minutes} minutes before the round.</source>
+   <translation>In warmes Wasser {minutes} Minuten vor der Runde.</translation>
   </message>
   <message>
    <source>Isolate and check heat.</source>
@@ -705,7 +813,7 @@
   </message>
   <message>
    <source>Joined. Taking this line back takes all of it back, readings excepted.</source>
-   <translation type="unfinished" />
+   <translation>Zusammengeführt. Wird diese Zeile zurückgenommen, gilt das für alles, außer den Messwerten.</translation>
   </message>
   <message>
    <source>Jul</source>
@@ -722,6 +830,14 @@
    <translation>Die Box getrennt halten.</translation>
   </message>
   <message>
+   <source>Keeper, and second keeper</source>
+   <translation>Halter, und zweiter Halter</translation>
+  </message>
+  <message>
+   <source>Kept at, measured</source>
+   <translation>Gehalten bei, gemessen</translation>
+  </message>
+  <message>
    <source>Kept meals cannot be counted.</source>
    <translation>Behaltene Mahlzeiten lassen sich nicht zählen.</translation>
   </message>
@@ -731,7 +847,7 @@
   </message>
   <message>
    <source>Laid on {laid_on:day}, {days:ago}; pipping is usual from day {low:n} to {high:n}, and {still_in:n} good eggs are still in.</source>
-   <translation type="unfinished" />
+   <translation>Abgelegt am {laid_on:day}, {days:ago}; Anritzen ist von Tag {low:n} bis {high:n} üblich, und {still_in:n} gute Eier sind noch zu.</translation>
   </message>
   <message>
    <source>Laid since, on {clutch_on:day}; {percent:percent} less is usual.</source>
@@ -740,6 +856,10 @@
   <message>
    <source>Larger prey was refused {times:n} times, so {prey} again.</source>
    <translation>Größeres Futter wurde {times:n}-mal verweigert, darum wieder {prey}.</translation>
+  </message>
+  <message>
+   <source>Last eaten</source>
+   <translation>Zuletzt gefressen</translation>
   </message>
   <message>
    <source>Last eaten: {prey}, which is not in stock, so {offered}.</source>
@@ -759,12 +879,28 @@
   </message>
   <message>
    <source>Last weighed {weight_g:g}, on {weighed_on:day}.</source>
-   <translation type="unfinished" />
+   <translation>Zuletzt {weight_g:g} gewogen, am {weighed_on:day}.</translation>
+  </message>
+  <message>
+   <source>Last weight of each, without meals</source>
+   <translation>Letztes Gewicht von jedem, ohne Mahlzeiten</translation>
+  </message>
+  <message>
+   <source>Last weights and sheds</source>
+   <translation>Letzte Gewichte und Häutungen</translation>
   </message>
   <message>
    <source>Laying overdue</source>
    <comment>watch kind</comment>
    <translation>Ablage überfällig</translation>
+  </message>
+  <message>
+   <source>Leave alone</source>
+   <translation>Was zu lassen ist</translation>
+  </message>
+  <message>
+   <source>Leave it in peace for 5 to 7 days before the first meal (common practice); then one item of the kind and size above, killed and thawed through, never refrozen. A heater needs a thermostat and a second thermometer.</source>
+   <translation>Vor der ersten Mahlzeit 5 bis 7 Tage in Ruhe lassen (gängige Praxis); dann ein Futtertier der Art und Größe oben, getötet und durchgetaut, nie wieder eingefroren. Eine Heizung braucht einen Thermostat und ein zweites Thermometer.</translation>
   </message>
   <message>
    <source>Left in</source>
@@ -778,6 +914,18 @@
   <message>
    <source>Left in on {on:day}, {days:ago}, and what became of it was never written.</source>
    <translation>Liegen gelassen am {on:day}, {days:ago}; was daraus wurde, steht nirgends.</translation>
+  </message>
+  <message>
+   <source>Length, condition</source>
+   <translation>Länge, Zustand</translation>
+  </message>
+  <message>
+   <source>Likely left, of {count} animals: {refused} refuse, {opaque} turn opaque before the night.</source>
+   <translation>Wahrscheinlich übrig, von {count} Tieren: {refused} verweigern, {opaque} werden vor dem Abend trüb.</translation>
+  </message>
+  <message>
+   <source>Line</source>
+   <translation>Linie</translation>
   </message>
   <message>
    <source>Live prey: check local law.</source>
@@ -794,19 +942,23 @@
   <message>
    <source>Look for mites</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Nach Milben sehen</translation>
   </message>
   <message>
    <source>Look for mites in every tub: day {number:n} since {begun:day} was {on:day}, {days:ago}.</source>
-   <translation type="unfinished" />
+   <translation>In jeder Box nach Milben sehen: Tag {number:n} seit {begun:day} war am {on:day}, {days:ago}.</translation>
   </message>
   <message>
    <source>Look for mites in every tub: day {number:n} since {begun:day}.</source>
-   <translation type="unfinished" />
+   <translation>In jeder Box nach Milben sehen: Tag {number:n} seit {begun:day}.</translation>
+  </message>
+  <message>
+   <source>Look into every tub: alive, water in the bowl, nothing hurt. Fresh water where it is low or fouled.</source>
+   <translation>In jede Box sehen: lebt, Wasser im Napf, nichts verletzt. Frisches Wasser, wo wenig da oder es verschmutzt ist.</translation>
   </message>
   <message>
    <source>Looks before it that were not written: {count:n}.</source>
-   <translation type="unfinished" />
+   <translation>Kontrollen davor, die nicht eingetragen wurden: {count:n}.</translation>
   </message>
   <message>
    <source>Losing while eating</source>
@@ -850,7 +1002,11 @@
   <message>
    <source>Medicine</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Medikament</translation>
+  </message>
+  <message>
+   <source>Middle of the last weights {middle}; lightest {lightest} {least}, heaviest {heaviest} {most}. Compare within one age and sex only.</source>
+   <translation>Mitte der letzten Gewichte {middle}; am leichtesten {lightest} {least}, am schwersten {heaviest} {most}. Nur innerhalb eines Alters und Geschlechts vergleichen.</translation>
   </message>
   <message>
    <source>Mites</source>
@@ -895,8 +1051,16 @@
    <translation>Nach einer Mahlzeit immer mindestens {gap:days} warten.</translation>
   </message>
   <message>
+   <source>New within {count} days</source>
+   <translation>Neu in den letzten {count} Tagen</translation>
+  </message>
+  <message>
    <source>New: {animals:animals}, {entries:entries} in {new:lines}, {photos:n} photos and {readings:n} readings. The same in both: {known:lines}.</source>
-   <translation type="unfinished" />
+   <translation>Neu: {animals:animals}, {entries:entries} in {new:lines}, {photos:n} Fotos und {readings:n} Messwerte. In beiden gleich: {known:lines}.</translation>
+  </message>
+  <message>
+   <source>Next offer due</source>
+   <translation>Nächstes Angebot fällig</translation>
   </message>
   <message>
    <source>Next step: {step:LadderStep} (in this line tried with {tried:n}, of which {ate:n} ate).</source>
@@ -906,6 +1070,10 @@
    <source>Night low</source>
    <comment>Zone</comment>
    <translation>Tiefstwert der Nacht</translation>
+  </message>
+  <message>
+   <source>Night low, measured</source>
+   <translation>Tiefstwert der Nacht, gemessen</translation>
   </message>
   <message>
    <source>No animal stood in a tub on {on:day}.</source>
@@ -976,6 +1144,10 @@
    <translation>Keine Mahlzeit im Buch.</translation>
   </message>
   <message>
+   <source>No offer is written in the book.</source>
+   <translation>Im Buch steht kein Angebot.</translation>
+  </message>
+  <message>
    <source>No offer was written since {since:day}.</source>
    <translation>Seit {since:day} wurde kein Angebot eingetragen.</translation>
   </message>
@@ -1013,12 +1185,20 @@
    <translation>Kein Artprofil für {species}.</translation>
   </message>
   <message>
+   <source>No statement of genes is written in the book.</source>
+   <translation>Im Buch steht keine Angabe zu Genen.</translation>
+  </message>
+  <message>
    <source>No weight in the book.</source>
    <translation>Kein Gewicht im Buch.</translation>
   </message>
   <message>
    <source>No weight was taken {digestion_days:days} or more after a meal.</source>
    <translation>Kein Gewicht wurde {digestion_days:days} oder mehr nach einer Mahlzeit genommen.</translation>
+  </message>
+  <message>
+   <source>Nobody is due in these days.</source>
+   <translation>In diesen Tagen ist niemand fällig.</translation>
   </message>
   <message>
    <source>Not eaten for long</source>
@@ -1065,8 +1245,16 @@
    <translation>Notiert</translation>
   </message>
   <message>
+   <source>Nothing is counted for {count} animals that cannot be told.</source>
+   <translation>Für {count} Tiere, bei denen nichts zu sagen ist, wird nichts gezählt.</translation>
+  </message>
+  <message>
    <source>Nothing is new: all {known:lines} stand in the book already.</source>
-   <translation type="unfinished" />
+   <translation>Nichts Neues: alle {known:lines} stehen schon im Buch.</translation>
+  </message>
+  <message>
+   <source>Nothing is written.</source>
+   <translation>Nichts eingetragen.</translation>
   </message>
   <message>
    <source>Nothing new: all {skipped:rows} stand in the book already.</source>
@@ -1086,7 +1274,7 @@
   </message>
   <message>
    <source>Nothing was written.</source>
-   <translation type="unfinished" />
+   <translation>Nichts wurde eingetragen.</translation>
   </message>
   <message>
    <source>Nothing was written: {count:faults} to put right.</source>
@@ -1120,17 +1308,25 @@
    <translation>Okt</translation>
   </message>
   <message>
+   <source>Odds are what they were on the day they were written. A gene that an animal may carry is no promise: only its young can show it.</source>
+   <translation>Wahrscheinlichkeiten gelten für den Tag, an dem sie eingetragen wurden. Ein Gen, das ein Tier tragen kann, ist kein Versprechen: erst seine Jungen können es zeigen.</translation>
+  </message>
+  <message>
    <source>Offer {percent:percent} of a usual meal ({kind:HoldKind}).</source>
    <translation>{percent:percent} einer üblichen Mahlzeit anbieten ({kind:HoldKind}).</translation>
   </message>
   <message>
    <source>Old bag of prey</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Alter Futterbeutel</translation>
   </message>
   <message>
    <source>On hold ({hold:HoldKind}) for {days:days}, since {since:day}, and no end set.</source>
    <translation>In Pause ({hold:HoldKind}) schon {days:days}, seit {since:day}, und kein Ende gesetzt.</translation>
+  </message>
+  <message>
+   <source>One bowl for each grade. What was refused goes to another tub within 2 hours, or is binned.</source>
+   <translation>Eine Schüssel für jede Größe. Was verweigert wurde, geht binnen 2 Stunden an eine andere Box oder wird entsorgt.</translation>
   </message>
   <message>
    <source>One grade down, {prey} ({after:HoldKind}).</source>
@@ -1164,14 +1360,22 @@
    <translation>Atmung mit offenem Maul</translation>
   </message>
   <message>
+   <source>Open-mouth breathing or bubbles, something hanging from the vent, straining without an egg, eggs begun and not finished, a burn, bleeding, a snake that is limp or lies on its back.</source>
+   <translation>Atmen mit offenem Maul oder Blasen, etwas hängt aus der Kloake, Pressen ohne Ei, Ablage begonnen und nicht beendet, eine Verbrennung, eine Blutung, eine Schlange, die schlaff ist oder auf dem Rücken liegt.</translation>
+  </message>
+  <message>
    <source>Others still in the egg</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Andere noch im Ei</translation>
+  </message>
+  <message>
+   <source>Papers and their numbers</source>
+   <translation>Papiere und ihre Nummern</translation>
   </message>
   <message>
    <source>Permit</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Genehmigung</translation>
   </message>
   <message>
    <source>Pick a small {prey}, about {grams:g}.</source>
@@ -1191,6 +1395,18 @@
    <translation>Häutung vor der Ablage am {since:day}: Eier sind zu erwarten; Ablageplatz bereit?</translation>
   </message>
   <message>
+   <source>Prey is killed, thawed in the fridge, warmed in water and dried. Offer with long tongs; what is not eaten by the morning is binned, never frozen again. Write down who left it.</source>
+   <translation>Futtertiere sind getötet, im Kühlschrank aufgetaut, in Wasser erwärmt und abgetrocknet. Mit langer Pinzette anbieten; was bis zum Morgen nicht gefressen ist, wird entsorgt, nie wieder eingefroren. Aufschreiben, wer es liegen ließ.</translation>
+  </message>
+  <message>
+   <source>Printed {moment} · page {page} of {pages}</source>
+   <translation>Gedruckt {moment} · Seite {page} von {pages}</translation>
+  </message>
+  <message>
+   <source>Printed {moment} · page {page} of {pages} · code {code}</source>
+   <translation>Gedruckt {moment} · Seite {page} von {pages} · Code {code}</translation>
+  </message>
+  <message>
    <source>Prolapse</source>
    <comment>watch kind</comment>
    <translation>Vorfall</translation>
@@ -1198,6 +1414,10 @@
   <message>
    <source>Prolapse on {on:day}: {text:quoted}.</source>
    <translation>Vorfall am {on:day}: {text:quoted}.</translation>
+  </message>
+  <message>
+   <source>Push every tub in until it clicks. An open tub is an empty tub by the morning.</source>
+   <translation>Jede Box hineinschieben, bis sie einrastet. Eine offene Box ist am Morgen eine leere Box.</translation>
   </message>
   <message>
    <source>Put aside {times:n} times already ({kind:watch kind}), so one step more urgent.</source>
@@ -1232,6 +1452,10 @@
   <message>
    <source>Read once, on {at:moment}.</source>
    <translation>Einmal gemessen, am {at:moment}.</translation>
+  </message>
+  <message>
+   <source>Read the thermometer of every rack, morning and evening. Wanted: {kinds}.</source>
+   <translation>Das Thermometer jedes Racks ablesen, morgens und abends. Gewünscht: {kinds}.</translation>
   </message>
   <message>
    <source>Refusals</source>
@@ -1282,6 +1506,10 @@
    <translation>Verweigert am {on:day}, erst später bekannt: eingetragen am {written:day}.</translation>
   </message>
   <message>
+   <source>Refused since</source>
+   <translation>Seither verweigert</translation>
+  </message>
+  <message>
    <source>Regurgitated</source>
    <comment>watch kind</comment>
    <translation>Ausgewürgt</translation>
@@ -1293,6 +1521,14 @@
   <message>
    <source>Regurgitated on {on:day}, {days:ago}.</source>
    <translation>Ausgewürgt am {on:day}, {days:ago}.</translation>
+  </message>
+  <message>
+   <source>Regurgitations</source>
+   <translation>Ausgewürgt</translation>
+  </message>
+  <message>
+   <source>Reptile vet, and out of hours</source>
+   <translation>Reptilientierarzt, und Notdienst</translation>
   </message>
   <message>
    <source>Reserves last about {days:days} from hatching on {hatched:day}.</source>
@@ -1313,14 +1549,38 @@
    <translation>Raum</translation>
   </message>
   <message>
+   <source>Round sheet, night of {night}</source>
+   <translation>Rundenblatt, Abend {night}</translation>
+  </message>
+  <message>
    <source>Row</source>
    <comment>Cause</comment>
    <translation>Reihe</translation>
   </message>
   <message>
+   <source>Row {row}, line {line}: all but those marked, as planned</source>
+   <translation>Reihe {row}, Zeile {line}: alle außer den markierten wie geplant</translation>
+  </message>
+  <message>
+   <source>Row {row}, lines {first}–{last}: all but those marked, as planned</source>
+   <translation>Reihe {row}, Zeilen {first}–{last}: alle außer den markierten wie geplant</translation>
+  </message>
+  <message>
+   <source>Salmonella: snakes and rodents can carry it. Wash hands after the animal, its water and its prey; keep its things away from food, and small children and people with weak immunity apart from it.</source>
+   <translation>Salmonellen: Schlangen und Nager können sie tragen. Nach dem Tier, seinem Wasser und seinem Futter die Hände waschen; seine Sachen von Lebensmitteln fernhalten, und kleine Kinder und Menschen mit schwacher Abwehr von ihm.</translation>
+  </message>
+  <message>
    <source>Sat</source>
    <comment>weekday</comment>
    <translation>Sa</translation>
+  </message>
+  <message>
+   <source>Seen and treated, in the keeper's words</source>
+   <translation>Gesehen und behandelt, in den Worten des Halters</translation>
+  </message>
+  <message>
+   <source>Seen, given and ordered, in the keeper's words</source>
+   <translation>Gesehen, gegeben und angeordnet, in den Worten des Halters</translation>
   </message>
   <message>
    <source>Sensor</source>
@@ -1343,6 +1603,10 @@
    <source>Sep</source>
    <comment>month</comment>
    <translation>Sep</translation>
+  </message>
+  <message>
+   <source>Sex</source>
+   <translation>Geschlecht</translation>
   </message>
   <message>
    <source>Sex is {sex:Sex}; no gates are known for it.</source>
@@ -1380,6 +1644,10 @@
    <translation>Gehäutet {days:ago}, am {shed_on:day}.</translation>
   </message>
   <message>
+   <source>Sheds</source>
+   <translation>Häutungen</translation>
+  </message>
+  <message>
    <source>Sheds about every {median_days:days}, nearly always within {late_days:days} (learned from {learned_from:intervals}).</source>
    <translation>Häutet sich etwa alle {median_days:days}, fast immer nach höchstens {late_days:days} (gelernt aus: {learned_from:intervals}).</translation>
   </message>
@@ -1388,8 +1656,12 @@
    <translation>Häutet sich etwa alle {median_days:days}, fast immer höchstens {late_days:days}, wie bei der Art üblich.</translation>
   </message>
   <message>
+   <source>Sheds, heat and company</source>
+   <translation>Häutungen, Wärme und Gesellschaft</translation>
+  </message>
+  <message>
    <source>Sire {sire}.</source>
-   <translation type="unfinished" />
+   <translation>Vater {sire}.</translation>
   </message>
   <message>
    <source>Smaller or fewer prey; never a fast.</source>
@@ -1404,8 +1676,16 @@
    <translation>Quelle: {source}.</translation>
   </message>
   <message>
+   <source>Species</source>
+   <translation>Art</translation>
+  </message>
+  <message>
    <source>Stage of life by weight: {stage:Stage}, {weight:g} on {weighed:day}.</source>
    <translation>Lebensstufe nach Gewicht: {stage:Stage}, {weight:g} am {weighed:day}.</translation>
+  </message>
+  <message>
+   <source>Stands in</source>
+   <translation>Steht in</translation>
   </message>
   <message>
    <source>Stock unchanged: the same prey was thawed.</source>
@@ -1446,9 +1726,21 @@
    <translation>Solche Zeilen wurden {times:n} von {answers:n} Malen beiseitegelegt, ohne dass etwas getan wurde; eine lockerere Grenze ist {looser:hundredth} statt {value:hundredth}.</translation>
   </message>
   <message>
+   <source>Summary for a vet: {name}</source>
+   <translation>Blatt für den Tierarzt: {name}</translation>
+  </message>
+  <message>
    <source>Sun</source>
    <comment>weekday</comment>
    <translation>So</translation>
+  </message>
+  <message>
+   <source>Thaw in the fridge, in bags by grade; never on the bench, never in a microwave.</source>
+   <translation>Im Kühlschrank auftauen, in Beuteln nach Größe; nie auf dem Tisch, nie in der Mikrowelle.</translation>
+  </message>
+  <message>
+   <source>Thaw list, night of {night}</source>
+   <translation>Auftauliste, Abend {night}</translation>
   </message>
   <message>
    <source>The code is missing; every animal needs one.</source>
@@ -1488,7 +1780,7 @@
   </message>
   <message>
    <source>The first was out on {since:day}, at least {hours:hours} ago, and {still_in:n} good eggs are still in.</source>
-   <translation type="unfinished" />
+   <translation>Das erste schlüpfte am {since:day}, mindestens {hours:hours} her, und {still_in:n} gute Eier sind noch zu.</translation>
   </message>
   <message>
    <source>The grade last eaten is not known, so the one that fits.</source>
@@ -1511,6 +1803,14 @@
    <translation>Die letzte Häutung, am {shed_on:day}, war die vor der Ablage; die nächste hält keinen Takt.</translation>
   </message>
   <message>
+   <source>The last {count} offers</source>
+   <translation>Die letzten {count} Angebote</translation>
+  </message>
+  <message>
+   <source>The last {count} weights</source>
+   <translation>Die letzten {count} Gewichte</translation>
+  </message>
+  <message>
    <source>The latest day lies beyond what the curve can tell.</source>
    <translation>Der späteste Tag liegt jenseits dessen, was die Kurve sagen kann.</translation>
   </message>
@@ -1521,6 +1821,10 @@
   <message>
    <source>The line has {have:values} where {need:n} are right; a value with a {delimiter:delimiter} in it needs quotes, and grams a point.</source>
    <translation>Die Zeile hat {have:values}, richtig sind {need:n}; ein Wert mit {delimiter:delimiter} darin braucht Anführungszeichen, und Gramm einen Punkt.</translation>
+  </message>
+  <message>
+   <source>The night has no line to print.</source>
+   <translation>Der Abend hat keine Zeile zum Drucken.</translation>
   </message>
   <message>
    <source>The night of {night:night} was fed and not written, so this may not be so long a gap.</source>
@@ -1535,12 +1839,24 @@
    <translation>Das Profil hat keine Futterwerte für diese Lebensstufe: {stage:Stage}.</translation>
   </message>
   <message>
+   <source>The round begins about {time}, as it usually does.</source>
+   <translation>Die Runde beginnt etwa {time}, wie gewöhnlich.</translation>
+  </message>
+  <message>
    <source>The scale reads in steps of {resolution_g:g}, {percent:percent} of this weight; a finer one is needed.</source>
    <translation>Die Waage zeigt in Schritten von {resolution_g:g}, {percent:percent} dieses Gewichts; eine feinere wird gebraucht.</translation>
   </message>
   <message>
    <source>Their tubs were cleaned on {on:day}, and no others.</source>
    <translation>Ihre Boxen wurden am {on:day} gereinigt, andere nicht.</translation>
+  </message>
+  <message>
+   <source>Then water of 38–42 °C, dried on a towel; 38–40 °C at the nose when it is offered.</source>
+   <translation>Dann in Wasser von 38–42 °C, mit einem Tuch abgetrocknet; 38–40 °C an der Nase beim Anbieten.</translation>
+  </message>
+  <message>
+   <source>This card repeats what was written down. What was not written is not known, and nothing here is a verdict of health: a reptile vet can look the animal over.</source>
+   <translation>Diese Karte wiederholt, was aufgeschrieben wurde. Was nicht aufgeschrieben wurde, ist nicht bekannt, und nichts hier ist ein Urteil über die Gesundheit: ein Reptilientierarzt kann das Tier ansehen.</translation>
   </message>
   <message>
    <source>This hold ({kind:HoldKind}) has run since {since:day}: renew it or end it.</source>
@@ -1557,13 +1873,18 @@
    <translation>Do</translation>
   </message>
   <message>
+   <source>To</source>
+   <comment>whom it is handed to</comment>
+   <translation>An</translation>
+  </message>
+  <message>
    <source>Today</source>
    <comment>Severity</comment>
    <translation>Heute</translation>
   </message>
   <message>
    <source>Told differently, both tellings stay until one is put right:</source>
-   <translation type="unfinished" />
+   <translation>Verschieden erzählt; beides bleibt, bis eines berichtigt ist:</translation>
   </message>
   <message>
    <source>Took in {animals:animals} and {entries:entries}.</source>
@@ -1575,11 +1896,11 @@
   </message>
   <message>
    <source>Treated on {on:day}, as vet or label say: {text:quoted}.</source>
-   <translation type="unfinished" />
+   <translation>Behandelt am {on:day}, nach Tierarzt oder Packung: {text:quoted}.</translation>
   </message>
   <message>
    <source>Tub {about} is given to more than one: {told}</source>
-   <translation type="unfinished" />
+   <translation>Box {about} ist mehr als einem Tier gegeben: {told}</translation>
   </message>
   <message>
    <source>Tube or force feeding only by a reptile vet or under one's instruction.</source>
@@ -1604,8 +1925,20 @@
    <translation>Unter der Erwartung</translation>
   </message>
   <message>
+   <source>Vet</source>
+   <translation>Tierarzt</translation>
+  </message>
+  <message>
    <source>Waiting for the first shed.</source>
    <translation>Wartet auf die erste Häutung.</translation>
+  </message>
+  <message>
+   <source>Wash hands after animals, water and prey: they can carry Salmonella. Keep small children and people with weak immunity away from them.</source>
+   <translation>Nach Tieren, Wasser und Futtertieren die Hände waschen: sie können Salmonellen tragen. Kleine Kinder und Menschen mit schwacher Abwehr fernhalten.</translation>
+  </message>
+  <message>
+   <source>Wash hands, tongs and bench afterwards: rodents and snakes carry Salmonella.</source>
+   <translation>Danach Hände, Pinzette und Tisch waschen: Nager und Schlangen tragen Salmonellen.</translation>
   </message>
   <message>
    <source>Water, a heat check, no handling.</source>
@@ -1643,13 +1976,29 @@
    <translation>Gewicht stockt</translation>
   </message>
   <message>
+   <source>Weight today, on which scale</source>
+   <translation>Gewicht heute, auf welcher Waage</translation>
+  </message>
+  <message>
    <source>Weight trend not known</source>
    <comment>watch kind</comment>
    <translation>Gewichtsverlauf nicht bekannt</translation>
   </message>
   <message>
+   <source>Weights</source>
+   <translation>Gewichte</translation>
+  </message>
+  <message>
+   <source>Weights: {of}</source>
+   <translation>Gewichte: {of}</translation>
+  </message>
+  <message>
    <source>What became of {still_in:n} of {good:n} good eggs was not written since {since:day}.</source>
-   <translation type="unfinished" />
+   <translation>Was aus {still_in:n} von {good:n} guten Eiern wurde, ist seit {since:day} nicht eingetragen.</translation>
+  </message>
+  <message>
+   <source>What each tub gets stands on the night's round sheet; who is held now is fed only on a night that names it. Cloudy blue eyes or anything unclear: do not feed, and write it down; a night missed harms less than a wrong meal.</source>
+   <translation>Was jede Box bekommt, steht auf dem Rundenblatt des Abends; wer jetzt in Pause ist, wird nur an einem Abend gefüttert, der ihn nennt. Trübe blaue Augen oder irgendetwas Unklares: nicht füttern und aufschreiben; ein ausgelassener Abend schadet weniger als eine falsche Mahlzeit.</translation>
   </message>
   <message>
    <source>What fits comes to {percent:percent} of the target, more than is aimed at.</source>
@@ -1658,6 +2007,18 @@
   <message>
    <source>What fits comes to {percent:percent} of the target.</source>
    <translation>Was passt, ergibt {percent:percent} des Ziels.</translation>
+  </message>
+  <message>
+   <source>What is fed on which night</source>
+   <translation>Was an welchem Abend gefüttert wird</translation>
+  </message>
+  <message>
+   <source>What the keeper wrote and measured, without a diagnosis; ? is not in the book.</source>
+   <translation>Was der Halter aufgeschrieben und gemessen hat, ohne Diagnose; ? steht nicht im Buch.</translation>
+  </message>
+  <message>
+   <source>While the keeper is away, {first} to {last}</source>
+   <translation>Während der Halter fort ist, {first} bis {last}</translation>
   </message>
   <message>
    <source>Would take in {animals:animals} and {entries:entries}; nothing was written.</source>
@@ -1681,6 +2042,10 @@
    <translation>Geschrieben: {animals:animals} und {entries:entries}.</translation>
   </message>
   <message>
+   <source>a COUNT needs a DTSTART line to count from</source>
+   <translation>ein COUNT braucht eine Zeile DTSTART, ab der gezählt wird</translation>
+  </message>
+  <message>
    <source>a clear shed</source>
    <comment>ending</comment>
    <translation>eine saubere Häutung</translation>
@@ -1692,7 +2057,7 @@
   </message>
   <message>
    <source>a line has {have:n} cells in place of {need:n}.</source>
-   <translation type="unfinished" />
+   <translation>eine Zeile hat {have:n} Zellen statt {need:n}.</translation>
   </message>
   <message>
    <source>a live newborn, only where lawful</source>
@@ -1739,6 +2104,14 @@
    <translation>ausgewachsen</translation>
   </message>
   <message>
+   <source>against what is expected</source>
+   <translation>gegen die Erwartung</translation>
+  </message>
+  <message>
+   <source>age</source>
+   <translation>Alter</translation>
+  </message>
+  <message>
    <source>age</source>
    <comment>gate</comment>
    <translation>Alter</translation>
@@ -1750,7 +2123,11 @@
   </message>
   <message>
    <source>and {count:n} more</source>
-   <translation type="unfinished" />
+   <translation>und {count:n} mehr</translation>
+  </message>
+  <message>
+   <source>and {count} more</source>
+   <translation>und {count} mehr</translation>
   </message>
   <message>
    <source>animal</source>
@@ -1776,13 +2153,25 @@
    <translation>angenommen</translation>
   </message>
   <message>
+   <source>bag, opened first</source>
+   <translation>Beutel, zuerst geöffnet</translation>
+  </message>
+  <message>
    <source>below p1</source>
    <translation>unter p1</translation>
+  </message>
+  <message>
+   <source>between {first} and {last}, {age} old</source>
+   <translation>zwischen {first} und {last}, {age} alt</translation>
   </message>
   <message>
    <source>body score</source>
    <comment>gate</comment>
    <translation>Körperzustand</translation>
+  </message>
+  <message>
+   <source>body score {score} of 5</source>
+   <translation>Körperzustand {score} von 5</translation>
   </message>
   <message>
    <source>breathing</source>
@@ -1834,7 +2223,7 @@
   <message>
    <source>clear</source>
    <comment>FaecalResult</comment>
-   <translation type="unfinished" />
+   <translation>ohne Befund</translation>
   </message>
   <message>
    <source>clear shed</source>
@@ -1882,7 +2271,7 @@
   <message>
    <source>dead before a number</source>
    <comment>EggFate</comment>
-   <translation type="unfinished" />
+   <translation>tot vor einer Nummer</translation>
   </message>
   <message>
    <source>died</source>
@@ -1910,14 +2299,23 @@
    <translation>matt</translation>
   </message>
   <message>
+   <source>eaten</source>
+   <translation>gefressen</translation>
+  </message>
+  <message>
    <source>eggs are laid</source>
    <comment>Awaited</comment>
    <translation>die Eiablage</translation>
   </message>
   <message>
+   <source>empty</source>
+   <comment>weight</comment>
+   <translation>nüchtern</translation>
+  </message>
+  <message>
    <source>ended</source>
    <comment>MitesTold</comment>
-   <translation type="unfinished" />
+   <translation>beendet</translation>
   </message>
   <message>
    <source>entries</source>
@@ -1942,6 +2340,11 @@
    <translation>Augenkappe haftet</translation>
   </message>
   <message>
+   <source>f</source>
+   <comment>female</comment>
+   <translation>w</translation>
+  </message>
+  <message>
    <source>faeces</source>
    <comment>RemarkKind</comment>
    <translation>Kot</translation>
@@ -1949,7 +2352,7 @@
   <message>
    <source>failed</source>
    <comment>EggFate</comment>
-   <translation type="unfinished" />
+   <translation>verloren</translation>
   </message>
   <message>
    <source>fault</source>
@@ -1958,6 +2361,10 @@
   <message>
    <source>faults</source>
    <translation>Fehler</translation>
+  </message>
+  <message>
+   <source>fed</source>
+   <translation>zu füttern</translation>
   </message>
   <message>
    <source>female</source>
@@ -1981,12 +2388,20 @@
   <message>
    <source>given</source>
    <comment>DoseTold</comment>
-   <translation type="unfinished" />
+   <translation>gegeben</translation>
   </message>
   <message>
    <source>gone at check</source>
    <comment>Evidence</comment>
    <translation>bei Kontrolle weg</translation>
+  </message>
+  <message>
+   <source>grade</source>
+   <translation>Größe</translation>
+  </message>
+  <message>
+   <source>grams</source>
+   <translation>Gramm</translation>
   </message>
   <message>
    <source>gravid</source>
@@ -2006,7 +2421,7 @@
   <message>
    <source>hatched</source>
    <comment>EggFate</comment>
-   <translation type="unfinished" />
+   <translation>geschlüpft</translation>
   </message>
   <message>
    <source>hatchling</source>
@@ -2054,12 +2469,33 @@
    <translation>Pause</translation>
   </message>
   <message>
+   <source>hold {kind}</source>
+   <translation>Pause {kind}</translation>
+  </message>
+  <message>
+   <source>hold {kind} to {day}</source>
+   <translation>Pause {kind} bis {day}</translation>
+  </message>
+  <message>
+   <source>hot end {heat}</source>
+   <translation>warme Seite {heat}</translation>
+  </message>
+  <message>
    <source>hour</source>
    <translation>Stunde</translation>
   </message>
   <message>
    <source>hours</source>
    <translation>Stunden</translation>
+  </message>
+  <message>
+   <source>how</source>
+   <comment>it was weighed</comment>
+   <translation>wie</translation>
+  </message>
+  <message>
+   <source>how it is known</source>
+   <translation>woher bekannt</translation>
   </message>
   <message>
    <source>in pieces</source>
@@ -2085,9 +2521,21 @@
    <translation>es</translation>
   </message>
   <message>
+   <source>it must say how it repeats: daily, weekly, monthly or yearly</source>
+   <translation>es muss sagen, wie es sich wiederholt: täglich, wöchentlich, monatlich oder jährlich (DAILY, WEEKLY, MONTHLY, YEARLY)</translation>
+  </message>
+  <message>
    <source>its</source>
    <comment>her</comment>
    <translation>sein</translation>
+  </message>
+  <message>
+   <source>its INTERVAL must be a whole number from 1</source>
+   <translation>sein INTERVAL muss eine ganze Zahl ab 1 sein</translation>
+  </message>
+  <message>
+   <source>its days must be written like 20260923</source>
+   <translation>seine Tage müssen wie 20260923 geschrieben sein</translation>
   </message>
   <message>
    <source>just shed</source>
@@ -2135,7 +2583,16 @@
    <translation>Länge</translation>
   </message>
   <message>
+   <source>likely left</source>
+   <translation>wohl übrig</translation>
+  </message>
+  <message>
    <source>line</source>
+   <translation>Zeile</translation>
+  </message>
+  <message>
+   <source>line</source>
+   <comment>of a sheet</comment>
    <translation>Zeile</translation>
   </message>
   <message>
@@ -2146,6 +2603,11 @@
    <source>lizard or frog scent, frozen first</source>
    <comment>LadderStep</comment>
    <translation>Echsen- oder Froschgeruch, vorher gefroren</translation>
+  </message>
+  <message>
+   <source>m</source>
+   <comment>male</comment>
+   <translation>m</translation>
   </message>
   <message>
    <source>male</source>
@@ -2175,7 +2637,7 @@
   <message>
    <source>missed</source>
    <comment>DoseTold</comment>
-   <translation type="unfinished" />
+   <translation>versäumt</translation>
   </message>
   <message>
    <source>missing</source>
@@ -2190,7 +2652,7 @@
   <message>
    <source>mites seen</source>
    <comment>MitesTold</comment>
-   <translation type="unfinished" />
+   <translation>Milben gesehen</translation>
   </message>
   <message>
    <source>month</source>
@@ -2199,6 +2661,10 @@
   <message>
    <source>months</source>
    <translation>Monate</translation>
+  </message>
+  <message>
+   <source>name</source>
+   <translation>Name</translation>
   </message>
   <message>
    <source>new arrival</source>
@@ -2210,13 +2676,17 @@
    <translation>Abend</translation>
   </message>
   <message>
+   <source>night low {heat}</source>
+   <translation>nachts mindestens {heat}</translation>
+  </message>
+  <message>
    <source>nights</source>
    <translation>Abende</translation>
   </message>
   <message>
    <source>no mite seen</source>
    <comment>MitesTold</comment>
-   <translation type="unfinished" />
+   <translation>keine Milbe gesehen</translation>
   </message>
   <message>
    <source>no round</source>
@@ -2224,9 +2694,18 @@
    <translation>keine Runde</translation>
   </message>
   <message>
+   <source>nobody is written</source>
+   <translation>niemand eingetragen</translation>
+  </message>
+  <message>
    <source>non-starter ladder</source>
    <comment>Step</comment>
    <translation>Schritte für Nichtfresser</translation>
+  </message>
+  <message>
+   <source>none is written</source>
+   <comment>regurgitation</comment>
+   <translation>keines eingetragen</translation>
   </message>
   <message>
    <source>not due</source>
@@ -2236,6 +2715,11 @@
   <message>
    <source>not known</source>
    <comment>Sex</comment>
+   <translation>unbekannt</translation>
+  </message>
+  <message>
+   <source>not known</source>
+   <comment>sex</comment>
    <translation>unbekannt</translation>
   </message>
   <message>
@@ -2255,13 +2739,29 @@
   </message>
   <message>
    <source>note</source>
+   <translation>Notiz</translation>
+  </message>
+  <message>
+   <source>note</source>
    <comment>RemarkKind</comment>
    <translation>Notiz</translation>
+  </message>
+  <message>
+   <source>of these apart</source>
+   <translation>davon getrennt</translation>
+  </message>
+  <message>
+   <source>offered</source>
+   <translation>angeboten</translation>
   </message>
   <message>
    <source>on loan</source>
    <comment>Status</comment>
    <translation>verliehen</translation>
+  </message>
+  <message>
+   <source>on the scale</source>
+   <translation>auf der Waage</translation>
   </message>
   <message>
    <source>opaque</source>
@@ -2289,6 +2789,10 @@
    <translation>anderes</translation>
   </message>
   <message>
+   <source>own {share}, {animals}</source>
+   <translation>eigene {share}, {animals}</translation>
+  </message>
+  <message>
    <source>part taken</source>
    <comment>Cell</comment>
    <translation>teils gefressen</translation>
@@ -2306,12 +2810,24 @@
   <message>
    <source>pipped</source>
    <comment>EggFate</comment>
-   <translation type="unfinished" />
+   <translation>angeritzt</translation>
+  </message>
+  <message>
+   <source>plan and caution</source>
+   <translation>Plan und Vorsicht</translation>
+  </message>
+  <message>
+   <source>planned</source>
+   <translation>geplant</translation>
   </message>
   <message>
    <source>popped</source>
    <comment>SexedBy</comment>
    <translation>gepoppt</translation>
+  </message>
+  <message>
+   <source>pre-lay</source>
+   <translation>vor der Ablage</translation>
   </message>
   <message>
    <source>pre-lay shed</source>
@@ -2357,6 +2873,10 @@
   </message>
   <message>
    <source>refused</source>
+   <translation>verweigert</translation>
+  </message>
+  <message>
+   <source>refused</source>
    <comment>Cell</comment>
    <translation>verweigert</translation>
   </message>
@@ -2386,6 +2906,10 @@
    <translation>Reptilientierarzt</translation>
   </message>
   <message>
+   <source>result</source>
+   <translation>Ergebnis</translation>
+  </message>
+  <message>
    <source>review</source>
    <comment>Step</comment>
    <translation>Durchsicht</translation>
@@ -2401,7 +2925,7 @@
   <message>
    <source>sample sent</source>
    <comment>FaecalResult</comment>
-   <translation type="unfinished" />
+   <translation>Probe abgeschickt</translation>
   </message>
   <message>
    <source>seen</source>
@@ -2412,6 +2936,10 @@
    <source>semicolon</source>
    <comment>delimiter</comment>
    <translation>Semikolon</translation>
+  </message>
+  <message>
+   <source>sex</source>
+   <translation>Sex</translation>
   </message>
   <message>
    <source>sex</source>
@@ -2461,6 +2989,10 @@
    <translation>nur gezeigt</translation>
   </message>
   <message>
+   <source>skin not read</source>
+   <translation>Haut nicht angesehen</translation>
+  </message>
+  <message>
    <source>sold</source>
    <comment>Status</comment>
    <translation>verkauft</translation>
@@ -2468,7 +3000,11 @@
   <message>
    <source>something found</source>
    <comment>FaecalResult</comment>
-   <translation type="unfinished" />
+   <translation>etwas gefunden</translation>
+  </message>
+  <message>
+   <source>spare</source>
+   <translation>Reserve</translation>
   </message>
   <message>
    <source>spot cleaned</source>
@@ -2478,7 +3014,7 @@
   <message>
    <source>stopped</source>
    <comment>DoseTold</comment>
-   <translation type="unfinished" />
+   <translation>abgesetzt</translation>
   </message>
   <message>
    <source>straining</source>
@@ -2506,6 +3042,10 @@
   </message>
   <message>
    <source>taken</source>
+   <translation>gefressen</translation>
+  </message>
+  <message>
+   <source>taken</source>
    <comment>Cell</comment>
    <translation>gefressen</translation>
   </message>
@@ -2520,8 +3060,12 @@
    <translation>Necken am Versteck mit der Pinzette</translation>
   </message>
   <message>
+   <source>thaw</source>
+   <translation>auftauen</translation>
+  </message>
+  <message>
    <source>the columns must be {right}; have the folder written anew.</source>
-   <translation type="unfinished" />
+   <translation>die Spalten müssen {right} sein; den Ordner neu schreiben lassen.</translation>
   </message>
   <message>
    <source>the end of the season</source>
@@ -2570,7 +3114,11 @@
   <message>
    <source>treatment begun</source>
    <comment>MitesTold</comment>
-   <translation type="unfinished" />
+   <translation>Behandlung begonnen</translation>
+  </message>
+  <message>
+   <source>tub</source>
+   <translation>Box</translation>
   </message>
   <message>
    <source>typed late</source>
@@ -2605,6 +3153,10 @@
    <translation>Wasser</translation>
   </message>
   <message>
+   <source>weighed</source>
+   <translation>gewogen</translation>
+  </message>
+  <message>
    <source>weighing</source>
    <translation>Wägung</translation>
   </message>
@@ -2623,9 +3175,17 @@
    <translation>Gewichtsverlauf</translation>
   </message>
   <message>
+   <source>where</source>
+   <translation>wo</translation>
+  </message>
+  <message>
    <source>whole</source>
    <comment>ShedQuality</comment>
    <translation>vollständig</translation>
+  </message>
+  <message>
+   <source>without meals</source>
+   <translation>ohne Mahlzeiten</translation>
   </message>
   <message>
    <source>wound</source>
@@ -2659,20 +3219,24 @@
    <translation>z {z:z} für {a_sex} dieses Alters: {weight_g:g} gegen einen Median von {median_g:g} ({centile:centile}; eigene {own_percent:percent}, {own_animals:animals}, sonst {basis:basis}; ansehen ab z {limit_z:z}).</translation>
   </message>
   <message>
+   <source>z, centile</source>
+   <translation>z, Perzentil</translation>
+  </message>
+  <message>
    <source>{about}, two results on one night: {told}</source>
-   <translation type="unfinished" />
+   <translation>{about}, zwei Ergebnisse an einem Abend: {told}</translation>
   </message>
   <message>
    <source>{about}, two weights at one time: {told}</source>
-   <translation type="unfinished" />
+   <translation>{about}, zwei Gewichte zu einer Zeit: {told}</translation>
   </message>
   <message>
-   <source>{age_days:age} old; {need_days:age} is asked.</source>
-   <translation>{age_days:age} alt; verlangt: {need_days:age}.</translation>
+   <source>{age_days:age} old; {need_days:days} are asked.</source>
+   <translation>{age_days:age} alt; verlangt: {need_days:days}.</translation>
   </message>
   <message>
-   <source>{age_days:age} old; {need_days:age} is reached on {on:day}.</source>
-   <translation>{age_days:age} alt; {need_days:age} sind am {on:day} erreicht.</translation>
+   <source>{age_days:age} old; {need_days:days} are reached on {on:day}.</source>
+   <translation>{age_days:age} alt; {need_days:days} sind am {on:day} erreicht.</translation>
   </message>
   <message>
    <source>{animals:animals} not seen for {days:days}: no daily round there, and no entry, since {since:day}.</source>
@@ -2704,7 +3268,7 @@
   </message>
   <message>
    <source>{column} cannot be {written}.</source>
-   <translation type="unfinished" />
+   <translation>{column} kann nicht {written} sein.</translation>
   </message>
   <message>
    <source>{count:intervals} around eggs, or so long that a shed was surely missed, not counted.</source>
@@ -2712,23 +3276,23 @@
   </message>
   <message>
    <source>{count:lines} say other things here than there, under the same key. One of the two books was changed from outside; nothing can be joined. The first is {first}.</source>
-   <translation type="unfinished" />
+   <translation>{count:lines} sagen hier anderes als dort, unter demselben Schlüssel. Eines der beiden Bücher wurde von außen verändert; nichts kann zusammengeführt werden. Die erste ist {first}.</translation>
   </message>
   <message>
    <source>{count:n} pairings stay here: the mate is not passed on.</source>
-   <translation type="unfinished" />
+   <translation>{count:n} Verpaarungen bleiben hier: der Partner wird nicht weitergegeben.</translation>
   </message>
   <message>
    <source>{count:n} pipped, the first on {since:day}, at least {hours:hours} ago, and none is out.</source>
-   <translation type="unfinished" />
+   <translation>{count:n} angeritzt, das erste am {since:day}, mindestens {hours:hours} her, und keines ist geschlüpft.</translation>
   </message>
   <message>
    <source>{count:n} readings differ from those here, the first of probe {probe} on {on:day}; no reading comes along.</source>
-   <translation type="unfinished" />
+   <translation>{count:n} Messwerte weichen von denen hier ab, zuerst Fühler {probe} am {on:day}; es kommt kein Messwert mit.</translation>
   </message>
   <message>
    <source>{count:n} young that hatched by {since:day} have no page in the book yet.</source>
-   <translation type="unfinished" />
+   <translation>{count:n} Junge, geschlüpft bis {since:day}, haben noch keine Seite im Buch.</translation>
   </message>
   <message>
    <source>{count:n} × {prey} ≈ {grams:g}</source>
@@ -2751,6 +3315,14 @@
    <translation>{counted:refusals} gezählt seit der letzten Mahlzeit, {excused:n} entschuldigt.</translation>
   </message>
   <message>
+   <source>{counted} counted, {excused} under a hold</source>
+   <translation>{counted} gezählt, {excused} während einer Pause</translation>
+  </message>
+  <message>
+   <source>{count} animals</source>
+   <translation>{count} Tiere</translation>
+  </message>
+  <message>
    <source>{count} day ago</source>
    <translation>vor {count} Tag</translation>
   </message>
@@ -2767,6 +3339,18 @@
    <translation>{days:days} seit dem Fressen (Abstand {interval:n}).</translation>
   </message>
   <message>
+   <source>{days} d</source>
+   <translation>{days} T</translation>
+  </message>
+  <message>
+   <source>{day}, {age} old</source>
+   <translation>{day}, {age} alt</translation>
+  </message>
+  <message>
+   <source>{day}, {count} days ago</source>
+   <translation>{day}, vor {count} Tagen</translation>
+  </message>
+  <message>
    <source>{due:day} falls to the feed night of {night:day}.</source>
    <translation>{due:day} fällt auf den Futterabend {night:day}.</translation>
   </message>
@@ -2776,7 +3360,7 @@
   </message>
   <message>
    <source>{file}, line {line:n}: {told}</source>
-   <translation type="unfinished" />
+   <translation>{file}, Zeile {line:n}: {told}</translation>
   </message>
   <message>
    <source>{file}, line {line}, {column}: {message}</source>
@@ -2788,16 +3372,16 @@
   </message>
   <message>
    <source>{file}: a line belongs to batch {batch}, which batches.csv does not hold; have the folder written anew.</source>
-   <translation type="unfinished" />
+   <translation>{file}: eine Zeile gehört zu Posten {batch}, den batches.csv nicht enthält; den Ordner neu schreiben lassen.</translation>
   </message>
   <message>
    <source>{file}: {count:n} lines were written, {found:n} are there; have the folder written anew.</source>
-   <translation type="unfinished" />
+   <translation>{file}: {count:n} Zeilen wurden geschrieben, {found:n} sind da; den Ordner neu schreiben lassen.</translation>
   </message>
   <message>
    <source>{grade} {kind}</source>
    <comment>prey</comment>
-   <translation type="unfinished" />
+   <translation>{grade} {kind}</translation>
   </message>
   <message>
    <source>{grams:g} = {percent:percent} of {empty:g} empty (target {target:g}).</source>
@@ -2805,7 +3389,7 @@
   </message>
   <message>
    <source>{hatched:n} hatched and {failed:n} failed are more than {good:n} good eggs.</source>
-   <translation type="unfinished" />
+   <translation>{hatched:n} geschlüpfte und {failed:n} verlorene sind mehr als {good:n} gute Eier.</translation>
   </message>
   <message>
    <source>{have:meals} kept; {need:n} are asked.</source>
@@ -2820,8 +3404,12 @@
    <translation>{kind:Cause} {name}: {refused:n} von {offered:n} verweigert, wo {expected:tenth} üblich sind, über {nights:nights} (Zufall {chance:chance}).</translation>
   </message>
   <message>
+   <source>{kind} hot end {hot}, night {night}</source>
+   <translation>{kind} warme Seite {hot}, Nacht {night}</translation>
+  </message>
+  <message>
    <source>{left:n} {prey} left, enough for {weeks:tenth} weeks; {a_week:tenth} a week are planned, so order below {point:n}: {lead_weeks:n} weeks until it comes and as many to spare.</source>
-   <translation type="unfinished" />
+   <translation>{left:n} {prey} übrig, genug für {weeks:tenth} Wochen; {a_week:tenth} je Woche sind geplant, darum unter {point:n} bestellen: {lead_weeks:n} Wochen bis zur Lieferung und ebenso viele als Reserve.</translation>
   </message>
   <message>
    <source>{left_out:entries} left out: neither taken nor refused.</source>
@@ -2833,7 +3421,7 @@
   </message>
   <message>
    <source>{medicine}: {count:n} not written as given, the first on {on:day}. Ask a reptile vet what to do about it.</source>
-   <translation type="unfinished" />
+   <translation>{medicine}: {count:n} nicht als gegeben eingetragen, zuerst am {on:day}. Einen Reptilientierarzt fragen, was zu tun ist.</translation>
   </message>
   <message>
    <source>{name}: due {after:night}, not {before:night}.</source>
@@ -2877,7 +3465,7 @@
   </message>
   <message>
    <source>{numbered:n} young in the book and {died:n} dead before a number are more than {hatched:n} hatched.</source>
-   <translation type="unfinished" />
+   <translation>{numbered:n} Junge im Buch und {died:n} vor einer Nummer gestorbene sind mehr als {hatched:n} geschlüpfte.</translation>
   </message>
   <message>
    <source>{number}</source>
@@ -2898,11 +3486,11 @@
   </message>
   <message>
    <source>{one} and {other}</source>
-   <translation type="unfinished" />
+   <translation>{one} und {other}</translation>
   </message>
   <message>
    <source>{path} could not be written: {told}.</source>
-   <translation type="unfinished" />
+   <translation>{path} konnte nicht geschrieben werden: {told}.</translation>
   </message>
   <message>
    <source>{path} is a mended copy; {kept:rows} in it only the book itself had.</source>
@@ -2914,15 +3502,15 @@
   </message>
   <message>
    <source>{path} is no book written out; name the folder that was written, which holds cover.csv.</source>
-   <translation type="unfinished" />
+   <translation>{path} ist kein ausgeschriebenes Buch; den geschriebenen Ordner nennen, der cover.csv enthält.</translation>
   </message>
   <message>
    <source>{path} is there already; a new folder needs a name of its own.</source>
-   <translation type="unfinished" />
+   <translation>{path} ist schon da; ein neuer Ordner braucht einen eigenen Namen.</translation>
   </message>
   <message>
    <source>{path} was written in form {version} by a newer program; bring this one up to date first.</source>
-   <translation type="unfinished" />
+   <translation>{path} wurde in Form {version} von einem neueren Programm geschrieben; zuerst dieses auf den neuen Stand bringen.</translation>
   </message>
   <message>
    <source>{path}: structure, foreign keys, state and backups hold.</source>
@@ -2930,7 +3518,7 @@
   </message>
   <message>
    <source>{path}: {animals:animals}, {entries:entries}, {photos:n} photos and {readings:n} readings, a table for each kind of entry.</source>
-   <translation type="unfinished" />
+   <translation>{path}: {animals:animals}, {entries:entries}, {photos:n} Fotos und {readings:n} Messwerte, eine Tabelle für jede Art Eintrag.</translation>
   </message>
   <message>
    <source>{percent:percent} heavier in {days:days} and no longer than on {since:day} ({svl_cm:cm} snout to vent; limit {limit_percent:percent}).</source>
@@ -2938,15 +3526,19 @@
   </message>
   <message>
    <source>{permit} {number} ended on {on:day}, {days:ago}.</source>
-   <translation type="unfinished" />
+   <translation>{permit} {number} endete am {on:day}, {days:ago}.</translation>
   </message>
   <message>
    <source>{permit} {number} ends on {on:day}, in {days:days}.</source>
-   <translation type="unfinished" />
+   <translation>{permit} {number} endet am {on:day}, noch {days:days}.</translation>
   </message>
   <message>
    <source>{place} read {temp_c:celsius} on {on:day}, where {usual_c:celsius} was usual beside the other rows (chance {chance:chance}): look at its heat first.</source>
    <translation>{place}: {temp_c:celsius} am {on:day} gemessen, wo neben den anderen Reihen {usual_c:celsius} üblich waren (Zufall {chance:chance}): zuerst die Wärme dort ansehen.</translation>
+  </message>
+  <message>
+   <source>{place} since {day}</source>
+   <translation>{place} seit {day}</translation>
   </message>
   <message>
    <source>{place}: bad sheds of {count:animals} within {days:days}.</source>
@@ -2969,12 +3561,20 @@
    <translation>{skipped:rows} mehr standen schon im Buch.</translation>
   </message>
   <message>
+   <source>{span}, middle {middle}, {days} of {all} days read; wanted {wanted}</source>
+   <translation>{span}, Mitte {middle}, {days} von {all} Tagen gemessen; gewünscht {wanted}</translation>
+  </message>
+  <message>
    <source>{svl_cm:cm} snout to vent; {need_cm:cm} is asked.</source>
    <translation>Kopf-Rumpf {svl_cm:cm}; verlangt: {need_cm:cm}.</translation>
   </message>
   <message>
    <source>{temp_c:celsius} is what a broken sensor reads, not a temperature.</source>
    <translation>{temp_c:celsius} meldet ein defekter Fühler; das ist keine Temperatur.</translation>
+  </message>
+  <message>
+   <source>{text!r} is not a rule for feed nights such as FREQ=WEEKLY;BYDAY=WE,SA: {fault}</source>
+   <translation>{text!r} ist keine Regel für Futterabende wie FREQ=WEEKLY;BYDAY=WE,SA: {fault}</translation>
   </message>
   <message>
    <source>{times:refusals} of {kind} straight after a change from {before}: that is the change of prey, not appetite.</source>
@@ -2987,6 +3587,10 @@
   <message>
    <source>{typed} is no label of a sheet; 1 to {last} is right.</source>
    <translation>{typed} ist kein Etikett eines Bogens; 1 bis {last} ist richtig.</translation>
+  </message>
+  <message>
+   <source>{unknown}; wanted {wanted}</source>
+   <translation>{unknown}; gewünscht {wanted}</translation>
   </message>
   <message>
    <source>{value:quoted} disagrees with the book, where {animal} has none; write it there or leave the row out.</source>

@@ -16,6 +16,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>A folder with a table for each kind of entry, the readings and the photos: for a spreadsheet, for another machine, for whoever gets an animal. Of one animal only its own lines are written.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>A month back</source>
    <translation type="unfinished" />
   </message>
@@ -28,6 +32,14 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>A new rack, its rows x tubs (A 7x10)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Against mites ({right})</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>An invented room of about eighty snakes; yours stays untouched.</source>
    <translation type="unfinished" />
   </message>
@@ -36,7 +48,19 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Backed up and proved: {name}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>By {layer}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Choose another with  python -m keeper open BOOK,  or put a copy from its backups in its place; begin anew with one of these:</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>D says how many rows and tubs a rack has; Records takes your records in.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -44,7 +68,27 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Dose of {who} (given, missed or stopped, then why)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Enter</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Enter again writes it, Ctrl+Z would take it back.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Enter makes the book</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Enter opens {her}   M moves {her}   D makes a rack   R refusals</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Enter opens {her}   M moves {her}   X exchanges   R refusals</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -60,6 +104,14 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Exchange two tubs or animals</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Exchange {who} with tub (B3·2) or animal (by name)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Find an animal</source>
    <translation type="unfinished" />
   </message>
@@ -69,6 +121,18 @@
   </message>
   <message>
    <source>Further</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Given, missed or stopped are right; V on her page takes a course.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Join it; taking that line back takes all of it back</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Join the book in the folder</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -96,11 +160,35 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Move the animal to another tub</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Move {name} from {tub} to</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Name a file for the book, such as snakes.book in your documents.</source>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Name the folder that another book was written out to. You see what is new, what is the same and what differs before anything is written.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Nearer</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>No animal here bears {code!r}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>No animal here is called {text!r}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>No animal in these racks has the code {code}.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -116,6 +204,14 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>No animal stands in a rack yet.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>No course of medicine runs for this line.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No file was named, so there is nothing to take in.</source>
    <translation type="unfinished" />
   </message>
@@ -128,6 +224,14 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Older backups are thinned out again from the next one on.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Open the animal</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Or begin anew, and leave the book as it is:</source>
    <translation type="unfinished" />
   </message>
@@ -136,7 +240,43 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Prey counted ({right})</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Racks</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Read; nothing is written yet.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Reading the other book.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Reading the racks</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Refusals</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Refusals of the last feed nights</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Round</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Rows and tubs of the rack</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Rows x tubs of rack {rack}, empty: as the animals stand</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -164,11 +304,63 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>The first tub of the row</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The last PDF on a printer</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The last tub of the row</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The next animal</source>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>The next animal in the tub</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The next rack</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The next tub</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The photo was not kept: {why}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The rack before</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The readings came; there was no line to join.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The refusals of the nights on paper</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The row above</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The row below</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The tub before</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The whole room</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -184,7 +376,27 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>There is no folder {folder}; name the one that was written.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Thin older backups out again</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>This book holds no animal yet. A writes one in; Records takes your files in.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>This book was restored from a backup, so every backup is kept since. Say yes once you have seen that what was restored is right: older backups are then thinned out again, fewer the further back they lie.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>This rack alone</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>This tub is empty: there is no animal to open.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -193,6 +405,10 @@
   </message>
   <message>
    <source>To the entry before</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>To the new folder</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -205,6 +421,14 @@
   </message>
   <message>
    <source>Tub label, {name}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Tub labels of the room</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Tub labels of this rack</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -224,7 +448,27 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Which rack? A letter before its size, such as A 7x10, is right.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Write out (code, name or tub; nothing for the whole book)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Writing out.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Written: {what}. {caution} Ctrl+Z takes it back.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Young hatched</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a dose of medicine given, or missed</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -232,11 +476,19 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>a step against mites, of a rack or the room</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>adults</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>alone</source>
    <translation type="unfinished" />
   </message>
   <message>
-   <source>and {count} more</source>
+   <source>arrows walk the racks   X exchanges tubs   D sizes the rack   R refusals</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -244,7 +496,15 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>bag {bag}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>called, {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>cannot tell</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -264,11 +524,27 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>days since eaten ÷ interval</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>due</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>elsewhere</source>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>elsewhere, in no rack</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>empty: label {first}; Enter prints, Esc leaves</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>faecal test, {day}</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -288,11 +564,54 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>first shed overdue by {days}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>first shed to come</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>hatched, {day}</source>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>hatchlings</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>heat</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>her</source>
+   <comment>whom</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>her eggs, {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>him</source>
+   <comment>whom</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>hold from {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>hot end {temp} on {day}, wanted {wanted}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>it</source>
+   <comment>whom</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>juveniles</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -304,11 +623,27 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>last {count} feed nights, refused of offered; excused ones not counted</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>left in</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>look again {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>look round the demo collection</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>measured, {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>medicine, {day}</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -328,6 +663,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>next shed {first}–{last}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>no animal bears {typed}</source>
    <translation type="unfinished" />
   </message>
@@ -340,11 +679,35 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>not offered</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>note, {day}</source>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>nothing offered</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>one may have gone unseen</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>open her page</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>page</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>paired, {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>part taken</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -364,6 +727,14 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>prey counted: a bag that came, or what is left in one</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>prey counted; mites; dose</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>probe</source>
    <translation type="unfinished" />
   </message>
@@ -376,11 +747,19 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>rack {letter}</source>
+   <source>rack {rack} row {number}</source>
    <translation type="unfinished" />
   </message>
   <message>
-   <source>rack {rack} row {number}</source>
+   <source>racks by {layer}: {racks}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>refused of offered: {house}; by night: {nights}; by row: {rows}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>refused, excused</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -392,7 +771,35 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>share</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>shares with {names}: Space tells of the next</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>shed expected until {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>shed not whole</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>shed overdue by {days}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>shed sign, {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>shed stage</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>shed {ago}</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -412,11 +819,31 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>subadults</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>take in your records</source>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>the animal before</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>the newest first; {key} comes back here</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the next animal</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>tub cleaned, {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>weight trend</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -425,6 +852,14 @@
   </message>
   <message>
    <source>what is new</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>what needs a look first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>whole or spot, then a note; Enter alone is whole</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -464,7 +899,23 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>{count} cannot tell</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{count} due tonight</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{count} empty</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{count} in a cycle</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{count} to look at</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -473,6 +924,18 @@
   </message>
   <message>
    <source>{old} put right to {new}: {reason}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{quality}, shed {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{rack} with {rows}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{refused} of {offered}</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -488,7 +951,27 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>{stage} since {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{stage} since {day}, {days} too long</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{tub} is empty: nobody here to move.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{verb}, taken back</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{who}: {nights}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{who}: {nights}; refused {total}</source>
    <translation type="unfinished" />
   </message>
   <message>
