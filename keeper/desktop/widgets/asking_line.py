@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QWidget
 from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.words_line import Words
+from keeper.language import tr
 
 
 class AskingLine(QWidget):
@@ -24,7 +25,7 @@ class AskingLine(QWidget):
         self._question.setWordWrap(False)
         self.field = QLineEdit(self)
         self._hint = Words(look, Use.BODY, "ink3")
-        self._hint.setText("Enter writes   Esc leaves")
+        self._hint.setText(tr("Enter writes   Esc leaves"))
         self._hint.setWordWrap(False)
         self._look = look
         self._row = row = QHBoxLayout(self)

@@ -18,7 +18,9 @@ from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.lettering import CENTRE, advance, font_to_fit, set_line
 from keeper.desktop.widgets.life_axis import TimeAxis
+from keeper.language import tr
 from keeper.reports.figures import day
+from keeper.reports.writing import in_use
 
 MONTHS_BACK, MONTHS_SHOWN = 1, 14
 _LEAST_SHARE = 0.8  # of their size, to which words may shrink before they are cut
@@ -70,12 +72,12 @@ def paint_head(painter: QPainter, rect: QRectF, axis: TimeAxis, today: date, loo
     year = 0
     for month in _months(axis):
         at = QPointF(axis.x(month) + look.u(1, 0.6), base)
-        set_line(painter, at, f"{month:%b}", plain, look.colour("ink2"))
+        set_line(painter, at, in_use().months[month.month - 1], plain, look.colour("ink2"))
         if month.year != year:
             above = QPointF(at.x(), base - look.u(4.8, 4))
             set_line(painter, above, f"{month:%Y}", strong, look.colour("ink2"))
         year = month.year
-    told = f"today {day(today, on=today)}"
+    told = tr("today {day}", day=day(today, on=today))
     half = advance(strong, told) / 2
     middle = min(max(axis.x(today), axis.left + half), axis.right - half)
     top = QPointF(middle, base - look.u(9.6, 8))

@@ -12,6 +12,7 @@ from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import DrawnKey
 from keeper.desktop.widgets.lettering import RIGHT, advance, font_to_fit, set_line
+from keeper.language import tr
 
 _LEAST_PT = 9.0
 
@@ -42,7 +43,9 @@ class ChoiceRow(DrawnKey):
         self.face = face
         self.setText(f"{face.name}: {face.value}")
         self.setAccessibleName(f"{face.key}, {face.name}: {face.value}")
-        self.setAccessibleDescription(f"{face.effect} Kept {face.kept}.")
+        self.setAccessibleDescription(
+            tr("{effect} Kept {where}.", effect=face.effect, where=face.kept)
+        )
         self.update()
 
     def sizeHint(self) -> QSize:

@@ -24,11 +24,14 @@ from keeper.desktop.widgets.lettering import (
     font_to_fit,
     set_line,
 )
+from keeper.language import tr
 from keeper.reports.figures import celsius, day, degrees, span
 
 _GAP_HOURS = 1.0
 _LEAST_PT = 8.0
 _STEP_HOURS = 24 / STEPS
+
+_NOT_READ = tr("not read in two weeks")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -86,7 +89,7 @@ class DayNightBand(Drawn):
         self._paint_nights(painter, face.band)
         if not face.band.count and not face.band.today:
             middle = QPointF(self._plot.center().x(), self._plot.center().y())
-            words = "not read in two weeks"
+            words = _NOT_READ
             set_line(painter, middle, words, strong, look.colour("ink2"), align=CENTRE)
 
     def _plot_rect(self) -> QRectF:
@@ -113,7 +116,7 @@ class DayNightBand(Drawn):
         top, bottom = self._y(face.wanted[1]), self._y(face.wanted[0])
         rect = QRectF(self._plot.left(), top, self._plot.width(), bottom - top)
         painter.fillRect(rect, look.colour("band1"))
-        self._beside(painter, rect.center().y(), "wanted", "ink2")
+        self._beside(painter, rect.center().y(), tr("wanted"), "ink2")
         words = span(celsius(face.wanted[0]), celsius(face.wanted[1]))
         self._beside(painter, rect.center().y() + look.u(4.6, 3.9), words, "ink2")
 
@@ -184,7 +187,7 @@ class DayNightBand(Drawn):
         if band.today:
             last = band.today[-1]
             strong = look.font(Use.TABLE_STRONG)
-            words = f"today {degrees(last.temp_c)}"
+            words = tr("today {temp}", temp=degrees(last.temp_c))
             x = self._x(last.hour) + look.u(1.6)
             align = LEFT
             if x + advance(strong, words) > self._plot.right():
@@ -210,7 +213,7 @@ class DayNightBand(Drawn):
         look, plain = self.look, self.look.font(Use.TABLE)
         top = self._plot.bottom() + look.u(8, 6.4)
         side = look.u(3.6, 3)
-        words = "feed nights"
+        words = tr("feed nights")
         left = self._plot.left()
         base = top + side / 2 + cap_height(plain) / 2
         left += set_line(painter, QPointF(left, base), words, plain, look.colour("ink2"))
@@ -225,7 +228,7 @@ class DayNightBand(Drawn):
             painter.drawRect(rect)
         ends = ((first, start, LEFT), (band.on, start + BAND_DAYS * room + side, RIGHT))
         for on, x, align in ends:
-            told = "today" if on == band.on else day(on, on=band.on)
+            told = tr("today") if on == band.on else day(on, on=band.on)
             place = QPointF(x, top + side + look.u(4.6, 3.9))
             set_line(painter, place, told, plain, look.colour("ink2"), align=align)
 
@@ -242,22 +245,34 @@ def band_words(face: BandFace) -> str:
     band = face.band
     told = [face.title]
     if face.wanted:
-        told.append(f"wanted {span(celsius(face.wanted[0]), celsius(face.wanted[1]))}")
+        wanted = span(celsius(face.wanted[0]), celsius(face.wanted[1]))
+        told.append(tr("wanted {span}", span=wanted))
     told += [limit.words for limit in face.limits]
     if band.has_band:
         for hour in (3, 9, 15, 21):
             step = band.steps[hour * STEPS // 24]
             if step is not None:
-                low_high = span(celsius(step.low_c), celsius(step.high_c))
-                told.append(f"{hour:02d}:00 usually {celsius(step.middle_c)}, {low_high}")
+                told.append(_usually(hour, step))
     elif band.count:
-        told.append(f"{band.count} readings on {band.days} days, too few for a band")
+        told.append(
+            tr(
+                "{count} readings on {days} days, too few for a band",
+                count=band.count,
+                days=band.days,
+            )
+        )
     elif not band.today:
-        told.append("not read in two weeks")
+        told.append(_NOT_READ)
     if band.today:
-        told.append(f"today last {celsius(band.today[-1].temp_c)}")
-    told.append("feed nights " + (", ".join(day(n, on=band.on) for n in band.nights) or "none set"))
+        told.append(tr("today last {temp}", temp=celsius(band.today[-1].temp_c)))
+    nights = ", ".join(day(n, on=band.on) for n in band.nights)
+    told.append(tr("feed nights {nights}", nights=nights) if nights else tr("feed nights none set"))
     return "; ".join(told)
+
+
+def _usually(hour: int, step: BandStep) -> str:
+    middle, low_high = celsius(step.middle_c), span(celsius(step.low_c), celsius(step.high_c))
+    return tr("{hour:02d}:00 usually {middle}, {span}", hour=hour, middle=middle, span=low_high)
 
 
 def _scale(face: BandFace) -> tuple[float, float]:

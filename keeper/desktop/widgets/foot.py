@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from PySide6.QtCore import QLineF, QPointF, QRectF
 from PySide6.QtGui import QPainter, QPen
@@ -20,6 +20,7 @@ from keeper.desktop.widgets.lettering import (
     set_line,
     set_runs,
 )
+from keeper.language import tr
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -48,10 +49,16 @@ class Foot(Drawn):
     def show_written(self, written: Written) -> None:
         """Say what was written, when, where, and how to take it back."""
         self._written, self._sentence = written, ""
-        parts = ("written", written.clock, written.place, written.what)
+        parts = (tr("written"), written.clock, written.place, written.what)
         told = (*parts, written.take_back, written.reach)
         self.tell(", ".join(part for part in told if part))
-        announce(self, f"written: {written.place}, {written.what}")
+        announce(self, tr("written: {place}, {what}", place=written.place, what=written.what))
+
+    def show_way_back(self, take_back: str, reach: str) -> None:
+        """The page in sight takes back otherwise than the one where it was written."""
+        if self._written is not None:
+            self._written = replace(self._written, take_back=take_back, reach=reach)
+            self.update()
 
     def show_refusal(self, sentence: str) -> None:
         """Say in one sentence why nothing was written; the last written line comes back later."""
@@ -65,7 +72,8 @@ class Foot(Drawn):
         """Go back to what was written last, or to an empty line."""
         self._sentence = ""
         if self._written is not None:
-            self.setText(f"written {self._written.clock} {self._written.place}")
+            clock, place = self._written.clock, self._written.place
+            self.setText(tr("written {clock} {place}", clock=clock, place=place))
         else:
             self.setText("")
         self.update()
@@ -87,7 +95,7 @@ class Foot(Drawn):
 
     def _say(self, sentence: str, *, refused: bool) -> None:
         self._sentence, self._refused = sentence, refused
-        self.tell(f"not written: {sentence}" if refused else sentence)
+        self.tell(tr("not written: {why}", why=sentence) if refused else sentence)
         announce(self, self.text(), urgent=refused)
 
     def _paint_written(self, painter: QPainter, inside: QRectF, written: Written) -> None:
@@ -100,7 +108,7 @@ class Foot(Drawn):
         taken = set_line(painter, place, right, plain, look.colour("ink2"), align=RIGHT)
         ink, gap = look.colour("ink"), look.u(2.6, 2)
         runs = [
-            Run(text="Written", font=plain, colour=look.colour("ink3")),
+            Run(text=tr("Written"), font=plain, colour=look.colour("ink3")),
             Run(text=written.clock, font=strong, colour=ink, gap=look.u(1.8, 1.4)),
             Run(text=written.place, font=strong, colour=ink, gap=gap),
             Run(text=written.what, font=strong, colour=ink, gap=gap),
@@ -111,7 +119,7 @@ class Foot(Drawn):
         look, strong = self.look, self.look.font(Use.TABLE_STRONG)
         base, left = middle_baseline(inside, strong), inside.left()
         if self._refused:
-            words, pad = "Not written", look.u(2, 1.5)
+            words, pad = tr("Not written"), look.u(2, 1.5)
             block = inside.adjusted(0, look.u(1.6, 1.2), 0, -look.u(1.4, 1))
             block.setWidth(advance(strong, words) + 2 * pad)
             painter.fillRect(block, look.colour("ink"))

@@ -13,6 +13,7 @@ from keeper.desktop.places import KeyLine
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn, announce
 from keeper.desktop.widgets.lettering import advance, cap_height, set_line
+from keeper.language import tr
 
 _ONE_COLUMN, _MOST_COLUMNS = 9, 4
 
@@ -33,7 +34,7 @@ class KeySheet(Drawn):
         """Show *lines* under *title* over the parent and read them out."""
         self._title, self._lines = title, tuple(lines)
         said = "; ".join(f"{line.key}: {line.words}" for line in lines)
-        self.tell(f"keys of {title}: {said}")
+        self.tell(tr("keys of {place}: {keys}", place=title, keys=said))
         self.fit_parent()
         self.show()
         self.raise_()
@@ -80,7 +81,8 @@ class KeySheet(Drawn):
         left = look.u(8)
         head = look.font(Use.PAGE_HEAD)
         first = look.u(7, 5.5) + cap_height(head)
-        set_line(painter, QPointF(left, first), f"Keys of {self._title}", head, look.colour("ink"))
+        title = tr("Keys of {place}", place=self._title)
+        set_line(painter, QPointF(left, first), title, head, look.colour("ink"))
         self._paint_lines(painter, QPointF(left, first + look.u(10, 8)))
 
     def _paint_lines(self, painter: QPainter, start: QPointF) -> None:

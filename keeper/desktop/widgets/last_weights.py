@@ -13,6 +13,7 @@ from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
 from keeper.desktop.widgets.lettering import advance, cap_height, font_to_fit, set_line
+from keeper.language import tr
 
 MOST_WEIGHTS = 5
 
@@ -40,7 +41,7 @@ class LastWeights(Drawn):
         if shown == (self._head, self._weights, self._hint):
             return
         self._head, self._weights, self._hint = shown
-        said = "; ".join(_said(weight) for weight in self._weights) or "none"
+        said = "; ".join(_said(weight) for weight in self._weights) or tr("none")
         self.tell(f"{head}: {said}. {hint}" if head else "")
 
     def natural_size(self) -> tuple[float, float]:
@@ -58,7 +59,8 @@ class LastWeights(Drawn):
             self._paint_weight(painter, QPointF(number * wide, row), wide, weight)
         if self._head and not self._weights:
             body = look.font(Use.BODY)
-            set_line(painter, QPointF(0, row), "no weight in the book", body, look.colour("ink"))
+            none = tr("no weight in the book")
+            set_line(painter, QPointF(0, row), none, body, look.colour("ink"))
         hint = font_to_fit(look.font(Use.TABLE), self._hint, self.width(), 8.0)
         place = QPointF(0, self.height() - look.u(2, 1.4))
         set_line(painter, place, self._hint, hint, look.colour("ink2"), room=self.width())
@@ -82,4 +84,6 @@ class LastWeights(Drawn):
 
 
 def _said(weight: PastWeight) -> str:
-    return f"{weight.grams} {'empty' if weight.empty else 'with a meal inside'}, {weight.day}"
+    if weight.empty:
+        return tr("{grams} empty, {day}", grams=weight.grams, day=weight.day)
+    return tr("{grams} with a meal inside, {day}", grams=weight.grams, day=weight.day)

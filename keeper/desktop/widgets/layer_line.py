@@ -13,6 +13,7 @@ from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
 from keeper.desktop.widgets.lettering import RIGHT, advance, set_line
+from keeper.language import tr
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -38,7 +39,15 @@ class LayerLine(Drawn):
         self._head, self._layers, self._right = head, tuple(layers), right
         shown = next((layer.name for layer in layers if layer.shown), "")
         keys = ", ".join(f"{layer.key} {layer.name}" for layer in layers)
-        self.tell(f"{head}, layer {shown}; {right}; layers: {keys}")
+        self.tell(
+            tr(
+                "{place}, layer {shown}; {counts}; layers: {keys}",
+                place=head,
+                shown=shown,
+                counts=right,
+                keys=keys,
+            )
+        )
 
     def natural_size(self) -> tuple[float, float]:
         return self.look.u(200), self.look.u(13, 10)

@@ -13,6 +13,7 @@ from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
 from keeper.desktop.widgets.lettering import RIGHT, cap_height, font_to_fit, set_line, wrapped
+from keeper.language import tr
 
 LEAST_PT = 22.0
 
@@ -58,7 +59,7 @@ class CountsTable(Drawn):
         base = look.u(4) + cap_height(call)
         set_line(painter, QPointF(0, base), counts.call, call, look.colour("ink"))
         base += look.u(13, 10)
-        self._paint_line(painter, base, ("rack", *counts.columns), Use.TABLE, "ink3")
+        self._paint_line(painter, base, (tr("rack"), *counts.columns), Use.TABLE, "ink3")
         notes = [line for note in counts.notes for line in self._wrapped(note)]
         high = look.u(8.4, 6.6)
         room = self.height() - base - look.u(10, 8) - len(notes) * look.u(6.6, 5.4) - high
@@ -78,7 +79,7 @@ class CountsTable(Drawn):
         if len(rows) > max(1, most):
             kept, rest = rows[: max(0, most - 1)], rows[max(0, most - 1) :]
             sums = tuple(map(sum, zip(*(row.counts for row in rest), strict=True)))
-            rows = [*kept, CountRow(name=f"{len(rest)} more", counts=sums)]
+            rows = [*kept, CountRow(name=tr("{count} more", count=len(rest)), counts=sums)]
         return [(row.name, tuple(str(n) if n else "·" for n in row.counts)) for row in rows]
 
     def _paint_line(

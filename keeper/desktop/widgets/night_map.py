@@ -22,6 +22,7 @@ from keeper.desktop.widgets.lettering import (
 )
 from keeper.desktop.widgets.stamps import stamp_small, stamp_tile
 from keeper.desktop.widgets.tile import FACES, TileState, paint_small
+from keeper.language import tr
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -59,7 +60,7 @@ def night_words(night: Night) -> str:
     """The map in words: aside, tallies by their full names, pace."""
     counts = (f"{tally.count} {FACES[tally.state].words}" for tally in night.tallies)
     parts = (night.aside, "; ".join(counts), *night.pace)
-    return "the night: " + ", ".join(part for part in parts if part)
+    return tr("the night: {told}", told=", ".join(part for part in parts if part))
 
 
 def columns(racks: Sequence[NightRack], rect: QRectF, most: float, air: float) -> Iterator[QRectF]:
@@ -139,7 +140,7 @@ class NightMap(Drawn):
         head, aside = look.font(Use.BODY_STRONG), look.font(Use.TABLE)
         head.setWeight(look.font(Use.LINE_TITLE).weight())
         runs = [
-            Run(text="The night", font=head, colour=look.colour("ink2")),
+            Run(text=tr("The night"), font=head, colour=look.colour("ink2")),
             Run(text=self._night.aside, font=aside, colour=look.colour("ink3"), gap=look.u(3, 2)),
         ]
         set_runs(painter, QPointF(0, base), runs, self.width())

@@ -15,8 +15,11 @@ from keeper.desktop.widgets.drawn import Drawn
 from keeper.desktop.widgets.lettering import cap_height, font_to_fit, set_line
 from keeper.desktop.widgets.stamps import stamp_tile
 from keeper.desktop.widgets.tile import FACES, TileState
+from keeper.language import tr
 
 MOST_OFFERS = 6
+
+_NONE_YET = tr("no offer yet")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -47,13 +50,13 @@ class OffersStrip(Drawn):
         self._offers: tuple[PastOffer, ...] = ()
         self._none_yet = ""
 
-    def show_offers(self, offers: Sequence[PastOffer], none_yet: str = "no offer yet") -> None:
+    def show_offers(self, offers: Sequence[PastOffer], none_yet: str = _NONE_YET) -> None:
         """Show the last six of *offers* (oldest first), or *none_yet* where there are none."""
         if (tuple(offers[-MOST_OFFERS:]), none_yet) == (self._offers, self._none_yet):
             return
         self._offers, self._none_yet = tuple(offers[-MOST_OFFERS:]), none_yet
         said = "; ".join(offer_words(offer) for offer in self._offers)
-        self.tell(f"last offers: {said or none_yet}")
+        self.tell(tr("last offers: {offers}", offers=said or none_yet))
 
     def natural_size(self) -> tuple[float, float]:
         return self.look.u(102.5, 78), self.look.u(38.8, 20.5)
@@ -62,7 +65,7 @@ class OffersStrip(Drawn):
         look = self.look
         head = look.font(Use.BODY_STRONG)
         first = look.u(1) + cap_height(head)
-        words = "Last six" if look.small else "Last six offers"
+        words = tr("Last six") if look.small else tr("Last six offers")
         set_line(painter, QPointF(0, first), words, head, look.colour("ink2"))
         top = first + look.u(3.2, 2)
         if not self._offers:

@@ -21,6 +21,7 @@ from keeper.desktop.widgets.lettering import (
     set_line,
     wrapped,
 )
+from keeper.language import tr, tr_table
 
 LAYOUT = {
     "Num": (0, 0, 1, 1),
@@ -44,14 +45,16 @@ LAYOUT = {
 """Each key as row, column, rows, columns."""
 
 SHOWN = {"-": "−"}
-SPOKEN = {
-    "/": "slash",
-    "*": "star",
-    "-": "minus",
-    "+": "plus",
-    ".": "point",
-    "Num": "num lock",
-}
+SPOKEN = tr_table(
+    {
+        "/": "slash",
+        "*": "star",
+        "-": "minus",
+        "+": "plus",
+        ".": "point",
+        "Num": "num lock",
+    }
+)
 
 _KEYS = {
     Qt.Key.Key_Slash: "/",
@@ -131,7 +134,7 @@ class PadLegend(QWidget):
         self._caps = {key: _KeyCap(look, key, self) for key in LAYOUT}
         for key, cap in self._caps.items():
             cap.clicked.connect(lambda _=False, key=key: self.key_asked.emit(key))
-        self.setAccessibleName("number pad")
+        self.setAccessibleName(tr("number pad"))
         look.changed.connect(self._lay_out)
         self.show_meanings({})
 
@@ -181,7 +184,7 @@ class _KeyCap(DrawnKey):
         self.setEnabled(meaning is not None)
         self._meaning = meaning or KeyMeaning()
         spoken = SPOKEN.get(self._key, self._key)
-        words = self._meaning.words or ("digit" if meaning else "no meaning now")
+        words = self._meaning.words or (tr("digit") if meaning else tr("no meaning now"))
         self.setAccessibleName(f"{spoken}: {words}")
         self.update()
 

@@ -14,8 +14,9 @@ from keeper.desktop.picture_files import thumbnail
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
 from keeper.desktop.widgets.lettering import set_line
+from keeper.language import tr
 
-NO_PHOTO = "no photo of this day"
+NO_PHOTO = tr("no photo of this day")
 _HEIGHT_UNITS = (46.0, 22.0)
 _RED_LAMP_SHARE = 0.5  # of the light of a photo, which would dazzle between dim lines
 _WIDTH_UNITS = (61.5, 52.0)
@@ -41,7 +42,7 @@ class PhotoSheet(Drawn):
             self._path = path
             self._read()
         self._words = words
-        self.tell(f"photo: {words}" if words else NO_PHOTO)
+        self.tell(tr("photo: {words}", words=words) if words else NO_PHOTO)
         self.setVisible(bool(words))
 
     def natural_size(self) -> tuple[float, float]:

@@ -13,6 +13,7 @@ from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
 from keeper.desktop.widgets.lettering import RIGHT, advance, cap_height, set_line, wrapped
+from keeper.language import tr
 
 _VALUE_LINES = 4
 
@@ -166,5 +167,5 @@ def _lines_of(figures: Figures) -> Iterator[str]:
 
 def _line_of(figure: Figure) -> str:
     parts: Sequence[str] = (figure.value, figure.beneath)
-    struck = " (put right since)" if figure.struck else ""
-    return f"{figure.label}: {', '.join(part for part in parts if part)}{struck}"
+    told = f"{figure.label}: {', '.join(part for part in parts if part)}"
+    return tr("{figure} (put right since)", figure=told) if figure.struck else told

@@ -12,6 +12,7 @@ from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
 from keeper.desktop.widgets.lettering import RIGHT, advance, set_line, wrapped
+from keeper.language import tr
 from keeper.reports.figures import heat_unit
 
 
@@ -36,7 +37,9 @@ class ReadingPanel(Drawn):
 
     def show_reading(self, face: ReadingFace) -> None:
         self._face = face
-        typed = f"{face.typed} {heat_unit()}, not written" if face.typed else face.last
+        typed = face.last
+        if face.typed:
+            typed = tr("{temp} {unit}, not written", temp=face.typed, unit=heat_unit())
         self.tell(" ".join(filter(None, (face.place, face.zone, typed, face.asked, face.reason))))
 
     def natural_size(self) -> tuple[float, float]:
@@ -63,7 +66,7 @@ class ReadingPanel(Drawn):
         set_line(painter, QPointF(left, base), face.place, big, look.colour("ink"), room=room)
         base += look.u(8, 6.6)
         set_line(painter, QPointF(left, base), face.zone, mid, look.colour("ink"))
-        aside = "not written" if face.typed else face.last
+        aside = tr("not written") if face.typed else face.last
         plain = look.font(Use.BODY)
         set_line(painter, QPointF(right, base), aside, plain, look.colour("ink2"), align=RIGHT)
         self._paint_reason(painter, face, QRectF(left, base, right - left, frame.bottom() - base))

@@ -16,6 +16,7 @@ from keeper.desktop.widgets.lettering import CENTRE, LEFT, RIGHT, advance, set_l
 from keeper.desktop.widgets.stamps import stamp_small
 from keeper.desktop.widgets.strip_layout import Line, StripShape, StripSizes, strip_shape
 from keeper.desktop.widgets.tile import TileState
+from keeper.language import tr
 
 _LEAST_PT = 7.0
 
@@ -101,7 +102,8 @@ class RefusalStrip(Drawn):
         small = look.font(Use.TABLE)
         return StripSizes(
             label=advance(small, "A10·10 Campion"),
-            total=advance(small, "00 of 00") + look.u(1.5),
+            total=advance(small, tr("{refused} of {offered}", refused="00", offered="00"))
+            + look.u(1.5),
             widest=look.u(6.4, 5),
             tallest=look.u(5.2, 4.2),
             least=look.u(3.6, 3.5),
@@ -183,7 +185,7 @@ class RefusalStrip(Drawn):
         base = self.height() - look.u(2.6, 2)
         above = base - look.u(5, 4)
         left = look.u(7, 3.5)
-        left += set_line(painter, QPointF(left, base), "the house", strong, look.colour("ink"))
+        left += set_line(painter, QPointF(left, base), tr("the house"), strong, look.colour("ink"))
         left += look.u(4, 2.6)
         for night, total in zip(picture.nights, picture.totals, strict=True):
             wide = max(advance(font, night), advance(strong, total))
@@ -192,8 +194,12 @@ class RefusalStrip(Drawn):
             left += wide + look.u(4, 2.4)
         if picture.blocks and shape.last - shape.first < len(picture.blocks):
             at = QPointF(self.width() - look.u(7, 3.5), base)
-            shown = f"{picture.blocks[shape.first].name} to {picture.blocks[shape.last - 1].name}"
-            told = f"{shown} of {len(picture.blocks)} rows, ↓ goes on"
+            told = tr(
+                "{first} to {last} of {count} rows, ↓ goes on",
+                first=picture.blocks[shape.first].name,
+                last=picture.blocks[shape.last - 1].name,
+                count=len(picture.blocks),
+            )
             set_line(painter, at, told, font, look.colour("ink2"), align=RIGHT)
 
 

@@ -21,6 +21,7 @@ from keeper.desktop.widgets.lettering import (
     set_line,
     wrapped,
 )
+from keeper.language import tr
 
 MOST_SLIPS = 4
 _FEW = 3  # in a small window
@@ -49,7 +50,7 @@ class SlipsTable(Drawn):
             return
         self._lines, self._quiet = tuple(lines[:MOST_SLIPS]), quiet
         said = "; ".join(f"{line.name}, {line.grams}, {_outcome(line)}" for line in self._lines)
-        self.tell(f"slips tried: {said}" if said else quiet)
+        self.tell(tr("slips tried: {slips}", slips=said) if said else quiet)
 
     def natural_size(self) -> tuple[float, float]:
         high = 29.0 if self._lines else 7.0
@@ -62,9 +63,8 @@ class SlipsTable(Drawn):
         if not self._lines:
             self._paint_quiet(painter, base)
             return
-        set_line(
-            painter, QPointF(0, base), "Which slip would explain it", head, look.colour("ink2")
-        )
+        asked = tr("Which slip would explain it")
+        set_line(painter, QPointF(0, base), asked, head, look.colour("ink2"))
         top, high = base + look.u(3, 2), look.u(10, 7)
         for number, line in enumerate(self._lines[: _FEW if look.small else MOST_SLIPS]):
             rect = QRectF(0, top + number * high, self.width(), high)
@@ -97,4 +97,4 @@ class SlipsTable(Drawn):
 
 
 def _outcome(line: SlipLine) -> str:
-    return "inside" if line.inside else "outside"
+    return tr("inside") if line.inside else tr("outside")

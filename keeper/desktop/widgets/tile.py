@@ -16,6 +16,7 @@ from PySide6.QtGui import QFont, QFontMetricsF, QPainter, QPainterPath, QPen
 from keeper.desktop.light import Palette
 from keeper.desktop.type import house_face
 from keeper.desktop.widgets.patterns import COARSE, FINE, Pattern, paint_pattern
+from keeper.language import tr
 
 KNOCK_OUT_EM = 0.40  # wider than the letter by this much; under 0.34 the letter is crowded
 _PATTERN_MARGIN_PX = 4.0
@@ -76,64 +77,68 @@ class TileFace:
     ink: str = "ink"
 
 
-_EMPTY = TileFace(letter="E", words="empty tub", paper="ground", edge=Edge.DASHED, ink="ink3")
+_EMPTY = TileFace(letter="E", words=tr("empty tub"), paper="ground", edge=Edge.DASHED, ink="ink3")
 
 FACES = {
     TileState.TAKEN: TileFace(
-        letter="T", words="taken, seen", pattern=Pattern.SOLID, paper="fill2", mark="fill2"
+        letter="T", words=tr("taken, seen"), pattern=Pattern.SOLID, paper="fill2", mark="fill2"
     ),
     TileState.ASSUMED: TileFace(
-        letter="A", words="taken as planned, assumed", pattern=Pattern.DOTS, mark="fill2"
+        letter="A", words=tr("taken as planned, assumed"), pattern=Pattern.DOTS, mark="fill2"
     ),
-    TileState.PART: TileFace(letter="P", words="part taken", pattern=Pattern.HALF, mark="fill2"),
+    TileState.PART: TileFace(
+        letter="P", words=tr("part taken"), pattern=Pattern.HALF, mark="fill2"
+    ),
     TileState.REFUSED: TileFace(
         letter="R",
-        words="refused",
+        words=tr("refused"),
         pattern=Pattern.BOLD_HATCH,
         mark="ink",
         edge=Edge.URGENT,
         edge_ink="ink",
     ),
     TileState.LEFT_IN: TileFace(
-        letter="L", words="left in, result open", edge=Edge.HEAVY, edge_ink="ink"
+        letter="L", words=tr("left in, result open"), edge=Edge.HEAVY, edge_ink="ink"
     ),
     TileState.NOT_OFFERED: TileFace(
-        letter="N", words="not offered", pattern=Pattern.LEVEL_BARS, ink="ink2"
+        letter="N", words=tr("not offered"), pattern=Pattern.LEVEL_BARS, ink="ink2"
     ),
     TileState.NOT_DUE: TileFace(
-        letter="–", words="not due", pattern=Pattern.DOTTED_RING, paper="ground", mark="ink3"
+        letter="–", words=tr("not due"), pattern=Pattern.DOTTED_RING, paper="ground", mark="ink3"
     ),
     TileState.ONE_OF: TileFace(
-        letter="?", words="one of these, not known which", pattern=Pattern.HATCH, mark="fill3"
+        letter="?", words=tr("one of these, not known which"), pattern=Pattern.HATCH, mark="fill3"
     ),
-    TileState.HOLD: TileFace(letter="H", words="hold", pattern=Pattern.UPRIGHT_BARS, ink="ink2"),
+    TileState.HOLD: TileFace(
+        letter="H", words=tr("hold"), pattern=Pattern.UPRIGHT_BARS, ink="ink2"
+    ),
     TileState.REGURGITATED: TileFace(
         letter="G",
-        words="regurgitation found",
+        words=tr("regurgitation found"),
         pattern=Pattern.CROSS_HATCH,
         mark="ink",
         edge=Edge.URGENT,
         edge_ink="ink",
     ),
-    TileState.NOT_REACHED: TileFace(letter="", words="not reached", paper="ground"),
+    TileState.NOT_REACHED: TileFace(letter="", words=tr("not reached"), paper="ground"),
     TileState.EMPTY: _EMPTY,
     TileState.CURRENT: TileFace(
-        letter="now",
-        words="current",
+        letter=tr("now"),
+        words=tr("current"),
         pattern=Pattern.SOLID,
         paper="ink",
         mark="ink",
         edge=Edge.NONE,
         ink="ground",
     ),
-    TileState.IN_STEP: TileFace(letter="", words="in step"),
-    TileState.DUE: TileFace(letter="D", words="due", pattern=Pattern.DOTS, mark="fill2"),
+    TileState.IN_STEP: TileFace(letter="", words=tr("in step")),
+    TileState.DUE: TileFace(letter="D", words=tr("due"), pattern=Pattern.DOTS, mark="fill2"),
     TileState.BEHIND: TileFace(
-        letter="B", words="behind", pattern=Pattern.HATCH, mark="fill3", edge_ink="line"
+        letter="B", words=tr("behind"), pattern=Pattern.HATCH, mark="fill3", edge_ink="line"
     ),
     TileState.FAR_BEHIND: TileFace(
         letter="F",
-        words="far behind",
+        words=tr("far behind"),
         pattern=Pattern.SOLID,
         paper="ink",
         mark="ink",
@@ -141,30 +146,30 @@ FACES = {
         ink="ground",
     ),
     TileState.HELD: TileFace(
-        letter="H", words="held, excused", pattern=Pattern.UPRIGHT_BARS, ink="ink2"
+        letter="H", words=tr("held, excused"), pattern=Pattern.UPRIGHT_BARS, ink="ink2"
     ),
     TileState.CANNOT_TELL: TileFace(
         letter="?",
-        words="cannot tell",
+        words=tr("cannot tell"),
         pattern=Pattern.DOTTED_RING,
         paper="ground",
         mark="fill3",
     ),
-    TileState.GATE_MET: TileFace(letter="", words="met", paper="fill1", ink="ink2"),
+    TileState.GATE_MET: TileFace(letter="", words=tr("met"), paper="fill1", ink="ink2"),
     TileState.GATE_NOT_YET: TileFace(
         letter="",
-        words="not yet",
+        words=tr("not yet"),
         pattern=Pattern.HATCH,
         mark="ink",
         edge=Edge.URGENT,
         edge_ink="ink",
     ),
     TileState.GATE_CANNOT_TELL: TileFace(
-        letter="?", words="cannot tell", paper="ground", edge=Edge.DASHED
+        letter="?", words=tr("cannot tell"), paper="ground", edge=Edge.DASHED
     ),
     TileState.NOW: TileFace(
-        letter="Now",
-        words="now",
+        letter=tr("Now"),
+        words=tr("now"),
         pattern=Pattern.SOLID,
         paper="ink",
         mark="ink",
@@ -172,17 +177,17 @@ FACES = {
         ink="ground",
     ),
     TileState.TODAY: TileFace(
-        letter="Today",
-        words="today",
+        letter=tr("Today"),
+        words=tr("today"),
         pattern=Pattern.HATCH,
         mark="ink",
         edge=Edge.URGENT,
         edge_ink="ink",
     ),
     TileState.THIS_WEEK: TileFace(
-        letter="This week", words="this week", pattern=Pattern.DOTS, mark="fill2"
+        letter=tr("This week"), words=tr("this week"), pattern=Pattern.DOTS, mark="fill2"
     ),
-    TileState.NOTED: TileFace(letter="Noted", words="noted"),
+    TileState.NOTED: TileFace(letter=tr("Noted"), words=tr("noted")),
 }
 
 RESULTS = tuple(TileState)[: list(TileState).index(TileState.IN_STEP)]

@@ -21,6 +21,7 @@ from keeper.desktop.widgets.lettering import (
     set_line,
 )
 from keeper.desktop.widgets.tile import FACES, TileState, paint_tile
+from keeper.language import tr
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -39,7 +40,7 @@ class TubFront:
     caution: str = ""
     value: str = ""
     note: str = ""
-    now: str = "now"
+    now: str = tr("now")
 
 
 def front_words(front: TubFront, *, pulled: bool) -> str:
@@ -50,7 +51,14 @@ def front_words(front: TubFront, *, pulled: bool) -> str:
     """
     state = front.now if pulled else front.note or FACES[front.state].words
     name = "" if front.state is TileState.EMPTY else front.name
-    parts = (f"tub {front.number}", name, front.value, state, front.corner, front.caution)
+    parts = (
+        tr("tub {number}", number=front.number),
+        name,
+        front.value,
+        state,
+        front.corner,
+        front.caution,
+    )
     return ", ".join(part for part in parts if part)
 
 

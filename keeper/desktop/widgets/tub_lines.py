@@ -12,6 +12,7 @@ from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
 from keeper.desktop.widgets.lettering import RIGHT, Run, advance, set_line, set_runs
+from keeper.language import tr
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -30,6 +31,7 @@ class TubWords:
     keys: str = ""
 
 
+_ROW_FIRST = tr("Row first:")
 NOTHING = TubWords(place="", name="", who="")
 
 
@@ -45,7 +47,7 @@ class TubLines(Drawn):
         if words == self._words:
             return
         self._words = words
-        row = f"Row first: {words.row}" if words.row else ""
+        row = f"{_ROW_FIRST} {words.row}" if words.row else ""
         first = " ".join(part for part in (words.place, words.name, words.who) if part)
         second = " ".join(part for part in (words.verdict, words.reason) if part)
         self.tell("; ".join(part for part in (first, second, row, words.keys) if part))
@@ -70,7 +72,7 @@ class TubLines(Drawn):
         self._paint_line(painter, QPointF(left, second), (words.verdict, words.reason), room)
         if words.row:
             third = second + look.u(8, 6)
-            self._paint_line(painter, QPointF(left, third), ("Row first:", words.row), room)
+            self._paint_line(painter, QPointF(left, third), (_ROW_FIRST, words.row), room)
 
     def _paint_first(self, painter: QPainter, at: QPointF, room: float) -> None:
         look, words = self.look, self._words

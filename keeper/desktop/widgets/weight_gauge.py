@@ -13,6 +13,7 @@ from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.lettering import CENTRE, LEFT, RIGHT, advance, set_line
 from keeper.desktop.widgets.patterns import COARSE, Pattern, paint_pattern
+from keeper.language import tr
 from keeper.reports.figures import mass_unit, number
 from keeper.reports.writing import in_use
 
@@ -117,7 +118,8 @@ def _paint_axis(
             last = x + half + look.u(2)
     place = QPointF(rect.right(), rect.bottom() - look.u(0.4))
     hint = look.font(Use.KEY_HINT)
-    set_line(painter, place, f"{mass_unit()}, ratio scale", hint, look.colour("ink3"), align=RIGHT)
+    told = tr("{unit}, ratio scale", unit=mass_unit())
+    set_line(painter, place, told, hint, look.colour("ink3"), align=RIGHT)
 
 
 def _paint_block(
@@ -152,7 +154,7 @@ def _paint_typed(
 
 
 def _typed_words(marks: GaugeMarks) -> str:
-    return f"{number(in_use().mass(marks.typed_g or 0.0), 3)} typed"
+    return tr("{mass} typed", mass=number(in_use().mass(marks.typed_g or 0.0), 3))
 
 
 def _paint_pointer(painter: QPainter, tip: QPointF, look: Look, *, filled: bool) -> None:

@@ -20,6 +20,7 @@ from keeper.desktop.widgets.lettering import (
     set_runs,
     wrapped,
 )
+from keeper.language import tr
 
 
 class Words(QLabel):
@@ -57,7 +58,7 @@ class Reason(Drawn):
         """Show *reason*, one or more whole sentences."""
         if reason != self._reason:
             self._reason = reason
-            self.tell(f"Because {reason}")
+            self.tell(tr("Because {reason}", reason=reason))
 
     def natural_size(self) -> tuple[float, float]:
         return self.look.u(80, 60), self.look.u(12)
@@ -68,9 +69,9 @@ class Reason(Drawn):
         base = cap_height(head) + look.u(1, 0.6)
         text = self._reason
         if look.small:
-            text = f"Because {text}"
+            text = tr("Because {reason}", reason=text)
         else:
-            set_line(painter, QPointF(0, base), "Because", head, look.colour("ink2"))
+            set_line(painter, QPointF(0, base), tr("Because"), head, look.colour("ink2"))
             base += look.u(6.4)
         for line, font, at in _lines_that_fit(text, body, width, self.height() - base):
             set_line(painter, QPointF(0, base + at), line, font, look.colour("ink"), room=width)
