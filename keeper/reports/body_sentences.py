@@ -173,8 +173,8 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
     ),
     # breeding gates
     "hatching day not known": "Hatching day not known.",
-    "old enough": "{age_days:age} old; {need_days:age} is asked.",
-    "too young": "{age_days:age} old; {need_days:age} is reached on {on:day}.",
+    "old enough": "{age_days:age} old; {need_days:days} are asked.",
+    "too young": "{age_days:age} old; {need_days:days} are reached on {on:day}.",
     "no gate for this sex": "Sex is {sex:Sex}; no gates are known for it.",
     "heavy enough": "{weight_g:g} empty; {need_g:g} is asked.",
     "too light": "{weight_g:g} empty, {short_g:g} short of {need_g:g}.",

@@ -6,7 +6,7 @@ it an ordinary one for terminals and files. Minus is U+2212, a range has an en d
 """
 
 from collections.abc import Callable, Mapping
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 
 from keeper.language import tr
 from keeper.reports.writing import in_use
@@ -194,19 +194,30 @@ def ago(days_since: float) -> str:
     return tr("{count}\u00a0days ago", count=count)
 
 
-def age(days_old: float) -> str:
-    """Days, then months, then years and months.
+def age(days_old: float, on: date | None = None) -> str:
+    """Days, then completed months, then completed years and months.
 
-    >>> [plain(age(n)) for n in (61, 275, 1000, 1096)]
-    ['61 days', '9 months', '2 years 9 months', '3 years']
+    on: the day on which it is that old; with it months are those of the calendar, without it
+    months of mean length, told a day early rather than late.
+
+    >>> [plain(age(n)) for n in (61, 275, 1000, 1095)]
+    ['61 days', '9 months', '2 years 8 months', '3 years']
+    >>> plain(age(943, on=date(2026, 11, 25))), plain(age(944, on=date(2026, 11, 25)))
+    ('2 years 6 months', '2 years 7 months')
     """
     if days_old < _AGE_IN_DAYS:
         return days(days_old)
-    months = round(days_old / _DAYS_A_MONTH)
+    months = int((days_old + 1) / _DAYS_A_MONTH) if on is None else _completed(days_old, on)
     if months < _AGE_IN_MONTHS:
         return _months(months)
     years, rest = divmod(months, 12)
     return f"{_years(years)} {_months(rest)}" if rest else _years(years)
+
+
+def _completed(days_old: float, on: date) -> int:
+    """Months of the calendar that are over on the day *on*."""
+    born = on - timedelta(days=int(days_old))
+    return 12 * (on.year - born.year) + on.month - born.month - (on.day < born.day)
 
 
 _months = counted("month", "months")

@@ -41,7 +41,7 @@ def hatched_words(row: AnimalNow, on: date) -> str:
     if row.hatched_first is None:
         return UNKNOWN
     first, last = row.hatched_first, row.hatched_last or row.hatched_first
-    old = age(row.age_days(on) or 0)
+    old = age(row.age_days(on) or 0, on)
     if first == last:
         return plain(tr("{day}, {age} old", day=day(first), age=old))
     return plain(

@@ -3,6 +3,7 @@
 import os
 import subprocess
 import sys
+from datetime import datetime
 from pathlib import Path
 
 import pytest
@@ -11,7 +12,8 @@ from PySide6.QtWidgets import QApplication
 from trouble_sample import a_room, empty_book
 
 from keeper import app
-from keeper.actions.keeping import open_keeping
+from keeper.actions.keeping import Written, open_keeping
+from keeper.actions.rounds import begin_night
 from keeper.desktop.faults import LOG
 from keeper.desktop.places import ASIDE_KEYS, PLACE_KEYS
 from keeper.desktop.remembered import last_book, was_red_lamp
@@ -197,3 +199,20 @@ def test_a_fault_of_the_program_is_told_and_logged_and_the_window_stays(book, tm
     assert place == "Watch"
     log = (tmp_path / "home" / LOG).read_text(encoding="utf-8")
     assert "fault KeyError" in log
+
+
+def test_the_foot_says_the_way_back_of_the_place_in_sight(qtbot, front, book):
+    made = front(book)
+    window, round_page = made.window, made.window.page("Round")
+    begin_night(made.house.keeping, made.house.keeping.today)
+    made.house.notices.changed.emit()
+    written = Written(batch=1, at=datetime(2026, 11, 25, 20, 40), verb="offer", what="taken")
+    made.house.notices.written.emit(written)
+    assert round_page.takes_back.startswith(".")
+    assert window.foot._written.take_back == round_page.takes_back
+
+    window.go_to(list(app.PLACES).index("Watch"))
+    assert window.foot._written.take_back == "Ctrl+Z takes it back"
+
+    window.go_to(0)
+    assert window.foot._written.take_back == round_page.takes_back

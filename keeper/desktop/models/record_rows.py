@@ -83,6 +83,7 @@ class RecordRowsModel(QAbstractTableModel):
         self._rows: list[RecordRow] = []
         self._seen = Seen(date.min, "")
         self._older, self._whole = older, True
+        self.head_font: QFont | None = None
 
     def show_rows(self, rows: Sequence[RecordRow], seen: Seen) -> None:
         self.beginResetModel()
@@ -112,6 +113,8 @@ class RecordRowsModel(QAbstractTableModel):
     ) -> Any:
         if orientation is Qt.Orientation.Horizontal and role == Qt.ItemDataRole.DisplayRole:
             return COLUMNS[section].heading
+        if role == Qt.ItemDataRole.FontRole:
+            return self.head_font
         return None
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:

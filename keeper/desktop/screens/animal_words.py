@@ -100,7 +100,7 @@ def _hatched(page: AnimalPage) -> str:
         return "hatching day not known"
     first, last = row.hatched_first, row.hatched_last or row.hatched_first
     when = day(first) if first == last else f"between {day(first)} and {day(last)}"
-    return f"hatched {when}, {age(page.age_days or 0)}"
+    return f"hatched {when}, {age(page.age_days or 0, page.today)}"
 
 
 def _weighed(page: AnimalPage) -> str:

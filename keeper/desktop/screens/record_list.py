@@ -113,12 +113,12 @@ class RecordList(QWidget):
         column.addWidget(self._panel)
 
     def _dress(self) -> None:
-        self.table.setFont(self._look.font(Use.TABLE))
-        self.table.horizontalHeader().setFont(self._look.font(Use.TABLE))
+        self.table.dress(self._look.font(Use.TABLE))
         self.table.verticalHeader().setDefaultSectionSize(round(self._look.u(8)))
         self._share_width()
 
     def _share_width(self) -> None:
         margin = round(self._look.u(7, 3.5))
-        self._frame.setContentsMargins(margin, 0, margin, 0)
+        room = self.height() - self._panel.sizeHint().height()
+        self._frame.setContentsMargins(margin, 0, margin, self.table.over(room))
         self.table.share(self.width() - 2 * margin)

@@ -12,7 +12,7 @@ from keeper.desktop.widgets.lettering import RIGHT
 from keeper.desktop.widgets.life_canvas import Canvas, Free
 from keeper.desktop.widgets.patterns import FINE, Pattern, falling_lines, paint_pattern
 from keeper.husbandry.events import Clutch, ShedStage
-from keeper.reports.figures import age, counted, day
+from keeper.reports.figures import counted, day, days
 
 _FILLS = {
     ShedStage.DULL: Pattern.DOTS,
@@ -172,7 +172,7 @@ def _name_gate(
 def _gate_words(canvas: Canvas, opens: date, weight_on: date | None) -> tuple[str, ...]:
     """The age gate, and first whether the weight comes before it."""
     gate = canvas.page.gate
-    told = age(gate.age_days.value) if gate else ""
+    told = days(gate.age_days.value) if gate else ""
     words = f"{told} on {day(opens)}"
     if weight_on is None or opens <= canvas.page.today:
         return (words, day(opens))

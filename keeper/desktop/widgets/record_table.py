@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect, Qt, Signal
-from PySide6.QtGui import QPainter
+from PySide6.QtGui import QFont, QPainter
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QHeaderView,
@@ -94,6 +94,18 @@ class RecordTable(QTableView):
         if step in ends:
             return self._rows.index(ends[step], 0)
         return super().moveCursor(step, modifiers)
+
+    def dress(self, font: QFont) -> None:
+        """Set everything in *font*, the headings too, which follow no font of the widget's."""
+        self._rows.head_font = font
+        self.setFont(font)
+        self._rows.headerDataChanged.emit(Qt.Orientation.Horizontal, 0, len(COLUMNS) - 1)
+
+    def over(self, room: int) -> int:
+        """What is left of *room* under the last whole row: no row is cut by the lower edge."""
+        heads = self.horizontalHeader().sizeHint().height()
+        rows = self.verticalHeader().defaultSectionSize()
+        return max(0, room - heads) % rows
 
     def share(self, width: float) -> None:
         """Give each column its share of *width*."""
