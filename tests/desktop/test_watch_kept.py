@@ -1,0 +1,257 @@
+"""Medicine, tests, permits, mites, prey and eggs in a real book: raised, told, released, undone."""
+
+from contextlib import closing
+from datetime import UTC, datetime, timedelta
+
+import pytest
+from trouble_sample import TODAY, add, ago
+
+from keeper.actions.due_board import due_rows
+from keeper.actions.keeping import Keeping, animal_coded, new_keeping, open_keeping
+from keeper.actions.kept_entries import count_prey, mite_step
+from keeper.actions.kept_lines import bags_on, planned_a_week
+from keeper.actions.newcomers import bring_in, hatchlings_typed
+from keeper.actions.noting import note
+from keeper.actions.records import entry_lines, record_rows
+from keeper.actions.typed_care import (
+    eggs_typed,
+    faecal_typed,
+    medicine_typed,
+    permit_typed,
+    running_courses,
+)
+from keeper.actions.undoing import take_back
+from keeper.actions.watching import watch_lines
+from keeper.husbandry.events import Clutch, HoldKind, HoldSet
+from keeper.husbandry.when import Happened, at_instant, on_day
+from keeper.rules.watch_facts import WatchLine
+
+COURSE = "Tarsin; 0.05 ml; by mouth; 5 days; lot 7-B"
+
+
+class Clock:
+    """Half past two on the day of the room, until it is put on."""
+
+    def __init__(self) -> None:
+        self.at = datetime(TODAY.year, TODAY.month, TODAY.day, 14, 30, tzinfo=UTC)
+
+    def __call__(self) -> datetime:
+        return self.at
+
+    def on(self, days: float) -> None:
+        self.at += timedelta(days=days)
+
+
+@pytest.fixture
+def clock() -> Clock:
+    return Clock()
+
+
+@pytest.fixture
+def keeping(tmp_path, clock):
+    made = new_keeping(tmp_path / "room.book", station="rack-room", now=clock, keeper="J.")
+    for number in (1, 2, 3):
+        add(made, f"B-{number}", f"Calm {number}", f"B1·{number}")
+    with closing(made):
+        yield made
+
+
+def kept(keeping: Keeping, *kinds: str) -> list[WatchLine]:
+    lines = watch_lines(keeping, keeping.today)
+    return [line for line in lines if line.kind in kinds]
+
+
+def who(keeping: Keeping) -> int:
+    return animal_coded(keeping, "B-1").animal
+
+
+def now(keeping: Keeping) -> Happened:
+    return at_instant(keeping.now())
+
+
+def medicine(keeping: Keeping, text: str) -> None:
+    animal = who(keeping)
+    running = running_courses(keeping, animal, keeping.today)
+    typed = medicine_typed(animal, now(keeping), text, keeper="J.", running=running)
+    note(keeping, typed.verb, typed.event)
+
+
+def test_a_dose_is_raised_each_day_released_by_its_tick_and_raised_again_when_it_is_undone(
+    keeping, clock
+):
+    medicine(keeping, COURSE)
+    assert len(kept(keeping, "medicine")) == 1
+
+    medicine(keeping, "given by Anna")
+    assert kept(keeping, "medicine") == []
+    take_back(keeping)
+    assert len(kept(keeping, "medicine")) == 1
+
+    medicine(keeping, "given")
+    clock.on(1)
+    (line,) = kept(keeping, "medicine")
+    assert line.because[0].figures["number"] == 2
+
+
+def test_a_course_survives_the_closing_of_the_book(keeping, clock, tmp_path):
+    medicine(keeping, COURSE)
+    medicine(keeping, "given")
+    clock.on(2)
+    with closing(
+        open_keeping(keeping.book.path, station="rack-room", now=clock, read_only=True)
+    ) as again:
+        (line,) = kept(again, "medicine")
+
+    assert [why.why for why in line.because][:2] == ["dose due", "dose missed"]
+    assert line.because[1].figures["on"] == TODAY + timedelta(days=1)
+
+
+def test_every_entry_stands_in_the_records_in_words(keeping):
+    medicine(keeping, COURSE)
+    medicine(keeping, "given by Anna")
+    animal, happened = who(keeping), now(keeping)
+    for typed in (
+        faecal_typed(animal, happened, "found: flagellates"),
+        permit_typed(animal, happened, "transfer permit; 26-118; 30 Jun 2027"),
+        eggs_typed(animal, happened, "6 hatched of 26-9"),
+    ):
+        note(keeping, typed.verb, typed.event)
+    count_prey(keeping, "mouse fuzzy: 14: 200")
+    mite_step(keeping, "b begun, spray as the vet wrote")
+
+    rows = record_rows(keeping)
+    told = " | ".join(line.told for row in rows for line in entry_lines(keeping, row))
+
+    told = told.replace("\u00a0", " ")
+    for words in (
+        "Tarsin, 0.05 ml, by mouth, every day until 29 Nov",
+        "lot 7-B",
+        "Tarsin given by Anna",
+        "faecal test: something found",
+        "transfer permit 26-118, until 30 Jun 2027",
+        "6 hatched of 26-9",
+        "bag 14 of fuzzy mouse: 200 items",
+        "mites, B: treatment begun, spray as the vet wrote",
+    ):
+        assert words in told
+
+
+def test_a_quarantine_asks_for_faecal_tests_and_a_permit_for_a_new_one(keeping):
+    animal = who(keeping)
+    hold = HoldSet(
+        animal=animal,
+        happened=on_day(ago(28)),
+        kind=HoldKind.QUARANTINE,
+        until=TODAY + timedelta(days=62),
+    )
+    note(keeping, "try", hold)
+    assert len(kept(keeping, "faecal test")) == 1
+
+    typed = faecal_typed(animal, now(keeping), "clear")
+    note(keeping, typed.verb, typed.event)
+    assert kept(keeping, "faecal test") == []
+
+    old = permit_typed(animal, now(keeping), "transfer permit; 26-118; 10 days")
+    note(keeping, old.verb, old.event)
+    assert len(kept(keeping, "permit")) == 1
+    new = permit_typed(animal, now(keeping), "transfer permit; 27-001; 30 Jun 2027")
+    note(keeping, new.verb, new.event)
+    assert kept(keeping, "permit") == []
+
+
+def test_looks_for_mites_are_asked_for_by_the_rack(keeping, clock):
+    mite_step(keeping, "b begun, spray as the vet wrote")
+    assert kept(keeping, "mite step") == []
+
+    clock.on(7)
+    (line,) = kept(keeping, "mite step")
+    assert (line.place, len(line.members)) == ("B", 3)
+    mite_step(keeping, "B clear")
+    assert kept(keeping, "mite step") == []
+    take_back(keeping)
+    assert len(kept(keeping, "mite step")) == 1
+
+
+@pytest.mark.parametrize(
+    ("text", "said"), [("Q clear", "is no rack"), ("B", "is no rack"), ("B gone", "is no step")]
+)
+def test_a_step_against_mites_needs_a_rack_and_what_was_done(keeping, text, said):
+    with pytest.raises(ValueError, match=said):
+        mite_step(keeping, text)
+
+
+def test_the_meals_of_the_rounds_come_out_of_the_bags_and_a_low_grade_is_told(keeping):
+    planned = planned_a_week(due_rows(keeping, TODAY))
+    ((prey, a_week),) = planned.items()
+    short, enough = int(4 * a_week) - 1, int(4 * a_week) + 2
+    count_prey(keeping, f"{prey}: 14: {short}")
+
+    (line,) = kept(keeping, "prey low")
+    assert (line.place, line.because[0].figures["left"]) == (prey, short)
+    count_prey(keeping, f"{prey}: 15: {enough}")
+    assert kept(keeping, "prey low") == []
+    assert {bag.bag: bag.left for bag in bags_on(keeping, TODAY)} == {"14": short, "15": enough}
+
+
+def test_a_bag_is_told_when_it_is_old_and_not_once_it_is_empty(keeping, clock):
+    count_prey(keeping, "mouse pinky: 3: 40")
+    clock.on(190)
+    (line,) = kept(keeping, "bag aged")
+    assert line.place == "3"
+
+    count_prey(keeping, "pinky mouse: 3: 0")
+    assert kept(keeping, "bag aged") == []
+
+
+@pytest.mark.parametrize("text", ["", "mouse fuzzy: 14", "whale: 14: 2", "mouse fuzzy: 14: many"])
+def test_a_count_needs_a_grade_a_bag_and_a_number(keeping, text):
+    with pytest.raises(ValueError, match=r"counts no bag|is no grade of prey"):
+        count_prey(keeping, text)
+
+
+def laid(keeping: Keeping, days: int, code: str | None = "26-9") -> int:
+    animal = who(keeping)
+    eggs = Clutch(animal=animal, happened=on_day(ago(days)), good=3, slugs=1, code=code)
+    note(keeping, "try", eggs)
+    return animal
+
+
+def told_eggs(keeping: Keeping, text: str) -> None:
+    typed = eggs_typed(who(keeping), now(keeping), text)
+    note(keeping, typed.verb, typed.event, *typed.also)
+
+
+def test_a_clutch_is_due_to_pip_until_its_eggs_are_told_of(keeping):
+    laid(keeping, 56)
+    (line,) = kept(keeping, "due to pip")
+    assert line.place == "26-9"
+
+    told_eggs(keeping, "1 pipped of 26-9")
+    assert kept(keeping, "due to pip", "hatching slow") == []
+    take_back(keeping)
+    assert len(kept(keeping, "due to pip")) == 1
+
+
+def test_the_rest_of_a_clutch_is_asked_after_and_the_balance_closes(keeping, clock):
+    laid(keeping, 60, code=None)
+    told_eggs(keeping, "2 hatched")
+    assert kept(keeping, "hatching slow") == []
+
+    clock.on(1.5)
+    assert len(kept(keeping, "hatching slow")) == 1
+    told_eggs(keeping, "1 failed")
+    assert kept(keeping, "hatching slow", "eggs do not balance") == []
+    told_eggs(keeping, "1 hatched")
+    assert len(kept(keeping, "eggs do not balance")) == 1
+
+
+def test_young_that_were_written_in_by_the_code_of_their_clutch_close_it(keeping):
+    laid(keeping, 60)
+    dam = animal_coded(keeping, "B-1")
+    coming = hatchlings_typed(keeping, dam, now(keeping), "2, 26-9, B2-1")
+    bring_in(keeping, coming)
+    assert kept(keeping, "due to pip", "eggs do not balance") == []
+
+    told_eggs(keeping, "2 failed of 26-9")
+    (line,) = kept(keeping, "eggs do not balance")
+    assert line.because[0].why == "more out than good eggs"
