@@ -58,30 +58,34 @@ def _told(book: Book, looks: Callable[[Book], Iterator[str]]) -> list[str]:
     try:
         return list(looks(book))
     except (sqlite3.DatabaseError, UnicodeDecodeError) as error:
-        return [f"The file cannot be read through: {error}."]
+        return [tr("The file cannot be read through: {error}.", error=error)]
 
 
 def _structure(book: Book) -> Iterator[str]:
     for (text,) in book.connection.execute(f"PRAGMA integrity_check({_SHOWN})"):
         if text != "ok":
-            yield f"The file is damaged: {text}."
+            yield tr("The file is damaged: {found}.", found=text)
 
 
 def _references(book: Book) -> Iterator[str]:
     for table, _, parent, _ in book.connection.execute("PRAGMA foreign_key_check"):
-        yield f"A row of {table} names a {parent} that the book does not have."
+        yield tr(
+            "A row of {table} names a {parent} that the book does not have.",
+            table=table,
+            parent=parent,
+        )
 
 
 def _parts(book: Book) -> Iterator[str]:
     expected = new_parts()
     found = schema_parts(book.connection)
     for name in sorted(expected.keys() - found.keys()):
-        yield f"The {name} is missing."
+        yield tr("The {part} is missing.", part=name)
     for name in sorted(found.keys() - expected.keys()):
-        yield f"The {name} is not part of a book of this version."
+        yield tr("The {part} is not part of a book of this version.", part=name)
     for name in sorted(expected.keys() & found.keys()):
         if expected[name] != found[name]:
-            yield f"The {name} is not as this version makes it."
+            yield tr("The {part} is not as this version makes it.", part=name)
 
 
 def _words(book: Book) -> Iterator[str]:
@@ -92,7 +96,11 @@ def _words(book: Book) -> Iterator[str]:
             )
             for (found,) in rows:
                 if found not in words:
-                    yield f"The column {table}.{column} holds {found!r}, none of its words."
+                    yield tr(
+                        "The column {column} holds {found!r}, none of its words.",
+                        column=f"{table}.{column}",
+                        found=found,
+                    )
 
 
 def _worded(kind: Any) -> Iterator[tuple[str, set[str]]]:
@@ -109,34 +117,41 @@ def _batches(book: Book) -> Iterator[str]:
         sql = f"SELECT count(*) FROM {table} WHERE batch NOT IN (SELECT id FROM batch)"
         (orphans,) = book.connection.execute(sql).fetchone()
         if orphans:
-            yield f"{orphans} rows of {table} belong to no batch."
+            yield tr("{count} rows of {table} belong to no batch.", count=orphans, table=table)
     twice = f"SELECT batch, seq FROM ({entries}) GROUP BY batch, seq HAVING count(*) > 1"
     for batch, seq in book.connection.execute(f"{twice} LIMIT {_SHOWN}"):
-        yield f"Batch {batch} has two entries with the number {seq}."
+        yield tr("Batch {batch} has two entries with the number {number}.", batch=batch, number=seq)
     idle = f"""SELECT batch, target_batch, target_seq FROM withdrawal WHERE target_seq <> {WHOLE}
         AND (target_batch, target_seq) NOT IN ({entries}) LIMIT {_SHOWN}"""
     for batch, target, seq in book.connection.execute(idle):
-        yield f"Batch {batch} withdraws entry {seq} of batch {target}, which has no such entry."
+        yield tr(
+            "Batch {batch} withdraws entry {number} of batch {target}, which has no such entry.",
+            batch=batch,
+            number=seq,
+            target=target,
+        )
 
 
 def _withdrawn(book: Book) -> Iterator[str]:
     kept = set(book.connection.execute("SELECT batch, seq FROM withdrawn").fetchall())
     right = reckoned(book.connection)
     for batch, seq in sorted(right - kept)[:_SHOWN]:
-        yield f"{_entry(batch, seq)} was taken back, but the book still counts it."
+        yield tr("{entry} was taken back, but the book still counts it.", entry=_entry(batch, seq))
     for batch, seq in sorted(kept - right)[:_SHOWN]:
-        yield f"{_entry(batch, seq)} stands, but the book does not count it."
+        yield tr("{entry} stands, but the book does not count it.", entry=_entry(batch, seq))
 
 
 def _entry(batch: int, seq: int) -> str:
-    return f"Batch {batch}" if seq == WHOLE else f"Entry {seq} of batch {batch}"
+    if seq == WHOLE:
+        return tr("Batch {batch}", batch=batch)
+    return tr("Entry {number} of batch {batch}", number=seq, batch=batch)
 
 
 def _state(book: Book) -> Iterator[str]:
     for animal in differing(book.connection):
         rows = book.connection.execute("SELECT code FROM animal_now WHERE animal = ?", (animal,))
         (code,) = rows.fetchone() or (animal,)
-        yield f"The present state of {code} is not what its history says."
+        yield tr("The present state of {code} is not what its history says.", code=code)
 
 
 def _backups(book: Book) -> Iterator[str]:
@@ -159,7 +174,12 @@ def _changed(book: Book) -> Iterator[str]:
         for table in (*SPINE_TABLES, *EVENT_TABLES):
             count = execute(_differing_rows(execute, table)).fetchone()[0]
             if count:
-                yield f"{count} rows of {table} are not as the backup {backup.path.name} has them."
+                yield tr(
+                    "{count} rows of {table} are not as the backup {backup} has them.",
+                    count=count,
+                    table=table,
+                    backup=backup.path.name,
+                )
     finally:
         execute("DETACH proved")
 

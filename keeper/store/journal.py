@@ -16,6 +16,7 @@ from typing import NamedTuple
 
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import Event
+from keeper.language import tr
 from keeper.store.checksums import INSERTS, insert_batch
 from keeper.store.database import Book, writing
 from keeper.store.errors import BookError, CannotWithdraw
@@ -188,8 +189,11 @@ def _next_key(connection: sqlite3.Connection, written: datetime, tail: Callable[
         key = ((largest >> _TAIL_BITS) + 1 << _TAIL_BITS) | tail()
     if key >= KEY_END:
         raise BookError(
-            f"The clock of this machine says {written:%d %B %Y}; set it right, then write again."
-            " Nothing was written."
+            tr(
+                "The clock of this machine says {now:%d %B %Y}; set it right, then write again."
+                " Nothing was written.",
+                now=written,
+            )
         )
     return key
 
@@ -230,17 +234,25 @@ def _refuse_idle(connection: sqlite3.Connection, target: EntryKey, writing: Batc
     """A withdrawal must find something that stands, or the keeper is told of a change not made."""
     found = connection.execute("SELECT 1 FROM batch WHERE id = ?", (target.batch,)).fetchone()
     if found is None or target.batch >= writing:
-        raise CannotWithdraw(f"The book has no batch {target.batch}; nothing was taken back.")
+        raise CannotWithdraw(
+            tr("The book has no batch {batch}; nothing was taken back.", batch=target.batch)
+        )
     if target.seq != WHOLE and not has_entry(connection, target):
         raise CannotWithdraw(
-            f"Batch {target.batch} has no entry {target.seq}; nothing was taken back."
+            tr(
+                "Batch {batch} has no entry {number}; nothing was taken back.",
+                batch=target.batch,
+                number=target.seq,
+            )
         )
     gone = connection.execute(
         "SELECT 1 FROM withdrawn WHERE batch = ? AND seq IN (?, ?)",
         (target.batch, target.seq, WHOLE),
     ).fetchone()
     if gone is not None:
-        raise CannotWithdraw(f"Batch {target.batch} is taken back already; nothing was changed.")
+        raise CannotWithdraw(
+            tr("Batch {batch} is taken back already; nothing was changed.", batch=target.batch)
+        )
 
 
 def has_entry(connection: sqlite3.Connection, key: EntryKey) -> bool:

@@ -59,7 +59,9 @@ def mend(path: Path) -> Mended:
     backup = latest_good(path)
     with _snapshot(path) as snapshot:
         if snapshot is None and backup is None:
-            raise BookError(f"{path} cannot be read at all, and no good backup lies beside it.")
+            raise BookError(
+                tr("{path} cannot be read at all, and no good backup lies beside it.", path=path)
+            )
         book = create_book(_free_name(path), station="mend")
         try:
             taking = _Taking(book)
@@ -115,7 +117,9 @@ def _copied(path: Path, copy: Path) -> bool:
             return True
         except (sqlite3.DatabaseError, UnicodeDecodeError) as error:
             if getattr(error, "sqlite_errorcode", 0) & 0xFF in _CANNOT:
-                raise BookError(f"{path} cannot be copied just now: {error}.") from error
+                raise BookError(
+                    tr("{path} cannot be copied just now: {error}.", path=path, error=error)
+                ) from error
     return False
 
 
@@ -185,9 +189,12 @@ class _Taking:
 
     def told(self) -> tuple[str, ...]:
         """What could not be taken over, in sentences."""
-        partly = [f"The table {table} could be read only in part." for table in self._partly]
+        partly = [
+            tr("The table {table} could be read only in part.", table=table)
+            for table in self._partly
+        ]
         refused = [
-            f"{count} {'row' if count == 1 else 'rows'} of {table} left out: {why}."
+            _told_left_out(count, table, why)
             for (table, why), count in sorted(self._refused.items())
         ]
         changed = [_told_changed(self._changed)] if self._changed else []
@@ -209,13 +216,13 @@ class _Taking:
         there = self._there(table, given)
         if there is not None:
             if there != tuple(given.values()) and table not in READING_TABLES:
-                raise ValueError("the backup, which was proved, says otherwise")
+                raise ValueError(tr("the backup, which was proved, says otherwise"))
             return False
         if table in EVENT_TABLES:
             self._refuse_senseless(table, given)
             self._stand_in(given)
         if table == "withdrawal" and not self._is_there(*self._target(given)):
-            raise ValueError("what they withdraw is not in the book")
+            raise ValueError(tr("what they withdraw is not in the book"))
         marks = ", ".join(f":{name}" for name in given)
         self._connection.execute(
             f"INSERT INTO {table} ({', '.join(given)}) VALUES ({marks})", given
@@ -237,7 +244,7 @@ class _Taking:
         kind = KINDS[table]
         from_row(kind, [given[name] for name in cell_names(kind)])
         if self._is_there("said", given["batch"], given["seq"]):
-            raise ValueError("another entry of their batch has their number")
+            raise ValueError(tr("another entry of their batch has their number"))
 
     def _stand_in(self, given: Given) -> None:
         """Lines of the spine that are lost while an entry names them."""
@@ -275,6 +282,12 @@ _KEYS = {
 }
 
 
+def _told_left_out(count: int, table: str, why: str) -> str:
+    if count == 1:
+        return tr("1 row of {table} left out: {why}.", table=table, why=why)
+    return tr("{count} rows of {table} left out: {why}.", count=count, table=table, why=why)
+
+
 def _told_changed(count: int) -> str:
     if count == 1:
         return tr("1 batch is not as it was written, and is taken over as it is now.")
@@ -290,5 +303,5 @@ def _columns(connection: sqlite3.Connection, table: str) -> list[str]:
 
 def _why(error: Exception) -> str:
     if isinstance(error, sqlite3.IntegrityError):
-        return f"the book's own rules refuse them ({error})"
+        return tr("the book's own rules refuse them ({error})", error=error)
     return str(error).removesuffix(".") or type(error).__name__
