@@ -35,12 +35,12 @@ from keeper.desktop.screens.racks_walk import (
     tub_counts,
     where_is,
 )
-from keeper.desktop.screens.racks_words import LAYER_NAMES
 from keeper.desktop.widgets.asking_line import AskingLine
 from keeper.desktop.widgets.drawn import announce
 from keeper.desktop.widgets.rack_paint import At
 from keeper.desktop.widgets.rack_reader import read_racks_aloud
 from keeper.language import tr
+from keeper.reports.words import word
 
 FIRST_LAYER = Layer.RATIO
 Step = Callable[[Counts, At], At]
@@ -277,7 +277,7 @@ def _keys(screen: RacksScreen) -> Sequence[tuple[str, str, Callable[[], object]]
         return lambda: screen._step(step)
 
     layers = [
-        (tr("By {layer}", layer=LAYER_NAMES[layer]), str(number), partial(screen._show_by, layer))
+        (tr("By {layer}", layer=word(layer)), str(number), partial(screen._show_by, layer))
         for number, layer in enumerate(LAYERS, start=1)
     ]
     near, paper = screen.view.front.come_near, screen.paper

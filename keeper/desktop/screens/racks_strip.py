@@ -9,8 +9,9 @@ from keeper.actions.refusal_strip import Cell, Margin, Strip, StripAnimal, Strip
 from keeper.desktop.widgets.rack_legend import LegendItem
 from keeper.desktop.widgets.refusal_strip import StripBlock, StripLine, StripPicture
 from keeper.desktop.widgets.tile import TileState
-from keeper.language import tr, tr_table
+from keeper.language import tr
 from keeper.reports.figures import day
+from keeper.reports.words import word
 
 TILES = {
     Cell.TAKEN: TileState.TAKEN,
@@ -21,17 +22,6 @@ TILES = {
     Cell.NOT_OFFERED: TileState.NOT_OFFERED,
     Cell.NOT_REACHED: TileState.NOT_REACHED,
 }
-CELLS = tr_table(
-    {
-        Cell.TAKEN: "taken",
-        Cell.PART: "part taken",
-        Cell.REFUSED: "refused",
-        Cell.EXCUSED: "refused, excused",
-        Cell.LEFT_IN: "left in",
-        Cell.NOT_OFFERED: "not offered",
-        Cell.NOT_REACHED: "not reached",
-    }
-)
 _LOUD = 3
 """Fewer refusals are individuals, not a row."""
 _LOUD_SHARE = 2.0
@@ -55,7 +45,7 @@ def strip_legend(strip: Strip) -> list[LegendItem]:
     every = [cell for row in strip.rows for each in row.animals for cell in each.cells]
     return [
         LegendItem(
-            look=TILES[cell], letter="", words=CELLS[cell], count=str(every.count(cell)), small=True
+            look=TILES[cell], letter="", words=word(cell), count=str(every.count(cell)), small=True
         )
         for cell in Cell
     ]
@@ -84,7 +74,7 @@ def _line(each: StripAnimal, nights: Sequence[str]) -> StripLine:
     label = animal.place_and_name
     total = _of(margin_of(each.cells))
     of_nights = zip(nights, each.cells, strict=True)
-    known = [f"{night} {CELLS[cell]}" for night, cell in of_nights if cell is not None]
+    known = [f"{night} {word(cell)}" for night, cell in of_nights if cell is not None]
     told = ", ".join(known) or tr("nothing offered")
     words = tr("{who}: {nights}", who=label, nights=told)
     if total:

@@ -14,7 +14,6 @@ from keeper.actions.refusal_strip import Strip
 from keeper.desktop.look import Look
 from keeper.desktop.screens.racks_strip import head_words, picture_of, strip_legend
 from keeper.desktop.screens.racks_words import (
-    LAYER_NAMES,
     fronts_of,
     how_many,
     legend_of,
@@ -29,6 +28,7 @@ from keeper.desktop.widgets.rack_paint import At
 from keeper.desktop.widgets.refusal_strip import RefusalStrip
 from keeper.desktop.widgets.tub_lines import NOTHING, TubLines, TubWords
 from keeper.language import tr
+from keeper.reports.words import word
 
 LAYERS = tuple(Layer)
 READING = TubWords(place="", name="", who="", verdict=tr("Reading the racks"), reason="")
@@ -112,7 +112,7 @@ class RacksView(QWidget):
 
     def _show_layers(self, room: Room, shown: Layer) -> None:
         keys = [
-            LayerKey(key=str(number), name=LAYER_NAMES[layer], shown=layer is shown)
+            LayerKey(key=str(number), name=word(layer), shown=layer is shown)
             for number, layer in enumerate(LAYERS, start=1)
         ]
         self.head.show_layers(tr("Racks"), keys, how_many(room))

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 
 from keeper.actions.due_board import DueRow
 from keeper.actions.rack_heat import PlaceHeat
-from keeper.actions.rack_layers import Layer, LayerShown, Shown
+from keeper.actions.rack_layers import LayerShown, Shown
 from keeper.actions.racks import Rack, RackRow, RackTub, Room, names_of
 from keeper.actions.racks_desk import PlaceCause
 from keeper.desktop.widgets.rack_faces import FACES, RackFace
@@ -20,17 +20,6 @@ from keeper.language import tr, tr_table
 from keeper.reports.figures import GAP, age, celsius, counted, day, degrees, tenths
 from keeper.reports.words import because_text, word
 
-LAYER_NAMES = tr_table(
-    {
-        Layer.DUE: "due",
-        Layer.RATIO: "days since eaten ÷ interval",
-        Layer.WEIGHT: "weight trend",
-        Layer.SHED: "shed stage",
-        Layer.HOLD: "hold",
-        Layer.SEX: "sex",
-        Layer.HEAT: "heat",
-    }
-)
 _MANY = tr_table(
     {
         "hatchling": "hatchlings",
@@ -39,11 +28,7 @@ _MANY = tr_table(
         "adult": "adults",
     }
 )
-_TUBS, _ANIMALS, _ROWS = (
-    counted("tub", "tubs"),
-    counted("animal", "animals"),
-    counted("row", "rows"),
-)
+_TUBS, _ANIMALS = counted("tub", "tubs"), counted("animal", "animals")
 _LEGEND_MOST = 8
 _GENERAL = frozenset({"recent move, cleaning or season"})
 _TOLD_BY_HEAT = _GENERAL | {"heat is out of limits there", "too cold", "too hot", "read once"}
@@ -86,11 +71,14 @@ def how_many(room: Room) -> str:
 
 def room_told(room: Room, shown: LayerShown) -> str:
     """What the picture shows, for a screen reader; the tubs are read one by one."""
-    racks = ", ".join(
-        tr("{rack} with {rows}", rack=r.letter, rows=_ROWS(len(r.rows)).replace(GAP, " "))
-        for r in room.racks
-    )
-    return tr("racks by {layer}: {racks}", layer=LAYER_NAMES[shown.layer], racks=racks)
+    racks = ", ".join(_rows_of(rack) for rack in room.racks)
+    return tr("racks by {layer}: {racks}", layer=word(shown.layer), racks=racks)
+
+
+def _rows_of(rack: Rack) -> str:
+    if len(rack.rows) == 1:
+        return tr("{rack} with 1 row", rack=rack.letter)
+    return tr("{rack} with {count} rows", rack=rack.letter, count=len(rack.rows))
 
 
 def legend_of(shown: LayerShown) -> list[LegendItem]:
