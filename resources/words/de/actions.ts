@@ -5,7 +5,7 @@
   <name>keeper</name>
   <message>
    <source> and </source>
-   <translation type="unfinished" />
+   <translation> und </translation>
   </message>
   <message>
    <source>0 taken as planned</source>
@@ -40,6 +40,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Give the line of the other tub, where something is written.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Line {line} is not in {name}; its lines are {spans}.</source>
    <translation type="unfinished" />
   </message>
@@ -48,7 +52,15 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>No animal stands in a tub of these racks.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No male here is called {text!r}; a code or name, or ?, is right.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>No meal can be told for {tub}; / chooses the prey.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -61,6 +73,14 @@
   </message>
   <message>
    <source>None of them has a weight in the book yet.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Nothing is planned for {tub}; / names the prey that was given.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Nothing is planned for {tub}; 4 offers it all the same, / chooses the prey.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -81,6 +101,18 @@
   </message>
   <message>
    <source>That animal is not in this book.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The absence begins in {days} days; it can be planned from {most} days before on.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The absence begins on {first}, which is past; from {today} on is right.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The absence ends on {last}, before it begins on {first}; the first day comes first.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -257,7 +289,7 @@
   </message>
   <message>
    <source>empty tub</source>
-   <translation type="unfinished" />
+   <translation>leere Box</translation>
   </message>
   <message>
    <source>end of a hold</source>
@@ -333,7 +365,7 @@
   </message>
   <message>
    <source>hold</source>
-   <translation type="unfinished" />
+   <translation>Pause</translation>
   </message>
   <message>
    <source>holds</source>
@@ -357,6 +389,10 @@
   </message>
   <message>
    <source>into {place}, which is in no rack (A4-1 is rack A, row 4, tub 1)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>it was {tub}</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -453,11 +489,11 @@
   </message>
   <message>
    <source>none</source>
-   <translation type="unfinished" />
+   <translation>keine</translation>
   </message>
   <message>
    <source>not reached</source>
-   <translation type="unfinished" />
+   <translation>nicht erreicht</translation>
   </message>
   <message>
    <source>offer</source>
@@ -573,7 +609,7 @@
   </message>
   <message>
    <source>sex not known</source>
-   <translation type="unfinished" />
+   <translation>Geschlecht unbekannt</translation>
   </message>
   <message>
    <source>sexes</source>
@@ -769,6 +805,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>{days} days are more than can be planned; up to {most} are right.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{first!r} is no day; 2026-11-24 is right.</source>
    <translation type="unfinished" />
   </message>
@@ -778,7 +818,7 @@
   </message>
   <message>
    <source>{first} to {last}</source>
-   <translation type="unfinished" />
+   <translation>{first} bis {last}</translation>
   </message>
   <message>
    <source>{folder} is where the book lies; another disk or a stick is right.</source>
@@ -909,6 +949,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>{tub} is spared food ({hold}); / names the prey if it is given all the same.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{typed!r} counts no bag; {right}.</source>
    <translation type="unfinished" />
   </message>
@@ -922,6 +966,10 @@
   </message>
   <message>
    <source>{typed!r} is not understood; {right}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{typed} names no absence; 5 Dec to 14 Dec, 2026-12-05 to 2026-12-14 or 9 days is right.</source>
    <translation type="unfinished" />
   </message>
   <message>

@@ -8,8 +8,52 @@
    <translation>1 Posten ist nicht so, wie er eingetragen wurde, und wird übernommen, wie er jetzt ist.</translation>
   </message>
   <message>
+   <source>1 row of {table} left out: {why}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>A batch must be a JSON object, got {given}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>A row of {table} names a {parent} that the book does not have.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Another program holds it: wait a moment, then do it again.</source>
    <translation>Ein anderes Programm hält es: einen Augenblick warten, dann noch einmal.</translation>
+  </message>
+  <message>
+   <source>Batch {batch}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Batch {batch} has no entry {number}; nothing was taken back.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Batch {batch} has two entries with the number {number}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Batch {batch} is taken back already; nothing was changed.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Batch {batch} withdraws batch {target}, which is neither in the book nor in these documents; it must come along.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Batch {batch} withdraws entry {number} of batch {target}, which has no such entry.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Batch {batch} withdraws entry {number} of batch {target}, which is neither in the book nor in these documents; it must come along.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Batch {batch}, entry {number}: {table} {key} is neither in the book nor in these documents; the batch that brought it must come along.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Batch {key} ({verb}, {day}) is not as it was written: something in it has changed by itself.</source>
@@ -22,6 +66,14 @@
   <message>
    <source>Close other programs, then do it again.</source>
    <translation>Andere Programme schließen, dann noch einmal.</translation>
+  </message>
+  <message>
+   <source>Document {number}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Entry {number} of batch {batch}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Listening to {address}.</source>
@@ -68,12 +120,44 @@
    <translation>Die Sicherung steht, aber ihre Kopie in {folder} ist anders geworden.</translation>
   </message>
   <message>
+   <source>The batch</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The book cannot hold these batches: {error}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The book could not be read: {error}. Nothing was lost. {advice}</source>
    <translation>Das Buch konnte nicht gelesen werden: {error}. Nichts ging verloren. {advice}</translation>
   </message>
   <message>
+   <source>The book has no batch {batch}; nothing was taken back.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The book has no batch {batch}; nothing was written out.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The book is kept in journal mode {mode!r}; it must be 'truncate'.</source>
    <translation>Das Buch wird im Journalmodus {mode!r} geführt; es muss 'truncate' sein.</translation>
+  </message>
+  <message>
+   <source>The clock of this machine says {now:%d %B %Y}; set it right, then write again. Nothing was written.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The column {column} holds {found!r}, none of its words.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The file cannot be read through: {error}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The file is damaged: {found}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>The keeper's verbs without a window: the same book, the same rules, text or JSON.</source>
@@ -92,12 +176,32 @@
    <translation>Der Teil, der zuhört, ist beendet; zweimal S schaltet ihn wieder ein. Mehr steht in {path}.</translation>
   </message>
   <message>
+   <source>The present state of {code} is not what its history says.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The program failed at a message; nothing is heard any more.</source>
    <translation>Das Programm ist an einer Nachricht gescheitert; es wird nichts mehr gehört.</translation>
   </message>
   <message>
    <source>The restored copy is not sound: {flaw}. Nothing was restored.</source>
    <translation>Die wiederhergestellte Kopie ist nicht heil: {flaw}. Nichts wurde wiederhergestellt.</translation>
+  </message>
+  <message>
+   <source>The table {table} could be read only in part.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The {part} is missing.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The {part} is not as this version makes it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The {part} is not part of a book of this version.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>There is no book at {path}; `new` makes one.</source>
@@ -108,12 +212,40 @@
    <translation>Es gibt keinen Ordner {folder} für das neue Buch; zuerst anlegen.</translation>
   </message>
   <message>
+   <source>a key before 2080</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a kind this program knows</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>a new file</source>
    <translation>eine neue Datei</translation>
   </message>
   <message>
    <source>a new folder for everything</source>
    <translation>ein neuer Ordner für alles</translation>
+  </message>
+  <message>
+   <source>a time with its offset</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>an entry or null</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>an older batch</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>another entry of their batch has their number</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>between 1900 and 2199</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>empty weight</source>
@@ -132,6 +264,10 @@
    <translation>ein neues, leeres Buch anlegen</translation>
   </message>
   <message>
+   <source>numbered from 0 to {last}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>one JSON document on stdout</source>
    <translation>ein JSON-Dokument auf stdout</translation>
   </message>
@@ -148,6 +284,18 @@
    <translation>Aufzeichnungen aus CSV-Dateien übernehmen, alle oder keine</translation>
   </message>
   <message>
+   <source>the backup, which was proved, says otherwise</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the book's own rules refuse them ({error})</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the keys after its own</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>what a species, a sex and an age are expected to weigh</source>
    <translation>was für Art, Geschlecht und Alter als Gewicht zu erwarten ist</translation>
   </message>
@@ -160,12 +308,20 @@
    <translation>was an einem Tag anzusehen ist, das Schlimmste zuerst</translation>
   </message>
   <message>
+   <source>what they withdraw is not in the book</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>when an animal will reach a weight</source>
    <translation>wann ein Tier ein Gewicht erreicht</translation>
   </message>
   <message>
    <source>whether structure, references, state and backups hold</source>
    <translation>ob Aufbau, Verweise, Zustand und Sicherungen halten</translation>
+  </message>
+  <message>
+   <source>whole milliseconds</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>with --whole: only this one</source>
@@ -204,6 +360,26 @@
    <translation>{count} Posten sind nicht so, wie sie eingetragen wurden, und werden übernommen, wie sie jetzt sind.</translation>
   </message>
   <message>
+   <source>{count} rows of {table} are not as the backup {backup} has them.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{count} rows of {table} belong to no batch.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{count} rows of {table} left out: {why}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{entry} stands, but the book does not count it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{entry} was taken back, but the book still counts it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{error} Nothing is heard.</source>
    <translation>{error} Es wird nichts gehört.</translation>
   </message>
@@ -228,6 +404,10 @@
    <translation>{path} ist nur zu lesen: so sagt es die Datei oder ihr Ordner.</translation>
   </message>
   <message>
+   <source>{path} cannot be copied just now: {error}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{path} cannot be looked at: {error}.</source>
    <translation>{path} lässt sich nicht ansehen: {error}.</translation>
   </message>
@@ -250,6 +430,10 @@
   <message>
    <source>{path} cannot be read as a book: {error}. It was not changed.</source>
    <translation>{path} ist nicht als Buch lesbar: {error}. Es wurde nicht verändert.</translation>
+  </message>
+  <message>
+   <source>{path} cannot be read at all, and no good backup lies beside it.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{path} cannot be written: {error}; the book can be read only.</source>
@@ -302,6 +486,66 @@
   <message>
    <source>{table} names a {parent} that is not there</source>
    <translation>{table} nennt ein {parent}, das nicht da ist</translation>
+  </message>
+  <message>
+   <source>{where}, entry {number} ({kind})</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{where}, item {number} of entries</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{where}, item {number} of withdrawals</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{where}: day is {day!r}; it must be such as 2026-03-01.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{where}: hundredths must be {count} whole numbers or null.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{where}: it is finer than a book keeps, which would be {kept}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{where}: it must tell {names} and nothing else.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{where}: probe is {probe!r}; it must be its name.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{where}: {error}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{where}: {name} cannot be {given}: {error}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{where}: {name} is missing; it must be written, null if unknown.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{where}: {name} is not known here; a newer program may have written it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{where}: {name} is {given}; it must be {right}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{where}: {name}: {error}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{where}: {probe} on {day} was told otherwise before.</source>
+   <translation type="unfinished" />
   </message>
  </context>
 </TS>

@@ -5,135 +5,135 @@
   <name>keeper</name>
   <message>
    <source>All that can still be read, with what the backup holds; the damaged file stays as it is.</source>
-   <translation type="unfinished" />
+   <translation>Alles, was noch zu lesen ist, mit dem, was die Sicherung enthält; die beschädigte Datei bleibt, wie sie ist.</translation>
   </message>
   <message>
    <source>Alt+1 to Alt+9</source>
-   <translation type="unfinished" />
+   <translation>Alt+1 bis Alt+9</translation>
   </message>
   <message>
    <source>Animal</source>
-   <translation type="unfinished" />
+   <translation>Tier</translation>
   </message>
   <message>
    <source>Connecting to {address}.</source>
-   <translation type="unfinished" />
+   <translation>Verbindet mit {address}.</translation>
   </message>
   <message>
    <source>Females</source>
-   <translation type="unfinished" />
+   <translation>Weibchen</translation>
   </message>
   <message>
    <source>Heat</source>
-   <translation type="unfinished" />
+   <translation>Wärme</translation>
   </message>
   <message>
    <source>House ways</source>
-   <translation type="unfinished" />
+   <translation>Hausgebrauch</translation>
   </message>
   <message>
    <source>Open it with  keeper open {path}</source>
-   <translation type="unfinished" />
+   <translation>Öffnen mit  keeper open {path}</translation>
   </message>
   <message>
    <source>Records</source>
-   <translation type="unfinished" />
+   <translation>Aufzeichnungen</translation>
   </message>
   <message>
    <source>The damaged file is kept beside it as {name}.</source>
-   <translation type="unfinished" />
+   <translation>Die beschädigte Datei bleibt daneben als {name}.</translation>
   </message>
   <message>
    <source>The mended copy is open.</source>
-   <translation type="unfinished" />
+   <translation>Die geheilte Kopie ist geöffnet.</translation>
   </message>
   <message>
    <source>The mended copy is open. The book as it was is kept as {name}.</source>
-   <translation type="unfinished" />
+   <translation>Die geheilte Kopie ist geöffnet. Das Buch, wie es war, bleibt als {name}.</translation>
   </message>
   <message>
    <source>The picture could not be written anew; try another file.</source>
-   <translation type="unfinished" />
+   <translation>Das Bild ließ sich nicht neu schreiben; eine andere Datei versuchen.</translation>
   </message>
   <message>
    <source>The program failed at this, and no report: {why}.</source>
-   <translation type="unfinished" />
+   <translation>Das Programm ist hieran gescheitert, und kein Bericht: {why}.</translation>
   </message>
   <message>
    <source>The program failed at this; what was written before stands. A full report, which may hold animal data, is in {path}.</source>
-   <translation type="unfinished" />
+   <translation>Das Programm ist hieran gescheitert; was vorher geschrieben wurde, steht. Ein voller Bericht, der Tierdaten enthalten kann, liegt in {path}.</translation>
   </message>
   <message>
    <source>The program failed at this; what was written before stands. A report without animal data is in {path}.</source>
-   <translation type="unfinished" />
+   <translation>Das Programm ist hieran gescheitert; was vorher geschrieben wurde, steht. Ein Bericht ohne Tierdaten liegt in {path}.</translation>
   </message>
   <message>
    <source>The second place of the backups, {place}, is not there; they stay beside the book alone.</source>
-   <translation type="unfinished" />
+   <translation>Der zweite Ort der Sicherungen, {place}, ist nicht da; sie bleiben allein neben dem Buch.</translation>
   </message>
   <message>
    <source>There is no file {path}; name a JPEG, PNG or WebP picture.</source>
-   <translation type="unfinished" />
+   <translation>Es gibt keine Datei {path}; ein Bild in JPEG, PNG oder WebP nennen.</translation>
   </message>
   <message>
    <source>This is keeper {version}; {key} tells what is new.</source>
-   <translation type="unfinished" />
+   <translation>Dies ist keeper {version}; {key} zeigt die Neuerungen.</translation>
   </message>
   <message>
    <source>This window reads the book only; readings are heard where it is written.</source>
-   <translation type="unfinished" />
+   <translation>Dieses Fenster liest das Buch nur; Messwerte werden dort gehört, wo es geschrieben wird.</translation>
   </message>
   <message>
    <source>Watch</source>
-   <translation type="unfinished" />
+   <translation>Im Auge</translation>
   </message>
   <message>
    <source>Weigh-in</source>
-   <translation type="unfinished" />
+   <translation>Wiegen</translation>
   </message>
   <message>
    <source>put the newest good backup in its place</source>
-   <translation type="unfinished" />
+   <translation>die neueste gute Sicherung an seine Stelle legen</translation>
   </message>
   <message>
    <source>the places, in their order</source>
-   <translation type="unfinished" />
+   <translation>die Seiten, der Reihe nach</translation>
   </message>
   <message>
    <source>type a number</source>
-   <translation type="unfinished" />
+   <translation>eine Zahl tippen</translation>
   </message>
   <message>
    <source>write a mended copy</source>
-   <translation type="unfinished" />
+   <translation>eine geheilte Kopie schreiben</translation>
   </message>
   <message>
    <source>{file}: {why}. Nothing was changed.</source>
-   <translation type="unfinished" />
+   <translation>{file}: {why}. Nichts wurde geändert.</translation>
   </message>
   <message>
    <source>{name} cannot be read as a picture: {why}.</source>
-   <translation type="unfinished" />
+   <translation>{name} lässt sich nicht als Bild lesen: {why}.</translation>
   </message>
   <message>
    <source>{name} is larger than {most} MB; make it smaller.</source>
-   <translation type="unfinished" />
+   <translation>{name} ist größer als {most} MB; eine kleinere Datei nehmen.</translation>
   </message>
   <message>
    <source>{name} is not a JPEG, PNG or WebP picture.</source>
-   <translation type="unfinished" />
+   <translation>{name} ist kein Bild in JPEG, PNG oder WebP.</translation>
   </message>
   <message>
    <source>{name} is open in the book's place.</source>
-   <translation type="unfinished" />
+   <translation>{name} ist anstelle des Buchs geöffnet.</translation>
   </message>
   <message>
    <source>{name}, which holds no line yet; the damaged file is kept.</source>
-   <translation type="unfinished" />
+   <translation>{name}, noch ohne Zeile; die beschädigte Datei bleibt erhalten.</translation>
   </message>
   <message>
    <source>{name}, whose last line is of {when}; the damaged file is kept.</source>
-   <translation type="unfinished" />
+   <translation>{name}, deren letzte Zeile vom {when} ist; die beschädigte Datei bleibt erhalten.</translation>
   </message>
  </context>
 </TS>

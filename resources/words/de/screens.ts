@@ -5,14 +5,18 @@
   <name>keeper</name>
   <message>
    <source>A book without an animal; the first one is asked for: code, kind, sex, hatch date, tub.</source>
-   <translation type="unfinished" />
+   <translation>Ein Buch ohne Tier; das erste wird erfragt: Code, Art, Geschlecht, Schlupftag, Box.</translation>
   </message>
   <message>
    <source>A day back</source>
-   <translation type="unfinished" />
+   <translation>Einen Tag zurück</translation>
   </message>
   <message>
    <source>A day on</source>
+   <translation>Einen Tag weiter</translation>
+  </message>
+  <message>
+   <source>A digit chooses a rack, again leaves it out. What is not chosen stays due.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -21,19 +25,19 @@
   </message>
   <message>
    <source>A month back</source>
-   <translation type="unfinished" />
+   <translation>Einen Monat zurück</translation>
   </message>
   <message>
    <source>A month on</source>
-   <translation type="unfinished" />
+   <translation>Einen Monat weiter</translation>
   </message>
   <message>
    <source>A new animal</source>
-   <translation type="unfinished" />
+   <translation>Ein neues Tier</translation>
   </message>
   <message>
    <source>A new rack, its rows x tubs (A 7x10)</source>
-   <translation type="unfinished" />
+   <translation>Neues Rack, Reihen x Boxen (A 7x10)</translation>
   </message>
   <message>
    <source>Against mites ({right})</source>
@@ -41,11 +45,11 @@
   </message>
   <message>
    <source>An invented room of about eighty snakes; yours stays untouched.</source>
-   <translation type="unfinished" />
+   <translation>Ein erfundener Raum mit etwa achtzig Schlangen; der eigene bleibt unberührt.</translation>
   </message>
   <message>
    <source>Animals file (empty: none)</source>
-   <translation type="unfinished" />
+   <translation>Datei der Tiere (leer: keine)</translation>
   </message>
   <message>
    <source>Backed up and proved: {name}.</source>
@@ -53,19 +57,19 @@
   </message>
   <message>
    <source>By {layer}</source>
-   <translation type="unfinished" />
+   <translation>Nach: {layer}</translation>
   </message>
   <message>
    <source>Choose another with  python -m keeper open BOOK,  or put a copy from its backups in its place; begin anew with one of these:</source>
-   <translation type="unfinished" />
+   <translation>Ein anderes wählen mit  python -m keeper open BUCH,  oder eine Kopie aus seinen Sicherungen an seine Stelle legen; oder neu beginnen:</translation>
   </message>
   <message>
    <source>D says how many rows and tubs a rack has; Records takes your records in.</source>
-   <translation type="unfinished" />
+   <translation>D legt fest, wie viele Reihen und Boxen ein Rack hat; „Aufzeichnungen“ nimmt vorhandene Dateien auf.</translation>
   </message>
   <message>
    <source>Diary file (empty: none)</source>
-   <translation type="unfinished" />
+   <translation>Datei des Tagebuchs (leer: keine)</translation>
   </message>
   <message>
    <source>Dose of {who} (given, missed or stopped, then why)</source>
@@ -73,58 +77,70 @@
   </message>
   <message>
    <source>Enter</source>
-   <translation type="unfinished" />
+   <translation>Enter</translation>
   </message>
   <message>
    <source>Enter again writes it, Ctrl+Z would take it back.</source>
+   <translation>Noch einmal Enter schreibt es, Strg+Z nähme es zurück.</translation>
+  </message>
+  <message>
+   <source>Enter begins the round of {racks}</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>Enter makes the book</source>
-   <translation type="unfinished" />
+   <translation>Enter legt das Buch an</translation>
   </message>
   <message>
    <source>Enter opens {her}   M moves {her}   D makes a rack   R refusals</source>
-   <translation type="unfinished" />
+   <translation>Enter öffnet   M setzt um   D legt ein Rack an   R Verweigerungen</translation>
   </message>
   <message>
    <source>Enter opens {her}   M moves {her}   X exchanges   R refusals</source>
-   <translation type="unfinished" />
+   <translation>Enter öffnet   M setzt um   X tauscht   R Verweigerungen</translation>
   </message>
   <message>
    <source>Enter opens {name}</source>
-   <translation type="unfinished" />
+   <translation>Enter öffnet {name}</translation>
   </message>
   <message>
    <source>Enter opens {name}; then {others}</source>
-   <translation type="unfinished" />
+   <translation>Enter öffnet {name}; danach {others}</translation>
   </message>
   <message>
    <source>Enter writes, Esc leaves</source>
-   <translation type="unfinished" />
+   <translation>Enter schreibt, Esc verlässt</translation>
   </message>
   <message>
    <source>Exchange two tubs or animals</source>
-   <translation type="unfinished" />
+   <translation>Zwei Boxen oder Tiere tauschen</translation>
   </message>
   <message>
    <source>Exchange {who} with tub (B3·2) or animal (by name)</source>
-   <translation type="unfinished" />
+   <translation>{who} tauschen mit Box (B3·2) oder Tier (mit Namen)</translation>
   </message>
   <message>
    <source>Find an animal</source>
-   <translation type="unfinished" />
+   <translation>Tier suchen</translation>
   </message>
   <message>
    <source>First free label of the sheet, 1 to {last}</source>
    <translation type="unfinished" />
   </message>
   <message>
-   <source>Further</source>
+   <source>First the place, then the result: 4 0 is tub 4 refused.</source>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Further</source>
+   <translation>Weiter weg</translation>
+  </message>
+  <message>
    <source>Given, missed or stopped are right; V on her page takes a course.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>IT WAS TUB</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -137,11 +153,11 @@
   </message>
   <message>
    <source>Labels of the places of the room</source>
-   <translation type="unfinished" />
+   <translation>Platzetiketten des Raums</translation>
   </message>
   <message>
    <source>Labels of the places of this rack</source>
-   <translation type="unfinished" />
+   <translation>Platzetiketten dieses Racks</translation>
   </message>
   <message>
    <source>Labels of the places, the room</source>
@@ -157,19 +173,19 @@
   </message>
   <message>
    <source>Making the invented room; it takes a few seconds.</source>
-   <translation type="unfinished" />
+   <translation>Der erfundene Raum wird angelegt; es dauert einige Sekunden.</translation>
   </message>
   <message>
    <source>Move the animal to another tub</source>
-   <translation type="unfinished" />
+   <translation>Tier in eine andere Box setzen</translation>
   </message>
   <message>
    <source>Move {name} from {tub} to</source>
-   <translation type="unfinished" />
+   <translation>{name} aus {tub} umsetzen nach</translation>
   </message>
   <message>
    <source>Name a file for the book, such as snakes.book in your documents.</source>
-   <translation type="unfinished" />
+   <translation>Eine Datei für das Buch nennen, etwa schlangen.book unter den eigenen Dokumenten.</translation>
   </message>
   <message>
    <source>Name the folder that another book was written out to. You see what is new, what is the same and what differs before anything is written.</source>
@@ -177,11 +193,11 @@
   </message>
   <message>
    <source>Nearer</source>
-   <translation type="unfinished" />
+   <translation>Näher heran</translation>
   </message>
   <message>
    <source>No animal here bears {code!r}.</source>
-   <translation type="unfinished" />
+   <translation>Kein Tier hier trägt {code!r}.</translation>
   </message>
   <message>
    <source>No animal here is called {text!r}.</source>
@@ -189,23 +205,23 @@
   </message>
   <message>
    <source>No animal in these racks has the code {code}.</source>
-   <translation type="unfinished" />
+   <translation>Kein Tier in diesen Racks hat den Code {code}.</translation>
   </message>
   <message>
    <source>No animal in this book has the code {code}.</source>
-   <translation type="unfinished" />
+   <translation>Kein Tier in diesem Buch hat den Code {code}.</translation>
   </message>
   <message>
    <source>No animal in this book has {typed!r} in code, name or place.</source>
-   <translation type="unfinished" />
+   <translation>Kein Tier in diesem Buch hat {typed!r} in Code, Name oder Platz.</translation>
   </message>
   <message>
    <source>No animal stands in a book yet</source>
-   <translation type="unfinished" />
+   <translation>Noch steht kein Tier in einem Buch</translation>
   </message>
   <message>
    <source>No animal stands in a rack yet.</source>
-   <translation type="unfinished" />
+   <translation>Noch steht kein Tier in einem Rack.</translation>
   </message>
   <message>
    <source>No course of medicine runs for this line.</source>
@@ -213,15 +229,15 @@
   </message>
   <message>
    <source>No file was named, so there is nothing to take in.</source>
-   <translation type="unfinished" />
+   <translation>Keine Datei wurde genannt, also gibt es nichts aufzunehmen.</translation>
   </message>
   <message>
    <source>No weight and no offer is written of {day}.</source>
-   <translation type="unfinished" />
+   <translation>Vom {day} ist weder Gewicht noch Angebot eingetragen.</translation>
   </message>
   <message>
    <source>Nothing was taken in. Mend these and try again:</source>
-   <translation type="unfinished" />
+   <translation>Nichts wurde aufgenommen. Dies berichtigen und noch einmal versuchen:</translation>
   </message>
   <message>
    <source>Older backups are thinned out again from the next one on.</source>
@@ -229,15 +245,15 @@
   </message>
   <message>
    <source>Open the animal</source>
-   <translation type="unfinished" />
+   <translation>Tier öffnen</translation>
   </message>
   <message>
    <source>Or begin anew, and leave the book as it is:</source>
-   <translation type="unfinished" />
+   <translation>Oder neu beginnen und das Buch lassen, wie es ist:</translation>
   </message>
   <message>
    <source>Photo</source>
-   <translation type="unfinished" />
+   <translation>Foto</translation>
   </message>
   <message>
    <source>Prey counted ({right})</source>
@@ -245,7 +261,7 @@
   </message>
   <message>
    <source>Racks</source>
-   <translation type="unfinished" />
+   <translation>Racks</translation>
   </message>
   <message>
    <source>Read; nothing is written yet.</source>
@@ -257,87 +273,87 @@
   </message>
   <message>
    <source>Reading the racks</source>
-   <translation type="unfinished" />
+   <translation>Die Racks werden gelesen</translation>
   </message>
   <message>
    <source>Refusals</source>
-   <translation type="unfinished" />
+   <translation>Verweigerungen</translation>
   </message>
   <message>
    <source>Refusals of the last feed nights</source>
-   <translation type="unfinished" />
+   <translation>Verweigerungen der letzten Futterabende</translation>
   </message>
   <message>
    <source>Round</source>
-   <translation type="unfinished" />
+   <translation>Runde</translation>
   </message>
   <message>
    <source>Rows and tubs of the rack</source>
-   <translation type="unfinished" />
+   <translation>Reihen und Boxen des Racks</translation>
   </message>
   <message>
    <source>Rows x tubs of rack {rack}, empty: as the animals stand</source>
-   <translation type="unfinished" />
+   <translation>Reihen x Boxen von Rack {rack}, leer: wie die Tiere stehen</translation>
   </message>
   <message>
    <source>Take in {counts}</source>
-   <translation type="unfinished" />
+   <translation>{counts} aufnehmen</translation>
   </message>
   <message>
    <source>The animal before</source>
-   <translation type="unfinished" />
+   <translation>Voriges Tier</translation>
   </message>
   <message>
    <source>The book could not be opened</source>
-   <translation type="unfinished" />
+   <translation>Das Buch ließ sich nicht öffnen</translation>
   </message>
   <message>
    <source>The files hold no rows.</source>
-   <translation type="unfinished" />
+   <translation>Die Dateien enthalten keine Zeilen.</translation>
   </message>
   <message>
    <source>The files hold nothing new.</source>
-   <translation type="unfinished" />
+   <translation>Die Dateien enthalten nichts Neues.</translation>
   </message>
   <message>
    <source>The files hold {counts}; nothing is written yet.</source>
-   <translation type="unfinished" />
+   <translation>Die Dateien enthalten {counts}; noch ist nichts geschrieben.</translation>
   </message>
   <message>
    <source>The first tub of the row</source>
-   <translation type="unfinished" />
+   <translation>Erste Box der Reihe</translation>
   </message>
   <message>
    <source>The last PDF on a printer</source>
-   <translation type="unfinished" />
+   <translation>Das letzte PDF auf einem Drucker</translation>
   </message>
   <message>
    <source>The last tub of the row</source>
-   <translation type="unfinished" />
+   <translation>Letzte Box der Reihe</translation>
   </message>
   <message>
    <source>The next animal</source>
-   <translation type="unfinished" />
+   <translation>Nächstes Tier</translation>
   </message>
   <message>
    <source>The next animal in the tub</source>
-   <translation type="unfinished" />
+   <translation>Nächstes Tier in der Box</translation>
   </message>
   <message>
    <source>The next rack</source>
-   <translation type="unfinished" />
+   <translation>Nächstes Rack</translation>
   </message>
   <message>
    <source>The next tub</source>
-   <translation type="unfinished" />
+   <translation>Nächste Box</translation>
   </message>
   <message>
    <source>The photo was not kept: {why}.</source>
-   <translation type="unfinished" />
+   <translation>Das Foto wurde nicht aufbewahrt: {why}.</translation>
   </message>
   <message>
    <source>The rack before</source>
-   <translation type="unfinished" />
+   <translation>Voriges Rack</translation>
   </message>
   <message>
    <source>The readings came; there was no line to join.</source>
@@ -345,23 +361,23 @@
   </message>
   <message>
    <source>The refusals of the nights on paper</source>
-   <translation type="unfinished" />
+   <translation>Verweigerungen der Abende auf Papier</translation>
   </message>
   <message>
    <source>The row above</source>
-   <translation type="unfinished" />
+   <translation>Reihe darüber</translation>
   </message>
   <message>
    <source>The row below</source>
-   <translation type="unfinished" />
+   <translation>Reihe darunter</translation>
   </message>
   <message>
    <source>The tub before</source>
-   <translation type="unfinished" />
+   <translation>Vorige Box</translation>
   </message>
   <message>
    <source>The whole room</source>
-   <translation type="unfinished" />
+   <translation>Der ganze Raum</translation>
   </message>
   <message>
    <source>The words are in this language from the next start of the window.</source>
@@ -373,10 +389,14 @@
   </message>
   <message>
    <source>There is no file {path}; name a CSV file.</source>
-   <translation type="unfinished" />
+   <translation>Es gibt keine Datei {path}; eine CSV-Datei nennen.</translation>
   </message>
   <message>
    <source>There is no folder {folder}; name the one that was written.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>There is no tub {digit} in the rest of this row.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -385,7 +405,7 @@
   </message>
   <message>
    <source>This book holds no animal yet. A writes one in; Records takes your files in.</source>
-   <translation type="unfinished" />
+   <translation>In diesem Buch steht noch kein Tier. A trägt eines ein; „Aufzeichnungen“ nimmt vorhandene Dateien auf.</translation>
   </message>
   <message>
    <source>This book was restored from a backup, so every backup is kept since. Say yes once you have seen that what was restored is right: older backups are then thinned out again, fewer the further back they lie.</source>
@@ -393,19 +413,19 @@
   </message>
   <message>
    <source>This rack alone</source>
-   <translation type="unfinished" />
+   <translation>Dieses Rack allein</translation>
   </message>
   <message>
    <source>This tub is empty: there is no animal to open.</source>
-   <translation type="unfinished" />
+   <translation>Diese Box ist leer: Es gibt kein Tier zu öffnen.</translation>
   </message>
   <message>
    <source>To hatching</source>
-   <translation type="unfinished" />
+   <translation>Zum Schlupf</translation>
   </message>
   <message>
    <source>To the entry before</source>
-   <translation type="unfinished" />
+   <translation>Zum vorigen Eintrag</translation>
   </message>
   <message>
    <source>To the new folder</source>
@@ -413,11 +433,11 @@
   </message>
   <message>
    <source>To the next entry</source>
-   <translation type="unfinished" />
+   <translation>Zum nächsten Eintrag</translation>
   </message>
   <message>
    <source>To today</source>
-   <translation type="unfinished" />
+   <translation>Zu heute</translation>
   </message>
   <message>
    <source>Tub label, {name}</source>
@@ -425,11 +445,11 @@
   </message>
   <message>
    <source>Tub labels of the room</source>
-   <translation type="unfinished" />
+   <translation>Boxetiketten des Raums</translation>
   </message>
   <message>
    <source>Tub labels of this rack</source>
-   <translation type="unfinished" />
+   <translation>Boxetiketten dieses Racks</translation>
   </message>
   <message>
    <source>Tub labels, the room</source>
@@ -441,14 +461,22 @@
   </message>
   <message>
    <source>Two CSV files, with their columns in the first line. Animals: animal,species,sex,hatched,place. Diary: animal,date,what,grams,note; under what stands fed, refused, regurgitated, weighed, dull, opaque, cleared or shed. Nothing is written before you have seen the count.</source>
+   <translation>Zwei CSV-Dateien, mit ihren Spalten in der ersten Zeile. Tiere: animal,species,sex,hatched,place. Tagebuch: animal,date,what,grams,note; unter what steht fed, refused, regurgitated, weighed, dull, opaque, cleared oder shed. Nichts wird geschrieben, bevor die Zahl zu sehen war.</translation>
+  </message>
+  <message>
+   <source>WHICH RACKS</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>What is new</source>
-   <translation type="unfinished" />
+   <translation>Neuerungen</translation>
   </message>
   <message>
    <source>Which rack? A letter before its size, such as A 7x10, is right.</source>
+   <translation>Welches Rack? Richtig ist ein Buchstabe vor der Größe, etwa A 7x10.</translation>
+  </message>
+  <message>
+   <source>Which racks are walked?</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -461,11 +489,11 @@
   </message>
   <message>
    <source>Written: {what}. {caution} Ctrl+Z takes it back.</source>
-   <translation type="unfinished" />
+   <translation>Geschrieben: {what}. {caution} Strg+Z nimmt es zurück.</translation>
   </message>
   <message>
    <source>Young hatched</source>
-   <translation type="unfinished" />
+   <translation>Junge geschlüpft</translation>
   </message>
   <message>
    <source>a dose of medicine given, or missed</source>
@@ -473,7 +501,7 @@
   </message>
   <message>
    <source>a place, such as B4·2</source>
-   <translation type="unfinished" />
+   <translation>ein Platz, etwa B4·2</translation>
   </message>
   <message>
    <source>a step against mites, of a rack or the room</source>
@@ -481,15 +509,15 @@
   </message>
   <message>
    <source>adults</source>
-   <translation type="unfinished" />
+   <translation>Ausgewachsene</translation>
   </message>
   <message>
    <source>alone</source>
-   <translation type="unfinished" />
+   <translation>allein</translation>
   </message>
   <message>
    <source>arrows walk the racks   X exchanges tubs   D sizes the rack   R refusals</source>
-   <translation type="unfinished" />
+   <translation>Pfeile gehen durch die Racks   X tauscht Boxen   D Größe des Racks   R Verweigerungen</translation>
   </message>
   <message>
    <source>as this machine's</source>
@@ -500,16 +528,20 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>called, {day}</source>
+   <source>begin these</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>called, {day}</source>
+   <translation>heißt, {day}</translation>
   </message>
   <message>
    <source>cannot tell</source>
-   <translation type="unfinished" />
+   <translation>nicht zu sagen</translation>
   </message>
   <message>
    <source>code, name or place; Enter opens, ↑ ↓ choose, Esc leaves</source>
-   <translation type="unfinished" />
+   <translation>Code, Name oder Platz; Enter öffnet, ↑ ↓ wählen, Esc verlässt</translation>
   </message>
   <message>
    <source>copies lie</source>
@@ -521,15 +553,7 @@
   </message>
   <message>
    <source>correct {entry} of {day}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>days since eaten ÷ interval</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>due</source>
-   <translation type="unfinished" />
+   <translation>{entry} vom {day} berichtigen</translation>
   </message>
   <message>
    <source>elsewhere</source>
@@ -537,7 +561,7 @@
   </message>
   <message>
    <source>elsewhere, in no rack</source>
-   <translation type="unfinished" />
+   <translation>anderswo, in keinem Rack</translation>
   </message>
   <message>
    <source>empty: label {first}; Enter prints, Esc leaves</source>
@@ -553,40 +577,36 @@
   </message>
   <message>
    <source>feed nights</source>
-   <translation type="unfinished" />
+   <translation>Futterabende</translation>
   </message>
   <message>
    <source>female or male, then popped, probed, tail, sired or laid, then a note</source>
-   <translation type="unfinished" />
+   <translation>female oder male, dann popped, probed, tail, sired oder laid, dann eine Notiz</translation>
   </message>
   <message>
    <source>find</source>
-   <translation type="unfinished" />
+   <translation>suchen</translation>
   </message>
   <message>
    <source>first shed overdue by {days}</source>
-   <translation type="unfinished" />
+   <translation>erste Häutung überfällig seit {days}</translation>
   </message>
   <message>
    <source>first shed to come</source>
-   <translation type="unfinished" />
+   <translation>erste Häutung steht bevor</translation>
   </message>
   <message>
    <source>hatched, {day}</source>
-   <translation type="unfinished" />
+   <translation>geschlüpft, {day}</translation>
   </message>
   <message>
    <source>hatchlings</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>heat</source>
-   <translation type="unfinished" />
+   <translation>Schlüpflinge</translation>
   </message>
   <message>
    <source>her</source>
    <comment>whom</comment>
-   <translation type="unfinished" />
+   <translation>sie</translation>
   </message>
   <message>
    <source>her eggs, {day}</source>
@@ -595,52 +615,48 @@
   <message>
    <source>him</source>
    <comment>whom</comment>
-   <translation type="unfinished" />
+   <translation>ihn</translation>
   </message>
   <message>
    <source>hold from {day}</source>
-   <translation type="unfinished" />
+   <translation>Pause ab {day}</translation>
   </message>
   <message>
    <source>hot end {temp} on {day}, wanted {wanted}.</source>
-   <translation type="unfinished" />
+   <translation>Warme Seite {temp} am {day}, gewünscht {wanted}.</translation>
   </message>
   <message>
    <source>it</source>
    <comment>whom</comment>
-   <translation type="unfinished" />
+   <translation>es</translation>
   </message>
   <message>
    <source>juveniles</source>
-   <translation type="unfinished" />
+   <translation>Jungtiere</translation>
   </message>
   <message>
    <source>kind, end or open, reason: vet, 12 Dec, swelling. end vet ends it. Kinds: {kinds}</source>
-   <translation type="unfinished" />
+   <translation>Art, Ende oder open, Grund: vet, 12 Dec, Schwellung. end vet beendet sie. Arten: {kinds}</translation>
   </message>
   <message>
    <source>laid, {day}</source>
-   <translation type="unfinished" />
+   <translation>abgelegt, {day}</translation>
   </message>
   <message>
    <source>last {count} feed nights, refused of offered; excused ones not counted</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>left in</source>
-   <translation type="unfinished" />
+   <translation>letzte {count} Futterabende, verweigert von angeboten; entschuldigte nicht gezählt</translation>
   </message>
   <message>
    <source>look again {day}</source>
-   <translation type="unfinished" />
+   <translation>wieder ansehen {day}</translation>
   </message>
   <message>
    <source>look round the demo collection</source>
-   <translation type="unfinished" />
+   <translation>in der Vorführsammlung umsehen</translation>
   </message>
   <message>
    <source>measured, {day}</source>
-   <translation type="unfinished" />
+   <translation>gemessen, {day}</translation>
   </message>
   <message>
    <source>medicine, {day}</source>
@@ -655,68 +671,68 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>move on {day} to</source>
+   <source>more racks</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>move on {day} to</source>
+   <translation>am {day} umsetzen nach</translation>
   </message>
   <message>
    <source>new animal</source>
-   <translation type="unfinished" />
+   <translation>neues Tier</translation>
   </message>
   <message>
    <source>next shed {first}–{last}</source>
-   <translation type="unfinished" />
+   <translation>nächste Häutung {first}–{last}</translation>
   </message>
   <message>
    <source>no animal bears {typed}</source>
-   <translation type="unfinished" />
+   <translation>kein Tier trägt {typed}</translation>
   </message>
   <message>
    <source>no place</source>
-   <translation type="unfinished" />
+   <translation>ohne Platz</translation>
   </message>
   <message>
    <source>none open</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>not offered</source>
-   <translation type="unfinished" />
+   <translation>keine offen</translation>
   </message>
   <message>
    <source>note, {day}</source>
-   <translation type="unfinished" />
+   <translation>Notiz, {day}</translation>
   </message>
   <message>
    <source>nothing offered</source>
+   <translation>nichts angeboten</translation>
+  </message>
+  <message>
+   <source>offer anyway</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>one may have gone unseen</source>
-   <translation type="unfinished" />
+   <translation>eine kann unbemerkt geblieben sein</translation>
   </message>
   <message>
    <source>open her page</source>
-   <translation type="unfinished" />
+   <translation>Seite öffnen</translation>
   </message>
   <message>
    <source>page</source>
-   <translation type="unfinished" />
+   <translation>Seite</translation>
   </message>
   <message>
    <source>paired, {day}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>part taken</source>
-   <translation type="unfinished" />
+   <translation>verpaart, {day}</translation>
   </message>
   <message>
    <source>path of a JPEG, PNG or WebP, then a comma and what it shows; Enter writes, Esc leaves</source>
-   <translation type="unfinished" />
+   <translation>Pfad eines JPEG, PNG oder WebP, dann ein Komma und was es zeigt; Enter schreibt, Esc verlässt</translation>
   </message>
   <message>
    <source>photo, {day}</source>
-   <translation type="unfinished" />
+   <translation>Foto, {day}</translation>
   </message>
   <message>
    <source>place</source>
@@ -744,71 +760,67 @@
   </message>
   <message>
    <source>put right</source>
-   <translation type="unfinished" />
+   <translation>berichtigt</translation>
   </message>
   <message>
    <source>rack {rack} row {number}</source>
-   <translation type="unfinished" />
+   <translation>Rack {rack} Reihe {number}</translation>
   </message>
   <message>
    <source>racks by {layer}: {racks}</source>
-   <translation type="unfinished" />
+   <translation>Racks nach {layer}: {racks}</translation>
   </message>
   <message>
    <source>refused of offered: {house}; by night: {nights}; by row: {rows}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>refused, excused</source>
-   <translation type="unfinished" />
+   <translation>verweigert von angeboten: {house}; nach Abend: {nights}; nach Reihe: {rows}</translation>
   </message>
   <message>
    <source>result, reason: refused, found later</source>
-   <translation type="unfinished" />
+   <translation>Ergebnis, Grund: refused, später gefunden</translation>
   </message>
   <message>
    <source>sex, {day}</source>
-   <translation type="unfinished" />
+   <translation>Geschlecht, {day}</translation>
   </message>
   <message>
    <source>share</source>
-   <translation type="unfinished" />
+   <translation>teilen sich die Box</translation>
   </message>
   <message>
    <source>shares with {names}: Space tells of the next</source>
-   <translation type="unfinished" />
+   <translation>zusammen mit {names}: Leertaste zeigt das nächste</translation>
   </message>
   <message>
    <source>shed expected until {day}</source>
-   <translation type="unfinished" />
+   <translation>Häutung erwartet bis {day}</translation>
   </message>
   <message>
    <source>shed not whole</source>
-   <translation type="unfinished" />
+   <translation>nicht vollständig gehäutet</translation>
   </message>
   <message>
    <source>shed overdue by {days}</source>
-   <translation type="unfinished" />
+   <translation>Häutung überfällig seit {days}</translation>
   </message>
   <message>
    <source>shed sign, {day}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>shed stage</source>
-   <translation type="unfinished" />
+   <translation>Häutungszeichen, {day}</translation>
   </message>
   <message>
    <source>shed {ago}</source>
-   <translation type="unfinished" />
+   <translation>gehäutet {ago}</translation>
   </message>
   <message>
    <source>snout to vent in cm, score 1 thin to 5 fat: 61.5, score 3, a note</source>
+   <translation>Schnauze bis Kloake in cm, score 1 mager bis 5 fett: 61.5, score 3, eine Notiz</translation>
+  </message>
+  <message>
+   <source>some racks</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>standing, {day}</source>
-   <translation type="unfinished" />
+   <translation>Verbleib, {day}</translation>
   </message>
   <message>
    <source>step</source>
@@ -820,43 +832,43 @@
   </message>
   <message>
    <source>subadults</source>
-   <translation type="unfinished" />
+   <translation>Halbwüchsige</translation>
   </message>
   <message>
    <source>take in your records</source>
-   <translation type="unfinished" />
+   <translation>vorhandene Aufzeichnungen aufnehmen</translation>
   </message>
   <message>
    <source>the animal before</source>
-   <translation type="unfinished" />
+   <translation>voriges Tier</translation>
   </message>
   <message>
    <source>the newest first; {key} comes back here</source>
-   <translation type="unfinished" />
+   <translation>das Neueste zuerst; {key} führt wieder hierher</translation>
   </message>
   <message>
    <source>the next animal</source>
-   <translation type="unfinished" />
+   <translation>nächstes Tier</translation>
   </message>
   <message>
    <source>tub cleaned, {day}</source>
    <translation type="unfinished" />
   </message>
   <message>
-   <source>weight trend</source>
+   <source>was other tub</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>weight, reason: 41.2, read the wrong tub</source>
-   <translation type="unfinished" />
+   <translation>Gewicht, Grund: 41.2, falsche Box abgelesen</translation>
   </message>
   <message>
    <source>what is new</source>
-   <translation type="unfinished" />
+   <translation>Neuerungen</translation>
   </message>
   <message>
    <source>what needs a look first</source>
-   <translation type="unfinished" />
+   <translation>was zuerst anzusehen ist</translation>
   </message>
   <message>
    <source>whole or spot, then a note; Enter alone is whole</source>
@@ -864,119 +876,131 @@
   </message>
   <message>
    <source>with {names}</source>
-   <translation type="unfinished" />
+   <translation>mit {names}</translation>
   </message>
   <message>
    <source>words, or one of {kinds} with a colon</source>
+   <translation>Worte, oder eines von {kinds} mit Doppelpunkt</translation>
+  </message>
+  <message>
+   <source>write it there</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>write your animals in by hand</source>
-   <translation type="unfinished" />
+   <translation>die Tiere von Hand eintragen</translation>
   </message>
   <message>
    <source>writes: {entry}, because: {reason}</source>
-   <translation type="unfinished" />
+   <translation>schreibt: {entry}, weil: {reason}</translation>
   </message>
   <message>
    <source>writes: {told}; it lies in {folder}, to be copied with the book</source>
-   <translation type="unfinished" />
+   <translation>schreibt: {told}; es liegt in {folder} und ist mit dem Buch zu kopieren</translation>
   </message>
   <message>
    <source>writes: {what}</source>
-   <translation type="unfinished" />
+   <translation>schreibt: {what}</translation>
   </message>
   <message>
    <source>written {when}</source>
-   <translation type="unfinished" />
+   <translation>geschrieben {when}</translation>
   </message>
   <message>
    <source>yes</source>
-   <translation type="unfinished" />
+   <translation>ja</translation>
   </message>
   <message>
    <source>{animals} and {entries}</source>
-   <translation type="unfinished" />
+   <translation>{animals} und {entries}</translation>
   </message>
   <message>
    <source>{count} cannot tell</source>
-   <translation type="unfinished" />
+   <translation>{count} nicht zu sagen</translation>
   </message>
   <message>
    <source>{count} due tonight</source>
-   <translation type="unfinished" />
+   <translation>{count} heute Abend fällig</translation>
   </message>
   <message>
    <source>{count} empty</source>
-   <translation type="unfinished" />
+   <translation>{count} leer</translation>
   </message>
   <message>
    <source>{count} in a cycle</source>
-   <translation type="unfinished" />
+   <translation>{count} im Zyklus</translation>
   </message>
   <message>
    <source>{count} to look at</source>
-   <translation type="unfinished" />
+   <translation>{count} anzusehen</translation>
   </message>
   <message>
    <source>{number} of {last}</source>
-   <translation type="unfinished" />
+   <translation>{number} von {last}</translation>
   </message>
   <message>
    <source>{old} put right to {new}: {reason}</source>
-   <translation type="unfinished" />
+   <translation>{old} berichtigt zu {new}: {reason}</translation>
   </message>
   <message>
    <source>{quality}, shed {day}</source>
+   <translation>{quality}, gehäutet {day}</translation>
+  </message>
+  <message>
+   <source>{rack} chosen</source>
    <translation type="unfinished" />
   </message>
   <message>
-   <source>{rack} with {rows}</source>
-   <translation type="unfinished" />
+   <source>{rack} with 1 row</source>
+   <translation>{rack} mit 1 Reihe</translation>
+  </message>
+  <message>
+   <source>{rack} with {count} rows</source>
+   <translation>{rack} mit {count} Reihen</translation>
   </message>
   <message>
    <source>{refused} of {offered}</source>
-   <translation type="unfinished" />
+   <translation>{refused} von {offered}</translation>
   </message>
   <message>
    <source>{rows} stand in the book already.</source>
-   <translation type="unfinished" />
+   <translation>{rows} stehen schon im Buch.</translation>
   </message>
   <message>
    <source>{rows} stands in the book already.</source>
-   <translation type="unfinished" />
+   <translation>{rows} steht schon im Buch.</translation>
   </message>
   <message>
    <source>{shows} (the picture is not in the folder)</source>
-   <translation type="unfinished" />
+   <translation>{shows} (das Bild liegt nicht im Ordner)</translation>
   </message>
   <message>
    <source>{stage} since {day}</source>
-   <translation type="unfinished" />
+   <translation>{stage} seit {day}</translation>
   </message>
   <message>
    <source>{stage} since {day}, {days} too long</source>
-   <translation type="unfinished" />
+   <translation>{stage} seit {day}, {days} zu lang</translation>
   </message>
   <message>
    <source>{tub} is empty: nobody here to move.</source>
-   <translation type="unfinished" />
+   <translation>{tub} ist leer: Hier ist niemand umzusetzen.</translation>
   </message>
   <message>
    <source>{verb}, taken back</source>
-   <translation type="unfinished" />
+   <translation>{verb}, zurückgenommen</translation>
   </message>
   <message>
    <source>{who}: {nights}</source>
-   <translation type="unfinished" />
+   <translation>{who}: {nights}</translation>
   </message>
   <message>
    <source>{who}: {nights}; refused {total}</source>
-   <translation type="unfinished" />
+   <translation>{who}: {nights}; verweigert {total}</translation>
   </message>
   <message>
    <source>↑ ↓ another entry of the day</source>
-   <translation type="unfinished" />
+   <translation>↑ ↓ anderer Eintrag des Tages</translation>
   </message>
  </context>
 </TS>

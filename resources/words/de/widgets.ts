@@ -5,319 +5,331 @@
   <name>keeper</name>
   <message>
    <source>Because</source>
-   <translation type="unfinished" />
+   <translation>Weil</translation>
   </message>
   <message>
    <source>Because {reason}</source>
-   <translation type="unfinished" />
+   <translation>Weil: {reason}</translation>
   </message>
   <message>
    <source>Enter writes   Esc leaves</source>
-   <translation type="unfinished" />
+   <translation>Enter schreibt   Esc verlässt</translation>
   </message>
   <message>
    <source>Keys of {place}</source>
-   <translation type="unfinished" />
+   <translation>Tasten: {place}</translation>
   </message>
   <message>
    <source>Last six</source>
-   <translation type="unfinished" />
+   <translation>Letzte sechs</translation>
   </message>
   <message>
    <source>Last six offers</source>
-   <translation type="unfinished" />
+   <translation>Letzte sechs Angebote</translation>
   </message>
   <message>
    <source>Not written</source>
-   <translation type="unfinished" />
+   <translation>Nicht geschrieben</translation>
   </message>
   <message>
    <source>Noted</source>
-   <translation type="unfinished" />
+   <translation>Notiert</translation>
   </message>
   <message>
    <source>Now</source>
-   <translation type="unfinished" />
+   <translation>Jetzt</translation>
   </message>
   <message>
    <source>Row first:</source>
-   <translation type="unfinished" />
+   <translation>Zuerst die Reihe:</translation>
   </message>
   <message>
    <source>The night</source>
-   <translation type="unfinished" />
+   <translation>Der Abend</translation>
   </message>
   <message>
    <source>This week</source>
-   <translation type="unfinished" />
+   <translation>Diese Woche</translation>
   </message>
   <message>
    <source>Today</source>
-   <translation type="unfinished" />
+   <translation>Heute</translation>
   </message>
   <message>
    <source>Which slip would explain it</source>
-   <translation type="unfinished" />
+   <translation>Welcher Irrtum würde es erklären</translation>
   </message>
   <message>
    <source>Written</source>
-   <translation type="unfinished" />
+   <translation>Geschrieben</translation>
   </message>
   <message>
    <source>behind</source>
-   <translation type="unfinished" />
+   <translation>im Rückstand</translation>
   </message>
   <message>
    <source>current</source>
-   <translation type="unfinished" />
+   <translation>hier</translation>
   </message>
   <message>
    <source>digit</source>
-   <translation type="unfinished" />
+   <translation>Ziffer</translation>
+  </message>
+  <message>
+   <source>due</source>
+   <translation>fällig</translation>
   </message>
   <message>
    <source>far behind</source>
-   <translation type="unfinished" />
+   <translation>weit im Rückstand</translation>
   </message>
   <message>
    <source>feed nights none set</source>
-   <translation type="unfinished" />
+   <translation>keine Futterabende festgelegt</translation>
   </message>
   <message>
    <source>feed nights {nights}</source>
-   <translation type="unfinished" />
+   <translation>Futterabende {nights}</translation>
   </message>
   <message>
    <source>held, excused</source>
-   <translation type="unfinished" />
+   <translation>Pause, entschuldigt</translation>
   </message>
   <message>
    <source>in step</source>
-   <translation type="unfinished" />
+   <translation>im Takt</translation>
   </message>
   <message>
    <source>inside</source>
-   <translation type="unfinished" />
+   <translation>innerhalb</translation>
   </message>
   <message>
    <source>keys of {place}: {keys}</source>
-   <translation type="unfinished" />
+   <translation>Tasten, {place}: {keys}</translation>
   </message>
   <message>
    <source>last offers: {offers}</source>
-   <translation type="unfinished" />
+   <translation>letzte Angebote: {offers}</translation>
   </message>
   <message>
    <source>left in, result open</source>
-   <translation type="unfinished" />
+   <translation>liegen gelassen, Ergebnis offen</translation>
   </message>
   <message>
    <source>met</source>
-   <translation type="unfinished" />
+   <translation>erfüllt</translation>
   </message>
   <message>
    <source>minus</source>
-   <translation type="unfinished" />
+   <translation>Minus</translation>
   </message>
   <message>
    <source>no meaning now</source>
-   <translation type="unfinished" />
+   <translation>jetzt ohne Bedeutung</translation>
   </message>
   <message>
    <source>no offer yet</source>
-   <translation type="unfinished" />
+   <translation>noch kein Angebot</translation>
   </message>
   <message>
    <source>no photo of this day</source>
-   <translation type="unfinished" />
+   <translation>kein Foto von diesem Tag</translation>
   </message>
   <message>
    <source>no weight in the book</source>
-   <translation type="unfinished" />
+   <translation>kein Gewicht im Buch</translation>
   </message>
   <message>
    <source>not due</source>
-   <translation type="unfinished" />
+   <translation>nicht fällig</translation>
+  </message>
+  <message>
+   <source>not offered</source>
+   <translation>nicht angeboten</translation>
   </message>
   <message>
    <source>not read in two weeks</source>
-   <translation type="unfinished" />
+   <translation>seit zwei Wochen nicht gemessen</translation>
   </message>
   <message>
    <source>not written</source>
-   <translation type="unfinished" />
+   <translation>nicht geschrieben</translation>
   </message>
   <message>
    <source>not written: {why}</source>
-   <translation type="unfinished" />
+   <translation>nicht geschrieben: {why}</translation>
   </message>
   <message>
    <source>not yet</source>
-   <translation type="unfinished" />
+   <translation>noch nicht</translation>
   </message>
   <message>
    <source>noted</source>
-   <translation type="unfinished" />
+   <translation>notiert</translation>
   </message>
   <message>
    <source>now</source>
-   <translation type="unfinished" />
+   <translation>jetzt</translation>
   </message>
   <message>
    <source>num lock</source>
-   <translation type="unfinished" />
+   <translation>Num</translation>
   </message>
   <message>
    <source>number pad</source>
-   <translation type="unfinished" />
+   <translation>Ziffernblock</translation>
   </message>
   <message>
    <source>one of these, not known which</source>
-   <translation type="unfinished" />
+   <translation>eine von diesen, unbekannt welche</translation>
   </message>
   <message>
    <source>outside</source>
-   <translation type="unfinished" />
+   <translation>außerhalb</translation>
   </message>
   <message>
    <source>pages</source>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>part taken</source>
+   <translation>teils gefressen</translation>
+  </message>
+  <message>
    <source>photo: {words}</source>
-   <translation type="unfinished" />
+   <translation>Foto: {words}</translation>
   </message>
   <message>
    <source>plus</source>
-   <translation type="unfinished" />
+   <translation>Plus</translation>
   </message>
   <message>
    <source>point</source>
-   <translation type="unfinished" />
+   <translation>Punkt</translation>
   </message>
   <message>
    <source>rack</source>
-   <translation type="unfinished" />
+   <translation>Rack</translation>
   </message>
   <message>
    <source>regurgitation found</source>
-   <translation type="unfinished" />
+   <translation>Ausgewürgtes gefunden</translation>
   </message>
   <message>
    <source>slash</source>
-   <translation type="unfinished" />
+   <translation>Schrägstrich</translation>
   </message>
   <message>
    <source>slips tried: {slips}</source>
-   <translation type="unfinished" />
+   <translation>geprüfte Irrtümer: {slips}</translation>
   </message>
   <message>
    <source>star</source>
-   <translation type="unfinished" />
+   <translation>Stern</translation>
   </message>
   <message>
    <source>taken as planned, assumed</source>
-   <translation type="unfinished" />
+   <translation>wie geplant gefressen, angenommen</translation>
   </message>
   <message>
    <source>taken, seen</source>
-   <translation type="unfinished" />
+   <translation>gefressen, gesehen</translation>
   </message>
   <message>
    <source>the house</source>
-   <translation type="unfinished" />
+   <translation>das Haus</translation>
   </message>
   <message>
    <source>the night: {told}</source>
-   <translation type="unfinished" />
+   <translation>der Abend: {told}</translation>
   </message>
   <message>
    <source>this week</source>
-   <translation type="unfinished" />
+   <translation>diese Woche</translation>
   </message>
   <message>
    <source>today last {temp}</source>
-   <translation type="unfinished" />
+   <translation>heute zuletzt {temp}</translation>
   </message>
   <message>
    <source>today {day}</source>
-   <translation type="unfinished" />
+   <translation>heute {day}</translation>
   </message>
   <message>
    <source>today {temp}</source>
-   <translation type="unfinished" />
+   <translation>heute {temp}</translation>
   </message>
   <message>
    <source>tub {number}</source>
-   <translation type="unfinished" />
+   <translation>Box {number}</translation>
   </message>
   <message>
    <source>wanted</source>
-   <translation type="unfinished" />
+   <translation>gewünscht</translation>
   </message>
   <message>
    <source>wanted {span}</source>
-   <translation type="unfinished" />
+   <translation>gewünscht {span}</translation>
   </message>
   <message>
    <source>written</source>
-   <translation type="unfinished" />
+   <translation>geschrieben</translation>
   </message>
   <message>
    <source>written {clock} {place}</source>
-   <translation type="unfinished" />
+   <translation>geschrieben {clock} {place}</translation>
   </message>
   <message>
    <source>written: {place}, {what}</source>
-   <translation type="unfinished" />
+   <translation>geschrieben: {place}, {what}</translation>
   </message>
   <message>
    <source>{count} more</source>
-   <translation type="unfinished" />
+   <translation>{count} weitere</translation>
   </message>
   <message>
    <source>{count} readings on {days} days, too few for a band</source>
-   <translation type="unfinished" />
+   <translation>{count} Messwerte an {days} Tagen, zu wenige für ein Band</translation>
   </message>
   <message>
    <source>{effect} Kept {where}.</source>
-   <translation type="unfinished" />
+   <translation>{effect} Aufbewahrt: {where}.</translation>
   </message>
   <message>
    <source>{figure} (put right since)</source>
-   <translation type="unfinished" />
+   <translation>{figure} (seither berichtigt)</translation>
   </message>
   <message>
    <source>{first} to {last} of {count} rows, ↓ goes on</source>
-   <translation type="unfinished" />
+   <translation>{first} bis {last} von {count} Reihen, ↓ geht weiter</translation>
   </message>
   <message>
    <source>{grams} empty, {day}</source>
-   <translation type="unfinished" />
+   <translation>{grams} nüchtern, {day}</translation>
   </message>
   <message>
    <source>{grams} with a meal inside, {day}</source>
-   <translation type="unfinished" />
+   <translation>{grams} mit Mahlzeit im Bauch, {day}</translation>
   </message>
   <message>
    <source>{hour:02d}:00 usually {middle}, {span}</source>
-   <translation type="unfinished" />
+   <translation>{hour:02d}:00 meist {middle}, {span}</translation>
   </message>
   <message>
    <source>{mass} typed</source>
-   <translation type="unfinished" />
+   <translation>{mass} getippt</translation>
   </message>
   <message>
    <source>{place}, layer {shown}; {counts}; layers: {keys}</source>
-   <translation type="unfinished" />
+   <translation>{place}, Ebene {shown}; {counts}; Ebenen: {keys}</translation>
   </message>
   <message>
    <source>{temp} {unit}, not written</source>
-   <translation type="unfinished" />
+   <translation>{temp} {unit}, nicht geschrieben</translation>
   </message>
   <message>
    <source>{unit}, ratio scale</source>
-   <translation type="unfinished" />
+   <translation>{unit}, Verhältnismaßstab</translation>
   </message>
  </context>
 </TS>
