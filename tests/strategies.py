@@ -46,6 +46,8 @@ _NUMBERS: dict[str, st.SearchStrategy[Any]] = {
     "line": st.integers(0, 200),
     "every_days": st.integers(1, 365),
     "items": st.integers(0, 500),
+    "readings": st.integers(0, 10**6),
+    "aside": st.integers(0, 10**6),
 }
 
 

@@ -9,7 +9,8 @@ from keeper.actions.due_board import FEED_NIGHTS
 from keeper.actions.settings import nights_words
 from keeper.actions.tubs import offer_words
 from keeper.husbandry import events as e
-from keeper.husbandry.house import BagOpened, Cleaning, DailyRound, PlaceAside
+from keeper.husbandry.house import BagOpened, Cleaning, DailyRound, PlaceAside, ReadingsTaken
+from keeper.language import tr
 from keeper.reports.figures import GAP, celsius, centimetres, counted, day, grams, number
 from keeper.reports.prey_words import prey_words
 from keeper.reports.words import word
@@ -52,6 +53,7 @@ KINDS: Mapping[str, Callable[[float], str]] = {
     "prey_counted": counted("bag counted", "bags counted"),
     "mite_step": counted("step against mites", "steps against mites"),
     "place_aside": counted("place put aside", "places put aside"),
+    "readings_taken": counted("file of readings", "files of readings"),
 }
 """A number of entries of each table."""
 
@@ -193,6 +195,9 @@ def _of_the_room(event: Any) -> str:
             return f"probe {event.probe} at {event.place or 'no place'}, {word(event.zone).lower()}"
         case e.Cleaned():
             return "tub cleaned" if event.extent is Cleaning.WHOLE else "tub spot-cleaned"
+        case ReadingsTaken():
+            told = {"readings": _READINGS(event.readings), "name": event.name}
+            return tr("{readings} of {name} taken in", **told)
         case DailyRound():
             return f"looked into {event.place or 'every tub'}"
         case BagOpened():
@@ -224,3 +229,4 @@ def _measures(event: e.Measured) -> str:
 
 _EGGS = counted("egg", "eggs")
 _SLUGS = counted("slug", "slugs")
+_READINGS = counted("reading", "readings")

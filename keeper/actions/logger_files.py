@@ -16,15 +16,21 @@ from keeper.actions.keeping import Keeping, Written
 from keeper.actions.logger_shape import LoggerShape, as_remembered, as_text, sample_of, shape_of
 from keeper.actions.noting import note
 from keeper.husbandry.events import ProbePlaced, Setting, Zone
+from keeper.husbandry.house import ReadingsTaken
 from keeper.husbandry.when import at_instant
+from keeper.language import tr
+from keeper.reports.figures import counted, day, number
 from keeper.rules.sensors import FAILURE_VALUES_C
 from keeper.store import reading, readings
+from keeper.store.journal import batch
 from keeper.store.readings import ReadFile
 
 if TYPE_CHECKING:
     from keeper.actions.logger_packing import Sorted
 
 PLACE_PROBE = "place probe"
+TAKE_IN = "take in readings"
+READINGS = counted("reading", "readings")
 
 LOWEST_C, HIGHEST_C = -40.0, 80.0
 """Beyond these no room, tub or incubator is: common practice, no source."""
@@ -133,38 +139,62 @@ def preview(keeping: Keeping, path: Path, shape: LoggerShape | None = None) -> P
     )
 
 
-def take_in(keeping: Keeping, seen: Preview) -> str:
+def take_in(keeping: Keeping, seen: Preview) -> Written:
     """Put the sound readings of *seen* into the book and remember how the file was read.
 
-    Returns one sentence on what was done; the same file read in the same way adds nothing.
+    It is one batch, and can be taken back as one.
 
     Raises:
-        ValueError: there is no sound reading of a placed probe.
+        ValueError: the same file was taken in and read in the same way, or it has no sound
+            reading of a placed probe; nothing was added.
         BookError: the book cannot be written.
     """
     from keeper.actions.logger_packing import packed_days  # numpy: only when it is asked for
 
     if seen.is_known and seen.known is not None:
-        return (
-            f"{seen.path.name} was taken in on {seen.known.taken:%d %B %Y} as"
-            f" {seen.known.name}; nothing was added."
+        raise ValueError(
+            tr(
+                "{name} was taken in on {on} as {known}; nothing was added.",
+                name=seen.path.name,
+                on=day(seen.known.taken.date()),
+                known=seen.known.name,
+            )
         )
     if not seen.readings:
         raise ValueError(
             f"{seen.path.name} has no sound reading of a probe that was placed; nothing was added."
         )
-    file = ReadFile(
+    at = keeping.now()
+    days = (day for series in seen.sorted.series for day in packed_days(series))
+    with batch(keeping.book, verb=TAKE_IN, keeper=keeping.keeper, written=at) as writer:
+        readings.merge_days(writer, days)
+        writer.add(_taken(seen, at), *_to_remember(keeping, seen.shape, at))
+    return Written(batch=writer.id, at=at, verb=TAKE_IN, what=taken_words(seen))
+
+
+def taken_words(seen: Preview) -> str:
+    """How much of *seen* goes in, and what stays out."""
+    return tr(
+        "{readings} from {name}, {aside} kept aside",
+        readings=READINGS(seen.readings),
+        name=seen.path.name,
+        aside=number(_aside(seen)),
+    )
+
+
+def _taken(seen: Preview, at: datetime) -> ReadingsTaken:
+    return ReadingsTaken(
+        happened=at_instant(at),
+        name=seen.path.name,
         sha256=seen.sha256,
         read_as=as_text(seen.shape),
-        name=seen.path.name,
-        taken=keeping.now(),
         readings=seen.readings,
-        aside=sum(aside.count for aside in seen.aside),
+        aside=_aside(seen),
     )
-    days = (day for series in seen.sorted.series for day in packed_days(series))
-    readings.merge_days(keeping.book, days, file)
-    _remember(keeping, seen.shape)
-    return f"{seen.readings:,} readings taken in from {seen.path.name}, {file.aside:,} kept aside."
+
+
+def _aside(seen: Preview) -> int:
+    return sum(aside.count for aside in seen.aside)
 
 
 def place_probe(
@@ -212,11 +242,12 @@ def _shape(keeping: Keeping, raw: bytes, stem: str) -> tuple[LoggerShape, bool]:
     return shape, shape is not found
 
 
-def _remember(keeping: Keeping, shape: LoggerShape) -> None:
+def _to_remember(keeping: Keeping, shape: LoggerShape, at: datetime) -> tuple[Setting, ...]:
+    """How the logger is read from now on, where that is not known yet."""
     text = as_text(shape)
-    if reading.settings(keeping.book).get(shape.key) != text:
-        setting = Setting(happened=at_instant(keeping.now()), key=shape.key, value=text)
-        note(keeping, "remember logger", setting, what=shape.heading or "a logger without heading")
+    if reading.settings(keeping.book).get(shape.key) == text:
+        return ()
+    return (Setting(happened=at_instant(at), key=shape.key, value=text),)
 
 
 def _bytes(path: Path) -> bytes:

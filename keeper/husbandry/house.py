@@ -117,4 +117,19 @@ class PlaceAside:
     reason: str
 
 
-AboutRoom = DailyRound | BagOpened | PreyCounted | MiteStep | PlaceAside
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ReadingsTaken:
+    """A logger's file taken in: so many readings of probes, so many kept aside.
+
+    read_as: how its lines were read. The readings lie packed beside it and stand as it stands.
+    """
+
+    happened: Happened
+    name: str
+    sha256: str
+    read_as: str
+    readings: int
+    aside: int
+
+
+AboutRoom = DailyRound | BagOpened | PreyCounted | MiteStep | PlaceAside | ReadingsTaken

@@ -1,15 +1,10 @@
 """Readings of probes, packed: one row for a probe and a day of UTC, merged slot by slot.
 
-A day has 288 slots of five minutes. A slot holds hundredths of a degree Celsius as a signed
-16-bit number, lowest byte first; EMPTY is none. Beside the slots lies their roll-up: the
-lowest, the highest and the mean of each hour, 24 numbers each. Readings are no entries: they
-belong to no batch and are not taken back; reading a file again puts its slots in place of
-what was there.
+How a day lies packed is ``packing``'s. Readings are no entries: what is heard live belongs to no
+batch and stays. What a file brought is its batch's, and can be taken back (``reading_layers``).
 """
 
 import sqlite3
-import struct
-import sys
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
@@ -18,19 +13,39 @@ from datetime import UTC, datetime, timedelta
 from keeper.husbandry.events import ProbePlaced
 from keeper.store.database import Book, writing
 from keeper.store.errors import BookError
+from keeper.store.journal import BatchWriter
+from keeper.store.packing import (
+    AS_HOURS,
+    AS_SLOTS,
+    DAY_SECONDS,
+    EMPTY,
+    EMPTY_DAY,
+    EMPTY_HOURS,
+    HOURS,
+    SLOT_SECONDS,
+    SLOTS,
+    filled,
+    merged_slots,
+    packed,
+    rolled_up,
+    with_values,
+)
 from keeper.store.reading import all_of
+from keeper.store.reading_layers import give_up, lay_over
+from keeper.store.standing import stands
 
-SLOTS = 288
-SLOT_SECONDS = 300
-HOURS = 24
-EMPTY = -32768
-DAY_SECONDS = 86_400
+__all__ = [
+    "DAY_SECONDS",
+    "EMPTY",
+    "HOURS",
+    "SLOTS",
+    "SLOT_SECONDS",
+    "filled",
+    "merged_slots",
+    "packed",
+    "rolled_up",
+]
 
-_SLOTS = struct.Struct(f"<{SLOTS}h")
-_HOURS = struct.Struct(f"<{3 * HOURS}h")
-_AN_HOUR = SLOTS // HOURS
-_NO_SLOTS = struct.pack("<h", EMPTY) * SLOTS
-_NO_HOURS = struct.pack("<h", EMPTY) * 3 * HOURS
 _UNIX = datetime(1970, 1, 1, tzinfo=UTC)
 _MERGE = """
     INSERT INTO reading_day (probe, day, slots, hours) VALUES (?, ?, ?, ?)
@@ -69,16 +84,28 @@ class HourRange:
     mean_c: float
 
 
-def merge_days(book: Book, days: Iterable[PackedDay], file: ReadFile | None = None) -> None:
-    """Put *days* in, all or none: a filled slot takes the place of what was there.
+def merge_days(writer: BatchWriter, days: Iterable[PackedDay]) -> None:
+    """Put *days* in as what the batch of *writer* brought; it has to say ``ReadingsTaken``.
+
+    A filled slot takes the place of what was there, which comes back with the batch taken back.
 
     Raises:
-        BookError: the book cannot be written.
+        ValueError: a day of a probe comes twice.
     """
-    with writing(book) as connection:
-        connection.executemany(_MERGE, _merged(connection, days))
-        if file is not None:
-            _keep_file(connection, file)
+    connection, layers = writer.connection, []
+    known: dict[str, set[int]] = {}
+    for day in days:
+        if day.probe not in known:
+            rows = connection.execute("SELECT day FROM reading_day WHERE probe = ?", (day.probe,))
+            known[day.probe] = {number for (number,) in rows}
+        before = EMPTY_DAY
+        if day.day in known[day.probe]:
+            before, _ = _day_of(connection, day.probe, day.day)
+        layers.append((day, before))
+    if len({(day.probe, day.day) for day, _ in layers}) < len(layers):
+        raise ValueError("A day of a probe is put in once; put its readings together before.")
+    connection.executemany(_MERGE, (_merged(day, before) for day, before in layers))
+    lay_over(connection, writer.id, ((d.probe, d.day, d.slots, held) for d, held in layers))
 
 
 def put_in(book: Book, days: Mapping[tuple[str, int], Mapping[int, int]]) -> int:
@@ -92,8 +119,10 @@ def put_in(book: Book, days: Mapping[tuple[str, int], Mapping[int, int]]) -> int
     """
     with writing(book) as connection:
         there = {key: _day_of(connection, *key) for key in days}
-        rows = [(*key, *_with(there[key], values)) for key, values in days.items()]
+        rows = [(*key, *with_values(there[key], values)) for key, values in days.items()]
         connection.executemany(_MERGE, rows)
+        for key, values in days.items():
+            give_up(connection, *key, values)
     return sum(_count_filled(there[key][0], values) for key, values in days.items())
 
 
@@ -120,7 +149,9 @@ def join(book: Book, days: Mapping[tuple[str, int], Mapping[int, int]]) -> Joine
         found = compared(book, days)
         if not found.conflicts:
             there = {key: _day_of(connection, *key) for key in days}
-            rows = [(*key, *_with(there[key], _not_in(there[key], days[key]))) for key in days]
+            rows = [
+                (*key, *with_values(there[key], _not_in(there[key], days[key]))) for key in days
+            ]
             connection.executemany(_MERGE, rows)
     return found
 
@@ -160,11 +191,13 @@ def asking(book: Book) -> Iterator[None]:
 
 
 def read_file(book: Book, sha256: str) -> ReadFile | None:
-    """The last reading of the file with that *sha256*, however it was read."""
+    """The last reading of the file with that *sha256* that stands, however it was read."""
     row = book.connection.execute(
-        """SELECT sha256, read_as, name, taken, readings, aside FROM reading_file
-           WHERE sha256 = ? ORDER BY taken DESC LIMIT 1""",
-        (sha256,),
+        f"""SELECT sha256, read_as, name, 1000 * at AS taken, readings, aside
+            FROM readings_taken e WHERE sha256 = :file AND {stands("e")}
+            UNION ALL SELECT sha256, read_as, name, taken, readings, aside
+            FROM reading_file WHERE sha256 = :file ORDER BY taken DESC LIMIT 1""",
+        {"file": sha256},
     ).fetchone()
     if row is None:
         return None
@@ -185,7 +218,7 @@ def values_of(
     first, last = _second(first_at), _second(last_at)
     for day, slots in _rows(book, "slots", probe, first, last):
         begins = day * DAY_SECONDS
-        for slot, value in enumerate(_SLOTS.unpack(slots)):
+        for slot, value in enumerate(AS_SLOTS.unpack(slots)):
             at = begins + slot * SLOT_SECONDS
             if value != EMPTY and first <= at <= last:
                 yield at, value
@@ -196,7 +229,7 @@ def hours_of(book: Book, probe: str, first_at: datetime, last_at: datetime) -> l
     first, last = _second(first_at), _second(last_at)
     found = []
     for day, hours in _rows(book, "hours", probe, first, last):
-        values = _HOURS.unpack(hours)
+        values = AS_HOURS.unpack(hours)
         for hour in range(HOURS):
             at = day * DAY_SECONDS + 3600 * hour
             low, high, mean = values[hour::HOURS]
@@ -217,7 +250,7 @@ def last_reading(book: Book, probe: str, until: datetime) -> tuple[datetime, flo
         (probe, last // DAY_SECONDS),
     )
     for day, slots in rows.fetchall():
-        for slot, value in reversed(list(enumerate(_SLOTS.unpack(slots)))):
+        for slot, value in reversed(list(enumerate(AS_SLOTS.unpack(slots)))):
             at = day * DAY_SECONDS + slot * SLOT_SECONDS
             if value != EMPTY and at <= last:
                 return datetime.fromtimestamp(at, UTC), value / 100
@@ -233,88 +266,23 @@ def placings(book: Book) -> dict[str, list[ProbePlaced]]:
     return found
 
 
-def merged_slots(before: bytes, after: bytes) -> bytes:
-    """*before* with every filled slot of *after* in its place.
-
-    >>> old = packed({0: 2150, 1: 2160})
-    >>> filled(merged_slots(old, packed({1: 2200, 287: 2300})))
-    {0: 2150, 1: 2200, 287: 2300}
-    """
-    pairs = zip(_SLOTS.unpack(before), _SLOTS.unpack(after), strict=True)
-    return _SLOTS.pack(*(old if new == EMPTY else new for old, new in pairs))
-
-
-def rolled_up(slots: bytes) -> bytes:
-    """Lowest, highest and mean of each hour: 3 times 24 numbers, an hour without any EMPTY."""
-    values = _SLOTS.unpack(slots)
-    lows, highs, means = [], [], []
-    for hour in range(HOURS):
-        inside = values[hour * _AN_HOUR : (hour + 1) * _AN_HOUR]
-        read = [value for value in inside if value != EMPTY]
-        lows.append(min(read, default=EMPTY))
-        highs.append(max(read, default=EMPTY))
-        means.append(round(sum(read) / len(read)) if read else EMPTY)
-    return _HOURS.pack(*lows, *highs, *means)
-
-
 def _day_of(connection: sqlite3.Connection, probe: str, day: int) -> tuple[bytes, bytes]:
     """Slots and hours of a day; all of them empty where there is none."""
     row = connection.execute(
         "SELECT slots, hours FROM reading_day WHERE probe = ? AND day = ?", (probe, day)
     ).fetchone()
-    return row or (_NO_SLOTS, _NO_HOURS)
-
-
-def _with(before: tuple[bytes, bytes], values: Mapping[int, int]) -> tuple[bytes, bytes]:
-    """Slots and hours with *values* in their slots."""
-    slots, hours = (memoryview(bytearray(part)).cast("h") for part in map(_native, before))
-    for slot, value in values.items():
-        slots[slot] = value
-    for hour in {slot // _AN_HOUR for slot in values}:
-        read = [v for v in slots[hour * _AN_HOUR : (hour + 1) * _AN_HOUR] if v != EMPTY]
-        hours[hour], hours[HOURS + hour] = min(read), max(read)
-        hours[2 * HOURS + hour] = round(sum(read) / len(read))
-    return _native(slots.tobytes()), _native(hours.tobytes())
+    return row or (EMPTY_DAY, EMPTY_HOURS)
 
 
 def _count_filled(slots: bytes, numbers: Iterable[int]) -> int:
-    return sum(slots[2 * n : 2 * n + 2] != _NO_SLOTS[:2] for n in numbers)
+    return sum(slots[2 * n : 2 * n + 2] != EMPTY_DAY[:2] for n in numbers)
 
 
-def _native(numbers: bytes) -> bytes:
-    """16-bit numbers from lowest byte first to the machine's own order, or back."""
-    if sys.byteorder == "little":
-        return numbers
-    return struct.pack(f"<{len(numbers) // 2}h", *struct.unpack(f"={len(numbers) // 2}h", numbers))
-
-
-def packed(values: dict[int, int]) -> bytes:
-    """The slots of a day from slot number to hundredths of a degree."""
-    return _SLOTS.pack(*(values.get(slot, EMPTY) for slot in range(SLOTS)))
-
-
-def filled(slots: bytes) -> dict[int, int]:
-    """Slot number to hundredths of a degree, the filled ones."""
-    return {n: value for n, value in enumerate(_SLOTS.unpack(slots)) if value != EMPTY}
-
-
-def _merged(
-    connection: sqlite3.Connection, days: Iterable[PackedDay]
-) -> Iterator[tuple[str, int, bytes, bytes]]:
-    known: dict[str, set[int]] = {}
-    for day in days:
-        if day.probe not in known:
-            rows = connection.execute("SELECT day FROM reading_day WHERE probe = ?", (day.probe,))
-            known[day.probe] = {number for (number,) in rows}
-        if day.day not in known[day.probe]:
-            known[day.probe].add(day.day)
-            yield day.probe, day.day, day.slots, day.hours
-            continue
-        (before,) = connection.execute(
-            "SELECT slots FROM reading_day WHERE probe = ? AND day = ?", (day.probe, day.day)
-        ).fetchone()
-        slots = merged_slots(before, day.slots)
-        yield day.probe, day.day, slots, rolled_up(slots)
+def _merged(day: PackedDay, before: bytes) -> tuple[str, int, bytes, bytes]:
+    if before == EMPTY_DAY:
+        return day.probe, day.day, day.slots, day.hours
+    slots = merged_slots(before, day.slots)
+    return day.probe, day.day, slots, rolled_up(slots)
 
 
 def _rows(
@@ -329,14 +297,3 @@ def _rows(
 
 def _second(at: datetime) -> int:
     return (at - _UNIX) // timedelta(seconds=1)
-
-
-def _keep_file(connection: sqlite3.Connection, file: ReadFile) -> None:
-    taken_ms = (file.taken - _UNIX) // timedelta(milliseconds=1)
-    connection.execute(
-        """INSERT INTO reading_file (sha256, read_as, name, taken, readings, aside)
-           VALUES (?, ?, ?, ?, ?, ?) ON CONFLICT (sha256, read_as) DO UPDATE SET
-           name = excluded.name, taken = excluded.taken,
-           readings = excluded.readings, aside = excluded.aside""",
-        (file.sha256, file.read_as, file.name, taken_ms, file.readings, file.aside),
-    )

@@ -61,6 +61,7 @@ TABLES: dict[type[Any], str] = {
     house.PreyCounted: "prey_counted",
     house.MiteStep: "mite_step",
     house.PlaceAside: "place_aside",
+    house.ReadingsTaken: "readings_taken",
 }
 KINDS = {table: kind for kind, table in TABLES.items()}
 _MOST = 2**63 - 1

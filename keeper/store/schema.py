@@ -86,6 +86,9 @@ HOUSE_COLUMNS = {
     "mite_step": "place TEXT, told TEXT NOT NULL, treatment TEXT",
     "place_aside": """
         place TEXT, watch_kind TEXT NOT NULL, until INTEGER NOT NULL, reason TEXT NOT NULL""",
+    "readings_taken": """
+        name TEXT NOT NULL, sha256 TEXT NOT NULL, read_as TEXT NOT NULL,
+        readings INTEGER NOT NULL, aside INTEGER NOT NULL""",
 }
 
 SPINE_TABLES = ("batch", "withdrawal", "animal", "round")
@@ -147,8 +150,12 @@ CREATE TABLE animal_now (
 CREATE INDEX animal_now_code ON animal_now (code);
 """
 
-READING_TABLES = ("reading_day", "reading_file")
-"""Readings of probes lie outside the batches: packed by the day, merged, never taken back."""
+READING_TABLES = ("reading_day", "reading_layer", "reading_file")
+"""Readings of probes lie outside the batches, packed by the day and merged.
+
+What a file brought is exchanged with what lay beneath it when its batch is taken back
+(store/reading_layers.py). ``reading_file`` tells files of books that had no batch for them.
+"""
 
 _READINGS = """
 CREATE TABLE reading_day (
@@ -158,6 +165,16 @@ CREATE TABLE reading_day (
     hours BLOB NOT NULL CHECK (length(hours) = 144),
     PRIMARY KEY (probe, day)
 ) STRICT, WITHOUT ROWID;
+CREATE TABLE reading_layer (
+    probe TEXT NOT NULL,
+    day INTEGER NOT NULL,
+    batch INTEGER NOT NULL,
+    owned BLOB NOT NULL CHECK (length(owned) = 36),
+    held BLOB NOT NULL CHECK (length(held) IN (0, 576)),
+    stands INTEGER NOT NULL CHECK (stands IN (0, 1)),
+    PRIMARY KEY (probe, day, batch)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX reading_layer_batch ON reading_layer (batch);
 CREATE TABLE reading_file (
     sha256 TEXT NOT NULL,
     read_as TEXT NOT NULL,

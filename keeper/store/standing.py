@@ -8,6 +8,8 @@ reckoning ends.
 import sqlite3
 from collections.abc import Callable, Iterable
 
+from keeper.store.reading_layers import settle, settle_all
+
 WHOLE = -1
 """Entry number that stands for a whole batch in ``withdrawal`` and ``withdrawn``."""
 
@@ -24,12 +26,15 @@ def stands(alias: str) -> str:
 def reckon(connection: sqlite3.Connection, batches: Iterable[int]) -> set[int]:
     """Bring ``withdrawn`` up to date for *batches* and all that they withdraw.
 
+    Readings that a file brought go and come with its entry.
+
     Returns every batch whose entries may have begun or ceased to stand.
     """
     touched = _closure(batches, lambda batch: _targets(connection, batch))
     standing = _standing(_withdrawers_above(connection, touched))
     for batch in touched:
         _reckon_one(connection, batch, standing)
+    settle(connection, touched)
     return touched
 
 
@@ -49,6 +54,7 @@ def reckon_all(connection: sqlite3.Connection) -> None:
     gone = sorted(reckoned(connection))
     connection.execute("DELETE FROM withdrawn")
     connection.executemany("INSERT INTO withdrawn (batch, seq) VALUES (?, ?)", gone)
+    settle_all(connection)
 
 
 def _standing(withdrawers: dict[int, list[int]]) -> dict[int, bool]:

@@ -137,7 +137,7 @@ def test_a_logger_s_file_is_looked_at_before_it_goes_in(desk, tmp_path):
     assert heat_board(desk.keeping, TODAY).lines[1].cells[0].temp_c is None
     desk.press("Enter")
     assert heat_board(desk.keeping, TODAY).lines[1].cells[0].temp_c == 24.0
-    assert "4,320 readings taken in" in desk.noted[-1]
+    assert "4,320 readings from l.csv, 1 kept aside" in desk.written[-1].what.replace("\u00a0", " ")
 
 
 def test_a_file_that_is_left_writes_nothing(desk, tmp_path):

@@ -1,4 +1,4 @@
-"""Packed readings: merged slot by slot, the last wins, and no batch is asked."""
+"""Packed readings: merged slot by slot, the last wins."""
 
 from contextlib import closing
 from datetime import UTC, datetime, timedelta
@@ -21,7 +21,6 @@ from keeper.store.readings import (
     filled,
     hours_of,
     last_reading,
-    merge_days,
     merged_slots,
     packed,
     placings,
@@ -32,6 +31,7 @@ from keeper.store.readings import (
     values_of,
 )
 from tests.store.books import quick_folder, write
+from tests.taken_readings import TAKEN, took_in
 
 DAY_ONE = 20_500
 BEGIN = datetime(1970, 1, 1, tzinfo=UTC) + timedelta(days=DAY_ONE)
@@ -44,13 +44,13 @@ def a_day(values: dict[int, int], day: int = DAY_ONE, probe: str = "K1") -> Pack
 
 
 def a_file(**changed) -> ReadFile:
-    told = {"sha256": "ab", "read_as": "C", "name": "x.csv", "taken": BEGIN, "readings": 2}
+    told = {"sha256": "ab", "read_as": "C", "name": "x.csv", "taken": TAKEN, "readings": 2}
     return ReadFile(**(told | {"aside": 0} | changed))
 
 
 def test_a_later_reading_of_a_slot_takes_the_place_of_the_earlier(book):
-    merge_days(book, [a_day({0: 2150, 1: 2160})])
-    merge_days(book, [a_day({1: 2500, 2: 2600})])
+    took_in(book, [a_day({0: 2150, 1: 2160})])
+    took_in(book, [a_day({1: 2500, 2: 2600})])
 
     told = [value for _, value in values_of(book, "K1", BEGIN, BEGIN + timedelta(days=1))]
 
@@ -58,8 +58,8 @@ def test_a_later_reading_of_a_slot_takes_the_place_of_the_earlier(book):
 
 
 def test_a_merged_day_has_the_roll_up_of_all_its_slots(book):
-    merge_days(book, [a_day({0: 2000, 1: 2100})])
-    merge_days(book, [a_day({2: 2500, 287: -150})])
+    took_in(book, [a_day({0: 2000, 1: 2100})])
+    took_in(book, [a_day({2: 2500, 287: -150})])
 
     first, last = hours_of(book, "K1", BEGIN, BEGIN + timedelta(days=1))
 
@@ -67,10 +67,18 @@ def test_a_merged_day_has_the_roll_up_of_all_its_slots(book):
     assert (last.at, last.low_c) == (BEGIN + timedelta(hours=23), -1.5)
 
 
-def test_the_same_day_twice_in_one_go_is_merged(book):
-    merge_days(book, [a_day({0: 2000}), a_day({1: 2100})])
+def test_a_day_given_twice_in_one_go_is_refused_and_nothing_goes_in(book):
+    with pytest.raises(ValueError, match="once"):
+        took_in(book, [a_day({0: 2000}), a_day({1: 2100})])
 
-    assert len(list(values_of(book, "K1", BEGIN, BEGIN + timedelta(days=1)))) == 2
+    assert list(values_of(book, "K1", BEGIN, BEGIN + timedelta(days=1))) == []
+
+
+def test_a_file_that_an_older_book_read_is_still_known(book):
+    row = ("cd", "F", "old.csv", 1_770_000_000_000, 7, 1)
+    book.connection.execute("INSERT INTO reading_file VALUES (?, ?, ?, ?, ?, ?)", row)
+
+    assert read_file(book, "cd").name == "old.csv"
 
 
 @given(before=SLOTS_OF_A_DAY, after=SLOTS_OF_A_DAY)
@@ -89,7 +97,7 @@ def test_an_hour_without_readings_is_empty_and_the_others_hold_theirs(values):
 
 
 def test_only_what_lies_in_the_time_asked_for_is_given(book):
-    merge_days(book, [a_day({0: 1, 100: 2, 200: 3}), a_day({0: 4}, DAY_ONE + 1)])
+    took_in(book, [a_day({0: 1, 100: 2, 200: 3}), a_day({0: 4}, DAY_ONE + 1)])
 
     asked = values_of(book, "K1", BEGIN + timedelta(hours=1), BEGIN + timedelta(days=1))
 
@@ -97,7 +105,7 @@ def test_only_what_lies_in_the_time_asked_for_is_given(book):
 
 
 def test_the_last_reading_of_a_probe_is_known(book):
-    merge_days(book, [a_day({0: 1, 12: 2})])
+    took_in(book, [a_day({0: 1, 12: 2})])
 
     tomorrow = BEGIN + timedelta(days=1)
     assert last_reading(book, "K1", tomorrow) == (BEGIN + timedelta(hours=1), 0.02)
@@ -106,15 +114,15 @@ def test_the_last_reading_of_a_probe_is_known(book):
 
 
 def test_a_file_is_known_by_its_sha256_with_all_that_was_said_of_it(book):
-    merge_days(book, [a_day({0: 1})], a_file(aside=3))
+    took_in(book, [a_day({0: 1})], aside=3)
 
     assert read_file(book, "ab") == a_file(aside=3)
     assert read_file(book, "cd") is None
 
 
 def test_of_a_file_read_in_two_ways_the_later_is_told(book):
-    merge_days(book, [a_day({0: 1})], a_file(read_as="F"))
-    merge_days(book, [a_day({0: 2})], a_file(read_as="C", taken=BEGIN + timedelta(hours=1)))
+    took_in(book, [a_day({0: 1})], read_as="F")
+    took_in(book, [a_day({0: 2})], read_as="C", at=TAKEN + timedelta(hours=1))
 
     assert read_file(book, "ab").read_as == "C"
 
@@ -125,7 +133,7 @@ def test_a_fault_half_way_leaves_no_reading_behind(book):
         raise RuntimeError("cut")
 
     with pytest.raises(RuntimeError, match="cut"):
-        merge_days(book, days(), a_file())
+        took_in(book, days())
 
     assert last_reading(book, "K1", BEGIN + timedelta(days=1)) is None
     assert read_file(book, "ab") is None
@@ -135,13 +143,13 @@ def test_a_book_open_for_reading_takes_no_readings(book):
     other = open_book(book.path, station="b", read_only=True)
 
     with pytest.raises(ReadOnlyBook):
-        merge_days(other, [a_day({0: 1})])
+        took_in(other, [a_day({0: 1})])
 
     other.close()
 
 
 def test_readings_are_in_the_backup_and_the_check_finds_nothing(book):
-    merge_days(book, [a_day({0: 1})], a_file())
+    took_in(book, [a_day({0: 1})])
 
     backup = back_up(book, "readings")
 

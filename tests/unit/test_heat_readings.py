@@ -26,11 +26,11 @@ from keeper.store.readings import (
     SLOT_SECONDS,
     SLOTS,
     PackedDay,
-    merge_days,
     packed,
     put_in,
     rolled_up,
 )
+from tests.taken_readings import took_in
 
 NOW = datetime(2026, 11, 25, 20, tzinfo=UTC)
 TODAY = NOW.date()
@@ -68,7 +68,7 @@ def logged(keeping: Keeping, *spells: tuple[float, float], probe: str = "K1", en
         at += round(hours * 3600)
     for day, values in days.items():
         slots = packed(values)
-        merge_days(
+        took_in(
             keeping.book, [PackedDay(probe=probe, day=day, slots=slots, hours=rolled_up(slots))]
         )
 
@@ -141,7 +141,7 @@ def test_a_stuck_probe_is_a_fault_of_its_own_and_says_nothing_of_heat(keeping):
     logged(keeping, (6, 31))
     slots = packed(dict.fromkeys(range(180, 240), 2400))
     day = int(NOW.timestamp()) // DAY_SECONDS
-    merge_days(keeping.book, [PackedDay(probe="K1", day=day, slots=slots, hours=rolled_up(slots))])
+    took_in(keeping.book, [PackedDay(probe="K1", day=day, slots=slots, hours=rolled_up(slots))])
 
     found = heat(keeping)
 

@@ -186,10 +186,9 @@ class HeatFiles:
         if self.seen is None:
             return
         try:
-            told = take_in(self._keeping, self.seen)
+            written = take_in(self._keeping, self.seen)
         except REFUSALS as refusal:
             self._notices.refused.emit(said(refusal))
             return
         self.leave()
-        self._notices.changed.emit()
-        self._notices.noted.emit(f"{told} Readings stay; the file read otherwise replaces them.")
+        self._notices.tell_written(written)

@@ -29,6 +29,8 @@ CREATE INDEX plan_line_batch ON plan_line (batch);
 CREATE INDEX plan_line_round ON plan_line (round, line);
 CREATE INDEX prey_counted_batch ON prey_counted (batch);
 CREATE INDEX probe_placed_batch ON probe_placed (batch);
+CREATE INDEX reading_layer_batch ON reading_layer (batch);
+CREATE INDEX readings_taken_batch ON readings_taken (batch);
 CREATE INDEX regurgitation_batch ON regurgitation (batch);
 CREATE INDEX remark_batch ON remark (batch);
 CREATE INDEX round_closed_batch ON round_closed (batch);
@@ -380,6 +382,26 @@ CREATE TABLE reading_file (
     aside INTEGER NOT NULL,
     PRIMARY KEY (sha256, read_as)
 ) STRICT, WITHOUT ROWID;
+CREATE TABLE reading_layer (
+    probe TEXT NOT NULL,
+    day INTEGER NOT NULL,
+    batch INTEGER NOT NULL,
+    owned BLOB NOT NULL CHECK (length(owned) = 36),
+    held BLOB NOT NULL CHECK (length(held) IN (0, 576)),
+    stands INTEGER NOT NULL CHECK (stands IN (0, 1)),
+    PRIMARY KEY (probe, day, batch)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE readings_taken (
+    at INTEGER NOT NULL,
+    span INTEGER NOT NULL CHECK (span >= 0),
+    utc_offset INTEGER NOT NULL,
+    day INTEGER NOT NULL,
+    batch INTEGER NOT NULL REFERENCES batch (id),
+    seq INTEGER NOT NULL,
+    name TEXT NOT NULL, sha256 TEXT NOT NULL, read_as TEXT NOT NULL,
+        readings INTEGER NOT NULL, aside INTEGER NOT NULL,
+    PRIMARY KEY (at, batch, seq)
+) STRICT, WITHOUT ROWID;
 CREATE TABLE regurgitation (
     animal INTEGER NOT NULL REFERENCES animal (id),
     at INTEGER NOT NULL,
@@ -632,6 +654,10 @@ CREATE TRIGGER probe_placed_no_delete BEFORE DELETE ON probe_placed
 BEGIN SELECT RAISE(ABORT, 'probe_placed is insert-only'); END;
 CREATE TRIGGER probe_placed_no_update BEFORE UPDATE ON probe_placed
 BEGIN SELECT RAISE(ABORT, 'probe_placed is insert-only'); END;
+CREATE TRIGGER readings_taken_no_delete BEFORE DELETE ON readings_taken
+BEGIN SELECT RAISE(ABORT, 'readings_taken is insert-only'); END;
+CREATE TRIGGER readings_taken_no_update BEFORE UPDATE ON readings_taken
+BEGIN SELECT RAISE(ABORT, 'readings_taken is insert-only'); END;
 CREATE TRIGGER regurgitation_no_delete BEFORE DELETE ON regurgitation
 BEGIN SELECT RAISE(ABORT, 'regurgitation is insert-only'); END;
 CREATE TRIGGER regurgitation_no_update BEFORE UPDATE ON regurgitation
