@@ -15,6 +15,7 @@ import msgspec
 
 from keeper.husbandry.events import Event
 from keeper.husbandry.when import Happened
+from keeper.language import tr
 from keeper.store.errors import BookError
 from keeper.store.journal import KEY_END, BatchId, EntryKey
 from keeper.store.rows import KINDS, TABLES, checked_text, from_row, to_row
@@ -110,12 +111,14 @@ def from_json(given: object) -> Document:
         NotADocument: anything in it is missing, unknown, impossible or finer than a book keeps.
     """
     if not isinstance(given, Mapping):
-        raise NotADocument(f"A batch must be a JSON object, got {_short(given)}.")
-    head = _read(given, _HEAD, "The batch")
-    where = f"Batch {head['batch']}"
+        raise NotADocument(tr("A batch must be a JSON object, got {given}.", given=_short(given)))
+    head = _read(given, _HEAD, tr("The batch"))
+    where = tr("Batch {batch}", batch=head["batch"])
     _refuse_unless(head["format"] == FORMAT, where, "format", head["format"], repr(FORMAT))
     _refuse_unless(head["version"] == VERSION, where, "version", head["version"], str(VERSION))
-    _refuse_unless(0 < head["batch"] < KEY_END, where, "key", head["batch"], "a key before 2080")
+    _refuse_unless(
+        0 < head["batch"] < KEY_END, where, "key", head["batch"], tr("a key before 2080")
+    )
     _refuse_odd_time(where, head["written"])
     _refuse_broken_text(where, head)
     _refuse_foreign_keys(where, head["batch"], (*head["animals"], *head["rounds"]))
@@ -146,10 +149,17 @@ def _withdrawal_json(seq: int, key: EntryKey) -> dict[str, Any]:
 def _entries(where: str, batch: BatchId, given: Sequence[Any]) -> tuple[Event, ...]:
     numbered: dict[int, Event] = {}
     for position, entry in enumerate(given):
-        head = _read(entry, _ENTRY, f"{where}, item {position} of entries")
-        inside = f"{where}, entry {head['seq']} ({_short(head['kind'])})"
+        head = _read(
+            entry, _ENTRY, tr("{where}, item {number} of entries", where=where, number=position)
+        )
+        inside = tr(
+            "{where}, entry {number} ({kind})",
+            where=where,
+            number=head["seq"],
+            kind=_short(head["kind"]),
+        )
         known = head["kind"] in KINDS
-        _refuse_unless(known, inside, "kind", head["kind"], "a kind this program knows")
+        _refuse_unless(known, inside, "kind", head["kind"], tr("a kind this program knows"))
         numbered[head["seq"]] = _event(inside, KINDS[head["kind"]], batch, head)
     _refuse_gaps(where, "entries", list(numbered), len(given))
     return tuple(numbered[seq] for seq in sorted(numbered))
@@ -162,20 +172,26 @@ def _event(where: str, kind: type[Any], batch: BatchId, head: Mapping[str, Any])
         event: Event = kind(happened=Happened(**happened), **said)
         kept: Event = from_row(kind, to_row(event, batch, head["seq"]))
     except (ValueError, OverflowError) as error:
-        raise NotADocument(f"{where}: {error}.") from error
+        raise NotADocument(tr("{where}: {error}.", where=where, error=error)) from error
     if kept != event:
-        raise NotADocument(f"{where}: it is finer than a book keeps, which would be {kept}.")
+        raise NotADocument(
+            tr(
+                "{where}: it is finer than a book keeps, which would be {kept}.",
+                where=where,
+                kept=kept,
+            )
+        )
     return kept
 
 
 def _withdrawals(where: str, batch: BatchId, given: Sequence[Any]) -> tuple[EntryKey, ...]:
     numbered: dict[int, EntryKey] = {}
     for position, withdrawal in enumerate(given):
-        inside = f"{where}, item {position} of withdrawals"
+        inside = tr("{where}, item {number} of withdrawals", where=where, number=position)
         head = _read(withdrawal, _WITHDRAWAL, inside)
         target, seq = head["target_batch"], head["target_seq"]
-        _refuse_unless(0 < target < batch, inside, "target_batch", target, "an older batch")
-        _refuse_unless(seq is None or seq >= 0, inside, "target_seq", seq, "an entry or null")
+        _refuse_unless(0 < target < batch, inside, "target_batch", target, tr("an older batch"))
+        _refuse_unless(seq is None or seq >= 0, inside, "target_seq", seq, tr("an entry or null"))
         numbered[head["seq"]] = EntryKey(target, WHOLE if seq is None else seq)
     _refuse_gaps(where, "withdrawals", list(numbered), len(given))
     return tuple(numbered[seq] for seq in sorted(numbered))
@@ -187,11 +203,19 @@ def _read(given: Mapping[str, Any], hints: Mapping[str, Any], where: str) -> dic
     unknown = [name for name in given if name not in hints]
     if missing:
         raise NotADocument(
-            f"{where}: {missing[0]} is missing; it must be written, null if unknown."
+            tr(
+                "{where}: {name} is missing; it must be written, null if unknown.",
+                where=where,
+                name=missing[0],
+            )
         )
     if unknown:
         raise NotADocument(
-            f"{where}: {_short(unknown[0])} is not known here; a newer program may have written it."
+            tr(
+                "{where}: {name} is not known here; a newer program may have written it.",
+                where=where,
+                name=_short(unknown[0]),
+            )
         )
     return {name: _value(where, name, hint, given[name]) for name, hint in hints.items()}
 
@@ -203,7 +227,14 @@ def _value(where: str, name: str, hint: Any, given: Any) -> Any:
             return [msgspec.convert(_from_digits(item_hint, item), item_hint) for item in given]
         return msgspec.convert(_from_digits(hint, given), hint)
     except msgspec.ValidationError as error:
-        raise NotADocument(f"{where}: {name} cannot be {_short(given)}: {error}.") from error
+        told = tr(
+            "{where}: {name} cannot be {given}: {error}.",
+            where=where,
+            name=name,
+            given=_short(given),
+            error=error,
+        )
+        raise NotADocument(told) from error
 
 
 @cache
@@ -223,16 +254,24 @@ def _from_digits(hint: Any, given: Any) -> Any:
 
 def _refuse_unless(holds: bool, where: str, name: str, value: object, right: str) -> None:
     if not holds:
-        raise NotADocument(f"{where}: {name} is {_short(value)}; it must be {right}.")
+        raise NotADocument(
+            tr(
+                "{where}: {name} is {given}; it must be {right}.",
+                where=where,
+                name=name,
+                given=_short(value),
+                right=right,
+            )
+        )
 
 
 def _refuse_odd_time(where: str, written: datetime) -> None:
     has_offset = written.utcoffset() is not None
-    _refuse_unless(has_offset, where, "written", written, "a time with its offset")
+    _refuse_unless(has_offset, where, "written", written, tr("a time with its offset"))
     in_range = 1900 <= written.year < 2200
-    _refuse_unless(in_range, where, "written", written, "between 1900 and 2199")
+    _refuse_unless(in_range, where, "written", written, tr("between 1900 and 2199"))
     is_kept = written.microsecond % 1000 == 0
-    _refuse_unless(is_kept, where, "written", written, "whole milliseconds")
+    _refuse_unless(is_kept, where, "written", written, tr("whole milliseconds"))
 
 
 def _refuse_broken_text(where: str, head: Mapping[str, Any]) -> None:
@@ -240,19 +279,23 @@ def _refuse_broken_text(where: str, head: Mapping[str, Any]) -> None:
         try:
             checked_text(head[name] or "")
         except ValueError as error:
-            raise NotADocument(f"{where}: {name}: {error}.") from error
+            raise NotADocument(
+                tr("{where}: {name}: {error}.", where=where, name=name, error=error)
+            ) from error
 
 
 def _refuse_foreign_keys(where: str, batch: BatchId, keys: Sequence[int]) -> None:
     """A batch numbers its animals and rounds from its own key on."""
     expected = list(range(batch + 1, batch + 1 + len(keys)))
     found = sorted(keys)
-    _refuse_unless(found == expected, where, "animals and rounds", found, "the keys after its own")
+    right = tr("the keys after its own")
+    _refuse_unless(found == expected, where, "animals and rounds", found, right)
 
 
 def _refuse_gaps(where: str, name: str, numbers: list[int], count: int) -> None:
     is_whole = sorted(numbers) == list(range(count))
-    _refuse_unless(is_whole, where, name, sorted(numbers), f"numbered from 0 to {count - 1}")
+    right = tr("numbered from 0 to {last}", last=count - 1)
+    _refuse_unless(is_whole, where, name, sorted(numbers), right)
 
 
 def _short(value: object) -> str:

@@ -12,6 +12,7 @@ from datetime import UTC, datetime, timedelta
 from typing import Any
 
 from keeper.husbandry.events import Event
+from keeper.language import tr
 from keeper.store.checksums import INSERTS, insert_batch
 from keeper.store.database import Book, writing
 from keeper.store.documents import Document, NotADocument, from_json, to_json
@@ -100,7 +101,7 @@ def take_out(
     targets = _keys(batches)
     missing = next((key for key in targets if batch_row(book, key) is None), None)
     if missing is not None:
-        raise BookError(f"The book has no batch {missing}; nothing was taken back.")
+        raise BookError(tr("The book has no batch {batch}; nothing was taken back.", batch=missing))
     with batch(book, verb=verb, keeper=keeper, written=written) as writer:
         for target in targets:
             writer.withdraw(EntryKey(target, WHOLE), may_be_gone=True)
@@ -148,7 +149,7 @@ def _sorted_out(
 def _document(book: Book, key: BatchId) -> Document:
     row = batch_row(book, key)
     if row is None:
-        raise BookError(f"The book has no batch {key}; nothing was written out.")
+        raise BookError(tr("The book has no batch {batch}; nothing was written out.", batch=key))
     select = book.connection.execute
     targets = select(
         "SELECT target_batch, target_seq FROM withdrawal WHERE batch = ? ORDER BY seq", (key,)
@@ -186,7 +187,9 @@ def _write(connection: sqlite3.Connection, documents: Sequence[Document]) -> Non
                 _refuse_unknown_target(connection, document, target)
             _insert(connection, rows, ("withdrawal",))
     except sqlite3.IntegrityError as error:
-        raise NotADocument(f"The book cannot hold these batches: {error}.") from error
+        raise NotADocument(
+            tr("The book cannot hold these batches: {error}.", error=error)
+        ) from error
     changed = reckon(connection, [document.batch for document in documents])
     refresh(connection, touched_animals(connection, changed))
 
@@ -231,8 +234,14 @@ def _refuse_unknown_things(connection: sqlite3.Connection, document: Document) -
                 continue
             if not connection.execute(f"SELECT 1 FROM {table} WHERE id = ?", (key,)).fetchone():
                 raise NotADocument(
-                    f"Batch {document.batch}, entry {seq}: {table} {key} is neither in the book"
-                    " nor in these documents; the batch that brought it must come along."
+                    tr(
+                        "Batch {batch}, entry {number}: {table} {key} is neither in the book"
+                        " nor in these documents; the batch that brought it must come along.",
+                        batch=document.batch,
+                        number=seq,
+                        table=table,
+                        key=key,
+                    )
                 )
             found.add((table, key))
 
@@ -249,8 +258,21 @@ def _refuse_unknown_target(
 ) -> None:
     found = connection.execute("SELECT 1 FROM batch WHERE id = ?", (target.batch,)).fetchone()
     if found is None or (target.seq != WHOLE and not has_entry(connection, target)):
-        what = "batch" if found is None else f"entry {target.seq} of batch"
-        raise NotADocument(
-            f"Batch {document.batch} withdraws {what} {target.batch}, which is neither in the book"
-            " nor in these documents; it must come along."
+        raise NotADocument(_not_along(document, target, is_whole=found is None))
+
+
+def _not_along(document: Document, target: EntryKey, *, is_whole: bool) -> str:
+    if is_whole:
+        return tr(
+            "Batch {batch} withdraws batch {target}, which is neither in the book"
+            " nor in these documents; it must come along.",
+            batch=document.batch,
+            target=target.batch,
         )
+    return tr(
+        "Batch {batch} withdraws entry {number} of batch {target}, which is neither in the book"
+        " nor in these documents; it must come along.",
+        batch=document.batch,
+        number=target.seq,
+        target=target.batch,
+    )

@@ -8,6 +8,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from datetime import date, timedelta
 from typing import Any
 
+from keeper.language import tr
 from keeper.store.database import Book
 from keeper.store.documents import NotADocument
 from keeper.store.readings import EMPTY, SLOTS, Joined, compared, filled, join
@@ -54,23 +55,41 @@ def compared_readings(book: Book, documents: Iterable[Mapping[str, Any]]) -> Joi
 def _days_of(documents: Iterable[Mapping[str, Any]]) -> dict[tuple[str, int], dict[int, int]]:
     days: dict[tuple[str, int], dict[int, int]] = {}
     for number, document in enumerate(documents, start=1):
-        where = f"Document {number}"
+        where = tr("Document {number}", number=number)
         key, values = _read(where, document)
         before = days.setdefault(key, {})
         if any(before.get(slot, value) != value for slot, value in values.items()):
-            raise NotADocument(f"{where}: {key[0]} on {document['day']} was told otherwise before.")
+            raise NotADocument(
+                tr(
+                    "{where}: {probe} on {day} was told otherwise before.",
+                    where=where,
+                    probe=key[0],
+                    day=document["day"],
+                )
+            )
         before.update(values)
     return days
 
 
 def _read(where: str, document: Mapping[str, Any]) -> tuple[tuple[str, int], dict[int, int]]:
     if set(document) != _KEYS:
-        raise NotADocument(f"{where}: it must tell {', '.join(sorted(_KEYS))} and nothing else.")
+        names = ", ".join(sorted(_KEYS))
+        raise NotADocument(
+            tr("{where}: it must tell {names} and nothing else.", where=where, names=names)
+        )
     probe, day, told = (document[name] for name in ("probe", "day", "hundredths"))
     if not isinstance(probe, str) or not probe.strip():
-        raise NotADocument(f"{where}: probe is {probe!r}; it must be its name.")
+        raise NotADocument(
+            tr("{where}: probe is {probe!r}; it must be its name.", where=where, probe=probe)
+        )
     if not isinstance(told, list) or len(told) != SLOTS or not all(map(_is_told, told)):
-        raise NotADocument(f"{where}: hundredths must be {SLOTS} whole numbers or null.")
+        raise NotADocument(
+            tr(
+                "{where}: hundredths must be {count} whole numbers or null.",
+                where=where,
+                count=SLOTS,
+            )
+        )
     values = {slot: value for slot, value in enumerate(told) if value is not None}
     return (probe, _day_number(where, day)), values
 
@@ -85,4 +104,6 @@ def _day_number(where: str, day: object) -> int:
     try:
         return (date.fromisoformat(str(day)) - _UNIX_DAY).days
     except ValueError:
-        raise NotADocument(f"{where}: day is {day!r}; it must be such as 2026-03-01.") from None
+        raise NotADocument(
+            tr("{where}: day is {day!r}; it must be such as 2026-03-01.", where=where, day=day)
+        ) from None
