@@ -8,6 +8,7 @@ from typing import Any
 
 from keeper.husbandry.events import Override
 from keeper.husbandry.profile import PreyGrade, Sourced, SpeciesProfile
+from keeper.language import tr
 from keeper.store.profile_schema import check_limit, check_rising, limit_of
 
 
@@ -51,9 +52,16 @@ def check_whole(profile: SpeciesProfile) -> None:
         for name in ("until_age_days", "until_weight_g"):
             low, high = (getattr(profile.stages[stage], name).value for stage in (earlier, later))
             if not low < high:
-                meaning = limit_of(name).meaning
-                bound = f"must be more than {low:g}, where {earlier} ends"
-                raise ValueError(f"stages.{later}.{name}: {meaning}; {bound}, is {high:g}")
+                told = tr(
+                    "{key}: {meaning}; must be more than {low:g}, where {earlier} ends,"
+                    " is {high:g}",
+                    key=f"stages.{later}.{name}",
+                    meaning=limit_of(name).meaning,
+                    low=low,
+                    earlier=earlier,
+                    high=high,
+                )
+                raise ValueError(told)
 
 
 def names_of(profile: SpeciesProfile) -> frozenset[str]:
@@ -77,7 +85,13 @@ def _keys_meant(written: str, figures: Mapping[str, Sourced]) -> list[str]:
     meant = [key for key in figures if _without_sex(key) == written]
     if not meant:
         near = get_close_matches(written, [*figures, *map(_without_sex, figures)], 1, 0)
-        raise ValueError(f"no figure is called {written!r}; the nearest is {near[0]!r}")
+        raise ValueError(
+            tr(
+                "no figure is called {written!r}; the nearest is {near!r}",
+                written=written,
+                near=near[0],
+            )
+        )
     return meant
 
 
@@ -90,7 +104,9 @@ def _without_sex(key: str) -> str:
 def _own_figure(override: Override, figure: Sourced) -> Sourced:
     value = check_limit(override.key, override.value)
     shipped = figure.value if figure.shipped is None else figure.shipped
-    return Sourced(value=value, source=f"own figure: {override.reason}", shipped=shipped)
+    return Sourced(
+        value=value, source=tr("own figure: {reason}", reason=override.reason), shipped=shipped
+    )
 
 
 def _parts(node: Any, key: str) -> Iterator[tuple[str, Any]]:

@@ -15,6 +15,7 @@ from typing import Any, NamedTuple, get_args, get_origin
 
 from keeper.husbandry.animal import Sex, Stage
 from keeper.husbandry.profile import LmsCurve, Sourced
+from keeper.language import tr
 
 
 class Limit(NamedTuple):
@@ -27,87 +28,89 @@ class Limit(NamedTuple):
 
 LIMITS: Mapping[str, Limit] = {
     # stages
-    "until_age_days": Limit("age at which the stage ends, days since hatching", 1, 7300),
-    "until_weight_g": Limit("empty weight at which the stage ends, grams", 0.5, 100_000),
+    "until_age_days": Limit(tr("age at which the stage ends, days since hatching"), 1, 7300),
+    "until_weight_g": Limit(tr("empty weight at which the stage ends, grams"), 0.5, 100_000),
     # feeding
-    "interval_days": Limit("days between meals", 1, 60),
-    "early_days": Limit("days a feed may be given before it is due", 0, 14),
-    "late_days": Limit("days a feed may be given after it is due", 0, 21),
-    "gap_after_meal_days": Limit("days that must pass after a meal", 1, 60),
-    "retry_days": Limit("days until the next offer after a refusal", 1, 60),
-    "meal_percent_low": Limit("smallest usual meal, per cent of empty weight", 0.5, 100),
-    "meal_percent": Limit("usual meal, per cent of empty weight", 0.5, 100),
-    "meal_percent_high": Limit("largest usual meal, per cent of empty weight", 0.5, 100),
-    "item_percent_most": Limit("largest single item, per cent of empty weight", 0.5, 100),
+    "interval_days": Limit(tr("days between meals"), 1, 60),
+    "early_days": Limit(tr("days a feed may be given before it is due"), 0, 14),
+    "late_days": Limit(tr("days a feed may be given after it is due"), 0, 21),
+    "gap_after_meal_days": Limit(tr("days that must pass after a meal"), 1, 60),
+    "retry_days": Limit(tr("days until the next offer after a refusal"), 1, 60),
+    "meal_percent_low": Limit(tr("smallest usual meal, per cent of empty weight"), 0.5, 100),
+    "meal_percent": Limit(tr("usual meal, per cent of empty weight"), 0.5, 100),
+    "meal_percent_high": Limit(tr("largest usual meal, per cent of empty weight"), 0.5, 100),
+    "item_percent_most": Limit(tr("largest single item, per cent of empty weight"), 0.5, 100),
     # holds
-    "days": Limit("days the hold lasts", 1, 365),
-    "part_percent": Limit("share of the usual meal, per cent", 5, 100),
-    "renew_after_days": Limit("days after which the hold asks to be renewed", 1, 365),
+    "days": Limit(tr("days the hold lasts"), 1, 365),
+    "part_percent": Limit(tr("share of the usual meal, per cent"), 5, 100),
+    "renew_after_days": Limit(tr("days after which the hold asks to be renewed"), 1, 365),
     # sheds
-    "interval_days_low": Limit("shortest usual time between sheds, days", 5, 365),
-    "interval_days_high": Limit("longest usual time between sheds, days", 5, 365),
-    "opaque_days_most": Limit("longest usual opaque phase, days", 1, 60),
-    "cleared_days_most": Limit("longest usual time from clearing to the shed, days", 1, 60),
-    "cycle_days_most": Limit("longest usual time from dull to the shed, days", 1, 90),
-    "overdue_factor": Limit("a shed is overdue after its own median interval times this", 1, 5),
-    "first_shed_days_most": Limit("latest usual first shed, days since hatching", 1, 120),
-    "spread_log": Limit("spread of shed intervals, SD of their logarithm", 0.01, 2),
+    "interval_days_low": Limit(tr("shortest usual time between sheds, days"), 5, 365),
+    "interval_days_high": Limit(tr("longest usual time between sheds, days"), 5, 365),
+    "opaque_days_most": Limit(tr("longest usual opaque phase, days"), 1, 60),
+    "cleared_days_most": Limit(tr("longest usual time from clearing to the shed, days"), 1, 60),
+    "cycle_days_most": Limit(tr("longest usual time from dull to the shed, days"), 1, 90),
+    "overdue_factor": Limit(tr("a shed is overdue after its own median interval times this"), 1, 5),
+    "first_shed_days_most": Limit(tr("latest usual first shed, days since hatching"), 1, 120),
+    "spread_log": Limit(tr("spread of shed intervals, SD of their logarithm"), 0.01, 2),
     # heat
-    "hot_low_c": Limit("lowest usual hot surface, °C", 10, 50),
-    "hot_high_c": Limit("highest usual hot surface, °C", 10, 50),
-    "hot_act_c": Limit("hot surface at which to act now, °C", 10, 50),
-    "cool_low_c": Limit("lowest usual cool end, °C", 5, 40),
-    "cool_high_c": Limit("highest usual cool end, °C", 5, 40),
-    "night_low_c": Limit("lowest usual night, °C", 0, 40),
-    "night_high_c": Limit("highest usual night, °C", 0, 40),
-    "cold_now_c": Limit("cold at which to act now, °C", 0, 40),
-    "keep_c": Limit("temperature used to reckon energy, °C", 5, 40),
-    "digest_hot_low_c": Limit("lowest hot surface that digests a meal, °C", 5, 40),
+    "hot_low_c": Limit(tr("lowest usual hot surface, °C"), 10, 50),
+    "hot_high_c": Limit(tr("highest usual hot surface, °C"), 10, 50),
+    "hot_act_c": Limit(tr("hot surface at which to act now, °C"), 10, 50),
+    "cool_low_c": Limit(tr("lowest usual cool end, °C"), 5, 40),
+    "cool_high_c": Limit(tr("highest usual cool end, °C"), 5, 40),
+    "night_low_c": Limit(tr("lowest usual night, °C"), 0, 40),
+    "night_high_c": Limit(tr("highest usual night, °C"), 0, 40),
+    "cold_now_c": Limit(tr("cold at which to act now, °C"), 0, 40),
+    "keep_c": Limit(tr("temperature used to reckon energy, °C"), 5, 40),
+    "digest_hot_low_c": Limit(tr("lowest hot surface that digests a meal, °C"), 5, 40),
     # incubator
-    "low_c": Limit("lowest usual incubator, °C", 15, 40),
-    "high_c": Limit("highest usual incubator, °C", 15, 40),
-    "off_c": Limit("how far the incubator may be off, °C", 0.1, 5),
-    "off_hours": Limit("hours it may be off so far", 0.1, 48),
-    "hot_now_c": Limit("incubator so hot that one must act now, °C", 20, 45),
-    "hot_minutes": Limit("minutes it may be so hot", 1, 720),
-    "cold_hours": Limit("hours an incubator may be so cold that one must act now", 0.1, 48),
-    "pip_days_least": Limit("shortest usual time from laying to pipping, days", 20, 200),
-    "pip_days_most": Limit("longest usual time from laying to pipping, days", 20, 200),
-    "lie_days_most": Limit("longest usual time from laying to hatching, days", 20, 200),
+    "low_c": Limit(tr("lowest usual incubator, °C"), 15, 40),
+    "high_c": Limit(tr("highest usual incubator, °C"), 15, 40),
+    "off_c": Limit(tr("how far the incubator may be off, °C"), 0.1, 5),
+    "off_hours": Limit(tr("hours it may be off so far"), 0.1, 48),
+    "hot_now_c": Limit(tr("incubator so hot that one must act now, °C"), 20, 45),
+    "hot_minutes": Limit(tr("minutes it may be so hot"), 1, 720),
+    "cold_hours": Limit(tr("hours an incubator may be so cold that one must act now"), 0.1, 48),
+    "pip_days_least": Limit(tr("shortest usual time from laying to pipping, days"), 20, 200),
+    "pip_days_most": Limit(tr("longest usual time from laying to pipping, days"), 20, 200),
+    "lie_days_most": Limit(tr("longest usual time from laying to hatching, days"), 20, 200),
     # weights
-    "loss_watch_percent": Limit("weight loss to watch, per cent", 1, 50),
-    "loss_act_percent": Limit("weight loss to act on, per cent", 1, 50),
-    "loss_vet_percent": Limit("weight loss to ask a reptile vet about, per cent", 1, 50),
-    "loss_same_day_percent": Limit("weight loss for a vet the same day, per cent", 1, 50),
-    "under_z": Limit("z-score at or below which a weight is low", -5, 0),
+    "loss_watch_percent": Limit(tr("weight loss to watch, per cent"), 1, 50),
+    "loss_act_percent": Limit(tr("weight loss to act on, per cent"), 1, 50),
+    "loss_vet_percent": Limit(tr("weight loss to ask a reptile vet about, per cent"), 1, 50),
+    "loss_same_day_percent": Limit(tr("weight loss for a vet the same day, per cent"), 1, 50),
+    "under_z": Limit(tr("z-score at or below which a weight is low"), -5, 0),
     "under_clutch_percent": Limit(
-        "per cent of the clutch median below which one is small", 10, 100
+        tr("per cent of the clutch median below which one is small"), 10, 100
     ),
-    "baseline_days": Limit("days of weighings that make a baseline", 14, 730),
-    "digestion_days": Limit("days a meal stays in a weighing", 0.5, 30),
-    "gut_half_days": Limit("days until half of a meal has left the scale", 0.1, 30),
-    "silent_percent": Limit("difference from the expected taken without asking, per cent", 1, 50),
-    "stale_days": Limit("days after which a weighing is too old", 1, 730),
-    "first_meal_days_most": Limit("latest usual first meal, days since hatching", 1, 180),
-    "reserve_days": Limit("days a hatchling's reserves last", 1, 180),
+    "baseline_days": Limit(tr("days of weighings that make a baseline"), 14, 730),
+    "digestion_days": Limit(tr("days a meal stays in a weighing"), 0.5, 30),
+    "gut_half_days": Limit(tr("days until half of a meal has left the scale"), 0.1, 30),
+    "silent_percent": Limit(
+        tr("difference from the expected taken without asking, per cent"), 1, 50
+    ),
+    "stale_days": Limit(tr("days after which a weighing is too old"), 1, 730),
+    "first_meal_days_most": Limit(tr("latest usual first meal, days since hatching"), 1, 180),
+    "reserve_days": Limit(tr("days a hatchling's reserves last"), 1, 180),
     # refusals
-    "husbandry_step": Limit("counted refusals until husbandry is checked", 1, 60),
-    "presentation_step": Limit("counted refusals until the offer is changed", 1, 60),
-    "vet_step": Limit("counted refusals until a reptile vet is asked", 1, 60),
-    "review_days": Limit("days since eating until a review", 1, 365),
+    "husbandry_step": Limit(tr("counted refusals until husbandry is checked"), 1, 60),
+    "presentation_step": Limit(tr("counted refusals until the offer is changed"), 1, 60),
+    "vet_step": Limit(tr("counted refusals until a reptile vet is asked"), 1, 60),
+    "review_days": Limit(tr("days since eating until a review"), 1, 365),
     # breeding
-    "age_days": Limit("youngest age for breeding, days since hatching", 30, 7300),
-    "weight_g": Limit("lowest empty weight for breeding, grams", 1, 100_000),
-    "svl_cm": Limit("shortest snout-vent length for breeding, cm", 5, 1000),
-    "score_low": Limit("lowest body score for breeding, 1 to 5", 1, 5),
-    "score_high": Limit("highest body score for breeding, 1 to 5", 1, 5),
-    "kept_meals": Limit("meals kept down before pairing", 0, 60),
-    "shed_within_days": Limit("days within which she or he must have shed", 1, 365),
+    "age_days": Limit(tr("youngest age for breeding, days since hatching"), 30, 7300),
+    "weight_g": Limit(tr("lowest empty weight for breeding, grams"), 1, 100_000),
+    "svl_cm": Limit(tr("shortest snout-vent length for breeding, cm"), 5, 1000),
+    "score_low": Limit(tr("lowest body score for breeding, 1 to 5"), 1, 5),
+    "score_high": Limit(tr("highest body score for breeding, 1 to 5"), 1, 5),
+    "kept_meals": Limit(tr("meals kept down before pairing"), 0, 60),
+    "shed_within_days": Limit(tr("days within which she or he must have shed"), 1, 365),
     # prey
-    "low_g": Limit("lightest of the grade, grams", 0.05, 20_000),
-    "high_g": Limit("heaviest of the grade, grams", 0.05, 20_000),
-    "mean_g": Limit("mean of the grade, grams", 0.05, 20_000),
-    "kcal_per_g": Limit("energy of prey as fed, kcal per gram", 0.1, 5),
+    "low_g": Limit(tr("lightest of the grade, grams"), 0.05, 20_000),
+    "high_g": Limit(tr("heaviest of the grade, grams"), 0.05, 20_000),
+    "mean_g": Limit(tr("mean of the grade, grams"), 0.05, 20_000),
+    "kcal_per_g": Limit(tr("energy of prey as fed, kcal per gram"), 0.1, 5),
 }
 """By the last part of a key. These bound what can be typed, not what is good husbandry."""
 
@@ -155,8 +158,16 @@ def check_limit(key: str, value: object) -> float:
         if limit.least <= value <= limit.most:
             return float(value)
         value = f"{value:g}"
-    span = f"must be between {limit.least:g} and {limit.most:g}"
-    raise ValueError(f"{key}: {limit.meaning}; {span}, is {value}")
+    raise ValueError(
+        tr(
+            "{key}: {meaning}; must be between {least:g} and {most:g}, is {value}",
+            key=key,
+            meaning=limit.meaning,
+            least=limit.least,
+            most=limit.most,
+            value=value,
+        )
+    )
 
 
 def read(kind: Any, raw: object, key: str) -> Any:
@@ -194,17 +205,34 @@ def curve(raw: object, key: str) -> LmsCurve:
     """A growth curve: lists of one length, ages from 0 and rising, weights and spread above 0."""
     made: LmsCurve = record(LmsCurve, raw, key)
     if len({len(made.age_days), len(made.l), len(made.m_g), len(made.s)}) != 1:
-        raise ValueError(f"{key}: age_days, l, m_g and s must be lists of one length")
+        raise ValueError(tr("{key}: age_days, l, m_g and s must be lists of one length", key=key))
     if len(made.age_days) < 2 or made.age_days[0] != 0:
-        raise ValueError(f"{key}.age_days: days since hatching; must be two or more, from 0")
+        raise ValueError(
+            tr("{key}.age_days: days since hatching; must be two or more, from 0", key=key)
+        )
     for earlier, later in pairwise(made.age_days):
         if not earlier < later:
-            raise ValueError(f"{key}.age_days: must rise, but {later:g} follows {earlier:g}")
+            raise ValueError(
+                tr(
+                    "{key}.age_days: must rise, but {later:g} follows {earlier:g}",
+                    key=key,
+                    later=later,
+                    earlier=earlier,
+                )
+            )
     for name, least in (("m_g", min(made.m_g)), ("s", min(made.s))):
         if least <= 0:
-            raise ValueError(f"{key}.{name}: must be more than 0, is {least:g}")
+            raise ValueError(
+                tr("{key}: must be more than 0, is {least:g}", key=f"{key}.{name}", least=least)
+            )
     if made.basis not in ("published", "provisional"):
-        raise ValueError(f"{key}.basis: must be published or provisional, is {made.basis!r}")
+        raise ValueError(
+            tr(
+                "{key}.basis: must be published or provisional, is {basis!r}",
+                key=key,
+                basis=made.basis,
+            )
+        )
     return made
 
 
@@ -217,7 +245,9 @@ def plain(kind: Any, raw: object, key: str) -> Any:
             return float(raw)
     elif kind is not str and isinstance(raw, kind):
         return raw
-    raise ValueError(f"{key}: must be {_IN_WORDS[kind]}, is {raw!r}")
+    raise ValueError(
+        tr("{key}: must be {kind}, is {raw!r}", key=key, kind=_IN_WORDS[kind], raw=raw)
+    )
 
 
 def no_others(table: Iterable[str], known: Iterable[str], key: str) -> None:
@@ -226,13 +256,20 @@ def no_others(table: Iterable[str], known: Iterable[str], key: str) -> None:
     for name in table:
         if name not in names:
             right = ", ".join(names)
-            raise ValueError(f"{key}.{name}: no such key; the keys here are {right}")
+            raise ValueError(no_such_key(f"{key}.{name}", right))
 
 
 def missing(key: str) -> str:
     """The sentence for a key that is not there, with its meaning where it is a figure."""
     last = key.rsplit(".", 1)[-1]
-    return f"{key} is missing" + (f" ({LIMITS[last].meaning})" if last in LIMITS else "")
+    if last in LIMITS:
+        return tr("{key} is missing ({meaning})", key=key, meaning=LIMITS[last].meaning)
+    return tr("{key} is missing", key=key)
+
+
+def no_such_key(key: str, right: str) -> str:
+    """The sentence for a key that nothing knows; right: those that are known here."""
+    return tr("{key}: no such key; the keys here are {right}", key=key, right=right)
 
 
 def check_rising(section: Any, key: str) -> None:
@@ -254,18 +291,41 @@ def _check_pair(low: object, high: object, low_key: str, high_key: str) -> None:
         for word in low:
             _check_pair(low[word], high[word], f"{low_key}.{word}", f"{high_key}.{word}")
     elif isinstance(low, Sourced) and isinstance(high, Sourced) and low.value > high.value:
-        bound = f"must not be more than {high_key} ({high.value:g})"
-        raise ValueError(f"{low_key}: {limit_of(low_key).meaning}; {bound}, is {low.value:g}")
+        raise ValueError(
+            tr(
+                "{key}: {meaning}; must not be more than {high_key} ({high:g}), is {low:g}",
+                key=low_key,
+                meaning=limit_of(low_key).meaning,
+                high_key=high_key,
+                high=high.value,
+                low=low.value,
+            )
+        )
 
 
 def _figure(raw: object, key: str) -> Sourced:
     if not isinstance(raw, dict):
         form = '{ is = 7, source = "common practice" }'
-        raise ValueError(f"{key}: {limit_of(key).meaning}; must be written {form}, is {raw!r}")
+        raise ValueError(
+            tr(
+                "{key}: {meaning}; must be written {form}, is {raw!r}",
+                key=key,
+                meaning=limit_of(key).meaning,
+                form=form,
+                raw=raw,
+            )
+        )
     no_others(raw, ("is", "source", "note"), key)
     for name in ("is", "source"):
         if name not in raw:
-            raise ValueError(f"{key}: {limit_of(key).meaning}; its {name} is missing")
+            raise ValueError(
+                tr(
+                    "{key}: {meaning}; its {part} is missing",
+                    key=key,
+                    meaning=limit_of(key).meaning,
+                    part=name,
+                )
+            )
     value = check_limit(key, raw["is"])
     return Sourced(value=value, source=plain(str, raw["source"], f"{key}.source"))
 
@@ -291,9 +351,9 @@ def _may_lack(kind: Any) -> bool:
 
 
 _IN_WORDS: Mapping[type, str] = {
-    dict: "a table",
-    list: "a list",
-    float: "a number",
-    bool: "true or false",
-    str: "written words",
+    dict: tr("a table"),
+    list: tr("a list"),
+    float: tr("a number"),
+    bool: tr("true or false"),
+    str: tr("written words"),
 }

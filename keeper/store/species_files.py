@@ -23,6 +23,7 @@ from keeper.husbandry.profile import (
     StageLimits,
     WeightFigures,
 )
+from keeper.language import tr
 from keeper.store.profile_figures import (
     check_whole,
     every_figure,
@@ -30,7 +31,7 @@ from keeper.store.profile_figures import (
     plain_name,
     with_overrides,
 )
-from keeper.store.profile_schema import curve, missing, no_others, plain, read
+from keeper.store.profile_schema import curve, missing, no_others, no_such_key, plain, read
 from keeper.store.resources import resource_dir
 
 __all__ = ["every_figure", "load_profiles", "profile_for", "with_overrides"]
@@ -67,7 +68,7 @@ def load_profiles(directory: Path | None = None) -> Mapping[str, SpeciesProfile]
     home = resource_dir() if directory is None else directory
     paths = sorted((home / "species").glob("*.toml"))
     if not paths:
-        raise ValueError(f"{home / 'species'} holds no species profile (*.toml)")
+        raise ValueError(tr("{folder} holds no species profile (*.toml)", folder=home / "species"))
     prey = {path.stem: _grades(path) for path in sorted((home / "prey").glob("*.toml"))}
     profiles = {path.stem: _profile(path, prey) for path in paths}
     _slugs_by_name(profiles.values())
@@ -85,7 +86,9 @@ def profile_for(profiles: Mapping[str, SpeciesProfile], written_name: str) -> Sp
     slug = _slugs_by_name(profiles.values()).get(plain_name(written_name))
     if slug is None:
         right = ", ".join(f"{p.english} ({p.scientific})" for p in profiles.values())
-        raise ValueError(f"no profile is called {written_name!r}; there are {right}")
+        raise ValueError(
+            tr("no profile is called {name!r}; there are {right}", name=written_name, right=right)
+        )
     return profiles[slug]
 
 
@@ -95,7 +98,14 @@ def _slugs_by_name(profiles: Iterable[SpeciesProfile]) -> dict[str, str]:
         for name in names_of(profile):
             other = slugs.setdefault(name, profile.slug)
             if other != profile.slug:
-                raise ValueError(f"{name!r} names both {other} and {profile.slug}")
+                raise ValueError(
+                    tr(
+                        "{name!r} names both {one} and {other}",
+                        name=name,
+                        one=other,
+                        other=profile.slug,
+                    )
+                )
     return slugs
 
 
@@ -115,12 +125,18 @@ def _assembled(
     known = (*_SECTIONS, "feeding", "prey")
     for name in table:
         if name not in known:
-            raise ValueError(f"{name}: no such key; the keys here are {', '.join(known)}")
+            raise ValueError(no_such_key(name, ", ".join(known)))
     for name in known:
         if name not in table:
             raise ValueError(missing(name))
     if table["slug"] != slug:
-        raise ValueError(f"slug: must be the file's own name, {slug!r}, is {table['slug']!r}")
+        raise ValueError(
+            tr(
+                "slug: must be the file's own name, {right!r}, is {slug!r}",
+                right=slug,
+                slug=table["slug"],
+            )
+        )
     sections = {name: read(kind, table[name], name) for name, kind in _SECTIONS.items()}
     grades = _prey_of(read(tuple[str, ...], table["prey"], "prey"), prey)
     profile = SpeciesProfile(
@@ -146,7 +162,9 @@ def _by_sex(raw: object, key: str) -> dict[Sex, FeedingFigures]:
     no_others(table, wanted, key)
     for word in wanted:
         if word not in table:
-            raise ValueError(f"{missing(f'{key}.{word}')}; give both, or female and male")
+            raise ValueError(
+                tr("{missing}; give both, or female and male", missing=missing(f"{key}.{word}"))
+            )
     read_in: list[FeedingFigures] = [
         read(FeedingFigures, table[word], f"{key}.{word}") for word in wanted
     ]
@@ -166,13 +184,15 @@ def _more_careful(one: FeedingFigures, other: FeedingFigures) -> FeedingFigures:
 
 def _growth(path: Path) -> dict[Sex, LmsCurve]:
     if not path.is_file():
-        raise ValueError(f"{_said(path)} is missing: every profile needs its growth curves")
+        raise ValueError(
+            tr("{file} is missing: every profile needs its growth curves", file=_said(path))
+        )
     table = _table(path)
     with _told_of(path):
         no_others(table, (Sex.FEMALE, Sex.MALE), path.stem)
         for sex in (Sex.FEMALE, Sex.MALE):
             if sex not in table:
-                raise ValueError(f"{missing(sex)}: growth is told by sex")
+                raise ValueError(tr("{missing}: growth is told by sex", missing=missing(sex)))
         return {sex: curve(table[sex], sex) for sex in (Sex.FEMALE, Sex.MALE)}
 
 
@@ -196,21 +216,29 @@ def _prey_of(
 ) -> tuple[PreyGrade, ...]:
     for kind in kinds:
         if kind not in prey:
-            raise ValueError(f"prey: {kind!r} has no file; there are {', '.join(prey)}")
+            raise ValueError(
+                tr(
+                    "prey: {kind!r} has no file; there are {right}",
+                    kind=kind,
+                    right=", ".join(prey),
+                )
+            )
     return tuple(grade for kind in kinds for grade in prey[kind])
 
 
 def _table(path: Path) -> dict[str, Any]:
     with _told_of(path):
         if path.stat().st_size > LARGEST_FILE_BYTES:
-            raise ValueError(f"is larger than {LARGEST_FILE_BYTES} bytes, so it is no profile")
+            raise ValueError(
+                tr("is larger than {most} bytes, so it is no profile", most=LARGEST_FILE_BYTES)
+            )
         text = path.read_text(encoding="utf-8-sig")
         if max(map(len, text.splitlines()), default=0) > LONGEST_LINE:
-            raise ValueError(f"a line is longer than {LONGEST_LINE} characters")
+            raise ValueError(tr("a line is longer than {most} characters", most=LONGEST_LINE))
         try:
             return tomllib.loads(text)
         except RecursionError:
-            raise ValueError("is nested too deeply, so it is no profile") from None
+            raise ValueError(tr("is nested too deeply, so it is no profile")) from None
 
 
 @contextmanager
@@ -219,9 +247,11 @@ def _told_of(path: Path) -> Iterator[None]:
     try:
         yield
     except UnicodeDecodeError as error:
-        raise ValueError(f"{_said(path)}: must be UTF-8 text, byte {error.start} is not") from None
+        raise ValueError(
+            tr("{file}: must be UTF-8 text, byte {byte} is not", file=_said(path), byte=error.start)
+        ) from None
     except ValueError as error:
-        raise ValueError(f"{_said(path)}: {error}") from None
+        raise ValueError(tr("{file}: {error}", file=_said(path), error=error)) from None
 
 
 def _said(path: Path) -> str:
