@@ -9,8 +9,8 @@ from datetime import date
 from typing import TYPE_CHECKING
 
 from keeper.actions.animal_page import AnimalPage, page_of
-from keeper.actions.aside import read_aside
 from keeper.actions.keeping import Keeping, animals_on
+from keeper.actions.own_connection import own_connection
 from keeper.actions.own_growth import OwnGrowth
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.now import AnimalNow
@@ -82,5 +82,5 @@ class AnimalDesk:
 
     def _keeping(self) -> Keeping:
         if self._aside is None:
-            self._aside = self._open.enter_context(read_aside(self._own))
+            self._aside = self._open.enter_context(own_connection(self._own))
         return self._aside

@@ -6,6 +6,7 @@ from datetime import date, timedelta
 from typing import TypeVar
 
 from keeper.actions.keeping import Keeping, Written
+from keeper.actions.put_aside import asides_until
 from keeper.actions.settings import set_own_figure
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import (
@@ -88,6 +89,8 @@ def _put_aside(
     keeping: Keeping, animals: Mapping[AnimalId, AnimalNow], first: date, on: date
 ) -> Iterator[Answer]:
     snoozes = [s for s in reading.on_days(keeping.book, Snooze, first, on) if s.animal in animals]
+    until = [snooze for _, snooze in asides_until(keeping, animals, on)]
+    snoozes += [snooze for snooze in until if snooze.happened.day >= first]
     acts = _acts(keeping, {snooze.animal for snooze in snoozes}, on)
     for snooze in snoozes:
         acted = any(

@@ -8,9 +8,9 @@ from dataclasses import dataclass
 from datetime import date
 from typing import TYPE_CHECKING
 
-from keeper.actions.aside import read_aside
 from keeper.actions.females import FemaleRow, female_rows
 from keeper.actions.keeping import Keeping, Written
+from keeper.actions.own_connection import own_connection
 from keeper.actions.settings import set_own_figure
 from keeper.husbandry.animal import AnimalId
 from keeper.rules.breeding import EGG_BINDING
@@ -73,7 +73,7 @@ class FemaleDesk:
             BookError: the book cannot be opened again.
         """
         self.close()
-        self._aside = self._open.enter_context(read_aside(self._own))
+        self._aside = self._open.enter_context(own_connection(self._own))
         return Females(on=on, rows=tuple(female_rows(self._aside, on)))
 
     def forecast(self, row: FemaleRow, on: date) -> "tuple[AnimalId, WeightForecast]":

@@ -8,8 +8,8 @@ from contextlib import ExitStack
 from dataclasses import dataclass
 from datetime import date
 
-from keeper.actions.aside import read_aside
 from keeper.actions.keeping import Keeping
+from keeper.actions.own_connection import own_connection
 from keeper.actions.rack_layers import Layer, LayerShown, Shown, layer_of
 from keeper.actions.rack_weights import trends_of
 from keeper.actions.racks import Room, read_room
@@ -71,5 +71,5 @@ class RacksDesk:
 
     def _keeping(self) -> Keeping:
         if self._aside is None:
-            self._aside = self._open.enter_context(read_aside(self._own))
+            self._aside = self._open.enter_context(own_connection(self._own))
         return self._aside

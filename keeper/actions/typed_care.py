@@ -32,16 +32,17 @@ from keeper.rules.watch_medicine import due_days, is_ticked
 from keeper.store import reading
 
 MEDICINE = tr(
-    "as the vet wrote it: name; amount; route; until 12 Dec or 14 days; every 2 days; lot;"
+    "as the vet wrote it: name / amount / route / until 12 Dec or 14 days / every 2 days / lot 7;"
     " or given, missed or stopped"
 )
 FAECAL = tr("sent, clear, or found: and what the laboratory says")
-PERMIT = tr("kind; number; last day: transfer permit; 26-118; 30 Jun 2027")
+PERMIT = tr("kind / number / last day: transfer permit / 26-118 / 30 Jun 2027")
 EGGS = tr("how many and what: 8 pipped, 6 hatched, 1 failed, 1 died; a clutch after 'of'")
 
 _TOLD = {told.value: told for told in DoseTold}
 _RESULTS = {result.value: result for result in FaecalResult}
 _FATES = {fate.value: fate for fate in EggFate}
+_STROKE = re.compile(r"\s+/\s+|\s*;\s*")
 _EVERY = re.compile(r"every\s+(?:(\d{1,3})\s*(?:d|day|days)|day)|daily", re.IGNORECASE)
 _UNTIL = re.compile(r"until\s+(\S.*)", re.IGNORECASE)
 _LASTS = re.compile(r"(\d{1,3})\s*(?:d|day|days)", re.IGNORECASE)
@@ -95,7 +96,7 @@ def medicine_typed(
             a second one for the same dose.
     """
     head = text.strip().split(maxsplit=1)[0].rstrip(",;:").casefold() if text.strip() else ""
-    if head in _TOLD and ";" not in text:
+    if head in _TOLD and len(_between(text)) == 1:
         return _dose(animal, happened, text.strip()[len(head) :], _TOLD[head], keeper, running)
     return _course(animal, happened, text)
 
@@ -112,12 +113,12 @@ def faecal_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
 
 
 def permit_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
-    """``transfer permit; 26-118; 30 Jun 2027``.
+    """``transfer permit / 26-118 / 30 Jun 2027``.
 
     Raises:
         ValueError: kind, number or last day is missing.
     """
-    parts = [part.strip() for part in text.split(";")]
+    parts = _between(text)
     if len(parts) < 3 or not all(parts[:3]):
         raise ValueError(tr("A permit needs {parts}.", parts=PERMIT))
     event = Permit(
@@ -126,7 +127,7 @@ def permit_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
         kind=parts[0],
         number=parts[1],
         expires=day_typed(parts[2], happened.day),
-        note="; ".join(parts[3:]) or None,
+        note=" / ".join(parts[3:]) or None,
     )
     return _typed("permit", event)
 
@@ -155,7 +156,7 @@ def cleaning_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
 
 
 def _course(animal: AnimalId, happened: Happened, text: str) -> Typed:
-    parts = [part.strip() for part in text.split(";") if part.strip()]
+    parts = [part for part in _between(text) if part]
     if len(parts) < 4:
         raise ValueError(tr("A course needs {parts}.", parts=MEDICINE))
     name, amount, route, *rest = parts
@@ -177,7 +178,7 @@ def _course(animal: AnimalId, happened: Happened, text: str) -> Typed:
     event = Medicine(
         animal=animal,
         happened=happened,
-        note="; ".join(notes) or None,
+        note=" / ".join(notes) or None,
         medicine=name,
         amount=amount,
         route=route,
@@ -187,6 +188,12 @@ def _course(animal: AnimalId, happened: Happened, text: str) -> Typed:
         lot=lot,
     )
     return _typed("medicine", event)
+
+
+def _between(text: str) -> list[str]:
+    """The parts between strokes. A stroke inside a word, as in mg/kg, parts nothing; a semicolon
+    does, but typed by a quick hand it is taken for the beginning of a label."""
+    return [part.strip() for part in _STROKE.split(text.strip())]
 
 
 def _dose(

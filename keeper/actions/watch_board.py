@@ -4,11 +4,11 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
-from keeper.actions.asides import asides_until
 from keeper.actions.dismissing import answers_to, looser_for
 from keeper.actions.due_board import DueRow, due_rows
 from keeper.actions.keeping import Keeping, Written
 from keeper.actions.noting import note
+from keeper.actions.put_aside import asides_until
 from keeper.actions.watching import watch_lines
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import Remark, RemarkKind, Snooze, Zone

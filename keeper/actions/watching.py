@@ -8,7 +8,6 @@ from statistics import median
 from typing import TypeVar
 
 from keeper.actions.aftercare import aftercare_of
-from keeper.actions.asides import NO_END, asides_until
 from keeper.actions.bodies import compared, measures_of
 from keeper.actions.due_board import E, empty_now_g
 from keeper.actions.heat_readings import ALL_PROBES, house_heat
@@ -20,6 +19,7 @@ from keeper.actions.learned_late import learned_late, with_late
 from keeper.actions.life import EATEN, empties, expected_on
 from keeper.actions.noting import note
 from keeper.actions.own_growth import OwnGrowth
+from keeper.actions.put_aside import NO_END, asides_until
 from keeper.actions.refused_together import counted_offers, refusal_causes
 from keeper.husbandry.animal import AnimalId, Sex, Stage
 from keeper.husbandry.events import (

@@ -8,8 +8,8 @@ from typing import Generic, TypeVar
 
 from PySide6.QtWidgets import QWidget
 
-from keeper.actions.aside import read_aside
 from keeper.actions.keeping import Keeping
+from keeper.actions.own_connection import own_connection
 from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.background import Background, Worker
 
@@ -61,7 +61,7 @@ class AsideReading(Generic[T]):
         on = self._on = keeping.today
 
         def job() -> T:
-            with read_aside(keeping) as aside:
+            with own_connection(keeping) as aside:
                 return question(aside, on)
 
         self._worker.run(job, self._answered, self._failed)

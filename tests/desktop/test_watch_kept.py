@@ -26,7 +26,7 @@ from keeper.husbandry.events import Clutch, HoldKind, HoldSet
 from keeper.husbandry.when import Happened, at_instant, on_day
 from keeper.rules.watch_facts import WatchLine
 
-COURSE = "Tarsin; 0.05 ml; by mouth; 5 days; lot 7-B"
+COURSE = "Tarsin / 0.05 ml / by mouth / 5 days / lot 7-B"
 
 
 class Clock:
@@ -112,7 +112,7 @@ def test_every_entry_stands_in_the_records_in_words(keeping):
     animal, happened = who(keeping), now(keeping)
     for typed in (
         faecal_typed(animal, happened, "found: flagellates"),
-        permit_typed(animal, happened, "transfer permit; 26-118; 30 Jun 2027"),
+        permit_typed(animal, happened, "transfer permit / 26-118 / 30 Jun 2027"),
         eggs_typed(animal, happened, "6 hatched of 26-9"),
     ):
         note(keeping, typed.verb, typed.event)
@@ -151,10 +151,10 @@ def test_a_quarantine_asks_for_faecal_tests_and_a_permit_for_a_new_one(keeping):
     note(keeping, typed.verb, typed.event)
     assert kept(keeping, "faecal test") == []
 
-    old = permit_typed(animal, now(keeping), "transfer permit; 26-118; 10 days")
+    old = permit_typed(animal, now(keeping), "transfer permit / 26-118 / 10 days")
     note(keeping, old.verb, old.event)
     assert len(kept(keeping, "permit")) == 1
-    new = permit_typed(animal, now(keeping), "transfer permit; 27-001; 30 Jun 2027")
+    new = permit_typed(animal, now(keeping), "transfer permit / 27-001 / 30 Jun 2027")
     note(keeping, new.verb, new.event)
     assert kept(keeping, "permit") == []
 

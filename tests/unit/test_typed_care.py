@@ -18,7 +18,7 @@ from keeper.husbandry.when import on_day
 
 TODAY = date(2026, 11, 25)
 ON = on_day(TODAY)
-COURSE = "Tarsin; 0.05 ml/kg, 1:3 in saline; under the skin; 14 days; every 2 days; lot 7-B"
+COURSE = "Tarsin / 0.05 ml/kg, 1:3 in saline / under the skin / 14 days / every 2 days / lot 7-B"
 
 
 def typed(text: str, *running: Running):
@@ -53,7 +53,7 @@ def test_a_course_keeps_every_word_of_the_vet():
     ],
 )
 def test_an_end_and_a_rhythm_stand_in_any_order(rest, last, every):
-    course = typed(f"Tarsin; 1 drop; by mouth; {rest}").event
+    course = typed(f"Tarsin / 1 drop / by mouth / {rest}").event
 
     assert (course.last_on, course.every_days) == (last, every)
 
@@ -63,11 +63,11 @@ def test_an_end_and_a_rhythm_stand_in_any_order(rest, last, every):
     [
         ("", "A course needs"),
         ("Tarsin", "A course needs"),
-        ("Tarsin; 1 drop; by mouth", "A course needs"),
-        ("Tarsin; 1 drop; by mouth; every 2 days", "Until when"),
-        ("Tarsin; 1 drop; by mouth; until soon", "'soon' is no day"),
-        ("Tarsin; 1 drop; by mouth; until 2026-11-01", "Until when"),
-        ("Tarsin; 1 drop; by mouth; 5 days; every 0 days", "each 1 to 365 days"),
+        ("Tarsin / 1 drop / by mouth", "A course needs"),
+        ("Tarsin / 1 drop / by mouth / every 2 days", "Until when"),
+        ("Tarsin / 1 drop / by mouth / until soon", "'soon' is no day"),
+        ("Tarsin / 1 drop / by mouth / until 2026-11-01", "Until when"),
+        ("Tarsin / 1 drop / by mouth / 5 days / every 0 days", "each 1 to 365 days"),
     ],
 )
 def test_what_the_vet_must_have_written_is_asked_for_and_nothing_is_proposed(text, said):
@@ -127,7 +127,7 @@ def test_a_test_without_a_result_is_refused(text, said):
 
 
 def test_a_permit_has_a_kind_a_number_and_a_last_day():
-    event = permit_typed(1, ON, "transfer permit; 26-118/B; 30 Jun 2027").event
+    event = permit_typed(1, ON, "transfer permit / 26-118/B / 30 Jun 2027").event
 
     assert (event.kind, event.number, event.expires) == (
         "transfer permit",
@@ -135,7 +135,7 @@ def test_a_permit_has_a_kind_a_number_and_a_last_day():
         date(2027, 6, 30),
     )
     with pytest.raises(ValueError, match="A permit needs"):
-        permit_typed(1, ON, "transfer permit; 26-118")
+        permit_typed(1, ON, "transfer permit / 26-118")
 
 
 def test_eggs_are_told_in_one_line():

@@ -6,10 +6,10 @@ from collections.abc import Callable
 from dataclasses import replace
 from pathlib import Path
 
-from keeper.actions.aside import read_aside
 from keeper.actions.keeping import Keeping
 from keeper.actions.logger_files import Preview, place_probe, preview, renamed, take_in
 from keeper.actions.logger_shape import LoggerShape, Order
+from keeper.actions.own_connection import own_connection
 from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.background import Worker
 from keeper.desktop.notices import Notices
@@ -92,7 +92,7 @@ class HeatFiles:
         keeping = self._keeping
 
         def job() -> Preview:
-            with read_aside(keeping) as aside:
+            with own_connection(keeping) as aside:
                 return preview(aside, path, shape)
 
         self._worker.run(job, self._take_seen, self._fail)

@@ -176,7 +176,7 @@ def _tick(keeping: Keeping, animal: AnimalNow, text: str) -> Written:
     running = running_courses(keeping, animal.animal, keeping.today)
     happened = at_instant(keeping.now())
     head = text.replace(",", " ").split(" ")[0]
-    if head not in {told.value for told in DoseTold} or ";" in text:
+    if head not in {told.value for told in DoseTold} or " / " in text:
         raise ValueError(tr("Given, missed or stopped are right; V on her page takes a course."))
     typed = medicine_typed(animal.animal, happened, text, keeper=keeping.keeper, running=running)
     return note(keeping, typed.verb, typed.event, where=_named(animal), what=typed.what)
@@ -190,7 +190,7 @@ def _bag_of(about: WatchItem | Aside) -> str:
 
 def _looked_into(about: WatchItem | Aside) -> str:
     """A look without a mite at the rack of the line, or the rack of its animal."""
-    place = place_of(about.place or "")
+    place = place_of(about.place or "") or place_of(f"{about.place}·1")  # of a row
     return f"{place.rack if place else about.place or 'room'} {MitesTold.CLEAR.value}"
 
 

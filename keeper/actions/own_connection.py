@@ -9,7 +9,7 @@ from keeper.store.database import open_book
 
 
 @contextmanager
-def read_aside(keeping: Keeping) -> Iterator[Keeping]:
+def own_connection(keeping: Keeping) -> Iterator[Keeping]:
     """*keeping* with its own connection, usable in the thread that asks for it.
 
     The file was proved whole when *keeping* was opened; it is not read from end to end again.
