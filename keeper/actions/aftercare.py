@@ -24,8 +24,8 @@ class Look:
 
 
 LOOKS: Mapping[str, Look] = {
-    "8": Look(RemarkKind.SHED_GONE, "gone"),
-    "9": Look(RemarkKind.SHED_STILL, "still there"),
+    "8": Look(RemarkKind.SHED_GONE, tr("gone")),
+    "9": Look(RemarkKind.SHED_STILL, tr("still there")),
 }
 """By key, beside the signs that are noted with 1 to 7."""
 
@@ -59,4 +59,10 @@ def note_look(keeping: Keeping, animal: AnimalNow, look: Look, left: str) -> Wri
         text=left,
     )
     where = animal.place_and_name
-    return note(keeping, "shed looked at", remark, where=where, what=f"{left}: {look.words}")
+    return note(
+        keeping,
+        "shed looked at",
+        remark,
+        where=where,
+        what=tr("{left}: {look}", left=left, look=look.words),
+    )

@@ -23,6 +23,7 @@ from keeper.husbandry.place import walking_key
 from keeper.husbandry.profile import SpeciesProfile
 from keeper.husbandry.reasons import Reason
 from keeper.husbandry.when import at_instant
+from keeper.language import tr
 from keeper.rules.holds import holds_of
 from keeper.rules.shed_care import look_again_on
 from keeper.rules.sheds import ShedClock, shed_clock
@@ -55,13 +56,13 @@ class Noted:
 
 
 NOTES: Mapping[str, Noted] = {
-    "1": Noted(stage=ShedStage.DULL, quality=None, words="dull"),
-    "2": Noted(stage=ShedStage.OPAQUE, quality=None, words="opaque"),
-    "3": Noted(stage=ShedStage.CLEARED, quality=None, words="cleared"),
-    "4": Noted(stage=ShedStage.SHED, quality=ShedQuality.WHOLE, words="shed whole"),
-    "5": Noted(stage=ShedStage.SHED, quality=ShedQuality.PIECES, words="in pieces"),
-    "6": Noted(stage=ShedStage.SHED, quality=ShedQuality.CAP_KEPT, words="eye cap kept"),
-    "7": Noted(stage=ShedStage.SHED, quality=ShedQuality.TIP_KEPT, words="tail tip kept"),
+    "1": Noted(stage=ShedStage.DULL, quality=None, words=tr("dull")),
+    "2": Noted(stage=ShedStage.OPAQUE, quality=None, words=tr("opaque")),
+    "3": Noted(stage=ShedStage.CLEARED, quality=None, words=tr("cleared")),
+    "4": Noted(stage=ShedStage.SHED, quality=ShedQuality.WHOLE, words=tr("shed whole")),
+    "5": Noted(stage=ShedStage.SHED, quality=ShedQuality.PIECES, words=tr("in pieces")),
+    "6": Noted(stage=ShedStage.SHED, quality=ShedQuality.CAP_KEPT, words=tr("eye cap kept")),
+    "7": Noted(stage=ShedStage.SHED, quality=ShedQuality.TIP_KEPT, words=tr("tail tip kept")),
 }
 """1 to 5 as the round marks them."""
 

@@ -26,8 +26,8 @@ from keeper.reports.figures import GAP
 from keeper.reports.words import because_text
 
 _LEGEND = {
-    **{key: tr(noted.words) for key, noted in NOTES.items()},
-    **{key: tr(look.words) for key, look in LOOKS.items()},
+    **{key: noted.words for key, noted in NOTES.items()},
+    **{key: look.words for key, look in LOOKS.items()},
 }
 KEYS = "   ".join(
     f"{key}{GAP}{words}" for key, words in (*_LEGEND.items(), (tr("Enter"), tr("page")))
@@ -60,9 +60,9 @@ class ShedsScreen(QWidget):
         self.keys = Words(look, Use.BODY, "ink2")
         self._lay_out()
         for key, noted in NOTES.items():
-            self._add_action(key, tr(noted.words), self._noter(key))
+            self._add_action(key, noted.words, self._noter(key))
         for key, look_words in LOOKS.items():
-            self._add_action(key, tr(look_words.words), partial(self._look_again, key))
+            self._add_action(key, look_words.words, partial(self._look_again, key))
         self._add_action("Return", tr("open her page"), self._open)
         add_told_key(self, "Down", tr("the next animal"), lambda: self._choose(self._line + 1))
         add_told_key(self, "Up", tr("the animal before"), lambda: self._choose(self._line - 1))
