@@ -21,13 +21,21 @@ def _as_written(source: str, sense: str) -> str:
     return source
 
 
+SOURCE = "en"
+
 _lookup: Lookup = _as_written
+_spoken = SOURCE
 
 
-def speak(lookup: Lookup) -> None:
-    """Let *lookup* find every word from now on. For the composition root."""
-    global _lookup
-    _lookup = lookup
+def speak(lookup: Lookup, code: str) -> None:
+    """Let *lookup* find every word from now on. For the composition root; code: the language's."""
+    global _lookup, _spoken
+    _lookup, _spoken = lookup, code
+
+
+def spoken() -> str:
+    """The code of the language that words are in, for a process that is to say the same."""
+    return _spoken
 
 
 def is_source() -> bool:

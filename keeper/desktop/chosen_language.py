@@ -13,9 +13,9 @@ from PySide6.QtCore import QCoreApplication, QLibraryInfo, QLocale, QTranslator
 
 from keeper import language
 from keeper.desktop.remembered import wanted_language
+from keeper.language import SOURCE
 
 VARIABLE = "KEEPER_LANGUAGE"
-SOURCE = "en"
 MARKED = "marked"
 """No language: each translated text stands in brackets, so that what is not translated is seen."""
 
@@ -54,9 +54,9 @@ def choose() -> str:
     """Speak the language of choice from here on, and give its code."""
     code = language_of_choice()
     if code == MARKED:
-        language.speak(lambda source, sense: f"⟦{source}⟧")
+        language.speak(lambda source, sense: f"⟦{source}⟧", code)
     elif code != SOURCE:
-        language.speak(_lookup_of(code))
+        language.speak(_lookup_of(code), code)
     return code
 
 

@@ -1,8 +1,11 @@
 """The process that listens: ``python -m keeper.live``, begun by the window."""
 
+import importlib
+import os
 import sys
 
-from keeper.live.apart import serve
+from keeper.live.catalogues import VARIABLE, speak_as
 
 if __name__ == "__main__":
-    serve(sys.stdin.buffer, sys.stdout.buffer)
+    speak_as(os.environ.get(VARIABLE, ""))
+    importlib.import_module("keeper.live.apart").serve(sys.stdin.buffer, sys.stdout.buffer)

@@ -21,7 +21,8 @@ import msgspec
 
 from keeper.actions.live_choice import LiveChoice
 from keeper.actions.station import home_dir
-from keeper.language import tr
+from keeper.language import spoken, tr
+from keeper.live.catalogues import VARIABLE
 from keeper.live.receiving import LiveState, Receiver
 
 LOG = "live.log"
@@ -118,7 +119,7 @@ class Apart:
                 stdin=subprocess.PIPE,
                 stdout=subprocess.PIPE,
                 stderr=subprocess.DEVNULL,
-                env={**os.environ, "PYTHONPATH": str(_HOME)},
+                env={**os.environ, "PYTHONPATH": str(_HOME), VARIABLE: spoken()},
                 creationflags=getattr(subprocess, "CREATE_NO_WINDOW", 0),
             )
             order = Order(

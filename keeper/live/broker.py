@@ -7,6 +7,7 @@ crash here nor by one of the broker's that it survives itself.
 
 from __future__ import annotations
 
+import sys
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from datetime import datetime
@@ -23,6 +24,7 @@ from paho.mqtt.properties import Properties
 from keeper.actions.live_choice import LiveChoice
 from keeper.actions.live_messages import Message
 from keeper.language import tr
+from keeper.live.certificates import refused_words, unreadable_words
 
 Standing = Literal["connecting", "listening", "refused", "lost"]
 
@@ -40,6 +42,10 @@ _SESSION_SECONDS = 7 * 86_400
 _KEEP_ALIVE_SECONDS = 30
 
 
+class NoCertificates(Exception):
+    """The certificates that are to vouch for a broker cannot be used; says why in a sentence."""
+
+
 @dataclass(frozen=True, slots=True)
 class Heard:
     """A message with what its acknowledgement needs."""
@@ -55,6 +61,9 @@ class Broker:
 
     heard and told are called in that thread: with each message, and with how the line stands
     and a sentence. now gives this instant with the offset of the place.
+
+    Raises:
+        NoCertificates: those that are to vouch for the broker cannot be read.
     """
 
     def __init__(
@@ -121,6 +130,8 @@ class Broker:
         client.reconnect_delay_set(FIRST_WAIT_SECONDS, LONGEST_WAIT_SECONDS)
         if self._choice.user:
             client.username_pw_set(self._choice.user, self._choice.password or None)
+        if self._choice.tls:
+            _vouch(client, self._choice)
         return client
 
     def _keep_up(self) -> None:
@@ -151,8 +162,9 @@ class Broker:
         self._told("listening", tr("Listening to {address}.", address=self._choice.address))
 
     def _not_reached(self, _client: Client, _: Any) -> None:
+        refused = refused_words(self._choice, sys.exception())  # the client handles it just now
         told = tr("{address} cannot be reached. Tried again.", address=self._choice.address)
-        self._told("lost", told)
+        self._told("refused" if refused else "lost", refused or told)
 
     def _disconnected(
         self, _client: Client, _: Any, flags: DisconnectFlags, why: Any, _more: Any
@@ -187,3 +199,11 @@ class Broker:
         wanted = [(topic, QOS) for topic in sorted(topics)]
         if wanted:
             self._client.subscribe(wanted)
+
+
+def _vouch(client: Client, choice: LiveChoice) -> None:
+    """From now on *client* speaks only to a broker whose certificate is vouched for."""
+    try:
+        client.tls_set(ca_certs=choice.ca_file or None)
+    except OSError as error:
+        raise NoCertificates(unreadable_words(choice, error)) from error

@@ -93,14 +93,18 @@ class Receiver:
         Only here is network code imported.
         """
         try:
-            from keeper.live.broker import Broker
+            from keeper.live.broker import Broker, NoCertificates
         except ImportError:
             self._say("cannot", MISSING)
             return
         name = f"{self._station} {self._path.resolve()}"
-        self._broker = Broker(
-            self._choice, name, now=self._now, heard=self._take_up, told=self._say
-        )
+        try:
+            self._broker = Broker(
+                self._choice, name, now=self._now, heard=self._take_up, told=self._say
+            )
+        except NoCertificates as trouble:
+            self._say("cannot", str(trouble))
+            return
         self._thread.start()
         self._broker.start(topics)
 
