@@ -128,7 +128,8 @@ def _written(keeping: Keeping, part: Path, folder: Path) -> Bundled:
 def _write_kind(keeping: Keeping, part: Path, kind: type[Any], counts: dict[int, int]) -> None:
     """The table of one kind, if it has a line; its lines are counted by batch."""
     table = TABLES[kind]
-    called = {row.animal: row.called for row in reading.board(keeping.book)}
+    fields = reading.board_fields(keeping.book, "animal", "name", "code")
+    called = {animal: name or code for animal, name, code in fields}
     lines = []
     for entry in whole.every_entry(keeping.book, kind):
         batch, said = entry.key.batch, entry_json(entry.key.seq, entry.event)

@@ -18,6 +18,7 @@ from keeper.store.rows import (
     columns_of,
     day_number,
     day_of,
+    decoded,
     filled,
     from_row,
     from_rows,
@@ -54,6 +55,7 @@ class Batch:
 
 
 _NOW = columns_of(AnimalNow, skip=())
+_NOW_FIELDS = {column.field: column for column in _NOW}
 _NOW_SQL = ", ".join(column.name for column in _NOW)
 
 
@@ -67,6 +69,17 @@ def _nows_from(rows: Sequence[Sequence[Any]]) -> list[AnimalNow]:
 def board(book: Book) -> list[AnimalNow]:
     """Every animal of the book as it stands now, in no particular order."""
     return _nows_from(book.connection.execute(f"SELECT {_NOW_SQL} FROM animal_now").fetchall())
+
+
+def board_fields(book: Book, *names: str) -> Iterator[tuple[Any, ...]]:
+    """Some fields of every animal as it stands now, in a fraction of the time of ``board``.
+
+    names: fields of ``AnimalNow``.
+    """
+    columns = [_NOW_FIELDS[name] for name in names]
+    wanted = ", ".join(column.name for column in columns)
+    rows = book.connection.execute(f"SELECT {wanted} FROM animal_now").fetchall()
+    return zip(*map(decoded, columns, zip(*rows, strict=True)), strict=True)
 
 
 def version(book: Book) -> tuple[int, int]:

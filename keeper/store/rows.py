@@ -76,14 +76,31 @@ def day_of(number: int) -> date:
     return date.fromordinal(number + EPOCH_DAY)
 
 
+class _Decoded(dict[Any, Any]):
+    """What each cell that was met says; a cell is decoded once, None stays None."""
+
+    def __init__(self, decode: Callable[[Any], Any]) -> None:
+        super().__init__({None: None})
+        self._decode = decode
+
+    def __missing__(self, cell: Any) -> Any:
+        found = self[cell] = self._decode(cell)
+        return found
+
+
+_DAYS = _Decoded(day_of)
+"""Kept for good: a book knows some thousands of days, and a board asks for each many times."""
+
+
 @dataclass(frozen=True, slots=True)
 class Column:
-    """How one field of a dataclass lies in its table."""
+    """How one field of a dataclass lies in its table. factor: cells are so many times as large."""
 
     field: str
     name: str
     encode: Callable[[Any], Cell]
     decode: Callable[[Any], Any]
+    factor: int = 0
 
 
 def _same(value: Any) -> Any:
@@ -147,7 +164,8 @@ def _column(field: str, hint: Any) -> Column:
         if field.endswith(suffix):
             name = field.removesuffix(suffix) + stored
             encode = _scaled if suffix == "_c" else _scaled_size
-            return Column(field, name, partial(encode, factor), partial(_unscaled, factor))
+            told = partial(_unscaled, factor)
+            return Column(field, name, partial(encode, factor), told, factor)
     return Column(field, field, _CHECKED[kind], _same)
 
 
@@ -157,11 +175,13 @@ def columns_of(kind: type[Any], skip: Sequence[str] = ("happened",)) -> tuple[Co
     return tuple(_column(f.name, hints[f.name]) for f in fields(kind) if f.name not in skip)
 
 
-def decoded(column: Column, cells: Sequence[Cell]) -> Iterable[Any]:
-    """The values that *cells* of one column tell, each different cell decoded once."""
+def decoded(column: Column, cells: Sequence[Any]) -> Iterable[Any]:
+    """The values that *cells* of one column tell."""
     if column.decode is _same:
         return cells
-    values = {cell: None if cell is None else column.decode(cell) for cell in set(cells)}
+    if column.factor:
+        return [None if cell is None else cell / column.factor for cell in cells]
+    values = _DAYS if column.decode is day_of else _Decoded(column.decode)
     return map(values.__getitem__, cells)
 
 
@@ -209,12 +229,11 @@ def _whens(cells: Sequence[Sequence[Any]]) -> list[Happened]:
     """As ``when_of`` for columns of cells: equal spans and days are made once."""
     ats, spans, offsets, days = cells[:4]
     whens = [Happened.__new__(Happened) for _ in ats]
-    same_days = {day: day_of(day) for day in set(days)}
     same_spans = {span: timedelta(seconds=span) if span else _MOMENT for span in set(spans)}
     columns: dict[str, Iterable[Any]] = {
         "at": map(datetime.fromtimestamp, ats, map(_zone, offsets)),
         "span": map(same_spans.__getitem__, spans),
-        "day": map(same_days.__getitem__, days),
+        "day": map(_DAYS.__getitem__, days),
     }
     for field, values in columns.items():
         deque(map(getattr(Happened, field).__set__, whens, values), maxlen=0)

@@ -48,3 +48,14 @@ def test_entries_read_by_the_hundred_are_those_read_one_by_one(tmp_path):
 
             assert by_animal == one_by_one
             assert any(by_animal.values())
+
+
+def test_some_fields_of_the_board_are_those_of_the_whole_board(tmp_path):
+    names = ("animal", "place", "eaten_on", "weight_g", "offered_result", "refused_since")
+    tubs = [*room(racks=1, rows=2), Tub(place="B1·1", name="Ingrid", weight_g=None, more=opaque)]
+    with closing(make_book(tmp_path / "board.book", tubs)) as keeping:
+        whole = [tuple(getattr(row, n) for n in names) for row in reading.board(keeping.book)]
+
+        assert list(reading.board_fields(keeping.book, *names)) == whole
+        keeping.book.connection.execute("DELETE FROM animal_now")
+        assert list(reading.board_fields(keeping.book, *names)) == []
