@@ -163,12 +163,12 @@ def show(book: Path, seconds: str | None) -> int:
     """The window, until it is closed or the seconds are over."""
     from PySide6.QtCore import QTimer
 
-    from keeper import app
+    from keeper import app, start
 
     application = app.application()
     if seconds:
         QTimer.singleShot(round(1000 * float(seconds)), application.closeAllWindows)
-    return app.run(book)
+    return start.run(book)
 
 
 if __name__ == "__main__":

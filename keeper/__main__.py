@@ -22,15 +22,21 @@ def main() -> int:
 
 
 def window(book: Path | None) -> int:
-    """Open the window. Qt is loaded here and for nothing else; none of it is ever garbage."""
+    """Open the window. Qt is loaded here and for nothing else."""
+    prepare()
+    return int(importlib.import_module("keeper.start").run(book))
+
+
+def prepare() -> None:
+    """Load Qt with the collector still: none of it is ever garbage."""
     gc.disable()
-    return int(importlib.import_module("keeper.app").run(book))
+    importlib.import_module("keeper.desktop.plain_imports").import_plainly()
 
 
 def _run(arguments: Sequence[str]) -> int:
-    importlib.import_module("keeper.desktop.chosen_language").choose()
     if is_plain_open(arguments):
         return window(Path(arguments[1]) if arguments[1:] else None)
+    importlib.import_module("keeper.desktop.chosen_language").choose()
     return int(importlib.import_module("keeper.cli").main(arguments, window))
 
 

@@ -2,26 +2,24 @@
 
 from __future__ import annotations
 
-import sys
 from collections.abc import Callable, Sequence
 from importlib import import_module
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, Qt, QTimer, Signal
+from PySide6.QtCore import QObject, Qt, QTimer
 from PySide6.QtWidgets import QApplication, QWidget
 
 from keeper import clock
 from keeper.actions.station import home_dir, station_name
-from keeper.desktop.chosen_language import give_to_qt
-from keeper.desktop.first_sight import Sight, SightPage, keep_sights, sight_of
+from keeper.desktop.chosen_language import give_to_qt, language_of_choice
+from keeper.desktop.first_sight import Sight, keep_sights
 from keeper.desktop.first_steps import book_by_hand, book_with_files
 from keeper.desktop.look import Look
 from keeper.desktop.main_window import MainWindow
-from keeper.desktop.places import Place, key_of
+from keeper.desktop.places import Place
 from keeper.desktop.remembered import (
     figure_ways,
-    last_book,
     left_whole,
     remember_book,
     remember_light,
@@ -30,6 +28,7 @@ from keeper.desktop.remembered import (
     was_large_text,
     was_red_lamp,
 )
+from keeper.start import bare_application, show_large
 
 if TYPE_CHECKING:
     from keeper.actions.keeping import Keeping
@@ -69,35 +68,25 @@ PLACES: dict[str, Maker] = {
 """The places by name, in the order of the strip, then those that only the menu has."""
 
 WELCOME_KEY = "F2"
-_STYLE = ("-style", "Fusion")
-"""Given as an argument: ``setStyle`` would load every name of a style before the first paint."""
+SPOKEN = language_of_choice()
+"""The language of this process; another that is chosen meanwhile is spoken from the next start."""
 
 
-def run(path: Path | None) -> int:
-    """Open the window on the book at *path*, on the last one, or on the first page.
-
-    Returns the exit code of the window.
-    """
+def begin(path: Path | None, window: MainWindow | None) -> None:
+    """Bring up what a start brings up, in the *window* that shows its picture where one does."""
     app = application()
-    front = Front(Look(red_lamp=was_red_lamp(), large_text=was_large_text()))
-    front.beginning.connect(_write_as_wanted)
-    front.beginning.connect(lambda: log_faults(front.tell))
-    front.begun.connect(lambda: _collect_on_the_main_thread(front))
-    front.begun.connect(_show_icon)
-    front.begin(path or last_book())
-    return app.exec()
+    front = Front(Look(red_lamp=was_red_lamp(), large_text=was_large_text()), window=window)
+    front.setParent(app)
+    _write_as_wanted()
+    log_faults(front.tell)
+    front.open(path)
+    _collect_on_the_main_thread(front)
+    _show_icon()
 
 
 def application() -> QApplication:
-    """The one QApplication of the process, ready for our own palettes."""
-    app = QApplication.instance()
-    if app is None:
-        app = QApplication([*sys.argv[:1], *_STYLE])
-    else:
-        QApplication.setStyle(_STYLE[1])
-    assert isinstance(app, QApplication)
-    app.setApplicationName("keeper")
-    app.setDesktopFileName("keeper")
+    """The one QApplication of the process; its own windows speak the language too."""
+    app = bare_application()
     give_to_qt(app)
     return app
 
@@ -133,7 +122,7 @@ def build_house(keeping: Keeping, look: Look, window: MainWindow | None = None) 
     live = LiveLine(keeping, house.notices, house)
     house.window.closing.connect(live.stop)  # before the book is backed up and closed
     QTimer.singleShot(0, live, live.start)
-    house.window.closing.connect(lambda: _leave(keeping))
+    house.window.closing.connect(lambda: _leave(keeping, house.window))
     return house
 
 
@@ -143,35 +132,21 @@ class Front(QObject):
     The light is remembered as it changes, not on closing: a start in a dark room after a power cut
     dazzles nobody.
 
-    worker: where the demo collection is made, which takes seconds. A start by ``begin`` emits
-    ``beginning`` before the book is opened and ``begun`` when it is in front.
+    worker: where the demo collection is made, which takes seconds. window: one that shows what
+    the first place will show, and is gone into.
     """
 
-    beginning = Signal()
-    begun = Signal()
-
-    def __init__(self, look: Look, *, worker: Worker | None = None) -> None:
+    def __init__(
+        self, look: Look, *, worker: Worker | None = None, window: MainWindow | None = None
+    ) -> None:
         super().__init__()
         self._look = look
         look.changed.connect(lambda: remember_light(look.red_lamp))
         self._worker = worker
-        self.window: MainWindow | None = None
+        self.window = window
+        self._held = ""
         self.house: House | None = None
         self.page: WelcomeScreen | None = None
-
-    def begin(self, path: Path | None) -> None:
-        """A start: what the first place will show is painted first where that is known.
-
-        Keys pressed meanwhile wait for the place itself.
-        """
-        sight = sight_of(path, clock.now()) if path is not None else None
-        if sight is None:
-            self._begin(path)
-            return
-        page = SightPage(self._look, sight)
-        page.painted.connect(lambda: self._begin(path))
-        window = MainWindow(self._look, [_unmade(name) for name in PLACES], page)
-        self._show(window)
 
     def open(self, path: Path | None) -> None:
         """Show the book at *path*; the first page when there is none, or no animal in it."""
@@ -194,17 +169,11 @@ class Front(QObject):
             self._enter(keeping)
 
     def tell(self, sentence: str) -> None:
-        """Say *sentence* at the foot of the window, if there is one."""
-        if self.window is not None:
+        """Say *sentence* at the foot of the window, if there is one; at first sight, soon."""
+        if self.window is None or self.window.at_first_sight:
+            self._held = sentence
+        else:
             self.window.foot.show_note(sentence)
-
-    def _begin(self, path: Path | None) -> None:
-        """The rest of a start; nothing where the window was closed at first sight."""
-        if self.window is not None and not self.window.isVisible():
-            return
-        self.beginning.emit()
-        self.open(path)
-        self.begun.emit()
 
     def _welcome(self, empty: Keeping | None, told: str = "", damaged: Path | None = None) -> None:
         """The first page, over the *empty* book or over none; with ways out for a damaged one."""
@@ -224,6 +193,7 @@ class Front(QObject):
         self.page = page
         window = MainWindow(self._look, [place])
         self._show(window)
+        self._tell_held()
         if empty is not None:
             window.closing.connect(lambda: self._leave_empty(empty))
             self.tell(empty.told or "")
@@ -315,18 +285,19 @@ class Front(QObject):
         if seen is None:
             self._show(self.house.window)
         say_at_start(keeping, self.tell)
+        self._tell_held()
+
+    def _tell_held(self) -> None:
+        """What was to be told while there was no foot to tell it at."""
+        held, self._held = self._held, ""
+        if held:
+            self.tell(held)
 
     def _show(self, window: MainWindow) -> None:
         before, self.window = self.window, window
-        window.resize(window.screen().availableSize())
-        window.showMaximized()
+        show_large(window)
         if before is not None:
             before.close()
-
-
-def _unmade(name: str) -> Place:
-    """A place by its name and key alone, for the strip; nobody can go there yet."""
-    return Place(key=key_of(name), name=name, title=name, make=lambda look: QWidget())
 
 
 def _background() -> Worker:
@@ -357,12 +328,12 @@ def _free(path: Path) -> Path:
     return path if not path.exists() else next(c for c in candidates if not c.exists())
 
 
-def _leave(keeping: Keeping) -> None:
+def _leave(keeping: Keeping, window: MainWindow) -> None:
     """What is done when the window goes: back up, close the book, look ahead to the next start."""
     from keeper.actions.safe_keeping import close
     from keeper.actions.troubles import BookError
 
-    ahead = _ahead(keeping)
+    ahead = _ahead(keeping, window)
     try:
         close(keeping, second_place(keeping.book.path))
         if keeping.book.writable:
@@ -374,10 +345,16 @@ def _leave(keeping: Keeping) -> None:
         logging.getLogger(__name__).error("%s", error)
 
 
-def _ahead(keeping: Keeping) -> list[Sight]:
+def _ahead(keeping: Keeping, window: MainWindow) -> list[Sight]:
+    """Pictures for the next start; none where it will not look or speak as this one did."""
+    if not (keeping.book.writable and window.isMaximized() and language_of_choice() == SPOKEN):
+        return []
+    if window.screen() is not QApplication.primaryScreen():
+        return []
     from keeper.desktop.sights_ahead import sights_ahead
 
-    return sights_ahead(keeping) if keeping.book.writable else []
+    look = Look(red_lamp=was_red_lamp(), large_text=was_large_text())
+    return sights_ahead(keeping, PLACES, look, window.size())
 
 
 def log_faults(tell: Callable[[str], None]) -> None:

@@ -8,7 +8,6 @@ modules are loaded; then ``alive`` once the place itself has the keyboard. With 
 window is then closed as a keeper would, which leaves a backup and what the next start shows.
 """
 
-import gc
 import json
 import os
 import sys
@@ -35,9 +34,9 @@ def _empty() -> None:
 
     app = QApplication([])
     window = QMainWindow()
-    window.resize(1440, 900)
+    window.resize(window.screen().availableSize())
     _watch(window, _tell_painted)
-    window.show()
+    window.showMaximized()
     while not _TOLD:
         app.processEvents()
 
@@ -47,13 +46,13 @@ def _program(book: str, *, closing: bool) -> None:
     sys.path[:0] = [str(ROOT)]
     from datetime import UTC, datetime
 
-    gc.disable()  # as the way in does, before it loads anything
     from keeper import __main__ as way_in
     from keeper import clock
 
     evening = datetime(2026, 6, 17, 20, tzinfo=UTC)
     clock.now = lambda: evening
-    from keeper import app as program
+    way_in.prepare()  # as it does itself, before it loads anything
+    from keeper import start
 
     def at_paint(window: Any) -> None:
         _tell_painted(window)
@@ -63,14 +62,15 @@ def _program(book: str, *, closing: bool) -> None:
                 os._exit(0)
             window.close()
 
-    show = program.Front._show
+    show = start.show_large
 
-    def shown(front: Any, window: Any) -> None:
+    def shown(window: Any) -> None:
         _watch(window, at_paint)
-        show(front, window)
+        show(window)
 
-    program.Front._show = shown  # type: ignore[method-assign, assignment]
-    way_in.window(Path(book))
+    start.show_large = shown
+    sys.argv[1:] = ["open", book]
+    way_in.main()
 
 
 _TOLD: list[str] = []

@@ -1,51 +1,62 @@
-"""What the first place will show at the next start, kept from the last closing of the window.
+"""The picture of what the first place will show at the next start, kept when the window closes.
 
-A start paints this at once and reads the book after it. It is shown only while it is known to be
-right: the book's file is the very one that was closed, the program is the same, and the hour is
-one that it was reckoned for.
+A start shows this picture at once, before any page, rule or word is loaded, and reads the book
+after it. It is shown only while it is known to be right: the book's file is the very one that was
+closed; program, screen, light, size of type and language are the same; and the hour is one that
+the picture was drawn for. Nothing here loads what a picture does without.
 """
 
 from __future__ import annotations
 
-import json
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+import os
+from collections.abc import Sequence
 from datetime import datetime
 from pathlib import Path
-from typing import Any
+from typing import NamedTuple
 
 from PySide6.QtCore import QTimer, Signal
-from PySide6.QtGui import QPaintEvent
+from PySide6.QtGui import QPaintEvent, QPixmap, QScreen
+from PySide6.QtWidgets import QApplication, QLabel
 
 import keeper
 from keeper.actions.station import home_dir
-from keeper.desktop.look import Look
-from keeper.desktop.remembered import print_of
-from keeper.desktop.screens.quiet_view import QuietView
-from keeper.desktop.widgets.night_counts import CountRow, NightCounts
+from keeper.desktop.remembered import print_of, wanted_language, was_large_text, was_red_lamp
 
 _FILE = "first sight"
+_SPOKEN_BY = (
+    "KEEPER_LANGUAGE",
+    "LANGUAGE",
+    "LC_ALL",
+    "LC_MESSAGES",
+    "LC_NUMERIC",
+    "LC_TIME",
+    "LANG",
+)
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Sight:
-    """The quiet page of the round from the local time *begins* up to *ends*."""
+class Sight(NamedTuple):
+    """The first place from the local time *begins* up to *ends*, under the window's *title*."""
 
     begins: datetime
     ends: datetime
-    counts: NightCounts
-    legend: Mapping[str, str]
+    title: str
+    picture: QPixmap
 
 
-class SightPage(QuietView):
-    """A sight as a page. ``painted`` is emitted once, when it is on the screen."""
+class SightLabel(QLabel):
+    """A sight on the window. ``painted`` is emitted once, when it is on the screen.
+
+    In a window of another size than it was drawn for it is drawn out to fit.
+    """
 
     painted = Signal()
 
-    def __init__(self, look: Look, sight: Sight) -> None:
-        super().__init__(look)
+    def __init__(self, sight: Sight) -> None:
+        super().__init__()
         self._told = False
-        self.show_counts(sight.counts, sight.legend)
+        self.setPixmap(sight.picture)
+        self.setScaledContents(True)
+        self.setMinimumSize(1, 1)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         super().paintEvent(event)
@@ -59,13 +70,20 @@ def keep_sights(book: Path, sights: Sequence[Sight]) -> None:
 
     On a disk that takes no such file the next start only waits longer.
     """
+    index = home_dir() / _FILE
     try:
-        path = home_dir() / _FILE
-        path.unlink(missing_ok=True)
-        if sights:
-            told = {"of": _print_of(book), "sights": [_written(sight) for sight in sights]}
+        for old in (index, *index.parent.glob(f"{_FILE} *.png")):
+            old.unlink(missing_ok=True)
+        lines = [_print(book)]
+        for number, sight in enumerate(sights):
+            path = _picture_path(number)
             path.touch(mode=0o600)
-            path.write_text(json.dumps(told, ensure_ascii=False), encoding="utf-8")
+            if not sight.picture.save(str(path), "PNG"):
+                return
+            lines.append("\t".join((*(t.isoformat() for t in sight[:2]), sight.title)))
+        if sights:
+            index.touch(mode=0o600)
+            index.write_text("\n".join(lines), encoding="utf-8")
     except OSError:
         return
 
@@ -73,46 +91,39 @@ def keep_sights(book: Path, sights: Sequence[Sight]) -> None:
 def sight_of(book: Path, at: datetime) -> Sight | None:
     """What the first place of *book* shows *at* this local time, where that is known."""
     try:
-        told = json.loads((home_dir() / _FILE).read_text(encoding="utf-8"))
-        if told["of"] != _print_of(book):
+        told, *lines = (home_dir() / _FILE).read_text(encoding="utf-8").split("\n")
+        if told != _print(book):
             return None
-        sights = [_read(sight) for sight in told["sights"]]
-    except (OSError, ValueError, KeyError, TypeError, AttributeError):
+        return _read(lines, at.replace(tzinfo=None))
+    except (OSError, ValueError):
         return None
-    here = at.replace(tzinfo=None)
-    return next((sight for sight in sights if sight.begins <= here < sight.ends), None)
 
 
-def _print_of(book: Path) -> str:
-    """Of the book's file and of the program, which a new release replaces."""
-    return f"{keeper.__version__} {Path(__file__).stat().st_mtime_ns} {print_of(book)}"
+def _read(lines: Sequence[str], here: datetime) -> Sight | None:
+    """Raises ValueError where a line tells no sight."""
+    for number, line in enumerate(lines):
+        first, last, title = line.split("\t")
+        begins, ends = datetime.fromisoformat(first), datetime.fromisoformat(last)
+        if begins <= here < ends:
+            picture = QPixmap(str(_picture_path(number)))
+            picture.setDevicePixelRatio(_screen().devicePixelRatio())
+            return None if picture.isNull() else Sight(begins, ends, title, picture)
+    return None
 
 
-def _written(sight: Sight) -> dict[str, object]:
-    counts = sight.counts
-    return {
-        "begins": sight.begins.isoformat(),
-        "ends": sight.ends.isoformat(),
-        "legend": dict(sight.legend),
-        "call": counts.call,
-        "columns": counts.columns,
-        "rows": [(row.name, row.counts) for row in (counts.total, *counts.rows)],
-        "notes": counts.notes,
-    }
+def _picture_path(number: int) -> Path:
+    return home_dir() / f"{_FILE} {number}.png"
 
 
-def _read(told: Mapping[str, Any]) -> Sight:
-    """Raises KeyError, TypeError, ValueError or AttributeError where it is no sight."""
-    total, *rows = [CountRow(name=name, counts=tuple(counts)) for name, counts in told["rows"]]
-    return Sight(
-        begins=datetime.fromisoformat(str(told["begins"])),
-        ends=datetime.fromisoformat(str(told["ends"])),
-        legend=dict(told["legend"]),
-        counts=NightCounts(
-            call=str(told["call"]),
-            columns=tuple(told["columns"]),
-            rows=tuple(rows),
-            total=total,
-            notes=tuple(told["notes"]),
-        ),
-    )
+def _print(book: Path) -> str:
+    """Of all that the picture depends on; a new release replaces the program's own file."""
+    screen, room = _screen(), _screen().availableSize()
+    seen = (room.width(), room.height(), screen.devicePixelRatio(), screen.logicalDotsPerInchY())
+    spoken = (wanted_language(), *(os.environ.get(name, "") for name in _SPOKEN_BY))
+    program = (keeper.__version__, Path(__file__).stat().st_mtime_ns)
+    told = (*program, print_of(book), *seen, was_red_lamp(), was_large_text(), *spoken)
+    return " ".join(map(str, told))
+
+
+def _screen() -> QScreen:
+    return QApplication.primaryScreen()

@@ -47,9 +47,9 @@ class House(QObject):
         self._pages: list[QWidget] = []
         places = [self._place(name, make) for name, make in makers.items()]
         self.window = window or MainWindow(look, places)
-        self._listen()
         if window is not None:
-            window.enter(places)
+            window.enter(look, places)
+        self._listen()
         self._clock = QTimer(self, interval=CLOCK_MS)
         self._clock.timeout.connect(self._show_clock)
         self._clock.start()
@@ -79,6 +79,7 @@ class House(QObject):
         window.redo_asked.connect(self._put_back)
         window.scanned.connect(self._pass_scan_on)
         window.closing.connect(self._close_pages)
+        window.place_changed.connect(self._show_way_back)
 
     def _close_pages(self) -> None:
         """Pages that work in a thread of their own end it; nobody sees the window meanwhile.
@@ -98,15 +99,23 @@ class House(QObject):
         self.window.strip.show_clock(f"{weekday(now)} {day(now.date())}", f"{now:%H:%M}")
 
     def _show_written(self, written: Written) -> None:
-        here = self.window.page(self.window.place.name)
+        take_back, reach = self._way_back()
         shown = foot.Written(
             clock=f"{written.at:%H:%M:%S}",
             place=written.where or written.verb,
             what=written.what,
-            take_back=getattr(here, "takes_back", TAKES_BACK),
-            reach=getattr(here, "reach", ""),
+            take_back=take_back,
+            reach=reach,
         )
         self.window.foot.show_written(shown)
+
+    def _show_way_back(self) -> None:
+        self.window.foot.show_way_back(*self._way_back())
+
+    def _way_back(self) -> tuple[str, str]:
+        """How the page in sight says that what was written is taken back, and how far."""
+        here = self.window.page(self.window.place.name)
+        return getattr(here, "takes_back", TAKES_BACK), getattr(here, "reach", "")
 
     def _take_back(self) -> None:
         try:

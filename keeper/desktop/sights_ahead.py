@@ -1,16 +1,25 @@
-"""What the first place will show in the days to come, if nothing is written before."""
+"""What the first place will show in the days to come, if nothing is written before: pictures."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from dataclasses import replace
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass, replace
 from datetime import datetime, time, timedelta
 from time import monotonic
+
+from PySide6.QtCore import QSize, QSizeF
+from PySide6.QtWidgets import QWidget
 
 from keeper.actions.keeping import Keeping
 from keeper.actions.rounds import NIGHT_ENDS_HOUR, open_night
 from keeper.desktop.first_sight import Sight
+from keeper.desktop.furniture import Middle
+from keeper.desktop.light import qt_palette
+from keeper.desktop.look import Look
+from keeper.desktop.places import Place, key_of
+from keeper.desktop.screens.quiet_view import QuietView
 from keeper.desktop.screens.round_stand import RoundStand
+from keeper.desktop.widgets.night_counts import NightCounts
 
 DAYS = 7
 SECONDS_MOST = 2.0
@@ -20,16 +29,64 @@ _MORNING = time(int(NIGHT_ENDS_HOUR.value))
 _A_DAY = timedelta(days=1)
 
 
-def sights_ahead(keeping: Keeping, seconds: float = SECONDS_MOST) -> list[Sight]:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Ahead:
+    """The quiet page of the round from the local time *begins* up to *ends*, in words."""
+
+    begins: datetime
+    ends: datetime
+    counts: NightCounts
+    legend: Mapping[str, str]
+
+
+def sights_ahead(
+    keeping: Keeping,
+    names: Iterable[str],
+    look: Look,
+    size: QSize,
+    seconds: float = SECONDS_MOST,
+) -> list[Sight]:
+    """Pictures of the quiet page in a window of *size*, the likeliest hours first.
+
+    names: the places of the strip. look: one of its own, for it is fitted to the size.
+    """
+    painter = _SightPainter(look, names, size)
+    return [painter.sight(ahead) for ahead in hours_ahead(keeping, seconds)]
+
+
+def hours_ahead(keeping: Keeping, seconds: float = SECONDS_MOST) -> Iterator[Ahead]:
     """The quiet page for the hours of the coming days, the likeliest first; none in a round."""
     if open_night(keeping) is not None:
-        return []
-    found, until = [], monotonic() + seconds
+        return
+    until = monotonic() + seconds
     for begins, ends in _hours(keeping.now().replace(tzinfo=None)):
         if monotonic() > until:
-            break
-        found.append(_sight(keeping, begins, ends))
-    return found
+            return
+        yield _ahead(keeping, begins, ends)
+
+
+class _SightPainter:
+    """Paints the quiet page with the very widgets of the window, out of sight."""
+
+    def __init__(self, look: Look, names: Iterable[str], size: QSize) -> None:
+        self._page = QuietView(look)
+        places = [_place(name) for name in names]
+        self._title = f"{places[0].title} · keeper"
+        self._middle = Middle(look, places)
+        self._middle.stack.addWidget(self._page)
+        self._middle.strip.show_place(0)
+        self._middle.resize(size)
+        look.fit(QSizeF(size), self._middle.logicalDpiY())
+        self._middle.setPalette(qt_palette(look.palette))
+
+    def sight(self, ahead: Ahead) -> Sight:
+        self._page.show_counts(ahead.counts, ahead.legend)
+        return Sight(ahead.begins, ahead.ends, self._title, self._middle.grab())
+
+
+def _place(name: str) -> Place:
+    """A place by its name and key alone, for the strip; nobody goes there."""
+    return Place(key=key_of(name), name=name, title=name, make=lambda look: QWidget())
 
 
 def _hours(now: datetime) -> Iterator[tuple[datetime, datetime]]:
@@ -45,8 +102,8 @@ def _hours(now: datetime) -> Iterator[tuple[datetime, datetime]]:
             yield begins, ends
 
 
-def _sight(keeping: Keeping, begins: datetime, ends: datetime) -> Sight:
+def _ahead(keeping: Keeping, begins: datetime, ends: datetime) -> Ahead:
     then = begins.replace(tzinfo=keeping.now().tzinfo)
     stand = RoundStand(replace(keeping, now=lambda: then))
     counts = stand.counts()
-    return Sight(begins=begins, ends=ends, counts=counts, legend=stand.quiet_legend())
+    return Ahead(begins=begins, ends=ends, counts=counts, legend=stand.quiet_legend())

@@ -10,6 +10,7 @@ from PySide6.QtTest import QTest
 
 from keeper.actions.keeping import open_keeping
 from keeper.actions.noting import note
+from keeper.desktop.widgets.key_sheet import KeySheet
 from keeper.husbandry.events import Remark, RemarkKind
 from keeper.husbandry.when import on_day
 
@@ -192,7 +193,7 @@ def test_a_book_open_for_reading_refuses_and_keeps_the_text(qtbot, keeping):
 
 
 def test_every_key_of_the_place_is_named_on_the_sheet(desk):
-    sheet = desk.window.findChild(type(desk.window._key_sheet))
+    sheet = desk.window.findChild(KeySheet)
 
     desk.press(K.Key_F1)
 

@@ -6,18 +6,18 @@ from datetime import timedelta
 from itertools import pairwise
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QRect, QSize, Qt
 from trouble_sample import a_room
 
-from keeper import app
+from keeper import app, start
 from keeper.actions.due_board import due_rows
 from keeper.actions.keeping import open_keeping
 from keeper.actions.rounds import begin_night, night_of
 from keeper.desktop.background import AtOnce
 from keeper.desktop.first_sight import keep_sights, sight_of
 from keeper.desktop.look import Look
-from keeper.desktop.sights_ahead import sights_ahead
-from keeper.desktop.widgets.night_counts import CountsTable
+from keeper.desktop.remembered import remember_language, remember_light
+from keeper.desktop.sights_ahead import hours_ahead, sights_ahead
 
 pytestmark = pytest.mark.usefixtures("home")
 
@@ -30,72 +30,96 @@ def keeping(tmp_path):
 
 
 @pytest.fixture
-def left(keeping, monkeypatch):
+def left(qtbot, keeping, monkeypatch):
     """A book that the window was closed on, the clock standing still."""
     path, now = keeping.book.path, keeping.now()
     monkeypatch.setattr("keeper.clock.now", lambda: now)
     keeping.close()
     front = app.Front(Look(), worker=AtOnce())
     front.open(path)
+    qtbot.wait(50)  # it is as large as it will be
     front.window.close()
     return path
 
 
-def table_of(window):
-    return next(table for table in window.findChildren(CountsTable) if table.isVisible())
+class Begun:
+    """A start on the book at *path*: the window with its picture, and what it becomes."""
 
+    def __init__(self, path):
+        self.front = None
+        self.window = start.begin(path, self._go_on)
 
-def begun(path):
-    front = app.Front(Look(), worker=AtOnce())
-    front.begin(path)
-    return front
+    def _go_on(self, path, window):
+        self.first = window.grab().toImage()
+        self.front = app.Front(Look(), worker=AtOnce(), window=window)
+        self.front.open(path)
+
+    @property
+    def house(self):
+        return self.front and self.front.house
 
 
 def test_a_start_shows_at_first_sight_what_the_place_then_shows(qtbot, left):
-    front = begun(left)
-    window = front.window
+    begun = Begun(left)
+    window = begun.window
     assert window.at_first_sight
-    assert front.house is None
-    first = table_of(window).text()
+    assert begun.house is None
+    title = window.windowTitle()
 
-    qtbot.waitUntil(lambda: front.house is not None)
+    qtbot.waitUntil(lambda: begun.house is not None)
 
-    assert front.window is window
+    assert begun.front.window is window
     assert not window.at_first_sight
-    assert table_of(window).text() == first
-    assert "due" in first
+    assert window.windowTitle() == title == "Round · keeper"
+    first, then = begun.first, window.grab().toImage()
+    assert first.size() == then.size()
+    clock = window.strip.height()  # the picture knows the day's words, not the minute
+    below = QRect(0, clock, first.width(), first.height() - clock)
+    assert first.copy(below) == then.copy(below)
+    tabs = QRect(0, 0, first.width() // 2, clock)
+    assert first.copy(tabs) == then.copy(tabs)
     window.close()
 
 
 def test_a_place_asked_for_at_first_sight_is_gone_to_when_it_can_be(qtbot, left):
-    front = begun(left)
-    front.window.go_to(1)
-    front.window.show_keys()
+    begun = Begun(left)
+    begun.window.go_to(1)
+    begun.window.show_keys()
 
-    qtbot.waitUntil(lambda: front.house is not None)
+    qtbot.waitUntil(lambda: begun.house is not None)
 
-    assert front.window.place.name == "Weigh-in"
-    front.window.close()
+    assert begun.window.place.name == "Weigh-in"
+    begun.window.close()
+
+
+def test_what_is_told_at_first_sight_stands_at_the_foot_when_there_is_one(qtbot, left):
+    begun = Begun(left)
+    begun.front = app.Front(Look(), worker=AtOnce(), window=begun.window)
+    begun.front.tell("The disk is nearly full.")
+    begun.front.open(left)
+
+    assert begun.window.foot.text() == "The disk is nearly full."
+    begun.window.close()
 
 
 def test_a_window_closed_at_first_sight_opens_no_book(qtbot, left):
-    front = begun(left)
-    front.window.close()
+    begun = Begun(left)
+    begun.window.close()
     qtbot.wait(50)
 
-    assert front.house is None
+    assert begun.front is None
     open_keeping(left, station="other", now=app.clock.now).close()
 
 
 def test_a_key_pressed_after_the_sight_reaches_the_place(qtbot, left):
-    front = begun(left)
-    qtbot.waitUntil(lambda: front.house is not None)
+    begun = Begun(left)
+    qtbot.waitUntil(lambda: begun.house is not None)
 
-    page = front.window.page("Round")
-    assert front.window.focusWidget() is page
+    page = begun.window.page("Round")
+    assert begun.window.focusWidget() is page
     qtbot.keyClick(page, Qt.Key.Key_Enter)
-    assert rounds_opened(front.house.keeping)
-    front.window.close()
+    assert rounds_opened(begun.house.keeping)
+    begun.window.close()
 
 
 def rounds_opened(keeping):
@@ -103,22 +127,58 @@ def rounds_opened(keeping):
     return count
 
 
-@pytest.mark.parametrize("touched", ["file", "hour", "words"])
-def test_what_may_be_wrong_is_not_shown(left, tmp_path, touched):
+@pytest.mark.parametrize(
+    "touched", ["file", "hour", "words", "picture", "light", "language", "environment"]
+)
+def test_what_may_be_wrong_is_not_shown(left, tmp_path, monkeypatch, touched):
     at = app.clock.now()
     assert sight_of(left, at) is not None
     if touched == "file":
         os.utime(left)
     elif touched == "hour":
         at += timedelta(days=30)
-    else:
+    elif touched == "words":
         (tmp_path / "home" / "first sight").write_text('{"of": 1}')
+    elif touched == "picture":
+        (tmp_path / "home" / "first sight 0.png").write_bytes(b"cut off")
+    elif touched == "light":
+        remember_light(red_lamp=True)
+    elif touched == "language":
+        remember_language("de")
+    else:
+        monkeypatch.setenv("LC_ALL", "de_DE.UTF-8")
 
     assert sight_of(left, at) is None
 
 
+@pytest.mark.parametrize("why", ["language", "size"])
+def test_a_window_that_will_look_or_speak_otherwise_leaves_no_picture(left, monkeypatch, why):
+    front = app.Front(Look(), worker=AtOnce())
+    front.open(left)
+    if why == "language":
+        monkeypatch.setattr(app, "SPOKEN", "another")
+    else:
+        front.window.showNormal()
+    front.window.close()
+
+    assert sight_of(left, app.clock.now()) is None
+
+
+def test_the_picture_is_drawn_in_the_light_that_was_left(left):
+    day = sight_of(left, app.clock.now())
+    remember_light(red_lamp=True)
+    front = app.Front(Look(red_lamp=True), worker=AtOnce())
+    front.open(left)
+    front.window.look.dim()
+    front.window.close()
+
+    lamp = sight_of(left, app.clock.now()).picture.toImage().pixelColor(400, 400)
+    assert lamp == Look(red_lamp=True).colour("ground")
+    assert day.picture.toImage().pixelColor(400, 400) == Look().colour("ground")
+
+
 def test_the_days_ahead_are_what_the_board_says_on_those_days(keeping):
-    ahead = sights_ahead(keeping, seconds=60)
+    ahead = list(hours_ahead(keeping, seconds=60))
 
     assert len(ahead) > 1
     for sight in ahead:
@@ -130,7 +190,7 @@ def test_the_days_ahead_are_what_the_board_says_on_those_days(keeping):
 
 
 def test_the_hours_ahead_do_not_overlap_and_hold_this_one(keeping):
-    spans = sorted((s.begins, s.ends) for s in sights_ahead(keeping, seconds=60))
+    spans = sorted((s.begins, s.ends) for s in hours_ahead(keeping, seconds=60))
     here = keeping.now().replace(tzinfo=None)
 
     assert len(spans) > 1
@@ -141,14 +201,19 @@ def test_the_hours_ahead_do_not_overlap_and_hold_this_one(keeping):
 def test_in_an_open_round_nothing_is_kept(keeping):
     begin_night(keeping, keeping.today)
 
-    assert sights_ahead(keeping) == []
+    assert sights_ahead(keeping, ["Round"], Look(), QSize(800, 600)) == []
 
 
 def test_what_is_kept_is_the_owner_s_alone(left, tmp_path):
-    assert (tmp_path / "home" / "first sight").stat().st_mode & 0o077 == 0
+    kept = list((tmp_path / "home").glob("first sight*"))
+
+    assert len(kept) > 2
+    assert not any(path.stat().st_mode & 0o077 for path in kept)
 
 
-def test_nothing_kept_takes_the_old_away(left):
+def test_nothing_kept_takes_the_old_away(left, tmp_path):
     keep_sights(left, [])
+
+    assert not list((tmp_path / "home").glob("first sight*"))
 
     assert sight_of(left, app.clock.now()) is None

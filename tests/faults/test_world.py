@@ -175,8 +175,8 @@ def test_all_that_is_written_is_for_its_owner_alone(tmp_path) -> None:
     own = os.environ | {"KEEPER_HOME": str(tmp_path / "home"), "QT_QPA_PLATFORM": "offscreen"}
     window = (
         "import sys; from pathlib import Path; from PySide6.QtCore import QTimer;"
-        "from keeper import app; qt = app.application();"
-        "QTimer.singleShot(1500, qt.closeAllWindows); sys.exit(app.run(Path(sys.argv[1])))"
+        "from keeper import app, start; qt = app.application();"
+        "QTimer.singleShot(1500, qt.closeAllWindows); sys.exit(start.run(Path(sys.argv[1])))"
     )
     for line in (
         ["-m", "keeper", "new", str(book)],

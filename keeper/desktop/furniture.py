@@ -1,0 +1,147 @@
+"""What stands in the window beside its pages: strip, foot line, menus, keys and dress."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QObject, Qt
+from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import QApplication, QMenu, QStackedWidget, QVBoxLayout, QWidget
+
+from keeper.desktop.dress import dress
+from keeper.desktop.look import Look
+from keeper.desktop.page_keys import lines_of, lines_of_places, page_actions, page_lines
+from keeper.desktop.places import Place
+from keeper.desktop.scan import ScanFilter
+from keeper.desktop.type import Use
+from keeper.desktop.widgets.drawn import announce
+from keeper.desktop.widgets.foot import Foot
+from keeper.desktop.widgets.key_sheet import KeySheet
+from keeper.desktop.widgets.menu_bar import MenuOnRequest
+from keeper.desktop.widgets.place_strip import PlaceStrip
+
+if TYPE_CHECKING:
+    from keeper.desktop.main_window import MainWindow
+
+
+class Middle(QWidget):
+    """Strip of places, the pages one upon another, foot line."""
+
+    def __init__(self, look: Look, places: Sequence[Place], parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.strip = PlaceStrip(look, places, self)
+        self.stack = QStackedWidget(self)
+        self.foot = Foot(look, self)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.strip)
+        column.addWidget(self.stack, 1)
+        column.addWidget(self.foot)
+
+
+class Furniture(QObject):
+    """Everything of *window* that is no page, wired to what the window does."""
+
+    def __init__(self, window: MainWindow, look: Look, places: Sequence[Place]) -> None:
+        super().__init__(window)
+        self._window, self._look, self._places = window, look, tuple(places)
+        self.middle = Middle(look, places, window)
+        window.setCentralWidget(self.middle)
+        self.middle.show()  # in a window that is shown it would wait for an event
+        self.key_sheet = KeySheet(look, self.middle.stack)
+        self.menus: dict[str, QMenu] = {}
+        self.bar = MenuOnRequest(window)
+        window.setMenuBar(self.bar)
+        self._general = self._add_actions()
+        self._listen()
+        self._dress()
+
+    def add_command(self, menu: str, action: QAction) -> None:
+        """Put *action* into the menu titled *menu* and make its shortcut work everywhere."""
+        if menu not in self.menus:
+            self.menus[menu] = self.bar.add(menu)
+        self.menus[menu].addAction(action)
+        self._window.addAction(action)
+
+    def take(self, page: QWidget) -> None:
+        """Lay *page* with the others; one that takes no keyboard is made to."""
+        if page.focusPolicy() == Qt.FocusPolicy.NoFocus:
+            page.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.middle.stack.addWidget(page)
+
+    def show_page(self, index: int, page: QWidget) -> None:
+        """*page* on top, the place at *index* marked in the strip, the key sheet gone."""
+        self.key_sheet.hide()
+        self.middle.stack.setCurrentWidget(page)
+        self.middle.strip.show_place(index)
+
+    def announce(self, title: str) -> None:
+        """Have assistive technology say where the keeper now is."""
+        announce(self._window, title)
+
+    def show_keys(self, place: Place, page: QWidget) -> None:
+        """Lay the keys of *place* over its page, or take them away."""
+        if self.key_sheet.isVisible():
+            self.key_sheet.hide()
+            return
+        own = place.keys + page_lines(page)
+        everywhere = lines_of(self._general) + lines_of_places(self._places)
+        self.key_sheet.show_keys(place.name, own + everywhere)
+
+    def _listen(self) -> None:
+        window = self._window
+        self.middle.strip.place_asked.connect(window.go_to)
+        self._look.changed.connect(self._dress)
+        self.bar.put_away.connect(window.back_to_page)
+        self._scanner = ScanFilter(window)
+        self._scanner.scanned.connect(window.scanned)
+        app = QApplication.instance()
+        if app is not None:
+            app.installEventFilter(self._scanner)
+
+    def _add_actions(self) -> tuple[QAction, ...]:
+        window, look = self._window, self._look
+        for index, place in enumerate(self._places):
+            keys = [place.key] + ([f"Alt+{index + 1}"] if index < 9 else [])
+            self.add_command("&Places", _action(window, place.name, keys, self._goer(index)))
+        here = self.menus.setdefault("&Here", self.bar.add("&Here"))
+        here.aboutToShow.connect(lambda: self._fill_here(here))
+        undo = _action(window, "Take back", ["Ctrl+Z"], window.undo_asked.emit)
+        redo = _action(window, "Write again", ["Ctrl+Shift+Z"], window.redo_asked.emit)
+        light = _action(window, "Light, Day or Red lamp", ["F12"], look.switch_light)
+        dim = _action(window, "Dim the red lamp", ["Ctrl+F12"], look.dim)
+        leave = _action(window, "Close the book", ["Ctrl+Q"], window.close)
+        keys_here = _action(window, "Keys of this place", ["F1"], window.show_keys)
+        menu = _action(window, "Menu", ["F10"], self.bar.ask)
+        for title, action in (
+            ("&Book", undo),
+            ("&Book", redo),
+            ("&Book", leave),
+            ("&Light", light),
+            ("&Light", dim),
+            ("&Keys", keys_here),
+        ):
+            self.add_command(title, action)
+        window.addAction(menu)
+        return undo, redo, light, dim, menu, leave
+
+    def _goer(self, index: int) -> Callable[[], None]:
+        return lambda: self._window.go_to(index)
+
+    def _fill_here(self, here: QMenu) -> None:
+        here.clear()
+        page = self.middle.stack.currentWidget()
+        if page is not None:
+            here.addActions(page_actions(page, here))
+
+    def _dress(self) -> None:
+        dress(self._window, self._look.palette, self._look.font(Use.BODY))
+
+
+def _action(parent: QWidget, text: str, keys: Sequence[str], slot: Callable[[], object]) -> QAction:
+    action = QAction(text, parent)
+    action.setShortcuts([QKeySequence(key) for key in keys])
+    action.triggered.connect(lambda _=False: slot())
+    return action
