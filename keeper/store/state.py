@@ -9,7 +9,7 @@ import re
 import sqlite3
 from collections.abc import Iterable
 from datetime import date
-from functools import lru_cache
+from functools import cache, lru_cache
 from typing import Any
 
 from keeper.store.rows import day_number
@@ -20,6 +20,8 @@ _EATEN = "('taken', 'part taken')"
 _UNTIL = "/* until */"  # where a day is set in, when the state of a past day is asked for
 _COUNTS = f"{stands('e')} {_UNTIL}"
 _KEY = "(e.at, e.batch, e.seq)"
+_ALIAS = re.compile(r"\b(\w+)\.")
+_READ = re.compile(r"(?:FROM|JOIN) (\w+) ")
 _EVER = -(2**62)
 """Seconds before anything that can have happened."""
 
@@ -140,24 +142,28 @@ FROM animal a
 """
 
 
-def _needs(sql: str) -> list[str]:
-    """Aliases that *sql* names, and those that they stand on, in the order of joining."""
-    named = set(re.findall(r"\b(\w+)\.", sql)) & _JOINS.keys()
-    reached = [*named, *(n for alias in named for n in _needs(_without_own(alias)))]
-    return [alias for alias in _JOINS if alias in reached]
+@cache
+def _stands_on(alias: str) -> frozenset[str]:
+    """Aliases that must be joined for *alias*, itself among them."""
+    return _needs(_JOINS[alias].replace(f"{alias}.", "")) | {alias}
 
 
-def _without_own(alias: str) -> str:
-    return re.sub(rf"\b{alias}\.", "", _JOINS[alias])
+def _needs(sql: str) -> frozenset[str]:
+    """Aliases that *sql* names, and those that they stand on."""
+    named = _ALIAS.findall(sql)
+    return frozenset().union(*(_stands_on(alias) for alias in {*named} & _JOINS.keys()))
 
 
 def _tables_of(sql: str) -> set[str]:
     """Event tables that *sql* reads, through its aliases too."""
     whole = sql + "".join(_JOINS[alias] for alias in _needs(sql))
-    return set(re.findall(r"(?:FROM|JOIN) (\w+) ", whole)) & {*ANIMAL_COLUMNS}
+    return {*_READ.findall(whole)} & {*ANIMAL_COLUMNS}
 
 
-_TABLES = {name: _tables_of(sql) for name, sql in _CELLS.items()}
+@cache
+def tables_read() -> dict[str, set[str]]:
+    """For each column of ``animal_now`` the event tables that it depends on."""
+    return {name: _tables_of(sql) for name, sql in _CELLS.items()}
 
 
 @lru_cache(maxsize=64)
@@ -167,10 +173,11 @@ def _update(tables: frozenset[str]) -> str | None:
     The others cannot have changed. An entry of one kind so costs a part of the whole row, and
     the index of codes is left alone.
     """
-    cells = {name: sql for name, sql in _CELLS.items() if _TABLES[name] & tables}
+    cells = {name: sql for name, sql in _CELLS.items() if tables_read()[name] & tables}
     if not cells:
         return None
-    joins = "".join(_JOINS[alias] for alias in _needs(" ".join(cells.values())))
+    needed = _needs(" ".join(cells.values()))
+    joins = "".join(join for alias, join in _JOINS.items() if alias in needed)
     return f"""UPDATE animal_now SET ({", ".join(cells)}) =
         (SELECT {", ".join(cells.values())} FROM animal a {joins} WHERE a.id = ?1)
         WHERE animal = ?1"""

@@ -23,7 +23,7 @@ def test_a_book_says_what_its_history_says_whatever_was_done() -> None:
 
 @pytest.mark.long
 def test_a_book_says_what_its_history_says_in_long_campaigns() -> None:
-    examples, steps = int(os.environ.get("HISTORIES", "500")), 50
+    examples, steps = int(os.environ.get("HISTORIES", "1000")), 50
     run_state_machine_as_test(
         TwoStations,
         settings=settings(

@@ -11,7 +11,7 @@ from tests.store.books import a_weight, an_animal, an_offer, write
 
 
 def columns_after(*tables):
-    return {name for name, read in state._TABLES.items() if read & {*tables}}
+    return {name for name, read in state.tables_read().items() if read & {*tables}}
 
 
 def test_the_columns_are_those_of_the_table_in_their_order(book):
@@ -52,7 +52,7 @@ def test_an_entry_of_no_column_leaves_the_row_alone(book, animal):
 
 
 def test_what_the_columns_of_one_table_leave_out_is_found_by_the_whole_row(book, monkeypatch):
-    monkeypatch.setitem(state._TABLES, "weighed_on", frozenset())
+    monkeypatch.setitem(state.tables_read(), "weighed_on", frozenset())
     state._update.cache_clear()
     animal = an_animal(book, "B1")
 
