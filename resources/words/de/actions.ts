@@ -176,7 +176,7 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>as the vet wrote it: name; amount; route; until 12 Dec or 14 days; every 2 days; lot; or given, missed or stopped</source>
+   <source>as the vet wrote it: name / amount / route / until 12 Dec or 14 days / every 2 days / lot 7; or given, missed or stopped</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -316,6 +316,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>eye cap kept</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>faecal test</source>
    <translation type="unfinished" />
   </message>
@@ -341,6 +345,10 @@
   </message>
   <message>
    <source>found dead</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>gone</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -384,6 +392,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>in pieces</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>into {place}</source>
    <translation type="unfinished" />
   </message>
@@ -404,7 +416,7 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>kind; number; last day: transfer permit; 26-118; 30 Jun 2027</source>
+   <source>kind / number / last day: transfer permit / 26-118 / 30 Jun 2027</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -481,6 +493,10 @@
   </message>
   <message>
    <source>nights answered</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no meal can be told, ask the keeper</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -676,6 +692,14 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>still there</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>tail tip kept</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>the copy is not sound</source>
    <translation type="unfinished" />
   </message>
@@ -829,6 +853,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>{left}: {look}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{lines} of another book</source>
    <translation type="unfinished" />
   </message>
@@ -862,6 +890,14 @@
   </message>
   <message>
    <source>{part!r} is not understood; {named}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{path} cannot be read: {why}; name a file such as ca.crt.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{path} holds no certificate in PEM; a file such as ca.crt is right.</source>
    <translation type="unfinished" />
   </message>
   <message>

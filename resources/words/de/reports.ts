@@ -358,6 +358,10 @@
    <translation>Gelege</translation>
   </message>
   <message>
+   <source>Clutches and incubators are not planned here: look before leaving whether one is due to hatch, and who would see to it.</source>
+   <translation>Gelege und Inkubatoren sind hier nicht geplant: vor der Abreise nachsehen, ob ein Schlupf ansteht und wer sich darum kümmert.</translation>
+  </message>
+  <message>
    <source>Code {about} is borne by more than one: {told}</source>
    <translation>Code {about} trägt mehr als ein Tier: {told}</translation>
   </message>
@@ -410,6 +414,10 @@
    <translation>Gabe {number:n} von {doses:n} fällig am {on:day}: {medicine}, {amount}, {route}, wie vom Tierarzt aufgeschrieben.</translation>
   </message>
   <message>
+   <source>Due meanwhile, and may wait until the keeper is back</source>
+   <translation>Unterdessen fällig, und darf warten, bis der Halter zurück ist</translation>
+  </message>
+  <message>
    <source>Due to pip</source>
    <comment>watch kind</comment>
    <translation>Schlupf steht an</translation>
@@ -431,6 +439,10 @@
    <source>Eggs do not balance</source>
    <comment>watch kind</comment>
    <translation>Eier gehen nicht auf</translation>
+  </message>
+  <message>
+   <source>Eggs found: do not turn or move them, leave the female in peace, and call the keeper at once.</source>
+   <translation>Eier gefunden: nicht drehen oder bewegen, das Weibchen in Ruhe lassen und sofort den Halter anrufen.</translation>
   </message>
   <message>
    <source>Eggs of {kinds:n} kinds may lie there, each with limits of its own; these are the widest.</source>
@@ -590,6 +602,10 @@
    <translation>Jeden Tag</translation>
   </message>
   <message>
+   <source>Everybody else waits until the keeper is back, as the plan allows: do not feed them.</source>
+   <translation>Alle anderen warten, bis der Halter zurück ist, wie der Plan es zulässt: nicht füttern.</translation>
+  </message>
+  <message>
    <source>Faecal test</source>
    <comment>watch kind</comment>
    <translation>Kotuntersuchung</translation>
@@ -611,6 +627,18 @@
    <source>Fed by</source>
    <comment>Cause</comment>
    <translation>Gefüttert von</translation>
+  </message>
+  <message>
+   <source>Fed early, on the last evening before leaving</source>
+   <translation>Früher gefüttert, am letzten Abend vor der Abreise</translation>
+  </message>
+  <message>
+   <source>Fed meanwhile, by whoever stands in</source>
+   <translation>Unterdessen gefüttert, von der Vertretung</translation>
+  </message>
+  <message>
+   <source>Fed on {night}: {tubs}.</source>
+   <translation>Gefüttert am {night}: {tubs}.</translation>
   </message>
   <message>
    <source>Fed too fast</source>
@@ -992,6 +1020,10 @@
    <translation>Vielleicht vertauscht mit {other}, {place}, zwischen {after:day} und {on:day}: {weight_g:g}, wo hier {own_g:g} zu erwarten waren und {other_g:g} bei {other} (Zufall {chance:chance}).</translation>
   </message>
   <message>
+   <source>May lay meanwhile</source>
+   <translation>Kann unterdessen ablegen</translation>
+  </message>
+  <message>
    <source>Meals inside weigh {gut_g:g}.</source>
    <translation>Mahlzeiten im Bauch wiegen {gut_g:g}.</translation>
   </message>
@@ -1197,8 +1229,20 @@
    <translation>Kein Gewicht wurde {digestion_days:days} oder mehr nach einer Mahlzeit genommen.</translation>
   </message>
   <message>
-   <source>Nobody is due in these days.</source>
-   <translation>In diesen Tagen ist niemand fällig.</translation>
+   <source>Nobody has to be fed early.</source>
+   <translation>Niemand muss früher gefüttert werden.</translation>
+  </message>
+  <message>
+   <source>Nobody has to be fed in these days. Do not feed anybody: a meal missed harms less than a wrong one.</source>
+   <translation>In diesen Tagen muss niemand gefüttert werden. Niemanden füttern: eine ausgelassene Mahlzeit schadet weniger als eine falsche.</translation>
+  </message>
+  <message>
+   <source>Nobody has to be fed meanwhile.</source>
+   <translation>Niemand muss unterdessen gefüttert werden.</translation>
+  </message>
+  <message>
+   <source>Nobody.</source>
+   <translation>Niemand.</translation>
   </message>
   <message>
    <source>Not eaten for long</source>
@@ -1335,6 +1379,10 @@
   <message>
    <source>One grade up, {prey}: the last {meals:meals} were under {percent:percent} of the target.</source>
    <translation>Eine Größe größer, {prey}: zuletzt lagen {meals:meals} unter {percent:percent} des Ziels.</translation>
+  </message>
+  <message>
+   <source>Only the tubs named here are fed, on that night; every tub with its meal stands on the next page. Cloudy blue eyes or anything unclear: do not feed, and write it down; a night missed harms less than a wrong meal.</source>
+   <translation>Nur die hier genannten Boxen werden gefüttert, an dem Abend; jede Box mit ihrer Mahlzeit steht auf der nächsten Seite. Trübe blaue Augen oder irgendetwas Unklares: nicht füttern und aufschreiben; ein ausgelassener Abend schadet weniger als eine falsche Mahlzeit.</translation>
   </message>
   <message>
    <source>Only the weighing of {weighed_on:day} says {percent:percent}; weigh again.</source>
@@ -1835,6 +1883,10 @@
    <translation>Am Abend {night:night} wurde gefüttert und nicht eingetragen: eine Mahlzeit ist wahrscheinlich, und bis zur nächsten vergehen immer mindestens {gap:days}.</translation>
   </message>
   <message>
+   <source>The plan round an absence, {first} to {last}</source>
+   <translation>Der Plan um eine Abwesenheit, {first} bis {last}</translation>
+  </message>
+  <message>
    <source>The profile has no feeding figures for this stage of life: {stage:Stage}.</source>
    <translation>Das Profil hat keine Futterwerte für diese Lebensstufe: {stage:Stage}.</translation>
   </message>
@@ -1995,10 +2047,6 @@
   <message>
    <source>What became of {still_in:n} of {good:n} good eggs was not written since {since:day}.</source>
    <translation>Was aus {still_in:n} von {good:n} guten Eiern wurde, ist seit {since:day} nicht eingetragen.</translation>
-  </message>
-  <message>
-   <source>What each tub gets stands on the night's round sheet; who is held now is fed only on a night that names it. Cloudy blue eyes or anything unclear: do not feed, and write it down; a night missed harms less than a wrong meal.</source>
-   <translation>Was jede Box bekommt, steht auf dem Rundenblatt des Abends; wer jetzt in Pause ist, wird nur an einem Abend gefüttert, der ihn nennt. Trübe blaue Augen oder irgendetwas Unklares: nicht füttern und aufschreiben; ein ausgelassener Abend schadet weniger als eine falsche Mahlzeit.</translation>
   </message>
   <message>
    <source>What fits comes to {percent:percent} of the target, more than is aimed at.</source>
@@ -2939,7 +2987,7 @@
   </message>
   <message>
    <source>sex</source>
-   <translation>Sex</translation>
+   <translation>Geschl.</translation>
   </message>
   <message>
    <source>sex</source>
@@ -3173,6 +3221,10 @@
    <source>weight trend</source>
    <comment>Layer</comment>
    <translation>Gewichtsverlauf</translation>
+  </message>
+  <message>
+   <source>what, and where</source>
+   <translation>was, und wo</translation>
   </message>
   <message>
    <source>where</source>

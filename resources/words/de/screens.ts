@@ -52,12 +52,20 @@
    <translation>Datei der Tiere (leer: keine)</translation>
   </message>
   <message>
+   <source>Away from, to (5 Dec to 14 Dec; 9 days)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Backed up and proved: {name}.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>By {layer}</source>
    <translation>Nach: {layer}</translation>
+  </message>
+  <message>
+   <source>Certificates that vouch for the broker (none, system, or a file)</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Choose another with  python -m keeper open BOOK,  or put a copy from its backups in its place; begin anew with one of these:</source>
@@ -296,6 +304,10 @@
    <translation>Reihen x Boxen von Rack {rack}, leer: wie die Tiere stehen</translation>
   </message>
   <message>
+   <source>TLS; the broker's certificate is vouched for by {by}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Take in {counts}</source>
    <translation>{counts} aufnehmen</translation>
   </message>
@@ -346,6 +358,10 @@
   <message>
    <source>The next tub</source>
    <translation>Nächste Box</translation>
+  </message>
+  <message>
+   <source>The password goes over the network as it is: only in a network of your own, or C for TLS.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>The photo was not kept: {why}.</source>
@@ -509,7 +525,7 @@
   </message>
   <message>
    <source>adults</source>
-   <translation>Ausgewachsene</translation>
+   <translation>Adulte</translation>
   </message>
   <message>
    <source>alone</source>
@@ -849,6 +865,10 @@
   <message>
    <source>the next animal</source>
    <translation>nächstes Tier</translation>
+  </message>
+  <message>
+   <source>this system</source>
+   <translation>dieses System</translation>
   </message>
   <message>
    <source>tub cleaned, {day}</source>

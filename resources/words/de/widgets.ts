@@ -60,6 +60,10 @@
    <translation>Welcher Irrtum würde es erklären</translation>
   </message>
   <message>
+   <source>While the keeper is away</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Written</source>
    <translation>Geschrieben</translation>
   </message>
