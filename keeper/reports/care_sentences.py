@@ -10,13 +10,12 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
         "Dose {number:n} of {doses:n} due on {on:day}: {medicine}, {amount}, {route}, as the vet"
         " wrote it."
     ),
-    "dose missed": (
-        "{medicine}: {count:n} not written as given, the first on {on:day}. Ask a reptile vet what"
-        " to do about it."
+    "dose missed, never doubled, ask a reptile vet": (
+        "{medicine} missed: {count:n}, the first on {on:day}; never double a dose, ask a reptile"
+        " vet."
     ),
-    "a missed dose is never doubled": "A missed dose is never doubled.",
     "weight beside a dose": "Last weighed {weight_g:g}, on {weighed_on:day}.",
-    "ends with a dose written": "Ends when the dose is written: given, missed or stopped.",
+    "ends with a dose written": "Ends when the dose is written.",
     # faecal tests and permits
     "faecal test due": (
         "Faecal test due on {on:day}; {clear:n} of {wanted:n} clear so far in this quarantine."
@@ -26,8 +25,8 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
     ),
     "result awaited": "A faecal sample went off on {on:day}, {days:ago}; its result is awaited.",
     "found in the faeces": "Found in the faecal test of {on:day}: {text:quoted}.",
-    "permit ends": "{permit} {number} ends on {on:day}, in {days:days}.",
-    "permit has ended": "{permit} {number} ended on {on:day}, {days:ago}.",
+    "permit ends": "Permit ends on {on:day}, in {days:days}: {permit} {number}.",
+    "permit has ended": "Permit ended on {on:day}, {days:ago}: {permit} {number}.",
     "check local law": "Check local law.",
     "ends with a faecal test": "Ends with a faecal test.",
     "ends with a new permit": "Ends with a new permit of that kind.",
@@ -41,17 +40,17 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
     ),
     "looks for mites missed": "Looks before it that were not written: {count:n}.",
     "treated against mites": "Treated on {on:day}, as vet or label say: {text:quoted}.",
-    "ends with a look for mites": "Ends when the look is written; mites seen begin the count anew.",
+    "ends with a look for mites": "Ends when the look is written.",
     # prey in the freezer
     "prey below order point": (
-        "{left:n} {prey} left, enough for {weeks:tenth} weeks; {a_week:tenth} a week are planned,"
-        " so order below {point:n}: {lead_weeks:n} weeks until it comes and as many to spare."
+        "{left:n} left, enough for {weeks:tenth} weeks: {a_week:tenth} of {prey} a week are"
+        " planned. Order below {point:n}: {lead_weeks:n} weeks until it comes and as many to spare."
     ),
     "bag past use": (
-        "Bag {bag} came on {since:day}, {days:ago}, and holds {left:n} {prey}: use it first."
+        "Bag {bag} of {prey} came on {since:day}, {days:ago}, and holds {left:n}: use it first."
     ),
     "bag past keeping": (
-        "Bag {bag} came on {since:day}, {days:ago}, and holds {left:n} {prey}: bin it."
+        "Bag {bag} of {prey} came on {since:day}, {days:ago}, and holds {left:n}: bin it."
     ),
     "ends with a bag counted in": "Ends when a bag is counted in.",
     "ends when the bag is empty": "Ends when the bag is counted empty.",

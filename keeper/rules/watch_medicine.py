@@ -10,13 +10,12 @@ from datetime import date, timedelta
 from keeper.husbandry.care import Dose, DoseTold, Medicine
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
-from keeper.husbandry.reasons import Reason, because
+from keeper.husbandry.reasons import Figure, Reason, because
 from keeper.rules.watch_facts import Course, Severity, Signal, WatchFacts
 
 WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("dose due", ("medicine", "amount", "route", "on", "number", "doses")),
-    ("dose missed", ("medicine", "on", "count")),
-    ("a missed dose is never doubled", ()),
+    ("dose missed, never doubled, ask a reptile vet", ("medicine", "on", "count")),
     ("weight beside a dose", ("weight_g", "weighed_on")),
     ("ends with a dose written", ()),
 )
@@ -80,8 +79,8 @@ def _why(course: Course, now: AnimalNow) -> Iterator[Reason]:
         )
     if course.missed:
         count, first = len(course.missed), course.missed[0]
-        yield because("dose missed", medicine=medicine.medicine, on=first, count=count)
-        yield because("a missed dose is never doubled")
+        missed: dict[str, Figure] = {"medicine": medicine.medicine, "on": first, "count": count}
+        yield because("dose missed, never doubled, ask a reptile vet", **missed)
     if now.weight_g is not None and now.weighed_on is not None:
         yield because("weight beside a dose", weight_g=now.weight_g, weighed_on=now.weighed_on)
 

@@ -102,7 +102,10 @@ def test_a_course_survives_the_closing_of_the_book(keeping, clock, tmp_path):
     ) as again:
         (line,) = kept(again, "medicine")
 
-    assert [why.why for why in line.because][:2] == ["dose due", "dose missed"]
+    assert [why.why for why in line.because][:2] == [
+        "dose due",
+        "dose missed, never doubled, ask a reptile vet",
+    ]
     assert line.because[1].figures["on"] == TODAY + timedelta(days=1)
 
 
