@@ -9,6 +9,7 @@ import subprocess
 import sys
 from pathlib import Path
 from time import monotonic, sleep
+from typing import NamedTuple
 
 import pytest
 
@@ -37,10 +38,19 @@ client.loop_stop()
 """Publishes each line of its input, a topic and a message; ends when the broker has them all."""
 
 
+class Shown(NamedTuple):
+    """What a broker shows of itself: files in PEM."""
+
+    certificate: Path
+    key: Path
+
+
 class LoopbackBroker:
     """Started and stopped at will; what it is to keep outlasts a stop, as its sessions do."""
 
-    def __init__(self, folder: Path, *, passwords: Path | None = None) -> None:
+    def __init__(
+        self, folder: Path, *, passwords: Path | None = None, shown: Shown | None = None
+    ) -> None:
         folder.mkdir()
         self.port = _free_port()
         self._config = folder / "mosquitto.conf"
@@ -52,6 +62,7 @@ class LoopbackBroker:
             f"persistence_location {folder}/",
             "max_queued_messages 0",
             *([f"password_file {passwords}"] if passwords else []),
+            *([f"certfile {shown.certificate}", f"keyfile {shown.key}"] if shown else []),
         ]
         self._config.write_text("\n".join(lines) + "\n", encoding="utf-8")
         self._running: subprocess.Popen[bytes] | None = None

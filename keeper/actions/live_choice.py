@@ -15,12 +15,19 @@ from typing import Literal, TypeVar
 import msgspec
 
 from keeper.actions.station import home_dir
+from keeper.language import tr
 
 T = TypeVar("T")
 Protocol = Literal["3.1.1", "5"]
-PLAIN_PORT = 1883
+PLAIN_PORT, TLS_PORT = 1883, 8883
+"""As registered with IANA for MQTT."""
 RIGHT = "192.168.1.20, broker.local:1883 or ro@broker.local is right"
 
+NO_TLS, BY_SYSTEM = "none", "system"
+"""What may be typed in place of a file of certificates."""
+
+_PEM = b"-----BEGIN CERTIFICATE-----"
+_MOST_PEM_BYTES = 4_000_000
 _FILE, _HEARD = "live.json", "live-heard.json"
 _ADDRESS = re.compile(
     r"(?:([^@\s:]{1,64})@)?(\[[0-9A-Fa-f:.]+\]|[^\s:@/\[\]]{1,253})(?::(\d{1,5}))?"
@@ -29,7 +36,11 @@ _ADDRESS = re.compile(
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LiveChoice:
-    """Where to listen. on: whether it is switched on. user: empty where none is asked for."""
+    """Where to listen. on: whether it is switched on. user: empty where none is asked for.
+
+    tls: only to a broker whose certificate is vouched for, by the authorities in ca_file or,
+    where that is empty, by those of the system.
+    """
 
     host: str = ""
     port: int = PLAIN_PORT
@@ -37,6 +48,8 @@ class LiveChoice:
     password: str = ""
     protocol: Protocol = "3.1.1"
     on: bool = False
+    tls: bool = False
+    ca_file: str = ""
 
     @property
     def address(self) -> str:
@@ -95,6 +108,45 @@ def with_address(choice: LiveChoice, text: str) -> LiveChoice:
         raise ValueError(f"{text!r} is no address of a broker; {RIGHT}.")
     made = replace(choice, host=found[2].strip("[]"), port=port, user=found[1] or "")
     return made if made.address == choice.address else replace(made, password="")
+
+
+def with_certificates(choice: LiveChoice, text: str) -> LiveChoice:
+    """*choice* with what vouches for the broker as typed: ``none``, ``system`` or a PEM file.
+
+    The usual port goes along. A password that was meant for a line with TLS is forgotten with it.
+
+    >>> with_certificates(LiveChoice(host="broker.local"), "system").address
+    'broker.local:8883'
+
+    Raises:
+        ValueError: no file of certificates, in one sentence.
+    """
+    word = text.strip()
+    if word.casefold() in ("", NO_TLS):
+        port = PLAIN_PORT if choice.tls and choice.port == TLS_PORT else choice.port
+        password = "" if choice.tls else choice.password
+        return replace(choice, tls=False, ca_file="", port=port, password=password)
+    ca_file = "" if word.casefold() == BY_SYSTEM else str(_certificates(word))
+    port = TLS_PORT if not choice.tls and choice.port == PLAIN_PORT else choice.port
+    return replace(choice, tls=True, ca_file=ca_file, port=port)
+
+
+def _certificates(text: str) -> Path:
+    """The file typed, if it holds a certificate as far as can be seen without reading it in."""
+    path = Path(text).expanduser().absolute()
+    try:
+        with path.open("rb") as file:
+            is_pem = _PEM in file.read(_MOST_PEM_BYTES)
+    except OSError as error:
+        why = error.strerror or str(error)
+        raise ValueError(
+            tr("{path} cannot be read: {why}; name a file such as ca.crt.", path=path, why=why)
+        ) from error
+    if not is_pem:
+        raise ValueError(
+            tr("{path} holds no certificate in PEM; a file such as ca.crt is right.", path=path)
+        )
+    return path
 
 
 def _name(book: Path) -> str:

@@ -109,6 +109,42 @@ def test_a_line_that_cannot_be_reached_is_told_and_switched_off_again(desk, qtbo
     assert not choice_for(desk.keeping.book.path).on
 
 
+def test_what_vouches_for_the_broker_is_typed_and_shown(desk, tmp_path):
+    own = tmp_path / "ca.crt"
+    own.write_text("-----BEGIN CERTIFICATE-----\n", encoding="ascii")
+    desk.press("M A")
+    desk.answer("ro@broker.local")
+    desk.press("W")
+    desk.answer("secret")
+    in_the_clear = told(desk)
+
+    desk.press("C")
+    desk.answer(str(own))
+    by_file = told(desk)
+    desk.press("C")
+    desk.answer("none")
+
+    assert "goes over the network as it is" in in_the_clear
+    assert f"vouched for by {own}" in by_file
+    assert "port 8883" in by_file and "as it is" not in by_file
+    assert "port 1883" in told(desk) and "no password" in told(desk)
+
+
+def test_what_is_no_certificate_is_refused_and_nothing_is_changed(desk, keeping, tmp_path):
+    desk.press("M A")
+    desk.answer("broker.local")
+    before = choice_for(keeping.book.path)
+
+    desk.press("C")
+    desk.answer(str(tmp_path / "gone.crt"))
+
+    (refused,) = desk.refused
+    assert refused.endswith(
+        "cannot be read: No such file or directory; name a file such as ca.crt."
+    )
+    assert choice_for(keeping.book.path) == before
+
+
 def test_what_is_no_address_is_refused_in_one_sentence(desk):
     desk.press("M A")
     desk.answer("mqtt://x")

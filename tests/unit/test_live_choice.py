@@ -13,6 +13,7 @@ from keeper.actions.live_choice import (
     heard_probes,
     keep_heard,
     with_address,
+    with_certificates,
 )
 from keeper.actions.station import HOME_VARIABLE
 
@@ -79,3 +80,68 @@ def test_probes_heard_are_remembered_for_a_book_and_told_only_while_it_is_on(tmp
 
     assert heard_probes(tmp_path / "a.book") == {"K1", "K2", "K3"}
     assert heard_probes(tmp_path / "b.book") == frozenset()
+
+
+PEM = "-----BEGIN CERTIFICATE-----\nbm9uZQ==\n-----END CERTIFICATE-----\n"
+
+
+def a_certificate(folder: Path) -> Path:
+    path = folder / "ca.crt"
+    path.write_text(f"house authority\n{PEM}", encoding="ascii")
+    return path
+
+
+def test_certificates_are_typed_as_none_the_system_s_or_a_file(tmp_path):
+    path = a_certificate(tmp_path)
+    by_file = with_certificates(CHOSEN, str(path))
+    by_system = with_certificates(CHOSEN, "System")
+
+    assert (by_file.tls, by_file.ca_file, by_file.port) == (True, str(path), 8883)
+    assert (by_system.tls, by_system.ca_file) == (True, "")
+    assert not with_certificates(by_file, "none").tls
+
+
+def test_a_port_of_the_keeper_s_own_stays_where_it_is():
+    own = with_certificates(replace(CHOSEN, port=2000), "system")
+
+    assert (own.port, with_certificates(own, "none").port) == (2000, 2000)
+
+
+def test_a_password_meant_for_tls_is_not_sent_without():
+    by_system = with_certificates(CHOSEN, "system")
+
+    assert by_system.password == "secret"
+    assert with_certificates(by_system, "none").password == ""
+    assert with_certificates(CHOSEN, "none").password == "secret"
+
+
+def test_what_is_no_file_of_certificates_is_refused_with_what_is_right(tmp_path):
+    other = tmp_path / "notes.txt"
+    other.write_text("no certificate", encoding="ascii")
+
+    for text, why in [
+        (str(other), "holds no certificate in PEM"),
+        (str(tmp_path / "gone.crt"), "No such file"),
+        (str(tmp_path), "directory"),
+    ]:
+        with pytest.raises(ValueError, match=why):
+            with_certificates(CHOSEN, text)
+
+
+def test_a_choice_with_certificates_is_kept_for_its_owner_only(tmp_path, home):
+    chosen = with_certificates(CHOSEN, str(a_certificate(tmp_path)))
+
+    choose(tmp_path / "a.book", chosen)
+
+    assert choice_for(tmp_path / "a.book") == chosen
+    assert stat.S_IMODE((home / "live.json").stat().st_mode) == 0o600
+
+
+def test_a_choice_kept_by_an_earlier_program_is_one_without_tls(tmp_path, home):
+    home.mkdir()
+    kept = f'{{"{tmp_path / "a.book"}": {{"host": "broker.local", "on": true}}}}'
+    (home / "live.json").write_text(kept, encoding="utf-8")
+
+    choice = choice_for(tmp_path / "a.book")
+
+    assert (choice.on, choice.tls, choice.ca_file) == (True, False, "")

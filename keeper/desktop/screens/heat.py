@@ -56,7 +56,7 @@ _KEYS = {
     Qt.Key.Key_Comma: ".",
     Qt.Key.Key_Backspace: "rub",
     **{Qt.Key(Qt.Key.Key_0.value + n): str(n) for n in range(10)},
-    **{Qt.Key[f"Key_{letter}"]: letter for letter in "UOZNSAWVT"},
+    **{Qt.Key[f"Key_{letter}"]: letter for letter in "UOZNSAWVTC"},
 }
 
 TOLD = {

@@ -8,16 +8,26 @@ from dataclasses import replace
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from keeper.actions.keeping import Keeping
-from keeper.actions.live_choice import LiveChoice, choice_for, with_address
+from keeper.actions.live_choice import (
+    BY_SYSTEM,
+    NO_TLS,
+    LiveChoice,
+    choice_for,
+    with_address,
+    with_certificates,
+)
 from keeper.actions.live_topics import TopicMap, set_topic, topics_of
 from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.notices import Notices
+from keeper.desktop.screens.files_asking import complete_paths
 from keeper.desktop.screens.heat_live_words import live_lines
 from keeper.desktop.widgets.asking_line import AskingLine
+from keeper.language import tr
 from keeper.live.receiving import LiveState
 
 LIVE_KEYS = (
-    "S switch on or off    A address    W password    V version    T topic    P place    Esc leaves"
+    "S switch    A address    W password    C certificates    V version    T topic    P place"
+    "    Esc leaves"
 )
 LOOK_MS = 10_000
 Lines = list[tuple[str, bool]]
@@ -68,6 +78,7 @@ class HeatLive(QObject):
             "S": self._switch,
             "A": self._ask_address,
             "W": self._ask_password,
+            "C": self._ask_certificates,
             "V": self._change_version,
             "T": self._ask_topic,
             "P": self._ask_place,
@@ -132,6 +143,21 @@ class HeatLive(QObject):
 
     def _password(self, text: str) -> bool:
         self._choose(replace(self._choice, password=text))
+        return True
+
+    def _ask_certificates(self) -> None:
+        complete_paths(self._asking)
+        known = self._choice.ca_file or (BY_SYSTEM if self._choice.tls else NO_TLS)
+        question = tr("Certificates that vouch for the broker (none, system, or a file)")
+        self._asking.ask(question, self._certificates, known)
+
+    def _certificates(self, text: str) -> bool:
+        try:
+            choice = with_certificates(self._choice, text)
+        except REFUSALS as refusal:
+            self._notices.refused.emit(said(refusal))
+            return False
+        self._choose(choice)
         return True
 
     def _ask_topic(self) -> None:

@@ -8,6 +8,7 @@ from pathlib import Path
 from keeper.actions.live_choice import LiveChoice
 from keeper.actions.live_taking import LiveCounts, aside_path
 from keeper.actions.live_topics import TopicMap, words_of
+from keeper.language import tr
 from keeper.live.receiving import LiveState
 from keeper.reports.figures import counted, number
 
@@ -19,7 +20,9 @@ _SHOWN_LETTERS = 36
 
 NO_ADDRESS = "No address yet: A asks for it, such as 192.168.1.20 or ro@broker.local:1883."
 NO_TOPIC = "No topic yet: T asks for it, such as room/+/air or room/b3/air = K1, temp, time."
-IN_THE_CLEAR = "The password goes over the network as it is: only in a network of your own."
+IN_THE_CLEAR = tr(
+    "The password goes over the network as it is: only in a network of your own, or C for TLS."
+)
 
 
 def live_lines(
@@ -43,7 +46,10 @@ def _choice_lines(choice: LiveChoice) -> Iterator[tuple[str, bool]]:
     word = "a password" if choice.password else "no password"
     who = f", user {choice.user}, {word}" if choice.user else ""
     yield f"{choice.host}, port {choice.port}, MQTT {choice.protocol}{who}", False
-    if choice.user and choice.password:
+    if choice.tls:
+        by = choice.ca_file or tr("this system")
+        yield tr("TLS; the broker's certificate is vouched for by {by}", by=by), False
+    elif choice.user and choice.password:
         yield IN_THE_CLEAR, False
 
 
