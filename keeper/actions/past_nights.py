@@ -34,6 +34,7 @@ from keeper.husbandry.events import (
 from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
 from keeper.husbandry.reasons import Reason
 from keeper.husbandry.when import Happened, at_instant
+from keeper.language import tr
 from keeper.reports.figures import night as night_words
 from keeper.reports.figures import plain
 from keeper.reports.words import word
@@ -124,6 +125,24 @@ class PastNight(Walk):
         tub = self._standing_at()
         found = Regurgitation(animal=tub.plan.animal, happened=at_instant(self._keeping.now()))
         return self._noticed("regurgitation", tub, [found], "regurgitation found")
+
+    def was_in(self, line: int) -> tuple[Written, tuple[Reason, ...]]:
+        """What is written at the cursor was the tub of *line*; also what follows from it.
+
+        The cursor stays: what became of this tub that night may be written now.
+
+        Raises:
+            LookupError: nothing is written here, or that tub has an entry of its own.
+        """
+        tub, right = self._standing_at(), self.tub(line)
+        if tub.offer is None or right.line == tub.line:
+            raise LookupError(tr("Give the line of the other tub, where something is written."))
+        instead = in_other_tub(tub.offer, right)
+        follows = consequences(self._keeping, tub.offer, instead)
+        written = put_right(self._keeping, tub.offer, instead, Correction.WRONG_TUB)
+        self._refresh([tub.line, right.line])
+        what = tr("it was {tub}", tub=tub_name(right))
+        return replace(written, where=tub_name(tub), what=what), follows
 
     def _now(self) -> Happened:
         return time_in(self.opened.event, self._keeping.now())

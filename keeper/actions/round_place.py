@@ -13,7 +13,7 @@ from pathlib import Path
 
 from keeper.actions.keeping import Keeping
 from keeper.actions.rounds import Walk, open_night
-from keeper.actions.tubs import Tub, last_written
+from keeper.actions.tubs import Prey, Tub, last_written
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -21,7 +21,9 @@ class RoundPlace:
     """line: where the keeper stood, None at the end of a pass, as long as nothing is written.
 
     since: the newest entry of the round when it was kept. looked: tubs that the check pass
-    had to look at when it began.
+    had to look at when it began. prey: what was chosen there in place of the plan. Digits of a
+    choice that is not made yet, and the exceptions of a sweep, are not kept: nothing of them
+    counts before Enter, and the tubs still say what became of them.
     """
 
     round: int
@@ -29,9 +31,19 @@ class RoundPlace:
     line: int | None
     since: int
     looked: int = 0
+    prey: list[str | int | float | None] | None = None
 
 
-def keep_place(keeping: Keeping, walk: Walk, looked: int) -> None:
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TakenUp:
+    """An open round as it was left, and what was chosen for the tub at its cursor."""
+
+    walk: Walk
+    looked: int = 0
+    prey: Prey | None = None
+
+
+def keep_place(keeping: Keeping, walk: Walk, looked: int, prey: Prey | None = None) -> None:
     """Keep where *walk* stands; a window that only reads keeps nothing.
 
     On a disk that takes no such file the round itself goes on.
@@ -44,6 +56,7 @@ def keep_place(keeping: Keeping, walk: Walk, looked: int) -> None:
         line=walk.cursor,
         since=_newest(walk.tubs),
         looked=looked,
+        prey=None if prey is None else list(prey),
     )
     try:
         _write(_file_of(keeping), json.dumps(asdict(place)))
@@ -59,20 +72,29 @@ def forget_place(keeping: Keeping) -> None:
         return
 
 
-def taken_up(keeping: Keeping) -> tuple[Walk, int] | None:
-    """The open round at the tub where the keeper stood, and how many its check pass looks at."""
+def taken_up(keeping: Keeping) -> TakenUp | None:
+    """The open round at the tub where the keeper stood, with what was chosen for it."""
     walk = open_night(keeping)
     if walk is None:
         return None
     place = _read(_file_of(keeping))
     if place is None or place.round != walk.round:
-        return walk, 0
+        return TakenUp(walk=walk)
     if place.checking:
         walk.begin_check()
         walk.cursor = next_waiting(walk, last_written(walk.tubs))
     if place.since == _newest(walk.tubs) and (place.line is None or _is_line(place.line, walk)):
         walk.cursor = place.line
-    return walk, place.looked
+        return TakenUp(walk=walk, looked=place.looked, prey=_prey_of(place))
+    return TakenUp(walk=walk, looked=place.looked)
+
+
+def _prey_of(place: RoundPlace) -> Prey | None:
+    """None for anything that this program did not write."""
+    match place.prey:
+        case [str(name), int(count), int(mass_g) | float(mass_g)]:
+            return name, count, mass_g
+    return None
 
 
 def _is_line(line: int, walk: Walk) -> bool:

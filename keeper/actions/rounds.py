@@ -4,7 +4,7 @@ The walk holds no truth of its own: after each verb it reads back what the book 
 so a walk taken up again after a power cut is the same walk.
 """
 
-from collections.abc import Sequence
+from collections.abc import Container, Sequence
 from dataclasses import replace
 from datetime import date, datetime, time, timedelta
 
@@ -25,6 +25,7 @@ from keeper.actions.tubs import (
     read_tub,
     read_tubs,
     refuse_impossible,
+    refuse_unnamed,
     row_around,
     tub_name,
 )
@@ -39,8 +40,10 @@ from keeper.husbandry.events import (
     RoundOpened,
 )
 from keeper.husbandry.now import AnimalNow
+from keeper.husbandry.place import place_of
 from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
 from keeper.husbandry.when import Happened, at_instant
+from keeper.language import tr
 from keeper.store import reading
 from keeper.store.journal import batch
 from keeper.store.reading import Batch, Entry
@@ -95,11 +98,14 @@ def read_again(walk: "Walk", keeping: Keeping) -> "Walk":
     return fresh
 
 
-def begin_night(keeping: Keeping, night: date) -> "Walk":
+def begin_night(keeping: Keeping, night: date, racks: Container[str] | None = None) -> "Walk":
     """Freeze tonight's plan and begin to walk it.
 
+    racks: only these, by the letter on the tubs, as a house of several rooms feeds them; None:
+    every rack. What stands elsewhere is no part of this round and stays due.
+
     Raises:
-        ValueError: another round is still open, or no animal stands in a tub.
+        ValueError: another round is still open, or no animal stands in a tub there.
     """
     running = open_night(keeping)
     if running is not None:
@@ -107,6 +113,10 @@ def begin_night(keeping: Keeping, night: date) -> "Walk":
     rows = due_rows(keeping, night)
     if not rows:
         raise ValueError("No animal stands in a tub; take in your records first.")
+    if racks is not None:
+        rows = [row for row in rows if rack_name(row.animal.place) in racks]
+    if not rows:
+        raise ValueError(tr("No animal stands in a tub of these racks."))
     with made_at_once():
         return _begun(keeping, night, rows)
 
@@ -122,6 +132,24 @@ def _begun(keeping: Keeping, night: date, rows: Sequence[DueRow]) -> "Walk":
     opened = reading.all_of(keeping.book, RoundOpened, "e.round = ?", key)[0]
     here = [row.animal for row in rows] if night >= keeping.today else None
     return Walk(keeping, opened, here)  # a plan changes no animal
+
+
+def rack_name(place: str | None) -> str:
+    """The rack of a place as it is written on the tubs; empty for a place of its own."""
+    found = place_of(place or "")
+    return found.rack if found else ""
+
+
+def sweep_bars(walk: "Walk", tub: Tub, result: Result) -> str:
+    """Why a sweep cannot say *result* of *tub*, in one sentence; empty where it can."""
+    if walk.checking:
+        return ""
+    try:
+        refuse_impossible(tub, result, None)
+        refuse_unnamed(tub, result, None)
+    except LookupError as refusal:
+        return str(refusal)
+    return ""
 
 
 def sweep_covers(walk: "Walk", tub: Tub) -> bool:
@@ -187,6 +215,7 @@ class Walk:
         """
         tub = self._standing_at()
         refuse_impossible(tub, result, prey)
+        refuse_unnamed(tub, result, prey)
         offer = offer_in(tub, self._now(), result, evidence, withheld=withheld, prey=prey)
         return self._settled("offer", tub, [tub], [offer], offer_words(offer))
 
@@ -208,6 +237,10 @@ class Walk:
             raise LookupError(f"Line {min(strangers)} is not in the rest of this row.")
         if not rest:
             raise LookupError("Nothing is planned in the rest of this row; walk it tub by tub.")
+        for tub in rest:
+            bar = sweep_bars(self, tub, by_line[tub.line].result) if tub.line in by_line else ""
+            if bar:
+                raise LookupError(bar)
         others_now = [(tub, by_line.get(tub.line)) for tub in rest]
         offers = [swept(tub, o, self._now(), self.checking) for tub, o in others_now]
         kind = "gone" if self.checking else "as planned"

@@ -24,6 +24,7 @@ from keeper.husbandry.place import place_of
 from keeper.husbandry.profile import COMMON_PRACTICE, PreyGrade, Sourced
 from keeper.husbandry.reasons import Reason
 from keeper.husbandry.when import Happened
+from keeper.language import tr
 from keeper.reports.figures import grams
 from keeper.reports.prey_words import prey_words
 from keeper.reports.words import word
@@ -110,7 +111,7 @@ class Tub:
 
 def plan_line(row: DueRow, round_: int, line: int, happened: Happened) -> PlanLine:
     """One line of the night, frozen from the board."""
-    prey, count, mass_g = _prey_of(row.plan)
+    prey, count, mass_g = planned_prey(row.plan)
     return PlanLine(
         happened=happened,
         round=round_,
@@ -202,7 +203,34 @@ def refuse_impossible(tub: Tub, result: Result, prey: Prey | None) -> None:
             f"{tub_name(tub)} regurgitated and is on hold; 7 and 3 go on, / chooses the prey."
         )
     if prey is None and tub.plan.prey is None and not tub.walked:
-        raise LookupError(f"Nothing is planned for {tub_name(tub)}; / chooses the prey.")
+        raise LookupError(
+            tr(
+                "Nothing is planned for {tub}; 4 offers it all the same, / chooses the prey.",
+                tub=tub_name(tub),
+            )
+        )
+
+
+def refuse_unnamed(tub: Tub, result: Result, prey: Prey | None) -> None:
+    """Raise LookupError where something was offered and nobody said what."""
+    if result is not Result.NOT_OFFERED and lacks_prey(tub) and prey is None:
+        raise LookupError(asks_for_prey(tub))
+
+
+def lacks_prey(tub: Tub) -> bool:
+    """Nothing is planned for *tub* and nothing was named tonight."""
+    return tub.plan.prey is None and item_given(tub) is None
+
+
+def asks_for_prey(tub: Tub) -> str:
+    """The sentence that asks what was given."""
+    return tr("Nothing is planned for {tub}; / names the prey that was given.", tub=tub_name(tub))
+
+
+def item_given(tub: Tub) -> Prey | None:
+    """What was offered in *tub* tonight; None where nothing was, or nobody said what."""
+    event = tub.offer.event if tub.offer is not None else None
+    return (event.prey, event.count, event.mass_g) if event is not None and event.prey else None
 
 
 def offer_in(
@@ -214,8 +242,8 @@ def offer_in(
     withheld: HoldKind | None = None,
     prey: Prey | None = None,
 ) -> Offer:
-    """The offer that says *result* of a tub, as planned or with other *prey*."""
-    planned = (tub.plan.prey, tub.plan.count, tub.plan.mass_g)
+    """The offer that says *result* of a tub: of the item that was given, or with other *prey*."""
+    planned = item_given(tub) or (tub.plan.prey, tub.plan.count, tub.plan.mass_g)
     name, count, mass_g = (None, None, None) if result is Result.NOT_OFFERED else prey or planned
     return Offer(
         animal=tub.plan.animal,
@@ -305,7 +333,7 @@ def _is_one_of(remark: Remark, night: date) -> bool:
     return remark.happened.day == night and remark.text.startswith(ONE_OF)
 
 
-def _prey_of(plan: Plan) -> Prey:
+def planned_prey(plan: Plan) -> Prey:
     """What the plan offers; several kinds are named together."""
     if not plan.offer:
         return None, None, None

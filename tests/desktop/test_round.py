@@ -163,7 +163,9 @@ def test_an_empty_tub_is_passed_by_and_no_result_can_be_written_for_it(desk, kee
 
 def test_a_line_is_gone_to_and_a_held_animal_can_be_fed_with_a_prey_of_choice(desk, keeping):
     desk.press("9 4 Enter Enter")
-    assert desk.refused == ["Nothing is planned for A1·4 Quill; / chooses the prey."]
+    assert desk.refused == [
+        "Nothing is planned for A1·4 Quill; 4 offers it all the same, / chooses the prey."
+    ]
 
     desk.press("/ 3 1 Enter")
 

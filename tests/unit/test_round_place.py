@@ -27,7 +27,8 @@ def file_of(keeping):
 
 
 def stands(keeping):
-    walk, looked = taken_up(keeping)
+    found = taken_up(keeping)
+    walk, looked = found.walk, found.looked
     return walk.cursor, walk.checking, looked
 
 

@@ -22,7 +22,7 @@ from keeper.desktop.screens.round_deeds import Asking, Deed, Refused, Step, Verb
 from keeper.desktop.screens.round_over import RoundOver
 from keeper.desktop.screens.round_pages import walk_face
 from keeper.desktop.screens.round_paper import (
-    holiday_page_of_night,
+    AwayLine,
     round_sheet_of_night,
     thaw_list_of_night,
 )
@@ -47,6 +47,7 @@ class RoundScreen(QWidget):
         self._stand, self._telling = RoundStand(keeping), RoundTelling(notices)
         telling = self._telling
         self.paper = PaperDesk(keeping, self, tell=telling.noted, refuse=telling.refused)
+        self.away = AwayLine(look, self, keeping, self.paper, telling.refused)
         self._asking: Asking | None = None
         self._stale = True
         self._walk_view, self._quiet_view = WalkView(look), QuietView(look)
@@ -140,7 +141,9 @@ class RoundScreen(QWidget):
         self._stand.forget_counts()
         here = self._stand.here
         try:
-            if deed.verb in _SCREEN:
+            if deed.verb is Verb.BEGIN:
+                self._telling.begun(self._stand.begin(deed.racks))
+            elif deed.verb in _SCREEN:
                 _SCREEN[deed.verb](self)
             elif here is not None:
                 step = asked_first(here, deed)
@@ -159,8 +162,8 @@ class RoundScreen(QWidget):
         if self._asking is None:
             self._telling.asked("Nobody held tonight has eaten often enough under such a hold.")
 
-    def _begin(self) -> None:
-        self._telling.begun(self._stand.begin())
+    def _ask_racks(self) -> None:
+        self._asking = self._stand.racks()
 
     def _ask_close(self) -> None:
         here = self._stand.here
@@ -252,7 +255,7 @@ def _actions(page: RoundScreen) -> list[QAction]:
         ("Nights that are over", "Ctrl+Y", page._ask_nights),
         ("Print the round sheet", "Ctrl+P", lambda: page._print(round_sheet_of_night)),
         ("Print the thaw list", "Ctrl+T", lambda: page._print(thaw_list_of_night)),
-        ("Print the page for a holiday", "Ctrl+H", lambda: page._print(holiday_page_of_night)),
+        ("Print the page for a holiday", "Ctrl+H", page.away.ask_days),
         ("The last PDF on a printer", "Ctrl+Shift+P", page.paper.to_printer),
     )
     return [_action(page, *deed) for deed in deeds]
@@ -266,7 +269,7 @@ def _action(page: QWidget, text: str, key: str, slot: Callable[[], None]) -> QAc
 
 
 _SCREEN: Mapping[Verb, Callable[[RoundScreen], None]] = {
-    Verb.BEGIN: RoundScreen._begin,
+    Verb.ASK_RACKS: RoundScreen._ask_racks,
     Verb.ASK_LEARNED: RoundScreen._ask_learned,
     Verb.LOOK_AGAIN: lambda page: page._stand.look_again(),
     Verb.ASK_CLOSE: RoundScreen._ask_close,

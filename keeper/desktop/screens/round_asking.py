@@ -14,12 +14,14 @@ from keeper.actions.tubs import Prey, prey_of_grade
 from keeper.desktop.screens.round_deeds import GIVE_UP, Deed, Refused, Step, Verb
 from keeper.husbandry.events import HoldKind, Result
 from keeper.husbandry.profile import PreyGrade
+from keeper.language import tr
 
 MOST_DIGITS = 5
 COUNT_USUAL = 3
 """A planned meal has up to so many items (common practice); more are asked for twice."""
 
 GIVE_UP_WORDS = "give up"
+_RACKS_A_PAGE = 9
 
 REASONS = {
     "1": HoldKind.OPAQUE,
@@ -120,6 +122,10 @@ class Dead:
         return Deed(verb=Verb.MARK, digit=FOUND_DEAD) if key == FOUND_DEAD else None
 
 
+_LINE_WORDS = {Verb.PASS_ON: "PASS ON TO", Verb.OTHER_TUB: tr("IT WAS TUB")}
+_LINE_ENTER = {Verb.PASS_ON: "take it there", Verb.OTHER_TUB: tr("write it there")}
+
+
 @dataclass(frozen=True, slots=True)
 class Line:
     """A line number being typed, to go to or to pass an item on to."""
@@ -130,16 +136,16 @@ class Line:
     @property
     def legend(self) -> Mapping[str, str]:
         digits = dict.fromkeys("0123456789", "")
-        enter = "take it there" if self.verb is Verb.PASS_ON else "go there"
+        enter = _LINE_ENTER.get(self.verb, "go there")
         return digits | {"-": "rub out", ".": GIVE_UP_WORDS, "Enter": enter}
 
     @property
     def word(self) -> str:
-        return f"{'PASS ON TO' if self.verb is Verb.PASS_ON else 'GO TO'} {self.digits or '?'}"
+        return f"{_LINE_WORDS.get(self.verb, 'GO TO')} {self.digits or '?'}"
 
     @property
     def advice(self) -> str:
-        end = "" if self.verb is Verb.PASS_ON else "; 0 is the end of the walk"
+        end = "; 0 is the end of the walk" if self.verb is Verb.GO_TO else ""
         return f"type the line, then Enter{end}"
 
     def press(self, key: str) -> Step:
@@ -239,7 +245,7 @@ class Sweep:
     """The rest of a row as planned, and the exceptions being typed as pairs of place and result.
 
     places: the line behind each place digit, in the rest of the row. covered: lines that the
-    sweep settles by itself.
+    sweep settles by itself. barred: by line and result, why it cannot be.
     """
 
     places: Mapping[str, int]
@@ -247,6 +253,7 @@ class Sweep:
     checking: bool = False
     others: Mapping[int, OtherResult] = field(default_factory=dict)
     place: str = ""
+    barred: Mapping[tuple[int, Result], str] = field(default_factory=dict)
 
     @property
     def legend(self) -> Mapping[str, str]:
@@ -279,7 +286,18 @@ class Sweep:
             return GIVE_UP
         if key == "Enter":
             return Deed(verb=Verb.SWEEP, others=tuple(self.others.values()))
-        return replace(self, place=key) if key in self.places else None
+        if key in self.places:
+            return replace(self, place=key)
+        return self._no_place(key)
+
+    def _no_place(self, key: str) -> Step:
+        """A digit that is no tub of the rest: mostly a result that was typed before its place."""
+        if not key.isdigit():
+            return None
+        results = ("0",) if self.checking else (*RESULTS, "7")
+        if key in results:
+            return Refused(tr("First the place, then the result: 4 0 is tub 4 refused."), self)
+        return Refused(tr("There is no tub {digit} in the rest of this row.", digit=key), self)
 
     def answered(self, result: Result, withheld: HoldKind | None = None) -> Sweep:
         """The exception of the typed place is *result*."""
@@ -292,7 +310,64 @@ class Sweep:
             return replace(self, place="")
         if key not in self.legend:
             return None
-        return Reasons(self) if key == "7" else self.answered(RESULTS[key])
+        if key == "7":
+            return Reasons(self)
+        bar = self.barred.get((self.places[self.place], RESULTS[key]))
+        return Refused(bar, replace(self, place="")) if bar else self.answered(RESULTS[key])
+
+
+@dataclass(frozen=True, slots=True)
+class Racks:
+    """Which racks are walked tonight, by digit; more than nine lie behind the slash."""
+
+    names: tuple[str, ...]
+    chosen: frozenset[str] = frozenset()
+    page: int = 0
+
+    @property
+    def legend(self) -> Mapping[str, str]:
+        words = {
+            str(n): tr("{rack} chosen", rack=name) if name in self.chosen else name
+            for n, name in enumerate(self._shown(), start=1)
+        }
+        if len(self.names) > _RACKS_A_PAGE:
+            words["/"] = tr("more racks")
+        if self.chosen:
+            words["Enter"] = tr("begin these")
+        return words | {".": GIVE_UP_WORDS}
+
+    @property
+    def word(self) -> str:
+        return tr("WHICH RACKS")
+
+    @property
+    def name(self) -> str:
+        """The large line of the quiet page."""
+        if not self.chosen:
+            return tr("Which racks are walked?")
+        named = ", ".join(name for name in self.names if name in self.chosen)
+        return tr("Enter begins the round of {racks}", racks=named)
+
+    @property
+    def advice(self) -> str:
+        return tr("A digit chooses a rack, again leaves it out. What is not chosen stays due.")
+
+    def press(self, key: str) -> Step:
+        if key == ".":
+            return GIVE_UP
+        if key not in self.legend:
+            return None
+        if key == "/":
+            pages = -(-len(self.names) // _RACKS_A_PAGE)
+            return replace(self, page=(self.page + 1) % pages)
+        if key == "Enter":
+            named = tuple(name for name in self.names if name in self.chosen)
+            return Deed(verb=Verb.BEGIN, racks=named)
+        return replace(self, chosen=self.chosen ^ {self._shown()[int(key) - 1]})
+
+    def _shown(self) -> Sequence[str]:
+        first = self.page * _RACKS_A_PAGE
+        return self.names[first : first + _RACKS_A_PAGE]
 
 
 @dataclass(frozen=True, slots=True)

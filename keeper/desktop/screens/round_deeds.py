@@ -27,11 +27,14 @@ class Verb(Enum):
     STEP_BACK = auto()
     TAKE_BACK = auto()
     PREY = auto()
+    ALL_THE_SAME = auto()
+    OTHER_TUB = auto()
     TRY_STEP = auto()
     LEARN = auto()
     ONE_OF = auto()
     ASK_LEARNED = auto()
     BEGIN = auto()
+    ASK_RACKS = auto()
     CHECK = auto()
     LOOK_AGAIN = auto()
     ASK_CLOSE = auto()
@@ -43,7 +46,8 @@ class Verb(Enum):
 class Deed:
     """Something asked for, with what it needs. line 0 is the end of the walk.
 
-    why: the reason, where a night that is over is put right. question: what yes answers.
+    why: the reason, where a night that is over is put right. question: what yes answers. racks:
+    where a round begins, none for the whole house.
     """
 
     verb: Verb
@@ -57,6 +61,7 @@ class Deed:
     why: Correction | None = None
     question: Question | None = None
     yes: bool = False
+    racks: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 
+from keeper.actions.all_the_same import meal_all_the_same
 from keeper.actions.keeping import Keeping, Written
 from keeper.actions.marks import ROUND_MARKS
 from keeper.actions.one_of import say_one_of
@@ -106,6 +107,19 @@ def _choose(_keeping: Keeping, here: Standing, deed: Deed) -> None:
     here.prey = here.last_prey = deed.prey
 
 
+def _all_the_same(keeping: Keeping, here: Standing, _deed: Deed) -> None:
+    tub = here.walk.current
+    if tub is not None:
+        here.prey = meal_all_the_same(keeping, tub)
+
+
+def _other_tub(_keeping: Keeping, here: Standing, deed: Deed) -> Written | None:
+    if not isinstance(here.walk, PastNight):
+        return None
+    written, follows = here.walk.was_in(deed.line)
+    return _with(written, _told(here, follows))
+
+
 def _step_back(_keeping: Keeping, here: Standing, _deed: Deed) -> None:
     here.walk.step_back()
 
@@ -129,6 +143,8 @@ DOINGS: Mapping[Verb, Doing] = {
     Verb.MARK: _mark,
     Verb.GO_TO: _go_to,
     Verb.PREY: _choose,
+    Verb.ALL_THE_SAME: _all_the_same,
+    Verb.OTHER_TUB: _other_tub,
     Verb.STEP_BACK: _step_back,
     Verb.TRY_STEP: _try_step,
     Verb.LEARN: lambda keeping, here, deed: learn(keeping, deed, here.walk.night),

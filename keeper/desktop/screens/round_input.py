@@ -10,19 +10,25 @@ from dataclasses import dataclass, field
 
 from keeper.actions.tubs import Prey
 from keeper.desktop.screens.round_asking import RESULTS, Grades, Line, Marks, Reasons, Sweep
-from keeper.desktop.screens.round_deeds import Deed, Step, Verb
+from keeper.desktop.screens.round_deeds import Deed, Refused, Step, Verb
 from keeper.desktop.screens.round_learning import ASK, NO_ASIDE, ONE, TRY, Aside
+from keeper.husbandry.events import Result
 from keeper.husbandry.profile import PreyGrade
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Ground:
-    """What a key needs to know of the tub at the cursor and of its row."""
+    """What a key needs to know of the tub at the cursor and of its row.
+
+    asks_prey: the sentence that asks what was given, where nobody said it yet.
+    """
 
     grades: tuple[PreyGrade, ...] = ()
     last_prey: Prey | None = None
     places: Mapping[str, int] = field(default_factory=dict)
     covered: frozenset[int] = frozenset()
+    barred: Mapping[tuple[int, Result], str] = field(default_factory=dict)
+    asks_prey: str = ""
     aside: Aside = NO_ASIDE
 
 
@@ -55,6 +61,8 @@ CHECK_LEGEND = {
 
 def offer_key(key: str, ground: Ground) -> Step:
     """What *key* asks for in the offer pass, with a tub at the cursor."""
+    if key in RESULTS and ground.asks_prey:
+        return Refused(ground.asks_prey, Grades(ground.grades, ground.last_prey))
     if key in RESULTS:
         return Deed(verb=Verb.RECORD, result=RESULTS[key])
     if key == "7":
@@ -86,13 +94,18 @@ def end_key(key: str, *, unproved: bool) -> Step:
 
 def quiet_key(key: str) -> Step:
     """What *key* asks for while no round is open."""
-    deeds = {"Enter": Verb.BEGIN, "5": Verb.LOOK_AGAIN, ASK: Verb.ASK_LEARNED}
+    deeds = {
+        "Enter": Verb.BEGIN,
+        "+": Verb.ASK_RACKS,
+        "5": Verb.LOOK_AGAIN,
+        ASK: Verb.ASK_LEARNED,
+    }
     return Deed(verb=deeds[key]) if key in deeds else None
 
 
 def _either_pass(key: str, ground: Ground, *, checking: bool) -> Step:
     if key == "+":
-        return Sweep(ground.places, ground.covered, checking)
+        return Sweep(ground.places, ground.covered, checking, barred=ground.barred)
     if key == "*":
         return Marks()
     if key == "8":

@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from datetime import date
 
 from keeper.actions import starting
+from keeper.actions.all_the_same import can_be_offered
 from keeper.actions.due_board import DueRow
 from keeper.actions.keeping import Keeping, Written
 from keeper.actions.learned import LEARNABLE, Question, question_for, say
@@ -15,9 +16,10 @@ from keeper.actions.past_nights import PastNight
 from keeper.actions.rounds import Walk
 from keeper.actions.starting import Starting
 from keeper.actions.tubs import Tub, tub_name
-from keeper.desktop.screens.round_asking import GIVE_UP_WORDS
+from keeper.desktop.screens.round_asking import GIVE_UP_WORDS, Line
 from keeper.desktop.screens.round_deeds import GIVE_UP, Deed, Step, Verb
 from keeper.husbandry.reasons import Reason
+from keeper.language import tr
 from keeper.reports.words import because_text, word
 
 TRY, ASK, ONE = "4", "6", "1"
@@ -28,16 +30,24 @@ HELD = "hold"
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Aside:
-    """What the tub at the cursor asks beside its meal; mostly nothing."""
+    """What the tub at the cursor asks beside its meal; mostly nothing.
+
+    passed_by: it is on hold or not due, and can be offered all the same. mends: its entry of a
+    night that is over may be another tub's.
+    """
 
     question: Question | None = None
     starting: Starting | None = None
     mates: tuple[Tub, ...] = ()
+    passed_by: bool = False
+    mends: bool = False
 
     @property
     def legend(self) -> dict[str, str]:
         """The keys that live here."""
-        words = {TRY: "try next step"} if self.starting and self.starting.due else {}
+        words = {TRY: tr("offer anyway")} if self.passed_by else {}
+        words |= {TRY: "try next step"} if self.starting and self.starting.due else {}
+        words |= {ONE: tr("was other tub")} if self.mends else {}
         words |= {ASK: "eats through"} if self.question else {}
         return words | ({ONE: "one of these"} if self.mates else {})
 
@@ -64,11 +74,14 @@ class Aside:
         """What *key* asks for here; None: nothing."""
         if key not in self.legend:
             return None
+        if key == ONE and self.mends:
+            return Line(Verb.OTHER_TUB)
         if key == ONE:
             return WhichOne(tuple(tub.animal.called for tub in self.mates))
         if key == ASK and self.question is not None:
             return EatsThrough(self.question)
-        return Deed(verb=Verb.TRY_STEP)
+        tries = self.starting is not None and self.starting.due
+        return Deed(verb=Verb.TRY_STEP if tries else Verb.ALL_THE_SAME)
 
 
 NO_ASIDE = Aside()
@@ -136,10 +149,13 @@ class EatsThrough:
 
 
 def aside_of(keeping: Keeping, walk: Walk, tub: Tub) -> Aside:
-    """What *tub* asks on a night that is being walked; nothing on one that is over."""
-    if walk.checking or isinstance(walk, PastNight) or tub.missing:
+    """What *tub* asks on a night that is being walked; of one that is over only whose it was."""
+    if isinstance(walk, PastNight):
+        return Aside(mends=tub.offer is not None and not walk.checking)
+    if walk.checking or tub.missing:
         return NO_ASIDE
     return Aside(
+        passed_by=can_be_offered(tub),
         starting=starting.starting_of(keeping, tub.animal, walk.night),
         question=_question(keeping, walk, tub),
         mates=mates_of(walk, tub),

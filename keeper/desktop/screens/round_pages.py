@@ -119,7 +119,7 @@ def walk_face(
 
 def _tub_face(keeping: Keeping, here: Standing, tub: Tub, asking: Asking | None) -> WalkFace:
     walk, profile = here.walk, here.profile(keeping, tub)
-    here.aside = NO_ASIDE if here.again else aside_of(keeping, walk, tub)
+    here.aside = aside_of(keeping, walk, tub)
     row = walk.row_of(tub.line)
     profiles = {each.plan.animal: here.profile(keeping, each) for each in row}
     others = asking.others if isinstance(asking, Sweep) else {}

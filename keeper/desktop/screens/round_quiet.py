@@ -18,6 +18,9 @@ from keeper.reports.figures import counted, day
 
 STATES = ("due", "hold", "not due", "cannot tell")
 _DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
+OTHER_RACK = "other"
+RACKLESS = {OTHER_RACK: ""}
+"""How a place that names no rack is counted here, and what a round knows it by."""
 _NAMED_MOST = 8
 _tubs = counted("tub", "tubs")
 _nights = counted("feed night", "feed nights")
@@ -113,4 +116,4 @@ def _named(tubs: Sequence[Tub]) -> str:
 
 def _rack(place: str | None) -> str:
     found = place_of(place or "")
-    return found.rack if found else "other"
+    return found.rack if found else OTHER_RACK

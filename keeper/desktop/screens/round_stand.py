@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import replace
 
 from keeper.actions import rounds
@@ -10,8 +11,9 @@ from keeper.actions.keeping import Keeping, Written
 from keeper.actions.past_nights import PastNight, missing_nights, past_night
 from keeper.actions.round_entries import steps_back
 from keeper.actions.round_place import forget_place, keep_place, taken_up
-from keeper.actions.rounds import Walk, night_of, sweep_covers
-from keeper.actions.tubs import Tub, read_tubs
+from keeper.actions.rounds import Walk, night_of, sweep_bars, sweep_covers
+from keeper.actions.tubs import Tub, asks_for_prey, lacks_prey, read_tubs
+from keeper.desktop.screens.round_asking import Racks
 from keeper.desktop.screens.round_deeds import Deed, Step, Verb
 from keeper.desktop.screens.round_doing import do
 from keeper.desktop.screens.round_faces import sweep_places
@@ -24,11 +26,24 @@ from keeper.desktop.screens.round_learning import (
     learn,
 )
 from keeper.desktop.screens.round_pages import Standing, standing
-from keeper.desktop.screens.round_quiet import again_words, begun_words, left_in, quiet_counts
+from keeper.desktop.screens.round_quiet import (
+    RACKLESS,
+    again_words,
+    begun_words,
+    left_in,
+    quiet_counts,
+)
 from keeper.desktop.widgets.night_counts import NightCounts
+from keeper.husbandry.events import Result
+from keeper.language import tr
 
-_MOVES = frozenset({Verb.GO_TO, Verb.STEP_BACK, Verb.TAKE_BACK, Verb.CHECK, Verb.ONE_OF})
-"""What moves the keeper without an entry that tells where the walk goes on."""
+_MOVES = frozenset(
+    {
+        *(Verb.GO_TO, Verb.STEP_BACK, Verb.TAKE_BACK, Verb.CHECK, Verb.ONE_OF),
+        *(Verb.PREY, Verb.ALL_THE_SAME),
+    }
+)
+"""What moves the keeper, or chooses an item, without an entry that tells where the walk goes on."""
 
 
 class RoundStand:
@@ -70,18 +85,23 @@ class RoundStand:
             return
         self.here = self._as_written(before)
         if before is not None and self.here is not None and not self.here.again:
-            keep_place(self._keeping, self.here.walk, self.here.looked)
+            keep_place(self._keeping, self.here.walk, self.here.looked, self.here.prey)
 
     def forget_counts(self) -> None:
         """What tonight asks is counted anew: the book or the night has changed."""
         self._counts = None
 
-    def begin(self) -> str:
+    def begin(self, racks: tuple[str, ...] = ()) -> str:
         """Begin tonight's round; after one that was closed it is asked once whether it shall be.
 
+        racks: these alone, which were chosen one by one, so that nothing is asked again.
         Raises ValueError; returns a sentence for the foot.
         """
         night = night_of(self._keeping.now())
+        if racks:
+            chosen = {RACKLESS.get(name, name) for name in racks}
+            self.here = standing(rounds.begin_night(self._keeping, night, chosen))
+            return begun_words(night, self.here.stops)
         if self._last is not None and self._last.night == night:
             asked, self._asked_after = self._asked_after, self._last.round
             if asked != self._last.round:
@@ -124,7 +144,7 @@ class RoundStand:
             change = -1 if deed.verb is Verb.TAKE_BACK else 1
             self._steps = self.here.walk, before + change
         if deed.verb in _MOVES and not self.here.again:
-            keep_place(self._keeping, self.here.walk, self.here.looked)
+            keep_place(self._keeping, self.here.walk, self.here.looked, self.here.prey)
         return written
 
     def close(self) -> Written | None:
@@ -159,9 +179,16 @@ class RoundStand:
     def quiet_legend(self) -> dict[str, str]:
         """What the pad does while no round is open."""
         legend = {"Enter": "begin the round"} if self.counts().rows else {}
+        if len(self.counts().rows) > 1:
+            legend["+"] = tr("some racks")
         if self._last is not None and left_in(self._last):
             legend["5"] = "look again"
         return legend | ({ASK: "eaten through?"} if self._held else {})
+
+    def racks(self) -> Racks | None:
+        """Which racks are walked, to be chosen; None where there is nothing to choose from."""
+        names = tuple(row.name for row in self.counts().rows)
+        return Racks(names) if len(names) > 1 else None
 
     def asks(self) -> EatsThrough | None:
         """The first animal held tonight under what she ate through before."""
@@ -175,7 +202,10 @@ class RoundStand:
     def _ground(self, here: Standing, tub: Tub) -> Ground:
         row = here.walk.row_of(tub.line)
         rest = [t.line for t in row if t.line >= tub.line and sweep_covers(here.walk, t)]
+        others = {other.line: other for other in row if other.line >= tub.line}
         return Ground(
+            barred=_barred(here.walk, others.values()),
+            asks_prey=asks_for_prey(tub) if here.prey is None and _unnamed(tub) else "",
             grades=here.profile(self._keeping, tub).prey,
             last_prey=here.last_prey,
             places=sweep_places(row, tub.line, rest),
@@ -185,11 +215,26 @@ class RoundStand:
 
     def _as_written(self, before: Standing | None) -> Standing | None:
         found = taken_up(self._keeping)
-        if before is not None and (before.again or (found and found[0].round == before.walk.round)):
+        same = before is not None and found is not None and found.walk.round == before.walk.round
+        if before is not None and (before.again or same):
             walk = rounds.read_again(before.walk, self._keeping)
+            prey = before.prey if walk.cursor == before.walk.cursor else None
             kept = standing(walk, again=before.again)
-            return replace(kept, looked=before.looked, last_prey=before.last_prey)
-        return replace(standing(found[0]), looked=found[1]) if found else None
+            return replace(kept, looked=before.looked, last_prey=before.last_prey, prey=prey)
+        if found is None:
+            return None
+        return replace(standing(found.walk), looked=found.looked, prey=found.prey)
+
+
+def _unnamed(tub: Tub) -> bool:
+    """A tub that is walked, where nobody said yet what is given."""
+    return tub.walked and not tub.missing and not tub.brought_up and lacks_prey(tub)
+
+
+def _barred(walk: Walk, tubs: Iterable[Tub]) -> dict[tuple[int, Result], str]:
+    """What a sweep of the rest of a row cannot say, and why."""
+    told = {(tub.line, result): sweep_bars(walk, tub, result) for tub in tubs for result in Result}
+    return {key: why for key, why in told.items() if why}
 
 
 def _past_as_written(here: Standing, keeping: Keeping) -> Standing:
