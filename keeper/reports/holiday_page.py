@@ -29,11 +29,25 @@ FEEDING = (
         " what is not eaten by the morning is binned, never frozen again. Write down who left it."
     ),
     tr(
-        "What each tub gets stands on the night's round sheet; who is held now is fed only on a"
-        " night that names it. Cloudy blue eyes or anything unclear: do not feed, and write it"
-        " down; a night missed harms less than a wrong meal."
+        "Only the tubs named here are fed, on that night; every tub with its meal stands on the"
+        " next page. Cloudy blue eyes or anything unclear: do not feed, and write it down; a night"
+        " missed harms less than a wrong meal."
     ),
 )
+WAITING = tr("Everybody else waits until the keeper is back, as the plan allows: do not feed them.")
+NOBODY = tr(
+    "Nobody has to be fed in these days. Do not feed anybody: a meal missed harms less than a"
+    " wrong one."
+)
+EGGS = tr(
+    "Eggs found: do not turn or move them, leave the female in peace, and call the keeper at once."
+)
+NOT_PLANNED = tr(
+    "Clutches and incubators are not planned here: look before leaving whether one is due to"
+    " hatch, and who would see to it."
+)
+PLAN_HEADS = (tr("night"), tr("fed"), tr("each gets"), tr("where"))
+PLAN_SHARES = (0.14, 0.06, 0.30, 0.50)
 LEAVE = (
     tr(
         "Do not handle, move, bathe or help to shed; do not feed live prey; do not open an"
@@ -67,11 +81,12 @@ class Detail(IntEnum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class HolidayNight:
-    """One feed night: where those that are due stand, and items by grade."""
+    """One feed night: where those that are fed stand, items by grade, and who gets which meal."""
 
     night: date
     places: tuple[str, ...]
     prey: Mapping[str, int]
+    meals: Mapping[str, Sequence[str]]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -86,12 +101,22 @@ class KindWanted:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class HolidayFacts:
-    """held: places of those that are held now, by the word of the hold; unknown: cannot be told."""
+    """What both pages are made of.
+
+    back: the first evening after the absence. before: who is fed early on the last evening
+    before it. nights: who must be fed meanwhile. waits: places of those who are due meanwhile
+    and may wait. held: places of those that are held now, by the word of the hold; unknown:
+    cannot be told. gravid: of those that may lay.
+    """
 
     first: date
     last: date
+    back: date
     printed: datetime
+    before: HolidayNight | None
     nights: Sequence[HolidayNight]
+    waits: Sequence[str]
+    gravid: Sequence[str]
     held: Mapping[str, Sequence[str]]
     unknown: Sequence[str]
     cautions: Mapping[str, Sequence[str]]
@@ -112,11 +137,11 @@ def holiday_page(facts: HolidayFacts, detail: Detail = Detail.TUBS) -> Document:
             *(Words(words=words, boxed=True) for words in DAILY),
             Words(words=_heat(facts.kinds), boxed=True),
             Heading(words=tr("What is fed on which night")),
-            _nights(facts.nights, detail),
-            *(Words(words=words) for words in FEEDING),
+            *_fed(facts, detail),
             *_held(facts),
             Heading(words=tr("Leave alone")),
             *(Words(words=words) for words in LEAVE),
+            *_gravid(facts),
             *_cautions(facts),
             Heading(words=tr("Call the reptile vet the same day")),
             *(Words(words=words) for words in VET),
@@ -125,6 +150,72 @@ def holiday_page(facts: HolidayFacts, detail: Detail = Detail.TUBS) -> Document:
             Words(words=WASH, bold=True),
         ),
     )
+
+
+def absence_plan(facts: HolidayFacts) -> Document:
+    """How the plan is bent round the absence, tub by tub: for the keeper before leaving."""
+    before = [facts.before] if facts.before is not None else []
+    return Document(
+        title=tr(
+            "The plan round an absence, {first} to {last}",
+            first=night_words(facts.first),
+            last=night_words(facts.last),
+        ),
+        printed=plain(moment(facts.printed)),
+        parts=(
+            Heading(words=tr("Fed early, on the last evening before leaving")),
+            _meals(before, tr("Nobody has to be fed early.")),
+            Heading(words=tr("Fed meanwhile, by whoever stands in")),
+            _meals(facts.nights, tr("Nobody has to be fed meanwhile.")),
+            Heading(words=tr("Due meanwhile, and may wait until the keeper is back")),
+            Words(words=_waiting(facts)),
+            Words(words=NOT_PLANNED),
+        ),
+    )
+
+
+def _waiting(facts: HolidayFacts) -> str:
+    if not facts.waits:
+        return tr("Nobody.")
+    return plain(
+        tr(
+            "Fed on {night}: {tubs}.",
+            night=night_words(facts.back),
+            tubs=tubs_told(facts.waits),
+        )
+    )
+
+
+def _meals(nights: Sequence[HolidayNight], empty: str) -> Table:
+    rows = tuple(row for each in nights for row in _meal_rows(each))
+    return Table(heads=PLAN_HEADS, rows=rows, shares=PLAN_SHARES, empty=empty)
+
+
+def _meal_rows(night: HolidayNight) -> list[tuple[str, str, str, str]]:
+    """A line for each meal with the tubs that get it; the night stands in the first."""
+    meals = sorted(night.meals.items())
+    return [
+        ("" if n else _night_words(night.night), str(len(places)), meal, tubs_told(places))
+        for n, (meal, places) in enumerate(meals)
+    ]
+
+
+def _fed(facts: HolidayFacts, detail: Detail) -> list[Part]:
+    if not any(night.places for night in facts.nights):
+        return [Words(words=NOBODY, bold=True)]
+    feeding = [Words(words=words) for words in FEEDING]
+    return [_nights(facts.nights, detail), Words(words=WAITING, bold=True), *feeding]
+
+
+def _gravid(facts: HolidayFacts) -> list[Part]:
+    if not facts.gravid:
+        return []
+    row = (tr("May lay meanwhile"), tubs_told(facts.gravid))
+    return [Facts(rows=(row,)), Words(words=EGGS)]
+
+
+def _night_words(night: date) -> str:
+    return plain(f"{weekday(night)} {day(night, on=night)}")
 
 
 def tubs_told(places: Sequence[str], detail: Detail = Detail.TUBS) -> str:
@@ -193,7 +284,7 @@ def _heat(kinds: Sequence[KindWanted]) -> str:
 def _nights(nights: Sequence[HolidayNight], detail: Detail) -> Table:
     rows = tuple(
         (
-            plain(f"{weekday(each.night)} {day(each.night, on=each.night)}"),
+            _night_words(each.night),
             str(len(each.places)),
             prey_told(each.prey),
             tubs_told(each.places, detail),
@@ -201,8 +292,7 @@ def _nights(nights: Sequence[HolidayNight], detail: Detail) -> Table:
         for each in nights
         if each.places
     )
-    empty = tr("Nobody is due in these days.")
-    return Table(heads=HEADS, rows=rows, shares=SHARES, empty=empty)
+    return Table(heads=HEADS, rows=rows, shares=SHARES, empty=NOBODY)
 
 
 def _held(facts: HolidayFacts) -> list[Part]:

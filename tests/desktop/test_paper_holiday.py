@@ -1,20 +1,37 @@
-"""The page for whoever stands in: one page, what is due on which night, and what is left alone."""
+"""The page for whoever stands in: the plan bent round an absence, and what is left alone."""
 
 from contextlib import closing
 from dataclasses import replace
-from datetime import timedelta
+from datetime import date, timedelta
+from itertools import pairwise
 
 import pypdfium2
 import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
 
+from keeper.actions.absence import Absence, away_typed
 from keeper.actions.holiday import holiday_facts
+from keeper.actions.settings import set_feed_nights
 from keeper.desktop.paper.holiday import holiday_sheets
 from keeper.desktop.paper.printing import print_beside
-from tests.feeding_room import NIGHT, bites, held_by_vet, make_book, opaque, room
+from keeper.desktop.screens.round import RoundScreen
+from tests.feeding_room import (
+    NIGHT,
+    bites,
+    held_by_vet,
+    make_book,
+    opaque,
+    refused_twice,
+    room,
+)
+from tests.pad_desk import Desk
+
+TOMORROW = NIGHT + timedelta(days=1)
 
 
-def book(folder, racks=1, rows=3):
-    tubs = room(racks, rows)
+def book(folder, racks=1, rows=3, weight_g=120.0):
+    tubs = [replace(tub, weight_g=weight_g) for tub in room(racks, rows)]
     tubs[2] = replace(tubs[2], more=bites)
     tubs[4] = replace(tubs[4], more=held_by_vet)
     tubs[5] = replace(tubs[5], more=opaque)
@@ -28,25 +45,26 @@ def keeping(tmp_path):
         yield made
 
 
+def away(days, first=TOMORROW):
+    return Absence(first, first + timedelta(days=days - 1))
+
+
 def words_of(path):
     return [
         " ".join(p.get_textpage().get_text_range().split()) for p in pypdfium2.PdfDocument(path)
     ]
 
 
-def test_it_is_one_page_with_the_nights_the_cautions_and_whom_to_call(qapp, keeping, tmp_path):
-    (words,) = words_of(print_beside(keeping, holiday_sheets(keeping)))
+def test_it_is_one_page_with_the_dates_the_cautions_and_whom_to_call(qapp, keeping, tmp_path):
+    words, _ = words_of(print_beside(keeping, holiday_sheets(keeping, away(10))))
 
-    assert (tmp_path / "house.book.away-2026-11-25.pdf").is_file()
+    assert (tmp_path / "house.book.away-2026-11-26.pdf").is_file()
     for part in (
-        "While the keeper is away, Wed 25 Nov 2026 to Tue 8 Dec 2026",
-        "Wed 25 Nov 27 mouse:",
-        "A1: 1–4, 7, 9–10; A2: 1–10; A3: 1–10",
+        "While the keeper is away, Thu 26 Nov 2026 to Sat 5 Dec 2026",
         "Held now: vet A1: 5",
         "BITES A1: 3",
         "African house snake hot end 30–32 °C, night 20–23 °C",
         "A hot end over 35 °C: pull the plug",
-        "a night missed harms less than a wrong meal",
         "Call the reptile vet the same day",
         "Keeper, and second keeper",
         "Salmonella",
@@ -54,31 +72,75 @@ def test_it_is_one_page_with_the_nights_the_cautions_and_whom_to_call(qapp, keep
         assert part in words, part
 
 
-def test_nobody_is_due_again_before_the_interval_is_over(keeping):
-    facts = holiday_facts(keeping)
-    nights = {night.night: set(night.places) for night in facts.nights}
+def test_a_short_absence_of_fed_animals_needs_no_feeding_at_all(qapp, keeping):
+    facts = holiday_facts(keeping, away(5))
 
-    first = nights[NIGHT]
-    again = [night for night, places in nights.items() if night > NIGHT and first & places]
-    assert again and min(again) - NIGHT >= timedelta(days=7)
-    assert "A1·8" not in first
-    assert any("A1·8" in places for places in nights.values())
+    assert facts.nights == [] and facts.back == NIGHT + timedelta(days=6)
+    page, plan = words_of(print_beside(keeping, holiday_sheets(keeping, away(5))))
+    assert "Nobody has to be fed in these days. Do not feed anybody" in page
+    assert "Nobody has to be fed meanwhile." in plan
 
 
-def test_a_hold_that_ends_meanwhile_is_fed_after_it(keeping):
-    facts = holiday_facts(keeping)
+def test_who_ate_too_lately_is_not_fed_early_and_who_may_be_is(tmp_path):
+    tubs = room(1, 1)
+    tubs[0] = replace(tubs[0], fed_days=3)
+    tubs[1] = replace(tubs[1], fed_days=6)
+    with closing(make_book(tmp_path / "house.book", tubs)) as keeping:
+        set_feed_nights(keeping, "every 14 days from 2026-12-02")
+        facts = holiday_facts(keeping, away(30))
+
+    early = set(facts.before.places)
+    assert "A1·1" not in early  # three days after a meal: within the gap
+    assert "A1·2" in early or "A1·2" in facts.waits
+
+
+def test_every_meal_of_the_plan_keeps_the_gap_and_comes_before_it_is_too_late(keeping):
+    facts = holiday_facts(keeping, away(21))
+    fed_on = {}
+    nights = [*([facts.before] if facts.before else []), *facts.nights]
+    for night in nights:
+        for place in night.places:
+            fed_on.setdefault(place, []).append(night.night)
+
+    gaps = [after - first for days in fed_on.values() for first, after in pairwise(days)]
+    assert fed_on and all(gap >= timedelta(days=5) for gap in gaps)
+    assert all(facts.first <= night.night <= facts.last for night in facts.nights)
+
+
+def test_a_hold_that_ends_meanwhile_is_fed_after_it_and_not_before(keeping):
+    facts = holiday_facts(keeping, away(21))
     fed_on = [night.night for night in facts.nights if "A1·5" in night.places]
 
-    assert fed_on and min(fed_on) >= NIGHT + timedelta(days=7)
+    assert all(night >= NIGHT + timedelta(days=7) for night in fed_on)
+    assert fed_on or "A1·5" in facts.waits
     assert facts.held["vet"] == ["A1·5"]
 
 
-def test_two_thousand_tubs_are_told_by_rack_and_still_take_one_page(qapp, tmp_path):
-    with closing(make_book(tmp_path / "large.book", room(8, 10))) as keeping:
-        sheets = holiday_sheets(keeping)
-        (words,) = words_of(print_beside(keeping, sheets))
+def test_one_that_refuses_is_never_told_to_wait_a_whole_meal(tmp_path):
+    tubs = room(1, 1)
+    tubs[0] = replace(tubs[0], more=refused_twice)
+    with closing(make_book(tmp_path / "house.book", tubs)) as keeping:
+        facts = holiday_facts(keeping, away(14, first=NIGHT))
 
-    assert "A (100), B (100)" in words
+    assert any("A1·1" in night.places for night in facts.nights)
+
+
+def test_every_tub_that_is_fed_stands_on_the_second_page_with_its_meal(qapp, keeping):
+    _, plan = words_of(print_beside(keeping, holiday_sheets(keeping, away(21))))
+
+    assert "The plan round an absence, Thu 26 Nov 2026 to Wed 16 Dec 2026" in plan
+    assert "Fed meanwhile, by whoever stands in" in plan
+    assert "mouse A1: " in plan
+    assert "Clutches and incubators are not planned here" in plan
+
+
+def test_eight_hundred_tubs_are_told_shortly_and_still_take_one_page(qapp, tmp_path):
+    with closing(make_book(tmp_path / "large.book", room(8, 10))) as keeping:
+        sheets = holiday_sheets(keeping, away(21))
+        words = words_of(print_beside(keeping, sheets))
+
+    assert any(told in words[0] for told in ("A (100), B (100)", "A1 (10), A2 (10)", "A1: 1–10"))
+    assert sum("While the keeper is away" in page for page in words) == 1
 
 
 def test_an_empty_room_has_nothing_to_look_after(tmp_path):
@@ -86,4 +148,63 @@ def test_an_empty_room_has_nothing_to_look_after(tmp_path):
         closing(make_book(tmp_path / "empty.book", [])) as keeping,
         pytest.raises(LookupError, match="nothing to look after"),
     ):
-        holiday_facts(keeping)
+        holiday_facts(keeping, away(3))
+
+
+@pytest.mark.parametrize(
+    ("typed", "first", "last"),
+    [
+        ("5 Dec to 14 Dec", "2026-12-05", "2026-12-14"),
+        ("2026-12-05 2026-12-14", "2026-12-05", "2026-12-14"),
+        ("2026-12-05 - 2026-12-14", "2026-12-05", "2026-12-14"),
+        ("5 Dec, 9 days", "2026-12-05", "2026-12-13"),
+        ("today to 27 Nov", "2026-11-25", "2026-11-27"),
+        ("25 Nov to 27 Nov", "2026-11-25", "2026-11-27"),
+        ("9 days", "2026-11-26", "2026-12-04"),
+        ("20 Dec to 3 Jan", "2026-12-20", "2027-01-03"),
+    ],
+)
+def test_an_absence_is_read_as_a_keeper_types_it(typed, first, last):
+    absence = away_typed(typed, date(2026, 11, 25))
+
+    assert (absence.first.isoformat(), absence.last.isoformat()) == (first, last)
+
+
+@pytest.mark.parametrize(
+    ("typed", "told"),
+    [
+        ("", "names no absence"),
+        ("soon", "names no absence"),
+        ("2026-12-14 2026-12-05", "before it begins"),
+        ("2026-11-20 to 2026-11-30", "which is past"),
+        ("2026-12-01 to 2027-03-01", "91 days are more than can be planned"),
+        ("2027-02-01, 3 days", "begins in 68 days"),
+        ("31 Feb to 3 Mar", "is no day"),
+    ],
+)
+def test_what_is_no_absence_is_refused_in_a_sentence(typed, told):
+    with pytest.raises(ValueError, match=told):
+        away_typed(typed, date(2026, 11, 25))
+
+
+def test_the_page_asks_for_its_dates_in_one_line_and_refuses_without_losing_it(
+    qtbot, keeping, tmp_path
+):
+    desk = Desk(RoundScreen, keeping)
+    desk.window.activateWindow()
+    assert QTest.qWaitForWindowActive(desk.window)
+    desk.page.setFocus()
+    QTest.keyClick(desk.window, Qt.Key.Key_H, Qt.KeyboardModifier.ControlModifier)
+    field = desk.page.away.field
+    QTest.keyClicks(field, "14 Dec to 5 Dec")
+    QTest.keyClick(field, Qt.Key.Key_Return)
+    assert "names no absence" in desk.refused[-1] or "more than can be planned" in desk.refused[-1]
+    assert desk.page.away.isVisible() and not desk.written
+
+    field.selectAll()
+    QTest.keyClicks(field, "9 days")
+    QTest.keyClick(field, Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: (tmp_path / "house.book.away-2026-11-26.pdf").is_file())
+    assert not desk.page.away.isVisible()
+    assert all(action.isEnabled() for action in desk.page.actions())
+    desk.close()
