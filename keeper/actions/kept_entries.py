@@ -15,7 +15,7 @@ from keeper.reports.prey_words import prey_words
 from keeper.rules.prey import prey_name
 
 PREY = tr("grade, bag and number: mouse fuzzy: 14: 200")
-MITES = tr("rack or room, then begun with what vet or label say, clear, seen or ended")
+MITES = tr("B begun, spray as vet or label say; B clear, seen or ended")
 _ROOM = ("room", "all")
 _NUMBER = re.compile(r"\d{1,5}")
 _TOLD = {told.value: told for told in MitesTold}

@@ -13,7 +13,7 @@ from keeper.husbandry.care import Dose, Eggs, FaecalTest, Medicine, Permit
 from keeper.husbandry.events import AnimalEvent, Clutch
 from keeper.husbandry.house import BagOpened, MiteStep, PreyCounted
 from keeper.husbandry.now import AnimalNow
-from keeper.rules.watch_eggs import ClutchFacts, egg_lines
+from keeper.rules.watch_eggs import TOLD_FOR_DAYS, ClutchFacts, egg_lines
 from keeper.rules.watch_facts import Course, WatchLine
 from keeper.rules.watch_medicine import courses
 from keeper.rules.watch_mites import mite_lines
@@ -86,16 +86,17 @@ def planned_a_week(rows: Iterable[DueRow]) -> dict[str, float]:
 def clutch_facts(
     keeping: Keeping, everyone: Sequence[AnimalNow], on: date
 ) -> tuple[ClutchFacts, ...]:
-    """Every clutch laid up to *on* with what was written of its eggs and young."""
+    """Every clutch of the last year up to *on* with what was written of its eggs and young."""
     rows = {row.animal: row for row in everyone}
-    told = _by_animal(keeping, Eggs, on)
+    told, young = _by_animal(keeping, Eggs, on), _hatched(everyone, on)
     found = []
     for dam, laid in _by_animal(keeping, Clutch, on).items():
         if dam not in rows:
             continue
         laid = sorted(laid, key=lambda clutch: clutch.happened)
         for at, clutch in enumerate(laid):
-            after = laid[at + 1].happened.day if at + 1 < len(laid) else None
+            if (on - clutch.happened.day).days > TOLD_FOR_DAYS.value:
+                continue
             own = [each for each in told.get(dam, ()) if _is_of(each, laid, at)]
             found.append(
                 ClutchFacts(
@@ -103,7 +104,7 @@ def clutch_facts(
                     dam=dam if rows[dam].in_the_room else None,
                     laid=clutch,
                     told=own,
-                    numbered=_young(everyone, dam, clutch, after, on),
+                    numbered=_young(young, clutch, is_last=clutch is laid[-1]),
                     figures=keeping.profile(rows[dam]).incubator,
                 )
             )
@@ -118,21 +119,27 @@ def _is_of(eggs: Eggs, laid: Sequence[Clutch], at: int) -> bool:
     return bool(before) and before[-1] == at
 
 
+def _hatched(everyone: Iterable[AnimalNow], on: date) -> Mapping[object, Sequence[AnimalNow]]:
+    """Young that hatched up to *on*, by the code of their clutch and by their dam."""
+    found: dict[object, list[AnimalNow]] = defaultdict(list)
+    for row in everyone:
+        if row.hatched_last is not None and row.hatched_last <= on:
+            found[row.clutch].append(row)
+            found["dam", row.dam].append(row)
+    return found
+
+
 def _young(
-    everyone: Iterable[AnimalNow], dam: AnimalId, clutch: Clutch, after: date | None, on: date
+    hatched: Mapping[object, Sequence[AnimalNow]], clutch: Clutch, *, is_last: bool
 ) -> list[date]:
     """Days on which young of *clutch* hatched, told by its code or, without one, by their dam."""
-    laid_on = clutch.happened.day
-    days = []
-    for row in everyone:
-        hatched = row.hatched_last
-        if hatched is None or not laid_on < hatched <= min(on, laid_on + _HATCHES_WITHIN):
-            continue
-        by_code = clutch.code is not None and row.clutch == clutch.code
-        by_dam = clutch.code is None and row.dam == dam and after is None
-        if (by_code and row.dam in (None, dam)) or by_dam:
-            days.append(hatched)
-    return days
+    dam, laid_on = clutch.animal, clutch.happened.day
+    if clutch.code is not None:
+        rows = [row for row in hatched.get(clutch.code, ()) if row.dam in (None, dam)]
+    else:
+        rows = list(hatched.get(("dam", dam), ())) if is_last else []
+    days = [row.hatched_last for row in rows if row.hatched_last is not None]
+    return [day for day in days if laid_on < day <= laid_on + _HATCHES_WITHIN]
 
 
 def _prey(keeping: Keeping, on: date) -> tuple[WatchLine, ...]:
