@@ -40,6 +40,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>B begun, spray as vet or label say; B clear, seen or ended</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Give the line of the other tub, where something is written.</source>
    <translation type="unfinished" />
   </message>
@@ -565,10 +569,6 @@
   </message>
   <message>
    <source>probes placed</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>rack or room, then begun with what vet or label say, clear, seen or ended</source>
    <translation type="unfinished" />
   </message>
   <message>

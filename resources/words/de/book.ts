@@ -60,6 +60,10 @@
    <translation>Posten {key} ({verb}, {day}) ist nicht so, wie er eingetragen wurde: etwas darin hat sich von selbst verändert.</translation>
   </message>
   <message>
+   <source>Begin</source>
+   <translation>Beginnen</translation>
+  </message>
+  <message>
    <source>Check the book, and mend a copy of it.</source>
    <translation>Das Buch prüfen und eine Kopie heilen.</translation>
   </message>
@@ -140,8 +144,8 @@
    <translation>Das Buch hat keinen Posten {batch}; nichts wurde ausgeschrieben.</translation>
   </message>
   <message>
-   <source>The book is kept in journal mode {mode!r}; it must be 'truncate'.</source>
-   <translation>Das Buch wird im Journalmodus {mode!r} geführt; es muss 'truncate' sein.</translation>
+   <source>The book is kept in journal mode {mode!r}; it must be 'persist'.</source>
+   <translation>Das Buch wird im Journalmodus {mode!r} geführt; es muss 'persist' sein.</translation>
   </message>
   <message>
    <source>The certificate of {address} does not hold yet; is a clock wrong? Tried again.</source>
@@ -172,12 +176,20 @@
    <translation>Die Spalte {column} enthält {found!r}, keines ihrer Wörter.</translation>
   </message>
   <message>
+   <source>The demo collection could not be made. {why}</source>
+   <translation>Die Beispielsammlung konnte nicht angelegt werden. {why}</translation>
+  </message>
+  <message>
    <source>The file cannot be read through: {error}.</source>
    <translation>Die Datei lässt sich nicht ganz lesen: {error}.</translation>
   </message>
   <message>
    <source>The file is damaged: {found}.</source>
    <translation>Die Datei ist beschädigt: {found}.</translation>
+  </message>
+  <message>
+   <source>The first page</source>
+   <translation>Die erste Seite</translation>
   </message>
   <message>
    <source>The keeper's verbs without a window: the same book, the same rules, text or JSON.</source>
@@ -692,16 +704,16 @@
    <translation>z-Wert, bis zu dem ein Gewicht niedrig ist</translation>
   </message>
   <message>
+   <source>{address} agrees on no TLS at this port; its port for TLS is right, or C for a line without. Tried again.</source>
+   <translation>{address} einigt sich an diesem Anschluss auf kein TLS; richtig ist der Anschluss für TLS, oder C für eine Leitung ohne. Neuer Versuch folgt.</translation>
+  </message>
+  <message>
    <source>{address} cannot be reached. Tried again.</source>
    <translation>{address} ist nicht zu erreichen. Neuer Versuch folgt.</translation>
   </message>
   <message>
    <source>{address} does not give a topic: {why}.</source>
    <translation>{address} gibt ein Thema nicht her: {why}.</translation>
-  </message>
-  <message>
-   <source>{address} does not speak TLS at this port; its other port or C is right. Tried again.</source>
-   <translation>{address} spricht an diesem Anschluss kein TLS; der andere Anschluss oder C ist richtig. Neuer Versuch folgt.</translation>
   </message>
   <message>
    <source>{address} refuses: {why}. Tried again.</source>

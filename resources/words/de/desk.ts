@@ -4,6 +4,26 @@
  <context>
   <name>keeper</name>
   <message>
+   <source>&amp;Book</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>&amp;Here</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>&amp;Keys</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>&amp;Light</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>&amp;Places</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>All that can still be read, with what the backup holds; the damaged file stays as it is.</source>
    <translation>Alles, was noch zu lesen ist, mit dem, was die Sicherung enthält; die beschädigte Datei bleibt, wie sie ist.</translation>
   </message>
@@ -16,8 +36,24 @@
    <translation>Tier</translation>
   </message>
   <message>
+   <source>Close the book</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Connecting to {address}.</source>
    <translation>Verbindet mit {address}.</translation>
+  </message>
+  <message>
+   <source>Ctrl+Z takes it back</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Day</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Dim the red lamp</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Females</source>
@@ -32,12 +68,40 @@
    <translation>Hausgebrauch</translation>
   </message>
   <message>
+   <source>Keys of this place</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Light, Day or Red lamp</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Menu</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Nothing here takes the scanned code {code}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Open it with  keeper open {path}</source>
    <translation>Öffnen mit  keeper open {path}</translation>
   </message>
   <message>
    <source>Records</source>
    <translation>Aufzeichnungen</translation>
+  </message>
+  <message>
+   <source>Red lamp</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Take back</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Taken back: {verb}, written {when}. Ctrl+Shift+Z writes it again.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>The damaged file is kept beside it as {name}.</source>
@@ -90,6 +154,14 @@
   <message>
    <source>Weigh-in</source>
    <translation>Wiegen</translation>
+  </message>
+  <message>
+   <source>Write again</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Written again. Ctrl+Z takes it back.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>put the newest good backup in its place</source>

@@ -50,10 +50,6 @@
    <translation>Eine Mahlzeit kann wieder hochkommen.</translation>
   </message>
   <message>
-   <source>A missed dose is never doubled.</source>
-   <translation>Eine versäumte Gabe wird nie verdoppelt.</translation>
-  </message>
-  <message>
    <source>A new kind of prey is often refused at first: of heat or bag that tells nothing. The plan stays with {before} until {now} is eaten.</source>
    <translation>Eine neue Art Futtertier wird anfangs oft verweigert: über Wärme oder Beutel sagt das nichts. Der Plan bleibt bei {before}, bis {now} gefressen wird.</translation>
   </message>
@@ -199,12 +195,12 @@
    <translation>Beutel</translation>
   </message>
   <message>
-   <source>Bag {bag} came on {since:day}, {days:ago}, and holds {left:n} {prey}: bin it.</source>
-   <translation>Beutel {bag} kam am {since:day}, {days:ago}, und enthält {left:n} {prey}: entsorgen.</translation>
+   <source>Bag {bag} of {prey} came on {since:day}, {days:ago}, and holds {left:n}: bin it.</source>
+   <translation>Beutel {bag}, {prey}, kam am {since:day}, {days:ago}, und enthält {left:n}: entsorgen.</translation>
   </message>
   <message>
-   <source>Bag {bag} came on {since:day}, {days:ago}, and holds {left:n} {prey}: use it first.</source>
-   <translation>Beutel {bag} kam am {since:day}, {days:ago}, und enthält {left:n} {prey}: zuerst verbrauchen.</translation>
+   <source>Bag {bag} of {prey} came on {since:day}, {days:ago}, and holds {left:n}: use it first.</source>
+   <translation>Beutel {bag}, {prey}, kam am {since:day}, {days:ago}, und enthält {left:n}: zuerst verbrauchen.</translation>
   </message>
   <message>
    <source>Below the order point</source>
@@ -502,8 +498,8 @@
    <translation>Endet, wenn die Rechnung aufgeht.</translation>
   </message>
   <message>
-   <source>Ends when the dose is written: given, missed or stopped.</source>
-   <translation>Endet, wenn die Gabe eingetragen wird: gegeben, versäumt oder abgesetzt.</translation>
+   <source>Ends when the dose is written.</source>
+   <translation>Endet, wenn die Gabe eingetragen wird.</translation>
   </message>
   <message>
    <source>Ends when the hold is renewed or ended.</source>
@@ -514,8 +510,8 @@
    <translation>Endet, wenn das letzte als geschlüpft oder verloren eingetragen ist.</translation>
   </message>
   <message>
-   <source>Ends when the look is written; mites seen begin the count anew.</source>
-   <translation>Endet, wenn die Kontrolle eingetragen wird; gesehene Milben beginnen die Zählung neu.</translation>
+   <source>Ends when the look is written.</source>
+   <translation>Endet, wenn die Kontrolle eingetragen wird.</translation>
   </message>
   <message>
    <source>Ends when the offer is closed.</source>
@@ -1424,6 +1420,14 @@
    <source>Permit</source>
    <comment>watch kind</comment>
    <translation>Genehmigung</translation>
+  </message>
+  <message>
+   <source>Permit ended on {on:day}, {days:ago}: {permit} {number}.</source>
+   <translation>Genehmigung endete am {on:day}, {days:ago}: {permit} {number}.</translation>
+  </message>
+  <message>
+   <source>Permit ends on {on:day}, in {days:days}: {permit} {number}.</source>
+   <translation>Genehmigung endet am {on:day}, noch {days:days}: {permit} {number}.</translation>
   </message>
   <message>
    <source>Pick a small {prey}, about {grams:g}.</source>
@@ -2347,6 +2351,10 @@
    <translation>matt</translation>
   </message>
   <message>
+   <source>each gets</source>
+   <translation>jede bekommt</translation>
+  </message>
+  <message>
    <source>eaten</source>
    <translation>gefressen</translation>
   </message>
@@ -3223,10 +3231,6 @@
    <translation>Gewichtsverlauf</translation>
   </message>
   <message>
-   <source>what, and where</source>
-   <translation>was, und wo</translation>
-  </message>
-  <message>
    <source>where</source>
    <translation>wo</translation>
   </message>
@@ -3460,8 +3464,8 @@
    <translation>{kind} warme Seite {hot}, Nacht {night}</translation>
   </message>
   <message>
-   <source>{left:n} {prey} left, enough for {weeks:tenth} weeks; {a_week:tenth} a week are planned, so order below {point:n}: {lead_weeks:n} weeks until it comes and as many to spare.</source>
-   <translation>{left:n} {prey} übrig, genug für {weeks:tenth} Wochen; {a_week:tenth} je Woche sind geplant, darum unter {point:n} bestellen: {lead_weeks:n} Wochen bis zur Lieferung und ebenso viele als Reserve.</translation>
+   <source>{left:n} left, enough for {weeks:tenth} weeks: {a_week:tenth} of {prey} a week are planned. Order below {point:n}: {lead_weeks:n} weeks until it comes and as many to spare.</source>
+   <translation>{left:n} übrig, genug für {weeks:tenth} Wochen: {a_week:tenth} von {prey} je Woche sind geplant. Unter {point:n} bestellen: {lead_weeks:n} Wochen bis zur Lieferung und ebenso viele als Reserve.</translation>
   </message>
   <message>
    <source>{left_out:entries} left out: neither taken nor refused.</source>
@@ -3472,8 +3476,8 @@
    <translation>{length:letters} sind zu viel; bis zu {most:n} sind richtig.</translation>
   </message>
   <message>
-   <source>{medicine}: {count:n} not written as given, the first on {on:day}. Ask a reptile vet what to do about it.</source>
-   <translation>{medicine}: {count:n} nicht als gegeben eingetragen, zuerst am {on:day}. Einen Reptilientierarzt fragen, was zu tun ist.</translation>
+   <source>{medicine} missed: {count:n}, the first on {on:day}; never double a dose, ask a reptile vet.</source>
+   <translation>{medicine} versäumt: {count:n}, zuerst am {on:day}; eine Gabe nie verdoppeln, einen Reptilientierarzt fragen.</translation>
   </message>
   <message>
    <source>{name}: due {after:night}, not {before:night}.</source>
@@ -3575,14 +3579,6 @@
   <message>
    <source>{percent:percent} heavier in {days:days} and no longer than on {since:day} ({svl_cm:cm} snout to vent; limit {limit_percent:percent}).</source>
    <translation>{percent:percent} schwerer, {days:days} danach, und nicht länger als am {since:day} (Kopf-Rumpf {svl_cm:cm}; Grenze {limit_percent:percent}).</translation>
-  </message>
-  <message>
-   <source>{permit} {number} ended on {on:day}, {days:ago}.</source>
-   <translation>{permit} {number} endete am {on:day}, {days:ago}.</translation>
-  </message>
-  <message>
-   <source>{permit} {number} ends on {on:day}, in {days:days}.</source>
-   <translation>{permit} {number} endet am {on:day}, noch {days:days}.</translation>
   </message>
   <message>
    <source>{place} read {temp_c:celsius} on {on:day}, where {usual_c:celsius} was usual beside the other rows (chance {chance:chance}): look at its heat first.</source>

@@ -120,6 +120,10 @@
    <translation>Enter schreibt, Esc verlässt</translation>
   </message>
   <message>
+   <source>Every paper is set for {size}, printed to scale without fitting to the page.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Exchange two tubs or animals</source>
    <translation>Zwei Boxen oder Tiere tauschen</translation>
   </message>
@@ -177,6 +181,10 @@
   </message>
   <message>
    <source>Language</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Limits of the incubator, {unit} ({low}-{high})</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -258,6 +266,10 @@
   <message>
    <source>Or begin anew, and leave the book as it is:</source>
    <translation>Oder neu beginnen und das Buch lassen, wie es ist:</translation>
+  </message>
+  <message>
+   <source>Paper</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Photo</source>

@@ -204,6 +204,11 @@
    <translation>Foto: {words}</translation>
   </message>
   <message>
+   <source>places</source>
+   <comment>of the window</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>plus</source>
    <translation>Plus</translation>
   </message>
@@ -318,6 +323,10 @@
   <message>
    <source>{hour:02d}:00 usually {middle}, {span}</source>
    <translation>{hour:02d}:00 meist {middle}, {span}</translation>
+  </message>
+  <message>
+   <source>{light}, dim {step}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{mass} typed</source>
