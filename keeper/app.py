@@ -28,6 +28,7 @@ from keeper.desktop.remembered import (
     was_large_text,
     was_red_lamp,
 )
+from keeper.language import tr, tr_noop
 from keeper.start import bare_application, show_large
 
 if TYPE_CHECKING:
@@ -96,9 +97,12 @@ def _write_as_wanted() -> None:
     from PySide6.QtCore import QLocale
 
     from keeper.desktop.locale_marks import writing_of
+    from keeper.desktop.paper.sizes import paper_chosen, put_paper_to_use
+    from keeper.desktop.remembered import wanted_paper
     from keeper.reports.writing import put_to_use
 
     put_to_use(writing_of(figure_ways(), QLocale()))
+    put_paper_to_use(paper_chosen(wanted_paper(), QLocale()))
 
 
 def _show_icon() -> None:
@@ -188,7 +192,10 @@ class Front(QObject):
         )
         page.hand_chosen.connect(lambda book: self._write_by_hand(empty, book))
         place = Place(
-            key=WELCOME_KEY, name="Begin", title="The first page", make=lambda _look: page
+            key=WELCOME_KEY,
+            name=tr_noop("Begin"),
+            title=tr("The first page"),
+            make=lambda _look: page,
         )
         self.page = page
         window = MainWindow(self._look, [place])
@@ -251,7 +258,8 @@ class Front(QObject):
 
         if not isinstance(error, (OSError, *REFUSALS)):
             raise error
-        self._say_on_page(f"The demo collection could not be made. {_sentence(error)}")
+        told = tr("The demo collection could not be made. {why}", why=_sentence(error))
+        self._say_on_page(told)
 
     def put_in_place(self, copy: Path) -> None:
         """Close the book, which is kept under another name, and open *copy* in its place."""

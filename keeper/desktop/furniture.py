@@ -20,6 +20,7 @@ from keeper.desktop.widgets.foot import Foot
 from keeper.desktop.widgets.key_sheet import KeySheet
 from keeper.desktop.widgets.menu_bar import MenuOnRequest
 from keeper.desktop.widgets.place_strip import PlaceStrip
+from keeper.language import tr, tr_noop
 
 if TYPE_CHECKING:
     from keeper.desktop.main_window import MainWindow
@@ -59,9 +60,9 @@ class Furniture(QObject):
         self._dress()
 
     def add_command(self, menu: str, action: QAction) -> None:
-        """Put *action* into the menu titled *menu* and make its shortcut work everywhere."""
+        """Put *action* into the menu called *menu* and make its shortcut work everywhere."""
         if menu not in self.menus:
-            self.menus[menu] = self.bar.add(menu)
+            self.menus[menu] = self.bar.add(tr(menu))
         self.menus[menu].addAction(action)
         self._window.addAction(action)
 
@@ -88,7 +89,7 @@ class Furniture(QObject):
             return
         own = place.keys + page_lines(page)
         everywhere = lines_of(self._general) + lines_of_places(self._places)
-        self.key_sheet.show_keys(place.name, own + everywhere)
+        self.key_sheet.show_keys(place.shown, own + everywhere)
 
     def _listen(self) -> None:
         window = self._window
@@ -105,23 +106,25 @@ class Furniture(QObject):
         window, look = self._window, self._look
         for index, place in enumerate(self._places):
             keys = [place.key] + ([f"Alt+{index + 1}"] if index < 9 else [])
-            self.add_command("&Places", _action(window, place.name, keys, self._goer(index)))
-        here = self.menus.setdefault("&Here", self.bar.add("&Here"))
+            self.add_command(
+                tr_noop("&Places"), _action(window, place.shown, keys, self._goer(index))
+            )
+        here = self.menus.setdefault("&Here", self.bar.add(tr("&Here")))
         here.aboutToShow.connect(lambda: self._fill_here(here))
-        undo = _action(window, "Take back", ["Ctrl+Z"], window.undo_asked.emit)
-        redo = _action(window, "Write again", ["Ctrl+Shift+Z"], window.redo_asked.emit)
-        light = _action(window, "Light, Day or Red lamp", ["F12"], look.switch_light)
-        dim = _action(window, "Dim the red lamp", ["Ctrl+F12"], look.dim)
-        leave = _action(window, "Close the book", ["Ctrl+Q"], window.close)
-        keys_here = _action(window, "Keys of this place", ["F1"], window.show_keys)
-        menu = _action(window, "Menu", ["F10"], self.bar.ask)
+        undo = _action(window, tr("Take back"), ["Ctrl+Z"], window.undo_asked.emit)
+        redo = _action(window, tr("Write again"), ["Ctrl+Shift+Z"], window.redo_asked.emit)
+        light = _action(window, tr("Light, Day or Red lamp"), ["F12"], look.switch_light)
+        dim = _action(window, tr("Dim the red lamp"), ["Ctrl+F12"], look.dim)
+        leave = _action(window, tr("Close the book"), ["Ctrl+Q"], window.close)
+        keys_here = _action(window, tr("Keys of this place"), ["F1"], window.show_keys)
+        menu = _action(window, tr("Menu"), ["F10"], self.bar.ask)
         for title, action in (
-            ("&Book", undo),
-            ("&Book", redo),
-            ("&Book", leave),
-            ("&Light", light),
-            ("&Light", dim),
-            ("&Keys", keys_here),
+            (tr_noop("&Book"), undo),
+            (tr_noop("&Book"), redo),
+            (tr_noop("&Book"), leave),
+            (tr_noop("&Light"), light),
+            (tr_noop("&Light"), dim),
+            (tr_noop("&Keys"), keys_here),
         ):
             self.add_command(title, action)
         window.addAction(menu)

@@ -16,13 +16,14 @@ from keeper.desktop.main_window import MainWindow
 from keeper.desktop.notices import Notices
 from keeper.desktop.places import Place, key_of
 from keeper.desktop.widgets import foot
+from keeper.language import tr
 from keeper.reports.figures import day, weekday
 
 Maker = Callable[[Look, Keeping, Notices], QWidget]
 
 CLOCK_MS = 15_000
 ANIMAL_PLACE = "Animal"
-TAKES_BACK = "Ctrl+Z takes it back"
+TAKES_BACK = tr("Ctrl+Z takes it back")
 """Said at the foot, unless the page has words of its own in ``takes_back``."""
 
 
@@ -61,7 +62,7 @@ class House(QObject):
         return Place(
             key=key_of(name),
             name=name,
-            title=name,
+            title=tr(name),
             make=lambda look: self._made(make(look, self.keeping, self.notices)),
         )
 
@@ -102,7 +103,7 @@ class House(QObject):
         take_back, reach = self._way_back()
         shown = foot.Written(
             clock=f"{written.at:%H:%M:%S}",
-            place=written.where or written.verb,
+            place=written.where or tr(written.verb),
             what=written.what,
             take_back=take_back,
             reach=reach,
@@ -126,7 +127,11 @@ class House(QObject):
         self.notices.changed.emit()
         when = f"{target.written:%H:%M:%S}"
         self.window.foot.show_note(
-            f"Taken back: {target.verb}, written {when}. Ctrl+Shift+Z writes it again."
+            tr(
+                "Taken back: {verb}, written {when}. Ctrl+Shift+Z writes it again.",
+                verb=tr(target.verb),
+                when=when,
+            )
         )
 
     def _put_back(self) -> None:
@@ -136,7 +141,7 @@ class House(QObject):
             self.window.foot.show_refusal(said(refusal))
             return
         self.notices.changed.emit()
-        self.window.foot.show_note("Written again. Ctrl+Z takes it back.")
+        self.window.foot.show_note(tr("Written again. Ctrl+Z takes it back."))
 
     def _show_animal(self, animal: int) -> None:
         if ANIMAL_PLACE not in self._names:
@@ -154,7 +159,8 @@ class House(QObject):
         page = self.window.page(self.window.place.name)
         take = getattr(page, "scanned", None)
         if take is None:
-            self.window.foot.show_refusal(f"Nothing here takes the scanned code {code}.")
+            told = tr("Nothing here takes the scanned code {code}.", code=code)
+            self.window.foot.show_refusal(told)
             return
         try:
             take(code_scanned(self.keeping, code))

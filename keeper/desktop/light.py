@@ -16,6 +16,8 @@ from typing import Any
 
 from PySide6.QtGui import QColor, QPalette
 
+from keeper.language import tr_noop
+
 TEXT_CONTRAST = 4.5
 MARK_CONTRAST = 3.0
 DIM_SHARES = (1.0, 0.7, 0.5, 0.35)
@@ -57,7 +59,7 @@ class Palette:
 
 
 DAY = Palette(
-    name="Day",
+    name=tr_noop("Day"),
     ground="#E9E4DB",
     sheet="#F5F2EC",
     ink="#1A1612",
@@ -76,7 +78,7 @@ DAY = Palette(
 )
 
 RED_LAMP = Palette(
-    name="Red lamp",
+    name=tr_noop("Red lamp"),
     ground="#0D0906",
     sheet="#17110C",
     ink="#F5DAB4",

@@ -13,6 +13,7 @@ from keeper.desktop.places import Place
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
 from keeper.desktop.widgets.lettering import RIGHT, advance, middle_baseline, set_line
+from keeper.language import tr
 
 _PAD_UNITS = (2.7, 2.0)
 _MARGIN_UNITS = (7.0, 3.5)
@@ -79,10 +80,10 @@ class _Tabs(QTabBar):
         self.setUsesScrollButtons(False)
         self.setElideMode(Qt.TextElideMode.ElideNone)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        self.setAccessibleName("places")
+        self.setAccessibleName(tr("places", sense="of the window"))
         for index, place in enumerate(places):
-            self.addTab(place.name)
-            self.setAccessibleTabName(index, f"{place.name}, {place.key}")
+            self.addTab(place.shown)
+            self.setAccessibleTabName(index, f"{place.shown}, {place.key}")
             self.setTabVisible(index, place.in_strip)
         look.changed.connect(self._refit)
         self._refit()
@@ -145,5 +146,7 @@ class _Clock(Drawn):
         look = self.look
         if look.small:
             return self._time
-        light = look.palette.name + (f", dim {look.dim_step}" if look.dim_step else "")
+        light = tr(look.palette.name)
+        if look.dim_step:
+            light = tr("{light}, dim {step}", light=light, step=look.dim_step)
         return "   ".join(part for part in (self._day, self._time, f"{light} F12") if part)
