@@ -61,7 +61,7 @@
   </message>
   <message>
    <source>Begin</source>
-   <translation>Beginnen</translation>
+   <translation>Beginn</translation>
   </message>
   <message>
    <source>Check the book, and mend a copy of it.</source>
@@ -177,7 +177,7 @@
   </message>
   <message>
    <source>The demo collection could not be made. {why}</source>
-   <translation>Die Beispielsammlung konnte nicht angelegt werden. {why}</translation>
+   <translation>Die Vorführsammlung konnte nicht angelegt werden. {why}</translation>
   </message>
   <message>
    <source>The file cannot be read through: {error}.</source>

@@ -5,23 +5,23 @@
   <name>keeper</name>
   <message>
    <source>&amp;Book</source>
-   <translation type="unfinished" />
+   <translation>&amp;Buch</translation>
   </message>
   <message>
    <source>&amp;Here</source>
-   <translation type="unfinished" />
+   <translation>&amp;Hier</translation>
   </message>
   <message>
    <source>&amp;Keys</source>
-   <translation type="unfinished" />
+   <translation>&amp;Tasten</translation>
   </message>
   <message>
    <source>&amp;Light</source>
-   <translation type="unfinished" />
+   <translation>&amp;Licht</translation>
   </message>
   <message>
    <source>&amp;Places</source>
-   <translation type="unfinished" />
+   <translation>&amp;Seiten</translation>
   </message>
   <message>
    <source>All that can still be read, with what the backup holds; the damaged file stays as it is.</source>
@@ -37,7 +37,7 @@
   </message>
   <message>
    <source>Close the book</source>
-   <translation type="unfinished" />
+   <translation>Buch schließen</translation>
   </message>
   <message>
    <source>Connecting to {address}.</source>
@@ -45,15 +45,15 @@
   </message>
   <message>
    <source>Ctrl+Z takes it back</source>
-   <translation type="unfinished" />
+   <translation>Strg+Z nimmt es zurück</translation>
   </message>
   <message>
    <source>Day</source>
-   <translation type="unfinished" />
+   <translation>Tag</translation>
   </message>
   <message>
    <source>Dim the red lamp</source>
-   <translation type="unfinished" />
+   <translation>Rotlicht dimmen</translation>
   </message>
   <message>
    <source>Females</source>
@@ -69,19 +69,19 @@
   </message>
   <message>
    <source>Keys of this place</source>
-   <translation type="unfinished" />
+   <translation>Tasten dieser Seite</translation>
   </message>
   <message>
    <source>Light, Day or Red lamp</source>
-   <translation type="unfinished" />
+   <translation>Licht: Tag oder Rotlicht</translation>
   </message>
   <message>
    <source>Menu</source>
-   <translation type="unfinished" />
+   <translation>Menü</translation>
   </message>
   <message>
    <source>Nothing here takes the scanned code {code}.</source>
-   <translation type="unfinished" />
+   <translation>Nichts hier nimmt den gescannten Code {code} an.</translation>
   </message>
   <message>
    <source>Open it with  keeper open {path}</source>
@@ -93,15 +93,15 @@
   </message>
   <message>
    <source>Red lamp</source>
-   <translation type="unfinished" />
+   <translation>Rotlicht</translation>
   </message>
   <message>
    <source>Take back</source>
-   <translation type="unfinished" />
+   <translation>Zurücknehmen</translation>
   </message>
   <message>
    <source>Taken back: {verb}, written {when}. Ctrl+Shift+Z writes it again.</source>
-   <translation type="unfinished" />
+   <translation>Zurückgenommen: {verb}, geschrieben {when}. Strg+Umschalt+Z stellt es wieder her.</translation>
   </message>
   <message>
    <source>The damaged file is kept beside it as {name}.</source>
@@ -157,11 +157,11 @@
   </message>
   <message>
    <source>Write again</source>
-   <translation type="unfinished" />
+   <translation>Wiederherstellen</translation>
   </message>
   <message>
    <source>Written again. Ctrl+Z takes it back.</source>
-   <translation type="unfinished" />
+   <translation>Wiederhergestellt. Strg+Z nimmt es zurück.</translation>
   </message>
   <message>
    <source>put the newest good backup in its place</source>

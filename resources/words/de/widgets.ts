@@ -206,7 +206,7 @@
   <message>
    <source>places</source>
    <comment>of the window</comment>
-   <translation type="unfinished" />
+   <translation>Seiten</translation>
   </message>
   <message>
    <source>plus</source>
@@ -326,7 +326,7 @@
   </message>
   <message>
    <source>{light}, dim {step}</source>
-   <translation type="unfinished" />
+   <translation>{light}, gedimmt {step}</translation>
   </message>
   <message>
    <source>{mass} typed</source>
