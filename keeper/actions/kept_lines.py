@@ -30,11 +30,12 @@ _HATCHES_WITHIN = timedelta(days=200)
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CareTold:
-    """Courses, tests and papers of every animal that has any."""
+    """Courses, tests and papers of every animal that has any, and all steps against mites."""
 
     courses: Mapping[AnimalId, Sequence[Course]] = field(default_factory=dict)
     faecals: Mapping[AnimalId, Sequence[FaecalTest]] = field(default_factory=dict)
     permits: Mapping[AnimalId, Sequence[Permit]] = field(default_factory=dict)
+    mites: Sequence[MiteStep] = ()
 
 
 def care_told(keeping: Keeping, on: date) -> CareTold:
@@ -47,6 +48,7 @@ def care_told(keeping: Keeping, on: date) -> CareTold:
         },
         faecals=_by_animal(keeping, FaecalTest, on),
         permits=_by_animal(keeping, Permit, on),
+        mites=_until(keeping, MiteStep, on),
     )
 
 

@@ -48,6 +48,7 @@ from keeper.rules.refusals import counted_refusals
 from keeper.rules.sheds import shed_clock
 from keeper.rules.stages import stage_of
 from keeper.rules.watch_facts import HouseFacts, WatchFacts, WatchLine
+from keeper.rules.watch_mites import met_on
 from keeper.rules.watch_seen import unseen
 from keeper.rules.watch_tubs import shared_tubs
 from keeper.store import reading
@@ -193,6 +194,7 @@ def _facts(
         courses=pages.care.courses.get(key, ()),
         faecals=pages.care.faecals.get(key, ()),
         permits=pages.care.permits.get(key, ()),
+        mites_met_on=met_on(pages.care.mites, row.place, on),
     )
 
 

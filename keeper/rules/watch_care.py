@@ -203,7 +203,7 @@ def _quarantine(hold: Hold, today: date) -> Signal | None:
 
 
 def _remark_signals(facts: WatchFacts, today: date) -> Iterator[Signal]:
-    """The latest remark of each kind that asks for a look."""
+    """The latest remark of each kind that asks for a look; mites until the rack is treated."""
     latest = {
         remark.kind: remark
         for remark in sorted(facts.remarks, key=lambda remark: remark.happened)
@@ -213,7 +213,7 @@ def _remark_signals(facts: WatchFacts, today: date) -> Iterator[Signal]:
         figures: dict[str, Figure] = {"on": remark.happened.day, "text": remark.text}
         if kind is RemarkKind.BREATHING:
             yield _breathing(facts, because("breathing noticed", **figures))
-        if kind is RemarkKind.MITES:
+        if kind is RemarkKind.MITES and remark.happened.day > (facts.mites_met_on or date.min):
             whole = because("the whole rack is one, product and amount by a reptile vet")
             yield _remark(
                 "mites", (because("mites noticed", **figures), whole), remark.happened.day

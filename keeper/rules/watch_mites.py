@@ -62,6 +62,16 @@ def mite_lines(
     return tuple(_line(course, animals) for course in found if course is not None)
 
 
+def met_on(steps: Iterable[MiteStep], place: str | None, today: date) -> date | None:
+    """The last day on which a step was written for the rack of *place* or for the room."""
+    days = [
+        step.happened.day
+        for step in steps
+        if step.happened.day <= today and (step.place is None or _stands_in(place, step.place))
+    ]
+    return max(days, default=None)
+
+
 def mite_course(told: Sequence[MiteStep], today: date) -> MiteCourse | None:
     """The look that is due at one place; None between looks and after all is clear.
 

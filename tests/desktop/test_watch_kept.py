@@ -22,7 +22,7 @@ from keeper.actions.typed_care import (
 )
 from keeper.actions.undoing import take_back
 from keeper.actions.watching import watch_lines
-from keeper.husbandry.events import Clutch, HoldKind, HoldSet
+from keeper.husbandry.events import Clutch, HoldKind, HoldSet, Remark, RemarkKind
 from keeper.husbandry.when import Happened, at_instant, on_day
 from keeper.rules.watch_facts import WatchLine
 
@@ -173,6 +173,19 @@ def test_looks_for_mites_are_asked_for_by_the_rack(keeping, clock):
     assert kept(keeping, "mite step") == []
     take_back(keeping)
     assert len(kept(keeping, "mite step")) == 1
+
+
+def test_mites_that_were_noticed_are_todays_until_a_step_is_written_for_the_rack(keeping, clock):
+    seen = Remark(
+        animal=who(keeping), happened=on_day(ago(1)), kind=RemarkKind.MITES, text="at the chin"
+    )
+    note(keeping, "note", seen)
+    assert len(kept(keeping, "mites")) == 1
+
+    mite_step(keeping, "B begun, spray as the vet wrote")
+    assert kept(keeping, "mites") == []
+    take_back(keeping)
+    assert len(kept(keeping, "mites")) == 1
 
 
 @pytest.mark.parametrize(
