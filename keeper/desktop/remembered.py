@@ -16,6 +16,7 @@ _FAHRENHEIT = "fahrenheit"
 _HOUSE_MARKS = "house marks"
 _SECOND_PLACE = "second place"
 _CHANGES_SEEN = "changes seen"
+_PAPER = "paper"
 _LANGUAGE = "language"
 
 
@@ -91,6 +92,15 @@ def remember_figure_ways(ways: FigureWays) -> None:
     kept.setValue(_OUNCES, ways.ounces)
     kept.setValue(_FAHRENHEIT, ways.fahrenheit)
     kept.setValue(_HOUSE_MARKS, ways.house_marks)
+
+
+def wanted_paper() -> str:
+    """The name of the paper that was chosen here; empty: as the locale has it."""
+    return str(_settings().value(_PAPER, "", str))
+
+
+def remember_paper(name: str) -> None:
+    _settings().setValue(_PAPER, name)
 
 
 def second_place(book: Path) -> Path | None:

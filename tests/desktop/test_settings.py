@@ -5,6 +5,7 @@ from __future__ import annotations
 from contextlib import closing
 from pathlib import Path
 
+import pypdfium2
 import pytest
 from PySide6.QtCore import QLocale, Qt
 from PySide6.QtGui import QAccessible
@@ -25,8 +26,16 @@ from keeper.desktop.locale_marks import writing_of
 from keeper.desktop.look import Look
 from keeper.desktop.main_window import MainWindow
 from keeper.desktop.notices import Notices
+from keeper.desktop.paper.page import write_pdf
+from keeper.desktop.paper.sizes import Paper, paper_chosen, paper_in_use, put_paper_to_use
 from keeper.desktop.places import ASIDE_KEYS, Place
-from keeper.desktop.remembered import FigureWays, figure_ways, remember_figure_ways, second_place
+from keeper.desktop.remembered import (
+    FigureWays,
+    figure_ways,
+    remember_figure_ways,
+    second_place,
+    wanted_paper,
+)
 from keeper.desktop.screens.settings import SettingsScreen
 from keeper.desktop.start_note import say_at_start
 from keeper.desktop.type import Use
@@ -313,3 +322,36 @@ def test_a_weight_typed_in_ounces_is_judged_and_written_in_grams(keeping):
     weighed = [e.event for e in reading.entries_of(keeping.book, written.batch)]
     assert [event.weight_g for event in weighed] == [259.965]
     assert plain(written.what) == "9.17 oz"
+
+
+def test_the_size_of_the_paper_is_chosen_with_its_effect_and_printed_on(desk, tmp_path):
+    put_paper_to_use(Paper.A4)
+    desk.page._show()
+    assert (desk.row(10).key, desk.row(10).value) == ("0", "A4")
+
+    desk.press(Qt.Key.Key_0)
+
+    assert desk.row(10).value == "Letter"
+    assert "8½ × 11 in" in desk.row(10).effect
+    assert wanted_paper() == "LETTER"
+    write_pdf(tmp_path / "one.pdf", "one", [lambda page: None])
+    (page,) = pypdfium2.PdfDocument(tmp_path / "one.pdf")
+    assert page.get_size() == pytest.approx((612, 792), abs=1.0)
+    desk.press(Qt.Key.Key_0)
+    assert paper_in_use() is Paper.A4
+
+
+@pytest.mark.parametrize(
+    ("chosen", "locale", "paper"),
+    [
+        ("", "en_US", Paper.LETTER),
+        ("", "fr_CA", Paper.LETTER),
+        ("", "de_DE", Paper.A4),
+        ("", "en_GB", Paper.A4),
+        ("A4", "en_US", Paper.A4),
+        ("LETTER", "de_DE", Paper.LETTER),
+        ("foolscap", "de_DE", Paper.A4),
+    ],
+)
+def test_where_no_paper_was_chosen_it_is_that_of_the_land(chosen, locale, paper):
+    assert paper_chosen(chosen, QLocale(locale)) is paper

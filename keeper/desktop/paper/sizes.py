@@ -16,6 +16,17 @@ class Paper(Enum):
     LETTER = QPageSize.PageSizeId.Letter
 
 
+    @property
+    def called(self) -> str:
+        """Its name as it is printed on a packet."""
+        return {"A4": "A4", "LETTER": "Letter"}[self.name]
+
+    @property
+    def size_words(self) -> str:
+        """Its width and height with their unit."""
+        return {"A4": "210 × 297 mm", "LETTER": "8½ × 11 in"}[self.name]
+
+
 LETTER_LANDS = frozenset(
     ["BZ", "CA", "CL", "CO", "CR", "GT", "MX", "NI", "PA", "PH", "PR", "SV", "US", "VE"]
 )

@@ -29,6 +29,7 @@ from keeper.desktop.locale_marks import writing_of
 from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
 from keeper.desktop.page_keys import add_key
+from keeper.desktop.paper.sizes import Paper, paper_in_use, put_paper_to_use
 from keeper.desktop.remembered import (
     FigureWays,
     figure_ways,
@@ -36,6 +37,7 @@ from keeper.desktop.remembered import (
     remember_language,
     remember_large_text,
     remember_light,
+    remember_paper,
     remember_second_place,
     second_place,
     wanted_language,
@@ -52,7 +54,7 @@ from keeper.desktop.widgets.choice_row import ChoiceRow
 from keeper.desktop.widgets.words_line import HeadLine
 from keeper.reports.writing import put_to_use
 
-NIGHTS, EVENING, MASS, HEAT, MARKS, LIGHT, TEXT, PLACE, LANGUAGE = range(9)
+NIGHTS, EVENING, MASS, HEAT, MARKS, LIGHT, TEXT, PLACE, LANGUAGE, PAPER = range(10)
 NAMES = (
     "feed nights",
     "when feed nights begin",
@@ -63,7 +65,9 @@ NAMES = (
     "size of the text",
     "second place of backups",
     "language of the words",
+    "size of the paper",
 )
+KEYS = "1234567890"
 
 
 class SettingsScreen(QWidget):
@@ -89,10 +93,11 @@ class SettingsScreen(QWidget):
             self._switch_text,
             self._ask_place,
             self._change_language,
+            self._change_paper,
         )
         self._lay_out()
         for number, name in enumerate(NAMES):
-            add_key(self, str(number + 1), name, self._doer(number))
+            add_key(self, KEYS[number], name, self._doer(number))
             self.rows[number].clicked.connect(self._doer(number))
         self._asking.field.textChanged.connect(self._show_preview)
         self._asking.installEventFilter(self)
@@ -235,4 +240,11 @@ class SettingsScreen(QWidget):
 
     def _change_language(self) -> None:
         remember_language(language_after(wanted_language()))
+        self._show()
+
+    def _change_paper(self) -> None:
+        """The other size, from now on."""
+        chosen = next(paper for paper in Paper if paper is not paper_in_use())
+        remember_paper(chosen.name)
+        put_paper_to_use(chosen)
         self._show()

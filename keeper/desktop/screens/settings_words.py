@@ -14,6 +14,7 @@ from keeper.actions.safe_keeping import copies_in, second_folder
 from keeper.actions.settings import NightsChoice, feed_nights_chosen
 from keeper.desktop.chosen_language import name_of
 from keeper.desktop.look import Look
+from keeper.desktop.paper.sizes import Paper, paper_in_use
 from keeper.desktop.remembered import FigureWays, second_place, wanted_language
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.choice_row import ChoiceFace
@@ -163,6 +164,15 @@ def language_face(wanted: str) -> ChoiceFace:
     )
 
 
+def paper_face(paper: Paper) -> ChoiceFace:
+    """What is printed looks the same on either; only how much stands on a sheet differs."""
+    told = tr(
+        "Every paper is set for {size}, printed to scale without fitting to the page.",
+        size=paper.size_words,
+    )
+    return ChoiceFace(key="0", name=tr("Paper"), value=paper.called, effect=told, kept=MACHINE)
+
+
 def faces(keeping: Keeping, look: Look, ways: FigureWays) -> Sequence[ChoiceFace]:
     """Every choice in the order of its keys."""
     return (
@@ -175,4 +185,5 @@ def faces(keeping: Keeping, look: Look, ways: FigureWays) -> Sequence[ChoiceFace
         text_face(look),
         place_face(keeping),
         language_face(wanted_language()),
+        paper_face(paper_in_use()),
     )

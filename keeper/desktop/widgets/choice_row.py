@@ -49,7 +49,7 @@ class ChoiceRow(DrawnKey):
         self.update()
 
     def sizeHint(self) -> QSize:
-        return QSize(round(self.look.u(200)), round(self.look.u(15.6, 12.8)))
+        return QSize(round(self.look.u(200)), round(self.look.u(15.6, 12.2)))
 
     def minimumSizeHint(self) -> QSize:
         return QSize(0, self.sizeHint().height())
