@@ -4,7 +4,7 @@ The walk holds no truth of its own: after each verb it reads back what the book 
 so a walk taken up again after a power cut is the same walk.
 """
 
-from collections.abc import Container, Sequence
+from collections.abc import Container, Mapping, Sequence
 from dataclasses import replace
 from datetime import date, datetime, time, timedelta
 
@@ -145,11 +145,25 @@ def sweep_bars(walk: "Walk", tub: Tub, result: Result) -> str:
     if walk.checking:
         return ""
     try:
-        refuse_impossible(tub, result, None)
-        refuse_unnamed(tub, result, None)
+        _refuse(tub, result, None)
     except LookupError as refusal:
         return str(refusal)
     return ""
+
+
+def _refuse(tub: Tub, result: Result, prey: Prey | None) -> None:
+    """Raise LookupError where *result* cannot have come of *tub*, or of no named item."""
+    refuse_impossible(tub, result, prey)
+    refuse_unnamed(tub, result, prey)
+
+
+def _refuse_barred(walk: "Walk", tubs: Sequence[Tub], others: Mapping[int, OtherResult]) -> None:
+    """Raise LookupError for the first of *others* that a sweep cannot say."""
+    named = [(tub, others[tub.line]) for tub in tubs if tub.line in others]
+    bars = (sweep_bars(walk, tub, other.result) for tub, other in named)
+    bar = next(filter(None, bars), "")
+    if bar:
+        raise LookupError(bar)
 
 
 def sweep_covers(walk: "Walk", tub: Tub) -> bool:
@@ -214,8 +228,7 @@ class Walk:
             LookupError: nothing can have been offered there, in one sentence.
         """
         tub = self._standing_at()
-        refuse_impossible(tub, result, prey)
-        refuse_unnamed(tub, result, prey)
+        _refuse(tub, result, prey)
         offer = offer_in(tub, self._now(), result, evidence, withheld=withheld, prey=prey)
         return self._settled("offer", tub, [tub], [offer], offer_words(offer))
 
@@ -237,12 +250,8 @@ class Walk:
             raise LookupError(f"Line {min(strangers)} is not in the rest of this row.")
         if not rest:
             raise LookupError("Nothing is planned in the rest of this row; walk it tub by tub.")
-        for tub in rest:
-            bar = sweep_bars(self, tub, by_line[tub.line].result) if tub.line in by_line else ""
-            if bar:
-                raise LookupError(bar)
-        others_now = [(tub, by_line.get(tub.line)) for tub in rest]
-        offers = [swept(tub, o, self._now(), self.checking) for tub, o in others_now]
+        _refuse_barred(self, rest, by_line)
+        offers = [swept(t, by_line.get(t.line), self._now(), self.checking) for t in rest]
         kind = "gone" if self.checking else "as planned"
         what = f"{len(rest) - len(by_line)} {kind}, {len(by_line)} not"
         return self._settled("sweep", here, rest, offers, what)

@@ -171,7 +171,7 @@ def test_only_a_second_enter_closes():
     assert Closing("17 not reached").press("0") == GIVE_UP
 
 
-def test_with_no_round_open_only_enter_plus_five_and_six_do_something():
+def test_with_no_round_open_only_enter_five_and_six_do_something():
     live = {key for key in [*OFFER_LEGEND, "1", "4", "6"] if quiet_key(key)}
 
-    assert live == {"Enter", "+", "5", "6"}
+    assert live == {"Enter", "5", "6"}

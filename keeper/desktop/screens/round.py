@@ -162,9 +162,6 @@ class RoundScreen(QWidget):
         if self._asking is None:
             self._telling.asked("Nobody held tonight has eaten often enough under such a hold.")
 
-    def _ask_racks(self) -> None:
-        self._asking = self._stand.racks()
-
     def _ask_close(self) -> None:
         here = self._stand.here
         if here is None:
@@ -269,7 +266,6 @@ def _action(page: QWidget, text: str, key: str, slot: Callable[[], None]) -> QAc
 
 
 _SCREEN: Mapping[Verb, Callable[[RoundScreen], None]] = {
-    Verb.ASK_RACKS: RoundScreen._ask_racks,
     Verb.ASK_LEARNED: RoundScreen._ask_learned,
     Verb.LOOK_AGAIN: lambda page: page._stand.look_again(),
     Verb.ASK_CLOSE: RoundScreen._ask_close,

@@ -34,7 +34,6 @@ class Verb(Enum):
     ONE_OF = auto()
     ASK_LEARNED = auto()
     BEGIN = auto()
-    ASK_RACKS = auto()
     CHECK = auto()
     LOOK_AGAIN = auto()
     ASK_CLOSE = auto()

@@ -94,12 +94,7 @@ def end_key(key: str, *, unproved: bool) -> Step:
 
 def quiet_key(key: str) -> Step:
     """What *key* asks for while no round is open."""
-    deeds = {
-        "Enter": Verb.BEGIN,
-        "+": Verb.ASK_RACKS,
-        "5": Verb.LOOK_AGAIN,
-        ASK: Verb.ASK_LEARNED,
-    }
+    deeds = {"Enter": Verb.BEGIN, "5": Verb.LOOK_AGAIN, ASK: Verb.ASK_LEARNED}
     return Deed(verb=deeds[key]) if key in deeds else None
 
 

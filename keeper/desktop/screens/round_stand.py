@@ -37,6 +37,9 @@ from keeper.desktop.widgets.night_counts import NightCounts
 from keeper.husbandry.events import Result
 from keeper.language import tr
 
+RACKS = "+"
+"""While no round is open: only some racks are walked."""
+
 _MOVES = frozenset(
     {
         *(Verb.GO_TO, Verb.STEP_BACK, Verb.TAKE_BACK, Verb.CHECK, Verb.ONE_OF),
@@ -159,7 +162,7 @@ class RoundStand:
     def step(self, key: str) -> Step:
         """What *key* asks for where the keeper stands, with nothing else being typed."""
         if self.here is None:
-            return quiet_key(key)
+            return self._racks() if key == RACKS else quiet_key(key)
         walk = self.here.walk
         if walk.current is None:
             return end_key(key, unproved=bool(self.here.unproved) and not walk.checking)
@@ -180,12 +183,12 @@ class RoundStand:
         """What the pad does while no round is open."""
         legend = {"Enter": "begin the round"} if self.counts().rows else {}
         if len(self.counts().rows) > 1:
-            legend["+"] = tr("some racks")
+            legend[RACKS] = tr("some racks")
         if self._last is not None and left_in(self._last):
             legend["5"] = "look again"
         return legend | ({ASK: "eaten through?"} if self._held else {})
 
-    def racks(self) -> Racks | None:
+    def _racks(self) -> Racks | None:
         """Which racks are walked, to be chosen; None where there is nothing to choose from."""
         names = tuple(row.name for row in self.counts().rows)
         return Racks(names) if len(names) > 1 else None
