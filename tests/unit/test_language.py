@@ -268,10 +268,8 @@ def is_in_words(text):
 
 def says_at_once(words, name):
     """Whether a module holds words at its own level; one that looks them up later may wait."""
-    module = ast.parse(source_of(name).read_text("utf-8"))
-    later = (ast.FunctionDef, ast.AsyncFunctionDef)
-    at_once = [node for node in module.body if not isinstance(node, later)]
-    return any(True for node in at_once for _ in words.words_in(ast.unparse(without_bodies(node))))
+    module = without_bodies(ast.parse(source_of(name).read_text("utf-8")))
+    return any(True for _ in words.words_in(ast.unparse(module)))
 
 
 def source_of(name):
