@@ -4,7 +4,6 @@ from contextlib import closing
 from pathlib import Path
 
 from keeper.husbandry.reasons import because
-from keeper.language import tr
 from keeper.reports.words import sentence
 from keeper.store import backups, mending
 from keeper.store.checking import check
@@ -55,7 +54,7 @@ def mended_sentences(mended: Mended) -> tuple[str, ...]:
     if mended.backup is not None:
         name = mended.backup.path.name
         told.append(because("brought from the backup", brought=mended.brought, backup=name))
-    sound = tr("the copy is sound") if is_sound(mended) else tr("the copy is not sound")
+    sound = "the copy is sound" if is_sound(mended) else "the copy is not sound"
     return (
         *(sentence(each) for each in told),
         *mended.left_out,

@@ -6,7 +6,6 @@ from dataclasses import dataclass
 from keeper.actions.csv_file import Wrong
 from keeper.husbandry.animal import Sex
 from keeper.husbandry.profile import SpeciesProfile
-from keeper.language import tr
 from keeper.rules.growth.expectation import Expectation, Standing, expectation, standing
 from keeper.store.species_files import profile_for
 
@@ -40,7 +39,7 @@ def expect(
     """
     profile = known_profile(profiles, species)
     if not 0 <= age_days <= _OLDEST_DAYS:
-        raise Wrong(tr("impossible age"), value=age_days, most=_OLDEST_DAYS)
+        raise Wrong("impossible age", value=age_days, most=_OLDEST_DAYS)
     curve = profile.growth.get(sex)
     if curve is None:
         raise _sex_needed(profile, age_days)
@@ -65,7 +64,7 @@ def known_profile(profiles: Mapping[str, SpeciesProfile], written: str) -> Speci
         return profile_for(profiles, written)
     except ValueError:
         right = ", ".join(profile.english for profile in profiles.values())
-        raise Wrong(tr("unknown species"), value=written, right=right) from None
+        raise Wrong("unknown species", value=written, right=right) from None
 
 
 def _sex_needed(profile: SpeciesProfile, age_days: int) -> Wrong:
