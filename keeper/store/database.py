@@ -8,7 +8,7 @@ import os
 import secrets
 import sqlite3
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -18,6 +18,8 @@ from keeper.store.errors import BookError, DamagedBook, NewerBook, NotABook, Rea
 APPLICATION_ID = 0x6B656570
 SCHEMA_VERSION = 2
 _BUSY_MS = 5000
+_JOURNAL_BYTES = 1_000_000
+"""What the journal may keep of its length after a large batch."""
 _CACHE_KIB = 64_000
 """Pages that a board has read are still there when its tubs are walked one by one."""
 _ENGLISH = {
@@ -55,6 +57,10 @@ class Book:
     tail: Callable[[], int] = random_tail
 
     def close(self) -> None:
+        """Close the file; of the journal, which says nothing any more, no file is left."""
+        if self.writable:
+            with suppress(sqlite3.Error):  # another window writes: the journal is its own
+                self.connection.execute("PRAGMA journal_mode = DELETE")
         self.connection.close()
 
 
@@ -267,12 +273,13 @@ def _connect(path: Path, mode: str) -> sqlite3.Connection:
 
 def _make_durable(connection: sqlite3.Connection) -> None:
     """After the file is known to be ours: the journal mode of a foreign file would change it."""
-    (mode,) = connection.execute("PRAGMA journal_mode = TRUNCATE").fetchone()
-    if mode != "truncate":
+    (mode,) = connection.execute("PRAGMA journal_mode = PERSIST").fetchone()
+    if mode != "persist":
         raise BookError(
-            tr("The book is kept in journal mode {mode!r}; it must be 'truncate'.", mode=mode)
+            tr("The book is kept in journal mode {mode!r}; it must be 'persist'.", mode=mode)
         )
     connection.execute("PRAGMA synchronous = EXTRA")
+    connection.execute(f"PRAGMA journal_size_limit = {_JOURNAL_BYTES}")
 
 
 @contextmanager

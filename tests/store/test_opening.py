@@ -7,7 +7,7 @@ from contextlib import closing
 
 import pytest
 
-from keeper.store.database import SCHEMA_VERSION, create_book, open_book
+from keeper.store.database import SCHEMA_VERSION, create_book, open_book, writing
 from keeper.store.durable import sha256_of
 from keeper.store.errors import BookError, NewerBook, NotABook, ReadOnlyBook
 from tests.store.books import a_weight, an_animal, an_offer, tables_of, write
@@ -143,6 +143,36 @@ def test_a_book_and_its_journal_are_for_their_owner_alone(book, animal):
 def test_a_book_is_kept_in_the_journal_mode_that_lost_nothing(book):
     execute = book.connection.execute
 
-    assert execute("PRAGMA journal_mode").fetchone() == ("truncate",)
+    assert execute("PRAGMA journal_mode").fetchone() == ("persist",)
     assert execute("PRAGMA synchronous").fetchone() == (3,)
     assert execute("PRAGMA foreign_keys").fetchone() == (1,)
+
+
+def test_a_closed_book_is_one_file(book, animal):
+    journal = book.path.with_name("shed.book-journal")
+    assert journal.stat().st_size > 0
+
+    book.close()
+
+    assert list(book.path.parent.iterdir()) == [book.path]
+
+
+def test_the_journal_of_another_window_that_writes_is_left_alone(book, animal):
+    other = open_book(book.path, station="other")
+    with writing(book) as connection:
+        connection.execute("INSERT INTO round (id, batch) SELECT 2, max(id) FROM batch")
+        other.close()
+        assert book.path.with_name("shed.book-journal").stat().st_size > 0
+
+    assert book.connection.execute("SELECT count(*) FROM round").fetchone() == (1,)
+
+
+def test_a_large_batch_leaves_no_large_journal(book, animal):
+    journal = book.path.with_name("shed.book-journal")
+    write(book, *(a_weight(animal, 40) for _ in range(30_000)))
+    with writing(book) as connection:
+        connection.execute("DROP TRIGGER weighing_no_update")
+        connection.execute("UPDATE weighing SET weight_mg = 41000")
+        while_writing = journal.stat().st_size
+
+    assert journal.stat().st_size <= 1_000_000 < while_writing
