@@ -77,7 +77,12 @@ def heat_board(keeping: Keeping, on: date) -> HeatBoard:
     verdicts = {(v.place, v.zone): v for v in heat.verdicts}
     places = {*map(_row_of, rows), *(place for place, _ in last), ROOM} - {""}
     eggs = eggs_here(keeping, rows, on)
-    seen = _Seen(last=last, verdicts=verdicts, eggs_c=(eggs.low_c, eggs.high_c) if eggs else None)
+    seen = _Seen(
+        last=last,
+        verdicts=verdicts,
+        faults={(fault.place, fault.zone): fault.because for fault in heat.faults},
+        eggs_c=(eggs.low_c, eggs.high_c) if eggs else None,
+    )
     lines = (_line(keeping, place, rows, seen) for place in sorted(places, key=_walking))
     return HeatBoard(
         lines=tuple(lines),
@@ -106,7 +111,12 @@ def _beyond(temp_c: float) -> str:
 
 
 def _told(temp_c: float) -> str:
-    return f"{degrees(temp_c, 2)} {heat_unit()}"
+    return f"{_degrees(temp_c)} {heat_unit()}"
+
+
+def _degrees(temp_c: float) -> str:
+    """As fine as it was typed: of Fahrenheit a hundredth would tell the rounding to Celsius."""
+    return degrees(temp_c, 1 if in_use().fahrenheit else 2)
 
 
 def doubt(temp_c: float) -> str | None:
@@ -144,18 +154,18 @@ def write_heat(
 
 
 def set_incubator_limits(keeping: Keeping, text: str) -> Written:
-    """Keep the lowest and highest degrees of the incubator, typed as ``27-30.5``.
+    """Keep the lowest and highest degrees of the incubator, typed as ``27-29.5``.
 
     Raises:
         ValueError: not two degrees in order.
     """
     parts = [part for part in re.split(r"\s*(?:–|-|to|;)\s*", text.strip()) if part]
     if len(parts) != 2 or not all(_NUMBER.fullmatch(part) for part in parts):
-        raise ValueError(f"{text!r} is no range; 27-30.5 is right.")
+        raise ValueError(f"{text!r} is no range; {degrees(27)}-{degrees(29.5)} is right.")
     low, high = (in_use().typed_degrees(float(part.replace(",", "."))) for part in parts)
-    told = f"{degrees(low, 2)} to {_told(high)}"
+    told = f"{_degrees(low)} to {_told(high)}"
     if not USUAL_C[0] <= low < high <= USUAL_C[1]:
-        right = f"{degrees(27)}-{degrees(30.5)}"
+        right = f"{degrees(27)}-{degrees(29.5)}"
         raise ValueError(f"{told} is no range of an incubator; {right} is right.")
     happened = at_instant(keeping.now())
     event = Setting(happened=happened, key="incubator limits", value=f"{low:g},{high:g}")
@@ -178,10 +188,14 @@ Last = Mapping[tuple[str, Zone], tuple[datetime, float, str | None]]
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class _Seen:
-    """What was read and what it says. eggs_c: what is wanted in an incubator."""
+    """What was read and what it says. eggs_c: what is wanted in an incubator.
+
+    faults: why the probe of a place and zone is not believed.
+    """
 
     last: Last
     verdicts: Mapping[tuple[str, Zone], HeatVerdict]
+    faults: Mapping[tuple[str, Zone], tuple[Reason, ...]]
     eggs_c: tuple[float, float] | None
 
 
@@ -235,7 +249,7 @@ def _cell(place: str, zone: Zone, profile: SpeciesProfile | None, seen: _Seen) -
         temp_c=temp_c,
         at=at,
         read_with=read_with,
-        because=verdict.because if verdict else (),
+        because=verdict.because if verdict else seen.faults.get((place, zone), ()),
     )
 
 

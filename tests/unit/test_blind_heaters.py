@@ -204,6 +204,16 @@ def test_where_both_kinds_lie_the_keeper_s_limits_say_whose_they_are(keeping):
     assert (after.kinds, after.low_c, after.high_c, after.cold_c) == (1, 31.0, 32.0, 28.0)
 
 
+def test_the_heat_page_says_of_a_cell_why_its_probe_is_not_believed(keeping):
+    hung(keeping, "K1", "B3", Zone.HOT)
+    stuck(keeping, "K1")
+
+    line = next(line for line in heat_board(keeping, TODAY).lines if line.place == "B3")
+
+    assert line.cells[0].standing == "cannot tell"
+    assert [reason.why for reason in line.cells[0].because] == ["sensor stuck", BLIND]
+
+
 def test_the_heat_page_shows_what_the_eggs_bear(keeping):
     laid(keeping, "P1", 10)
     eggs_read(keeping, 31.5)

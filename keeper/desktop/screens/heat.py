@@ -36,6 +36,8 @@ from keeper.desktop.screens.heat_words import (
     preview_lines,
     reading_face,
 )
+from keeper.language import tr
+from keeper.reports.figures import degrees, heat_unit
 
 KEYS = (
     "digits, Enter  write    +  −  row    /  zone    G  read with    L  logger file    P  probe"
@@ -259,7 +261,13 @@ class HeatScreen(HeatView):
         return True
 
     def _ask_incubator(self) -> None:
-        self.asking.ask("Limits of the incubator, °C (27-30.5)", self._take_incubator)
+        question = tr(
+            "Limits of the incubator, {unit} ({low}-{high})",
+            unit=heat_unit(),
+            low=degrees(27),
+            high=degrees(29.5),
+        )
+        self.asking.ask(question, self._take_incubator)
 
     def _take_incubator(self, text: str) -> bool:
         return self._notices.tell_of(lambda: set_incubator_limits(self._keeping, text))

@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from keeper.actions.heat_band import BAND_DAYS, STEPS, BandStep, DayBand, Point
 from keeper.desktop.look import Look
 from keeper.desktop.type import Use
+from keeper.desktop.widgets.degree_marks import degree_marks
 from keeper.desktop.widgets.drawn import Drawn
 from keeper.desktop.widgets.lettering import (
     CENTRE,
@@ -29,6 +30,7 @@ from keeper.reports.figures import celsius, day, degrees, span
 
 _GAP_HOURS = 1.0
 _LEAST_PT = 8.0
+_MARKS = 6
 _STEP_HOURS = 24 / STEPS
 
 _NOT_READ = tr("not read in two weeks")
@@ -122,15 +124,12 @@ class DayNightBand(Drawn):
 
     def _paint_grid(self, painter: QPainter) -> None:
         look, plain = self.look, self.look.font(Use.TABLE)
-        step = 5 if self._high_c - self._low_c > 12 else 2
-        for temp_c in range(
-            math.ceil(self._low_c / step) * step, math.floor(self._high_c) + 1, step
-        ):
+        for temp_c, words in degree_marks(self._low_c, self._high_c, _MARKS, least=2):
             y = self._y(temp_c)
             painter.setPen(QPen(look.colour("hair"), 1.0))
             painter.drawLine(QLineF(self._plot.left(), y, self._plot.right(), y))
             place = QPointF(self._plot.left() - look.u(1.5), y + cap_height(plain) / 2)
-            set_line(painter, place, degrees(temp_c), plain, look.colour("ink2"), align=RIGHT)
+            set_line(painter, place, words, plain, look.colour("ink2"), align=RIGHT)
         painter.setPen(QPen(look.colour("line"), 1.1))
         bottom = self._plot.bottom()
         painter.drawLine(QLineF(self._plot.left(), bottom, self._plot.right(), bottom))

@@ -12,15 +12,15 @@ from PySide6.QtGui import QPainter, QPen
 
 from keeper.desktop.look import Look
 from keeper.desktop.type import Use
+from keeper.desktop.widgets.degree_marks import degree_marks
 from keeper.desktop.widgets.lettering import RIGHT, advance, cap_height, set_line
 from keeper.desktop.widgets.life_axis import TimeAxis
-from keeper.reports.figures import celsius, day, degrees, span
+from keeper.reports.figures import celsius, day, span
 
 Height = Callable[[float], float]
 
 _AIR_C = 1.0
 _LABEL_SHARE = 0.2  # of the range, left free where the last reading is named
-_STEPS_C = (1, 2, 4, 5, 10, 20)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -82,12 +82,11 @@ def _paint_scale(
 ) -> None:
     low_c, high_c = ends
     plain = look.font(Use.TABLE)
-    step = next(s for s in _STEPS_C if (high_c - low_c) / s <= plot.height() / look.u(7, 6))
-    for temp_c in range(math.ceil(low_c / step) * step, math.floor(high_c) + 1, step):
+    for temp_c, words in degree_marks(low_c, high_c, plot.height() / look.u(7, 6)):
         painter.setPen(QPen(look.colour("hair"), 1.0))
         painter.drawLine(QLineF(plot.left(), y(temp_c), plot.right(), y(temp_c)))
         place = QPointF(plot.left() - look.u(1.2), y(temp_c) + cap_height(plain) / 2)
-        set_line(painter, place, degrees(temp_c), plain, look.colour("ink2"), align=RIGHT)
+        set_line(painter, place, words, plain, look.colour("ink2"), align=RIGHT)
 
 
 def _paint_days(painter: QPainter, plot: QRectF, axis: TimeAxis, look: Look) -> None:
