@@ -47,8 +47,8 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
         "Refused on {on:day} ({counted:refusals} counted); offered again from {retry:day}."
     ),
     "prey changed": (
-        "{times:refusals} of {kind} straight after a change from {before}: that is the change of"
-        " prey, not appetite."
+        "{times:refusals} of {kind:prey kind} straight after a change from {before:prey kind}:"
+        " that is the change of prey, not appetite."
     ),
     "refusal learned late": (
         "Refused on {on:day}, which was learned later: written on {written:day}."
@@ -86,14 +86,14 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
     "grade down": "One grade down, {prey} ({after:HoldKind}).",
     "grade refused": "Larger prey was refused {times:n} times, so {prey} again.",
     "grade not known": "The grade last eaten is not known, so the one that fits.",
-    "other kind": "Changes from {before} to {kind}; expect refusals at first.",
+    "other kind": "Changes from {before:prey kind} to {kind:prey kind}; expect refusals at first.",
     "under target": "What fits comes to {percent:percent} of the target.",
     "over target": "What fits comes to {percent:percent} of the target, more than is aimed at.",
     "pick small": "Pick a small {prey}, about {grams:g}.",
     "no prey fits": (
         "No prey is small enough: an item may weigh up to {most_g:g} (target {target:g})."
     ),
-    "no prey in stock": "No prey of this kind in stock: {kind}.",
+    "no prey in stock": "No prey of this kind in stock: {kind:prey kind}.",
     "offer": "{count:n} × {prey} ≈ {grams:g}",
     # refusals
     "refused in a row": (

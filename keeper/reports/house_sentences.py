@@ -63,12 +63,12 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
         " is usual, over {nights:nights} (chance {chance:chance})."
     ),
     "refused after a change of prey": (
-        "Changed from {before} to {now}: {refused:n} of {offered:n} refused where {expected:tenth}"
-        " is usual, over {nights:nights} (chance {chance:chance})."
+        "Changed from {before:prey kind} to {now:prey kind}: {refused:n} of {offered:n} refused"
+        " where {expected:tenth} is usual, over {nights:nights} (chance {chance:chance})."
     ),
     "new prey is refused at first": (
         "A new kind of prey is often refused at first: of heat or bag that tells nothing. The plan"
-        " stays with {before} until {now} is eaten."
+        " stays with {before:prey kind} until {now:prey kind} is eaten."
     ),
     "cooler than it was": (
         "{place} read {temp_c:celsius} on {on:day}, where {usual_c:celsius} was usual beside the"

@@ -3,6 +3,7 @@
 from functools import reduce
 
 from keeper.language import tr
+from keeper.reports.state_words import WORDS
 
 KINDS = ("mouse", "rat")
 """Kinds of prey whose grades the profiles list. Other prey is said as the keeper wrote it."""
@@ -25,6 +26,13 @@ def prey_words(written: str) -> str:
 
 def _one(written: str) -> str:
     kind, _, grade = written.partition(" ")
+    if kind in KINDS and not grade:
+        return WORDS["prey kind"][kind]
     if kind not in KINDS or not grade.replace(" ", "").replace("-", "").isalpha():
         return written
-    return tr("{grade} {kind}", sense="prey", grade=grade, kind=kind)
+    return tr(
+        "{grade} {kind}",
+        sense="prey",
+        grade=WORDS["grade"].get(grade, grade),
+        kind=WORDS["prey kind"][kind],
+    )

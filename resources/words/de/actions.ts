@@ -392,10 +392,6 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>impossible age</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <source>in pieces</source>
    <translation type="unfinished" />
   </message>
@@ -461,6 +457,10 @@
   </message>
   <message>
    <source>lines put aside until</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>live prey lawful: {told}</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -700,15 +700,11 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>the copy is not sound</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>the copy is sound</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <source>the room</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the scale reads in steps of {step}</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -737,10 +733,6 @@
   </message>
   <message>
    <source>tubs cleaned</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>unknown species</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -861,6 +853,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>{male} is short of a gate: {told}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{medicine} {told}</source>
    <translation type="unfinished" />
   </message>
@@ -942,6 +938,10 @@
   </message>
   <message>
    <source>{text!r} is no other tub in this room; B3·2 is one way.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{text!r} is no step of a scale; grams such as 0.1 or 1 are right.</source>
    <translation type="unfinished" />
   </message>
   <message>

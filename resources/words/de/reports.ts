@@ -50,8 +50,8 @@
    <translation>Eine Mahlzeit kann wieder hochkommen.</translation>
   </message>
   <message>
-   <source>A new kind of prey is often refused at first: of heat or bag that tells nothing. The plan stays with {before} until {now} is eaten.</source>
-   <translation>Eine neue Art Futtertier wird anfangs oft verweigert: über Wärme oder Beutel sagt das nichts. Der Plan bleibt bei {before}, bis {now} gefressen wird.</translation>
+   <source>A new kind of prey is often refused at first: of heat or bag that tells nothing. The plan stays with {before:prey kind} until {now:prey kind} is eaten.</source>
+   <translation>Eine neue Art Futtertier wird anfangs oft verweigert: über Wärme oder Beutel sagt das nichts. Der Plan bleibt bei {before:prey kind}, bis {now:prey kind} gefressen wird.</translation>
   </message>
   <message>
    <source>A recent move or the season may be the cause.</source>
@@ -299,12 +299,12 @@
    <translation>Gewechselt von</translation>
   </message>
   <message>
-   <source>Changed from {before} to {now}: {refused:n} of {offered:n} refused where {expected:tenth} is usual, over {nights:nights} (chance {chance:chance}).</source>
-   <translation>Gewechselt von {before} zu {now}: {refused:n} von {offered:n} verweigert, wo {expected:tenth} üblich sind, über {nights:nights} (Zufall {chance:chance}).</translation>
+   <source>Changed from {before:prey kind} to {now:prey kind}: {refused:n} of {offered:n} refused where {expected:tenth} is usual, over {nights:nights} (chance {chance:chance}).</source>
+   <translation>Gewechselt von {before:prey kind} zu {now:prey kind}: {refused:n} von {offered:n} verweigert, wo {expected:tenth} üblich sind, über {nights:nights} (Zufall {chance:chance}).</translation>
   </message>
   <message>
-   <source>Changes from {before} to {kind}; expect refusals at first.</source>
-   <translation>Wechselt von {before} zu {kind}; anfangs ist mit Verweigerungen zu rechnen.</translation>
+   <source>Changes from {before:prey kind} to {kind:prey kind}; expect refusals at first.</source>
+   <translation>Wechselt von {before:prey kind} zu {kind:prey kind}; anfangs ist mit Verweigerungen zu rechnen.</translation>
   </message>
   <message>
    <source>Check heat, hide and shed.</source>
@@ -1188,8 +1188,8 @@
    <translation>Kein Futtertier ist klein genug: eines darf bis {most_g:g} wiegen (Ziel {target:g}).</translation>
   </message>
   <message>
-   <source>No prey of this kind in stock: {kind}.</source>
-   <translation>Kein Futtertier dieser Art im Vorrat: {kind}.</translation>
+   <source>No prey of this kind in stock: {kind:prey kind}.</source>
+   <translation>Kein Futtertier dieser Art im Vorrat: {kind:prey kind}.</translation>
   </message>
   <message>
    <source>No recent weight</source>
@@ -1907,8 +1907,8 @@
    <translation>Ihre Boxen wurden am {on:day} gereinigt, andere nicht.</translation>
   </message>
   <message>
-   <source>Then water of 38–42 °C, dried on a towel; 38–40 °C at the nose when it is offered.</source>
-   <translation>Dann in Wasser von 38–42 °C, mit einem Tuch abgetrocknet; 38–40 °C an der Nase beim Anbieten.</translation>
+   <source>Then water of {water}, dried on a towel; {nose} at the nose when it is offered.</source>
+   <translation>Dann in Wasser von {water}, mit einem Tuch abgetrocknet; {nose} an der Nase beim Anbieten.</translation>
   </message>
   <message>
    <source>This card repeats what was written down. What was not written is not known, and nothing here is a verdict of health: a reptile vet can look the animal over.</source>
@@ -2154,6 +2154,11 @@
    <source>adult</source>
    <comment>Stage</comment>
    <translation>ausgewachsen</translation>
+  </message>
+  <message>
+   <source>adult</source>
+   <comment>grade</comment>
+   <translation>adult</translation>
   </message>
   <message>
    <source>against what is expected</source>
@@ -2442,6 +2447,11 @@
    <translation>doch nicht gefressen</translation>
   </message>
   <message>
+   <source>fuzzy</source>
+   <comment>grade</comment>
+   <translation>Fuzzy</translation>
+  </message>
+  <message>
    <source>given</source>
    <comment>DoseTold</comment>
    <translation>gegeben</translation>
@@ -2533,6 +2543,11 @@
    <translation>Pause {kind} bis {day}</translation>
   </message>
   <message>
+   <source>hopper</source>
+   <comment>grade</comment>
+   <translation>Springer</translation>
+  </message>
+  <message>
    <source>hot end {heat}</source>
    <translation>warme Seite {heat}</translation>
   </message>
@@ -2619,6 +2634,16 @@
    <translation>behaltene Mahlzeiten</translation>
   </message>
   <message>
+   <source>large</source>
+   <comment>grade</comment>
+   <translation>groß</translation>
+  </message>
+  <message>
+   <source>large adult</source>
+   <comment>grade</comment>
+   <translation>adult groß</translation>
+  </message>
+  <message>
    <source>laying</source>
    <comment>ending</comment>
    <translation>die Ablage</translation>
@@ -2683,6 +2708,11 @@
    <translation>Mahlzeiten</translation>
   </message>
   <message>
+   <source>medium</source>
+   <comment>grade</comment>
+   <translation>mittel</translation>
+  </message>
+  <message>
    <source>minute</source>
    <translation>Minute</translation>
   </message>
@@ -2717,6 +2747,11 @@
   <message>
    <source>months</source>
    <translation>Monate</translation>
+  </message>
+  <message>
+   <source>mouse</source>
+   <comment>prey kind</comment>
+   <translation>Maus</translation>
   </message>
   <message>
    <source>name</source>
@@ -2864,6 +2899,11 @@
    <translation>Foto</translation>
   </message>
   <message>
+   <source>pinky</source>
+   <comment>grade</comment>
+   <translation>Pinky</translation>
+  </message>
+  <message>
    <source>pipped</source>
    <comment>EggFate</comment>
    <translation>angeritzt</translation>
@@ -2911,6 +2951,11 @@
    <translation>veröffentlichte Kurve</translation>
   </message>
   <message>
+   <source>pup</source>
+   <comment>grade</comment>
+   <translation>Pup</translation>
+  </message>
+  <message>
    <source>quarantine</source>
    <comment>HoldKind</comment>
    <translation>Quarantäne</translation>
@@ -2918,6 +2963,11 @@
   <message>
    <source>rack {rack}, row {row}, tub {tub}</source>
    <translation>Rack {rack}, Reihe {row}, Box {tub}</translation>
+  </message>
+  <message>
+   <source>rat</source>
+   <comment>prey kind</comment>
+   <translation>Ratte</translation>
   </message>
   <message>
    <source>refusal</source>
@@ -3047,6 +3097,16 @@
   <message>
    <source>skin not read</source>
    <translation>Haut nicht angesehen</translation>
+  </message>
+  <message>
+   <source>small</source>
+   <comment>grade</comment>
+   <translation>klein</translation>
+  </message>
+  <message>
+   <source>small pinky</source>
+   <comment>grade</comment>
+   <translation>Pinky klein</translation>
   </message>
   <message>
    <source>sold</source>
@@ -3207,6 +3267,11 @@
    <source>water</source>
    <comment>RemarkKind</comment>
    <translation>Wasser</translation>
+  </message>
+  <message>
+   <source>weaner</source>
+   <comment>grade</comment>
+   <translation>Absetzer</translation>
   </message>
   <message>
    <source>weighed</source>
@@ -3437,7 +3502,7 @@
   <message>
    <source>{grade} {kind}</source>
    <comment>prey</comment>
-   <translation>{grade} {kind}</translation>
+   <translation>{kind} {grade}</translation>
   </message>
   <message>
    <source>{grams:g} = {percent:percent} of {empty:g} empty (target {target:g}).</source>
@@ -3625,8 +3690,8 @@
    <translation>{text!r} ist keine Regel für Futterabende wie FREQ=WEEKLY;BYDAY=WE,SA: {fault}</translation>
   </message>
   <message>
-   <source>{times:refusals} of {kind} straight after a change from {before}: that is the change of prey, not appetite.</source>
-   <translation>{times:refusals} von {kind} gleich nach einem Wechsel von {before}: das ist der Futterwechsel, nicht der Appetit.</translation>
+   <source>{times:refusals} of {kind:prey kind} straight after a change from {before:prey kind}: that is the change of prey, not appetite.</source>
+   <translation>{times:refusals} von {kind:prey kind} gleich nach einem Wechsel von {before:prey kind}: das ist der Futterwechsel, nicht der Appetit.</translation>
   </message>
   <message>
    <source>{times:refusals} since {on:day} were learned later, the last written on {written:day}.</source>

@@ -4,6 +4,10 @@
  <context>
   <name>keeper</name>
   <message>
+   <source>7 says that local law allows it; . says nothing</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>A book without an animal; the first one is asked for: code, kind, sex, hatch date, tub.</source>
    <translation>Ein Buch ohne Tier; das erste wird erfragt: Code, Art, Geschlecht, Schlupftag, Box.</translation>
   </message>
@@ -64,6 +68,10 @@
    <translation>Nach: {layer}</translation>
   </message>
   <message>
+   <source>Card for a buyer</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Certificates that vouch for the broker (none, system, or a file)</source>
    <translation type="unfinished" />
   </message>
@@ -81,6 +89,14 @@
   </message>
   <message>
    <source>Dose of {who} (given, missed or stopped, then why)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Eating again since {day}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Eating again since {day}; z {then} then, {now} now.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -120,6 +136,14 @@
    <translation>Enter schreibt, Esc verlässt</translation>
   </message>
   <message>
+   <source>Every female {species} from how many {unit}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Every other step was tried. A live newborn is a last one, and in many places it is forbidden: check local law, and ask a reptile vet. With 7 you say that it is lawful where you are; that is written with today's date, stands in Records, and can be taken back there.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Every paper is set for {size}, printed to scale without fitting to the page.</source>
    <translation type="unfinished" />
   </message>
@@ -130,6 +154,10 @@
   <message>
    <source>Exchange {who} with tub (B3·2) or animal (by name)</source>
    <translation>{who} tauschen mit Box (B3·2) oder Tier (mit Namen)</translation>
+  </message>
+  <message>
+   <source>Faecal test</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Find an animal</source>
@@ -152,6 +180,14 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Gone, or back</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Hold</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>IT WAS TUB</source>
    <translation type="unfinished" />
   </message>
@@ -161,6 +197,10 @@
   </message>
   <message>
    <source>Join the book in the folder</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>LIVE PREY?</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -180,7 +220,19 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Laid</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Language</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Length and body score</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Life strip on paper</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -192,8 +244,16 @@
    <translation>Der erfundene Raum wird angelegt; es dauert einige Sekunden.</translation>
   </message>
   <message>
+   <source>Medicine and doses</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Move the animal to another tub</source>
    <translation>Tier in eine andere Box setzen</translation>
+  </message>
+  <message>
+   <source>Move to another tub</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Move {name} from {tub} to</source>
@@ -204,12 +264,28 @@
    <translation>Eine Datei für das Buch nennen, etwa schlangen.book unter den eigenen Dokumenten.</translation>
   </message>
   <message>
+   <source>Name and line</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Name the folder that another book was written out to. You see what is new, what is the same and what differs before anything is written.</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>Nearer</source>
    <translation>Näher heran</translation>
+  </message>
+  <message>
+   <source>Next offer</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Next offer, tonight</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Next offer, {night}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>No animal here bears {code!r}.</source>
@@ -232,6 +308,10 @@
    <translation>Kein Tier in diesem Buch hat {typed!r} in Code, Name oder Platz.</translation>
   </message>
   <message>
+   <source>No animal is shown; there is nothing to print.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No animal stands in a book yet</source>
    <translation>Noch steht kein Tier in einem Buch</translation>
   </message>
@@ -244,6 +324,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>No female stands in this book; there is no gate.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No file was named, so there is nothing to take in.</source>
    <translation>Keine Datei wurde genannt, also gibt es nichts aufzunehmen.</translation>
   </message>
@@ -252,11 +336,27 @@
    <translation>Vom {day} ist weder Gewicht noch Angebot eingetragen.</translation>
   </message>
   <message>
+   <source>Not eaten since.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Note</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Nothing was taken in. Mend these and try again:</source>
    <translation>Nichts wurde aufgenommen. Dies berichtigen und noch einmal versuchen:</translation>
   </message>
   <message>
    <source>Older backups are thinned out again from the next one on.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>One counted refusal since {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>One refusal under a hold, excused: no step follows.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -268,7 +368,15 @@
    <translation>Oder neu beginnen und das Buch lassen, wie es ist:</translation>
   </message>
   <message>
+   <source>Paired</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Paper</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Permit</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -277,6 +385,10 @@
   </message>
   <message>
    <source>Prey counted ({right})</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Put right</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -304,6 +416,10 @@
    <translation>Verweigerungen der letzten Futterabende</translation>
   </message>
   <message>
+   <source>Regurgitated on {since}; not offered until {until}, then small meals.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Round</source>
    <translation>Runde</translation>
   </message>
@@ -314,6 +430,14 @@
   <message>
    <source>Rows x tubs of rack {rack}, empty: as the animals stand</source>
    <translation>Reihen x Boxen von Rack {rack}, leer: wie die Tiere stehen</translation>
+  </message>
+  <message>
+   <source>Shed sign</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Summary for a vet</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>TLS; the broker's certificate is vouched for by {by}</source>
@@ -330,6 +454,10 @@
   <message>
    <source>The book could not be opened</source>
    <translation>Das Buch ließ sich nicht öffnen</translation>
+  </message>
+  <message>
+   <source>The females are still being read; then it asks.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>The files hold no rows.</source>
@@ -390,6 +518,10 @@
   <message>
    <source>The refusals of the nights on paper</source>
    <translation>Verweigerungen der Abende auf Papier</translation>
+  </message>
+  <message>
+   <source>The row</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>The row above</source>
@@ -468,6 +600,14 @@
    <translation>Zu heute</translation>
   </message>
   <message>
+   <source>Tub cleaned</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Tub label</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Tub label, {name}</source>
    <translation type="unfinished" />
   </message>
@@ -492,7 +632,19 @@
    <translation>Zwei CSV-Dateien, mit ihren Spalten in der ersten Zeile. Tiere: animal,species,sex,hatched,place. Tagebuch: animal,date,what,grams,note; unter what steht fed, refused, regurgitated, weighed, dull, opaque, cleared oder shed. Nichts wird geschrieben, bevor die Zahl zu sehen war.</translation>
   </message>
   <message>
+   <source>Type the step that the scale reads in, such as 0.1, then R.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>WHICH RACKS</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Weights of the clutch or line</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>What became of her eggs</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -505,6 +657,18 @@
   </message>
   <message>
    <source>Which racks are walked?</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Why {she} is held</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Why {she} refused</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Why {she} slowed</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -538,6 +702,10 @@
   <message>
    <source>adults</source>
    <translation>Adulte</translation>
+  </message>
+  <message>
+   <source>age ?</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>alone</source>
@@ -584,6 +752,10 @@
    <translation>{entry} vom {day} berichtigen</translation>
   </message>
   <message>
+   <source>day {count}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>elsewhere</source>
    <translation type="unfinished" />
   </message>
@@ -592,7 +764,23 @@
    <translation>anderswo, in keinem Rack</translation>
   </message>
   <message>
+   <source>empty, no meal before</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>empty, {count} d after a meal</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>empty: label {first}; Enter prints, Esc leaves</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>expected</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>expected p50</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -624,8 +812,20 @@
    <translation>erste Häutung steht bevor</translation>
   </message>
   <message>
+   <source>hatched between {first} and {last}, {age}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>hatched {day}, {age}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>hatched, {day}</source>
    <translation>geschlüpft, {day}</translation>
+  </message>
+  <message>
+   <source>hatching day not known</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>hatchlings</source>
@@ -654,6 +854,10 @@
    <translation>Warme Seite {temp} am {day}, gewünscht {wanted}.</translation>
   </message>
   <message>
+   <source>hot end, night</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>it</source>
    <comment>whom</comment>
    <translation>es</translation>
@@ -671,8 +875,20 @@
    <translation>abgelegt, {day}</translation>
   </message>
   <message>
+   <source>last eaten</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>last {count} feed nights, refused of offered; excused ones not counted</source>
    <translation>letzte {count} Futterabende, verweigert von angeboten; entschuldigte nicht gezählt</translation>
+  </message>
+  <message>
+   <source>lawful here</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>live, lawful?</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>look again {day}</source>
@@ -699,6 +915,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>more meal than animal: check the grams</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>more racks</source>
    <translation type="unfinished" />
   </message>
@@ -711,8 +931,16 @@
    <translation>neues Tier</translation>
   </message>
   <message>
+   <source>next about {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>next shed {first}–{last}</source>
    <translation>nächste Häutung {first}–{last}</translation>
+  </message>
+  <message>
+   <source>next {day}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>no animal bears {typed}</source>
@@ -727,6 +955,14 @@
    <translation>keine offen</translation>
   </message>
   <message>
+   <source>none since</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>not weighed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>note, {day}</source>
    <translation>Notiz, {day}</translation>
   </message>
@@ -735,7 +971,15 @@
    <translation>nichts angeboten</translation>
   </message>
   <message>
+   <source>of {dam} × {sire}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>offer anyway</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>once {sex}, </source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -745,6 +989,10 @@
   <message>
    <source>open her page</source>
    <translation>Seite öffnen</translation>
+  </message>
+  <message>
+   <source>ounces</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>page</source>
@@ -839,6 +1087,18 @@
    <translation>gehäutet {ago}</translation>
   </message>
   <message>
+   <source>since {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>since {first}, to {last}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>since {first}, until it is ended</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>snout to vent in cm, score 1 thin to 5 fat: 61.5, score 3, a note</source>
    <translation>Schnauze bis Kloake in cm, score 1 mager bis 5 fett: 61.5, score 3, eine Notiz</translation>
   </message>
@@ -867,8 +1127,16 @@
    <translation>vorhandene Aufzeichnungen aufnehmen</translation>
   </message>
   <message>
+   <source>that day</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>the animal before</source>
    <translation>voriges Tier</translation>
+  </message>
+  <message>
+   <source>the curve ends before this age</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>the newest first; {key} comes back here</source>
@@ -891,6 +1159,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>weight</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>weight, reason: 41.2, read the wrong tub</source>
    <translation>Gewicht, Grund: 41.2, falsche Box abgelesen</translation>
   </message>
@@ -903,12 +1175,20 @@
    <translation>was zuerst anzusehen ist</translation>
   </message>
   <message>
+   <source>what the scale reads to, as typed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>whole or spot, then a note; Enter alone is whole</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>with {names}</source>
    <translation>mit {names}</translation>
+  </message>
+  <message>
+   <source>within digestion, empty about {weight}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>words, or one of {kinds} with a colon</source>
@@ -943,12 +1223,28 @@
    <translation>ja</translation>
   </message>
   <message>
+   <source>{age}   ← → moves a day</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{age}, still to come</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{animals} and {entries}</source>
    <translation>{animals} und {entries}</translation>
   </message>
   <message>
    <source>{count} cannot tell</source>
    <translation>{count} nicht zu sagen</translation>
+  </message>
+  <message>
+   <source>{count} counted</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{count} counted refusals since {day}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{count} due tonight</source>
@@ -959,12 +1255,24 @@
    <translation>{count} leer</translation>
   </message>
   <message>
+   <source>{count} excused</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{count} in a cycle</source>
    <translation>{count} im Zyklus</translation>
   </message>
   <message>
+   <source>{count} refusals under a hold, excused: no step follows.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{count} to look at</source>
    <translation>{count} anzusehen</translation>
+  </message>
+  <message>
+   <source>{count} d</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{number} of {last}</source>
@@ -991,6 +1299,14 @@
    <translation>{rack} mit {count} Reihen</translation>
   </message>
   <message>
+   <source>{refusals}; heat was not read, the cause cannot be told.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{refusals}; the hot end was warm enough, no cause is in the book.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{refused} of {offered}</source>
    <translation>{refused} von {offered}</translation>
   </message>
@@ -1001,6 +1317,14 @@
   <message>
    <source>{rows} stands in the book already.</source>
    <translation>{rows} steht schon im Buch.</translation>
+  </message>
+  <message>
+   <source>{row} fell to {low} from {first} to {last} and {she} missed {offers}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{row} fell to {low} on {day} and {she} missed {offers}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{shows} (the picture is not in the folder)</source>
@@ -1015,12 +1339,20 @@
    <translation>{stage} seit {day}, {days} zu lang</translation>
   </message>
   <message>
+   <source>{temp} on {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{tub} is empty: nobody here to move.</source>
    <translation>{tub} ist leer: Hier ist niemand umzusetzen.</translation>
   </message>
   <message>
    <source>{verb}, taken back</source>
    <translation>{verb}, zurückgenommen</translation>
+  </message>
+  <message>
+   <source>{weight} empty</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{who}: {nights}</source>

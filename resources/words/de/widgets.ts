@@ -4,6 +4,30 @@
  <context>
   <name>keeper</name>
   <message>
+   <source>% of own median</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>0.8 to 1.2</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>1.2 to 2.0</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>8 and 5 in 10</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>8 in 10: {first} or later, no latest day can be told</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>8 in 10: {first} to {last}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Because</source>
    <translation>Weil</translation>
   </message>
@@ -68,12 +92,92 @@
    <translation>Geschrieben</translation>
   </message>
   <message>
+   <source>age gate</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>band: females of this kind, {basis}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>band: males of this kind, {basis}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>behind</source>
    <translation>im Rückstand</translation>
   </message>
   <message>
+   <source>between sheds</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>beyond the wished range</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>both sexes, {basis}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>breeding</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>calendar of months</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>carries eggs</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>check husbandry</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>cleared too long</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>counted</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>current</source>
    <translation>hier</translation>
+  </message>
+  <message>
+   <source>dark bar: 5 in 10</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>days late</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>days left</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>days past her clock</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>days since dull</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>days since shed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>days since the last shed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>days till it is</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>digit</source>
@@ -82,6 +186,26 @@
   <message>
    <source>due</source>
    <translation>fällig</translation>
+  </message>
+  <message>
+   <source>due and not fed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>due tonight</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>empty</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>empty weight of gate</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>excused</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>far behind</source>
@@ -96,8 +220,48 @@
    <translation>Futterabende {nights}</translation>
   </message>
   <message>
+   <source>females, nearest to their gates first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>gates</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>gravid, pre-lay</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>heat</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>held</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>held, excused</source>
    <translation>Pause, entschuldigt</translation>
+  </message>
+  <message>
+   <source>holding or gaining</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>hot end</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>hot end {unit}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>hot end, wanted {low}–{high}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>in range</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>in step</source>
@@ -108,16 +272,68 @@
    <translation>innerhalb</translation>
   </message>
   <message>
+   <source>just shed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>keys of {place}: {keys}</source>
    <translation>Tasten, {place}: {keys}</translation>
+  </message>
+  <message>
+   <source>laid</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>last offers: {offers}</source>
    <translation>letzte Angebote: {offers}</translation>
   </message>
   <message>
+   <source>late</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>left in, result open</source>
    <translation>liegen gelassen, Ergebnis offen</translation>
+  </message>
+  <message>
+   <source>legend: {letters}. {caution}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>legend: {told}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>life of {name} from {first} to {last}: {counts}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>lock</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>look</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>look now</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>look today</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>losing</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>losing, act</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>losing, ask a vet</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>met</source>
@@ -126,6 +342,50 @@
   <message>
    <source>minus</source>
    <translation>Minus</translation>
+  </message>
+  <message>
+   <source>new arrival</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>next: {offer}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>night low</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>night not recorded</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no band</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no band: hatching day not known</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no gain</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no gate without a sex</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no gate without an age</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no hold</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no meal in the book</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>no meaning now</source>
@@ -140,20 +400,56 @@
    <translation>kein Foto von diesem Tag</translation>
   </message>
   <message>
+   <source>no place in the book</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no shed written</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>no sign in the book</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>no weight in the book</source>
    <translation>kein Gewicht im Buch</translation>
+  </message>
+  <message>
+   <source>none in the book</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>not counted</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>not due</source>
    <translation>nicht fällig</translation>
   </message>
   <message>
+   <source>not eaten</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>not judged</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>not offered</source>
    <translation>nicht angeboten</translation>
   </message>
   <message>
+   <source>not read</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>not read in two weeks</source>
    <translation>seit zwei Wochen nicht gemessen</translation>
+  </message>
+  <message>
+   <source>not read lately</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>not written</source>
@@ -172,6 +468,10 @@
    <translation>notiert</translation>
   </message>
   <message>
+   <source>notes</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>now</source>
    <translation>jetzt</translation>
   </message>
@@ -188,11 +488,31 @@
    <translation>eine von diesen, unbekannt welche</translation>
   </message>
   <message>
+   <source>opaque too long</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>other</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>outside</source>
    <translation>außerhalb</translation>
   </message>
   <message>
+   <source>over 2.0</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>overdue</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>pages</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>paired</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -202,6 +522,10 @@
   <message>
    <source>photo: {words}</source>
    <translation>Foto: {words}</translation>
+  </message>
+  <message>
+   <source>place, name, kind</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>places</source>
@@ -217,12 +541,45 @@
    <translation>Punkt</translation>
   </message>
   <message>
+   <source>put aside: {place} {name}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>quarantine</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>rack</source>
    <translation>Rack</translation>
   </message>
   <message>
+   <source>ratio</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>regurgitated</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>regurgitation found</source>
    <translation>Ausgewürgtes gefunden</translation>
+  </message>
+  <message>
+   <source>reptile vet</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>scale</source>
+   <comment>of a plot</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>season, cooling</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>share a tub</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>slash</source>
@@ -237,6 +594,10 @@
    <translation>Stern</translation>
   </message>
   <message>
+   <source>still growing</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>taken as planned, assumed</source>
    <translation>wie geplant gefressen, angenommen</translation>
   </message>
@@ -245,12 +606,20 @@
    <translation>gefressen, gesehen</translation>
   </message>
   <message>
+   <source>the forecast is being reckoned</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>the house</source>
    <translation>das Haus</translation>
   </message>
   <message>
    <source>the night: {told}</source>
    <translation>der Abend: {told}</translation>
+  </message>
+  <message>
+   <source>thin lines: past cycles to their shed   band: when a shed is usual   ticks: past sheds</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>this week</source>
@@ -269,8 +638,36 @@
    <translation>heute {temp}</translation>
   </message>
   <message>
+   <source>together</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>too cold</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>too hot</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>tub {number}</source>
    <translation>Box {number}</translation>
+  </message>
+  <message>
+   <source>tub {number} {state}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>tub, name, kind</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>under 0.8</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>vet</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>wanted</source>
@@ -279,6 +676,26 @@
   <message>
    <source>wanted {span}</source>
    <translation>gewünscht {span}</translation>
+  </message>
+  <message>
+   <source>weights old or few</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>what needs a look, worst first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>what stands</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>what was written, newest first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>within digestion</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>written</source>
@@ -293,6 +710,10 @@
    <translation>geschrieben: {place}, {what}</translation>
   </message>
   <message>
+   <source>{age} on {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{count} more</source>
    <translation>{count} weitere</translation>
   </message>
@@ -305,12 +726,28 @@
    <translation>{effect} Aufbewahrt: {where}.</translation>
   </message>
   <message>
+   <source>{entry}, no longer standing</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{figure} (put right since)</source>
    <translation>{figure} (seither berichtigt)</translation>
   </message>
   <message>
    <source>{first} to {last} of {count} rows, ↓ goes on</source>
    <translation>{first} bis {last} von {count} Reihen, ↓ geht weiter</translation>
+  </message>
+  <message>
+   <source>{gate}: age gate and weight together</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{gate}: the age gate comes after the weight</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{gate}: the age gate comes before the weight</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{grams} empty, {day}</source>
@@ -325,12 +762,24 @@
    <translation>{hour:02d}:00 meist {middle}, {span}</translation>
   </message>
   <message>
+   <source>{kind}, no end</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{kind}, {days} d</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{light}, dim {step}</source>
    <translation>{light}, gedimmt {step}</translation>
   </message>
   <message>
    <source>{mass} typed</source>
    <translation>{mass} getippt</translation>
+  </message>
+  <message>
+   <source>{place} with {names}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{place}, layer {shown}; {counts}; layers: {keys}</source>
@@ -343,6 +792,14 @@
   <message>
    <source>{unit}, ratio scale</source>
    <translation>{unit}, Verhältnismaßstab</translation>
+  </message>
+  <message>
+   <source>{verdict}, {days} d past</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{weight} about {day}</source>
+   <translation type="unfinished" />
   </message>
  </context>
 </TS>
