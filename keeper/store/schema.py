@@ -174,7 +174,6 @@ CREATE TABLE reading_layer (
     stands INTEGER NOT NULL CHECK (stands IN (0, 1)),
     PRIMARY KEY (probe, day, batch)
 ) STRICT, WITHOUT ROWID;
-CREATE INDEX reading_layer_batch ON reading_layer (batch);
 CREATE TABLE reading_file (
     sha256 TEXT NOT NULL,
     read_as TEXT NOT NULL,

@@ -29,7 +29,6 @@ CREATE INDEX plan_line_batch ON plan_line (batch);
 CREATE INDEX plan_line_round ON plan_line (round, line);
 CREATE INDEX prey_counted_batch ON prey_counted (batch);
 CREATE INDEX probe_placed_batch ON probe_placed (batch);
-CREATE INDEX reading_layer_batch ON reading_layer (batch);
 CREATE INDEX readings_taken_batch ON readings_taken (batch);
 CREATE INDEX regurgitation_batch ON regurgitation (batch);
 CREATE INDEX remark_batch ON remark (batch);
