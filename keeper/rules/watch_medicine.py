@@ -46,10 +46,7 @@ def courses(medicines: Iterable[Medicine], told: Iterable[Dose], today: date) ->
 def is_ticked(medicine: Medicine, due_on: date, doses: Iterable[Dose]) -> bool:
     """Whether something was told of the dose of *due_on*, before the next one was due."""
     next_on = due_on + timedelta(days=medicine.every_days)
-    return any(
-        dose.told is not DoseTold.STOPPED and due_on <= dose.happened.day < next_on
-        for dose in doses
-    )
+    return any(due_on <= dose.happened.day < next_on for dose in doses)
 
 
 def medicine_signals(facts: WatchFacts, today: date) -> Iterator[Signal]:
