@@ -98,6 +98,7 @@ def _board(scale: Scale) -> Iterator[Row]:
 
     for size in scale.sizes:
         yield from board.rows(size, scale.rounds)
+        yield from board.open_rows(size, scale.rounds)
 
 
 def _history(scale: Scale) -> Iterator[Row]:
@@ -230,7 +231,7 @@ def _scale(given: argparse.Namespace) -> Scale:
         sizes=tuple(sorted(given.sizes or usual)),
         rounds=5 if quick else 15,
         keys=10 if quick else 150,
-        history_animals=40 if quick else 500,
+        history_animals=40 if quick else 2_000,
         take_in=(100, 20) if quick else (1_000, 50),
         fits=500 if quick else 10_000,
         polars_python=given.polars_python,

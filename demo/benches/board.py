@@ -12,11 +12,13 @@ from keeper.actions.due_board import due_rows
 from keeper.actions.keeping import Keeping
 from keeper.husbandry.now import AnimalNow
 from keeper.store import reading
+from keeper.store.database import open_book
 from keeper.store.rows import columns_of
 
 PLAN_MS_AT_MOST = {10_000: 500.0}
 BOARD_MOST, PLAN_MOST, YEARS_MOST = 15.0, 120.0, 1.2
 HISTORY = (1, 3, 10)
+OPEN_MS, READ_MS = 10.0, 6.0
 LEAST_OF = 3
 _COLUMNS = [column.name for column in columns_of(AnimalNow, skip=())]
 INSIDE = f"SELECT {', '.join(f'max({name})' for name in _COLUMNS)} FROM animal_now"
@@ -48,6 +50,26 @@ def rows(size: Size, rounds: int) -> list[Row]:
         told = time_row("plan for tonight", str(size), took["plan"], most_ms=most_ms)
         made.append(replace(told, note="processor time"))
     return made
+
+
+def open_rows(size: Size, rounds: int) -> list[Row]:
+    """The book opened as it was closed, which must not grow with it, and read through first."""
+    path = book_of(size)
+    megabytes = path.stat().st_size / 1e6
+    took = in_turns(
+        min(rounds, 5),
+        {"known": lambda: _opened(path, known=True), "read": lambda: _opened(path, known=False)},
+        reckoning=True,
+    )
+    known = time_row("book opened, closed whole", str(size), took["known"], most_ms=OPEN_MS)
+    each = [seconds / megabytes for seconds in took["read"]]
+    read = time_row("book opened, read through, a megabyte", str(size), each, most_ms=READ_MS)
+    note = f"{megabytes:,.0f} MB in {1000 * median(took['read']):,.0f} ms of processor time"
+    return [known, replace(read, note=note)]
+
+
+def _opened(path: Path, *, known: bool) -> None:
+    open_book(path, station="bench", read_only=True, known_whole=known).close()
 
 
 def plan_anew(keeping: Keeping) -> object:

@@ -22,7 +22,7 @@ from keeper.store.database import SCHEMA_VERSION
 from keeper.store.errors import BookError
 from keeper.store.locks import lock_path
 from keeper.store.rows import day_number
-from keeper.store.schema import fresh_schema
+from keeper.store.schema import fresh_schema, new_parts, schema_parts
 from keeper.store.state import rebuild
 
 OUT = Path(__file__).resolve().parents[1] / "out"
@@ -89,13 +89,25 @@ def _brought_up(older: Path, made: Path) -> bool:
     """Whether a copy of *older* could be brought to the present schema."""
     shutil.copy(older, made)
     with closing(sqlite3.connect(made, isolation_level=None)) as connection:
+        _drop_what_is_otherwise(connection)
         connection.execute(f"PRAGMA user_version = {SCHEMA_VERSION - 1}")
     try:
         open_keeping(made, station=STATION, now=evening_clock()).close()
-    except BookError:
+    except (BookError, AssertionError):
         made.unlink(missing_ok=True)
         return False
     return True
+
+
+def _drop_what_is_otherwise(connection: sqlite3.Connection) -> None:
+    """Indexes, triggers and empty tables that a new book has not, or has otherwise."""
+    wanted = new_parts()
+    for part, sql in schema_parts(connection).items():
+        kind, _, name = part.partition(" ")
+        if wanted.get(part) == sql:
+            continue
+        if kind != "table" or not connection.execute(f"SELECT 1 FROM {name} LIMIT 1").fetchone():
+            connection.execute(f"DROP {kind} IF EXISTS {name}")
 
 
 @contextmanager

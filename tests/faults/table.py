@@ -52,12 +52,21 @@ def scenes(figures: Mapping[str, Any]) -> str:
 
 
 def flips(figures: Mapping[str, Any]) -> str:
-    found = figures["flips"]
+    found, alone = figures["flips"], figures.get("alone")
+    without = f"; without any backup {_flipped(alone)}" if alone else ""
     return (
         f"{found.get('refused', 0)} refused on opening and all offered the backup, "
         f"{found.get('found', 0)} found by the check, {found.get('harmless', 0)} changed nothing, "
         f"{found.get('unseen', 0)} unseen; {found['mended and sound']} of {found['mended']} mended "
-        f"copies sound; {figures['cut']['refused']} of 100 cut short refused"
+        f"copies sound; {figures['cut']['refused']} of 100 cut short refused{without}"
+    )
+
+
+def _flipped(found: Mapping[str, int]) -> str:
+    return (
+        f"{found.get('refused', 0)} refused, {found.get('found', 0)} found by the check and the"
+        f" checksums of batches, {found.get('harmless', 0)} changed nothing,"
+        f" {found.get('unseen', 0)} unseen"
     )
 
 
@@ -122,8 +131,13 @@ ROWS = (
     Row(
         number="F7",
         fault="damaged, cut short, empty, garbage",
-        how="random bits flipped; cut at random lengths; held against the newest proved backup",
-        tests=("tests/faults/test_damage.py", "tests/store/test_mending.py"),
+        how="random bits flipped; cut at random lengths; held against the newest proved backup"
+        " and, without one, against the checksums of batches",
+        tests=(
+            "tests/faults/test_damage.py",
+            "tests/store/test_checksums.py",
+            "tests/store/test_mending.py",
+        ),
         often=lambda f: f"{sum(f['flips'].get(k, 0) for k in _KINDS):,} flipped, 100 cut",
         result=flips,
     ),
