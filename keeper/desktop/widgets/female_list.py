@@ -46,10 +46,11 @@ from keeper.desktop.widgets.kept_picture import KeptPicture
 from keeper.desktop.widgets.lettering import advance, middle_baseline, set_line, wrapped
 from keeper.desktop.widgets.life_axis import TimeAxis
 from keeper.desktop.widgets.tile import FACES, GATES, TileState, paint_tile
+from keeper.language import tr
 from keeper.reports.words import word_of
 
 FACE_ROLE = Qt.ItemDataRole.UserRole
-_HEADS = ("tub, name, kind", "empty weight of gate", "gates")
+_HEADS = (tr("tub, name, kind"), tr("empty weight of gate"), tr("gates"))
 
 Index = QModelIndex | QPersistentModelIndex
 
@@ -65,7 +66,7 @@ class FemaleList(QListView):
         self.setModel(model)
         self.setItemDelegate(self.painter)
         self.setObjectName("females")
-        self.setAccessibleName("females, nearest to their gates first")
+        self.setAccessibleName(tr("females, nearest to their gates first"))
         self.setUniformItemSizes(True)
         self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerItem)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -119,7 +120,7 @@ class FemaleHead(Drawn):
     def show_day(self, today: date, spare: float) -> None:
         """Head the columns as of *today*; *spare* px at the right stay free."""
         self._today, self._spare = today, spare
-        self.tell(", ".join((*_HEADS, "calendar of months")))
+        self.tell(", ".join((*_HEADS, tr("calendar of months"))))
 
     def natural_size(self) -> tuple[float, float]:
         return self.look.u(200, 150), self.look.u(15.6, 12.6)
@@ -156,7 +157,7 @@ class GateLegend(Drawn):
         """Stand *caution* beneath the legend."""
         self._caution = caution
         letters = ", ".join(f"{letter} {words}" for letter, words in _letters())
-        self.tell(f"legend: {letters}. {caution}")
+        self.tell(tr("legend: {letters}. {caution}", letters=letters, caution=caution))
 
     def natural_size(self) -> tuple[float, float]:
         return self.look.u(200, 150), self.look.u(19, 17)
@@ -202,23 +203,23 @@ class GateLegend(Drawn):
         window = Window(low=days[0], half_low=days[1], on=days[2], half_high=days[3], high=days[4])
         paint_window(painter, bar, axis, window, look)
         self._left = bar.right() + look.u(1.6, 1)
-        self._words(painter, row, "8 and 5 in 10", Use.TABLE, look.u(4, 2))
+        self._words(painter, row, tr("8 and 5 in 10"), Use.TABLE, look.u(4, 2))
         paint_bracket(painter, QPointF(self._left + 2, row.center().y()), look)
         self._left += look.u(3, 2.4)
-        self._words(painter, row, "age gate", Use.TABLE, look.u(4, 2))
+        self._words(painter, row, tr("age gate"), Use.TABLE, look.u(4, 2))
         self._of_breeding(painter, row)
 
     def _of_breeding(self, painter: QPainter, row: QRectF) -> None:
         """Pairings and clutches on the calendar."""
         middle, ring = row.center().y(), self.look.u(1.3, 1)
-        for filled, words in ((False, "paired"), (True, "lock")):
+        for filled, words in ((False, tr("paired")), (True, tr("lock"))):
             centre = QPointF(self._left + ring, middle)
             paint_ring(painter, centre, self.look, filled=filled)
             self._left += 2 * ring + self.look.u(1.6, 1)
             self._words(painter, row, words, Use.TABLE, self.look.u(4, 2))
         paint_laid(painter, QPointF(self._left + ring, middle), self.look)
         self._left += 2 * ring + self.look.u(1.6, 1)
-        self._words(painter, row, "laid", Use.TABLE, 0.0)
+        self._words(painter, row, tr("laid"), Use.TABLE, 0.0)
 
 
 def _letters() -> list[tuple[str, str]]:

@@ -19,6 +19,7 @@ from keeper.desktop.type import Use
 from keeper.desktop.widgets.growth_plot import WeightScale
 from keeper.desktop.widgets.lettering import RIGHT
 from keeper.desktop.widgets.life_canvas import Canvas
+from keeper.language import tr
 from keeper.reports.figures import day, grams
 
 if TYPE_CHECKING:
@@ -73,10 +74,13 @@ def forecast_words(told: WeightForecast) -> tuple[str, ...]:
     """The date in words, then its limits."""
     if told.on is None or told.low is None:
         return ()
-    limits = f"8 in 10: {day(told.low, on=told.high)}"
-    limits += f" to {day(told.high)}" if told.high else " or later, no latest day can be told"
-    head = f"{grams(told.target_g)} about {day(told.on)}"
-    return (head, limits) + (("dark bar: 5 in 10",) if told.half_low else ())
+    first = day(told.low, on=told.high)
+    if told.high:
+        limits = tr("8 in 10: {first} to {last}", first=first, last=day(told.high))
+    else:
+        limits = tr("8 in 10: {first} or later, no latest day can be told", first=first)
+    head = tr("{weight} about {day}", weight=grams(told.target_g), day=day(told.on))
+    return (head, limits) + ((tr("dark bar: 5 in 10"),) if told.half_low else ())
 
 
 def _paint_fan(

@@ -12,7 +12,9 @@ from keeper.desktop.widgets.lettering import RIGHT
 from keeper.desktop.widgets.life_canvas import Canvas, Free
 from keeper.desktop.widgets.patterns import FINE, Pattern, falling_lines, paint_pattern
 from keeper.husbandry.events import Clutch, ShedStage
+from keeper.language import tr, tr_table
 from keeper.reports.figures import counted, day, days
+from keeper.reports.words import word
 
 _FILLS = {
     ShedStage.DULL: Pattern.DOTS,
@@ -20,12 +22,19 @@ _FILLS = {
     ShedStage.CLEARED: Pattern.PLAIN,
 }
 _EGGS = counted("egg", "eggs")
+_LATE = tr_table(
+    {
+        "opaque too long": "opaque too long",
+        "cleared too long": "cleared too long",
+        "overdue": "overdue",
+    }
+)
 
 
 def paint_shed(canvas: Canvas) -> None:
     """Bars from dull to shed, a tall tick where she shed, dashes where the next is expected."""
     lane = canvas.layout.shed
-    canvas.lane(lane, "shed")
+    canvas.lane(lane, tr("shed"))
     free = Free(lane.left(), lane.right())
     for cycle in canvas.page.lanes.sheds:
         last = cycle.shed or canvas.page.today
@@ -35,7 +44,7 @@ def paint_shed(canvas: Canvas) -> None:
         canvas.words(
             lane.left() + canvas.look.u(3, 2),
             canvas.middle(lane),
-            "no sign in the book",
+            tr("no sign in the book"),
             ink="ink3",
         )
     _paint_expected(canvas, lane, free)
@@ -49,11 +58,13 @@ def paint_breeding(canvas: Canvas, weight_on: date | None) -> None:
     weight_on: the day a forecast has her at breeding weight.
     """
     lane, opens = canvas.layout.breeding, canvas.page.gate_age_on
-    canvas.lane(lane, "breeding")
+    canvas.lane(lane, tr("breeding"))
     free = Free(lane.left(), lane.right())
     _paint_pairings(canvas, lane, free)
     if opens is None:
-        words = "no gate without a sex" if canvas.page.gate is None else "no gate without an age"
+        words = tr("no gate without an age")
+        if canvas.page.gate is None:
+            words = tr("no gate without a sex")
         canvas.words(lane.left() + canvas.look.u(3, 2), canvas.middle(lane), words, ink="ink3")
         return
     laid = [c for c in canvas.page.life.clutches if canvas.axis.shows(c.happened.day)]
@@ -108,31 +119,35 @@ def _paint_expected(canvas: Canvas, lane: QRectF, free: Free) -> None:
         left = x2 + look.u(2, 1.5)
         middle = clock.next_mid
         told = day(middle, on=canvas.page.today)
-        words = f"next about {told}" if not clock.overdue_days else ""
+        words = tr("next about {day}", day=told) if not clock.overdue_days else ""
     if clock.overdue_days:
-        words = f"{clock.verdict}, {clock.overdue_days}\u00a0d past"
+        words = late_words(clock.verdict, clock.overdue_days)
     if words and free.claim(left, left + canvas.wide(words)):
         canvas.words(left, canvas.middle(lane), words)
 
 
+def late_words(verdict: str, late_days: int) -> str:
+    """How late a shed is, in short."""
+    return tr("{verdict}, {days}\u00a0d past", verdict=_LATE.get(verdict, verdict), days=late_days)
+
+
 def _paint_key(canvas: Canvas, lane: QRectF, free: Free) -> None:
-    names, look = ("dull", "opaque", "cleared", "shed"), canvas.look
+    stages, look = tuple(ShedStage), canvas.look
     mark, gap = look.u(4.6, 3.6), look.u(4, 2.6)
-    wide = sum(mark + canvas.wide(name) + gap for name in names) - gap
+    wide = sum(mark + canvas.wide(word(stage)) + gap for stage in stages) - gap
     x = lane.right() - wide
     if x < canvas.today_x or not free.claim(x - gap, lane.right()):
         return
     high, base = 0.4 * lane.height(), canvas.middle(lane)
-    for name in names:
-        stage = ShedStage(name)
+    for stage in stages:
         if stage in _FILLS:
             rect = QRectF(x, lane.center().y() - high / 2, look.u(3.2, 2.6), high)
             _paint_bar(canvas, rect, stage)
         else:
             middle = x + look.u(1.6, 1.3)
             canvas.line("ink", 2.0, middle, lane.bottom(), middle, lane.top() + look.u(1))
-        canvas.words(x + mark, base, name)
-        x += mark + canvas.wide(name) + gap
+        canvas.words(x + mark, base, word(stage))
+        x += mark + canvas.wide(word(stage)) + gap
 
 
 def _paint_gate(canvas: Canvas, lane: QRectF, opens: date) -> None:
@@ -173,13 +188,15 @@ def _gate_words(canvas: Canvas, opens: date, weight_on: date | None) -> tuple[st
     """The age gate, and first whether the weight comes before it."""
     gate = canvas.page.gate
     told = days(gate.age_days.value) if gate else ""
-    words = f"{told} on {day(opens)}"
+    words = tr("{age} on {day}", age=told, day=day(opens))
     if weight_on is None or opens <= canvas.page.today:
         return (words, day(opens))
-    before = "before" if opens < weight_on else "after"
-    longer = f"{words}: the age gate comes {before} the weight"
     if abs(weight_on - opens) <= timedelta(days=3):
-        longer = f"{words}: age gate and weight together"
+        longer = tr("{gate}: age gate and weight together", gate=words)
+    elif opens < weight_on:
+        longer = tr("{gate}: the age gate comes before the weight", gate=words)
+    else:
+        longer = tr("{gate}: the age gate comes after the weight", gate=words)
     return (longer, words, day(opens))
 
 

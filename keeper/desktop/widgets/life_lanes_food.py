@@ -16,16 +16,19 @@ from keeper.desktop.widgets.lettering import RIGHT, cap_height
 from keeper.desktop.widgets.life_canvas import Canvas, Free
 from keeper.desktop.widgets.patterns import FINE, Pattern, paint_pattern
 from keeper.husbandry.events import Offer, Result
+from keeper.language import tr, tr_noop
 from keeper.reports.figures import GAP, mass, mass_unit
 from keeper.reports.prey_words import prey_words
 from keeper.reports.words import word
 from keeper.reports.writing import in_use
 
+_KEY = (tr_noop("counted"), tr_noop("excused"), tr_noop("regurgitated"), tr_noop("hold"))
+
 
 def paint_meals(canvas: Canvas) -> None:
     """One stroke a meal, as high as its grams; the next one hollow."""
     lane, look = canvas.layout.meals, canvas.look
-    canvas.lane(lane, "meals", mass_unit(), top=True)
+    canvas.lane(lane, tr("meals"), mass_unit(), top=True)
     meals = [
         offer
         for offer in canvas.page.life.offers
@@ -34,7 +37,7 @@ def paint_meals(canvas: Canvas) -> None:
     planned_g = sum(offer.grams for offer in canvas.page.plan.offer)
     most = max([planned_g, *(m.mass_g or 0.0 for m in meals)], default=0.0)
     if not meals and not planned_g:
-        _paint_nothing(canvas, lane, "no meal in the book")
+        _paint_nothing(canvas, lane, tr("no meal in the book"))
         return
     scale = (lane.height() - look.u(3, 2)) / most if most else 0.0
     _paint_grams(canvas, lane, scale, most)
@@ -47,7 +50,7 @@ def paint_meals(canvas: Canvas) -> None:
 def paint_not_eaten(canvas: Canvas) -> None:
     """Crosses bold where they count and thin where excused, triangles, bars for holds."""
     lane = canvas.layout.not_eaten
-    canvas.lane(lane, "not eaten")
+    canvas.lane(lane, tr("not eaten"))
     free = Free(lane.left(), lane.right())
     holds = [s for s in canvas.page.lanes.holds if canvas.axis.shows(s.since, _end(canvas, s))]
     for span in holds:
@@ -109,12 +112,13 @@ def _paint_planned(canvas: Canvas, lane: QRectF, wide: float, high: float) -> No
     canvas.painter.setBrush(canvas.look.colour("sheet"))
     canvas.painter.drawRect(rect)
     canvas.painter.setBrush(Qt.BrushStyle.NoBrush)
-    told = " and ".join(f"{offer.count}{GAP}{prey_words(offer.prey)}" for offer in plan.offer)
+    told = tr(" and ").join(f"{offer.count}{GAP}{prey_words(offer.prey)}" for offer in plan.offer)
     left = rect.right() + canvas.look.u(2.5, 1.8)
     room = canvas.axis.right - left
-    if canvas.wide(f"next: {told}") <= room:
+    words = tr("next: {offer}", offer=told)
+    if canvas.wide(words) <= room:
         base = lane.bottom() - canvas.look.u(2.4, 1.6)
-        canvas.words(left, base, f"next: {told}", room=room)
+        canvas.words(left, base, words, room=room)
 
 
 def _end(canvas: Canvas, span: HoldSpan) -> date:
@@ -164,8 +168,9 @@ def _name_run(canvas: Canvas, lane: QRectF, refusals: Sequence[RefusalMark], fre
     ate = [o.happened.day for o in canvas.page.life.offers if o.result in EATEN]
     for run in reversed(_runs(refusals, ate)):
         counted = sum(mark.counting is Counting.COUNTED for mark in run)
-        told = [f"{counted} counted"] if counted else []
-        told += [f"{len(run) - counted} excused"] if counted < len(run) else []
+        told = [tr("{count} counted", count=counted)] if counted else []
+        if counted < len(run):
+            told.append(tr("{count} excused", count=len(run) - counted))
         _name(canvas, lane, canvas.axis.x(run[-1].day), ", ".join(told), free)
 
 
@@ -182,7 +187,9 @@ def _runs(refusals: Sequence[RefusalMark], ate: Sequence[date]) -> list[list[Ref
 def _name_hold(canvas: Canvas, lane: QRectF, span: HoldSpan, free: Free) -> None:
     right = min(canvas.axis.right, canvas.axis.x(span.until or canvas.page.today))
     days = ((span.until or canvas.page.today) - span.since).days
-    told = f"{word(span.kind)}, {days}{GAP}d" if span.until else f"{word(span.kind)}, no end"
+    told = tr("{kind}, no end", kind=word(span.kind))
+    if span.until:
+        told = tr("{kind}, {days}\u00a0d", kind=word(span.kind), days=days)
     _name(canvas, lane, right, told, free)
 
 
@@ -195,9 +202,9 @@ def _name(canvas: Canvas, lane: QRectF, x: float, words: str, free: Free) -> Non
 
 def _paint_key(canvas: Canvas, lane: QRectF, free: Free) -> None:
     """What the marks mean, at the right end where nothing stands in the way."""
-    names, look = ("counted", "excused", "regurgitated", "hold"), canvas.look
+    names, look = _KEY, canvas.look
     mark, gap = look.u(4, 3.2), look.u(4, 2.6)
-    wide = sum(mark + canvas.wide(name) + gap for name in names) - gap
+    wide = sum(mark + canvas.wide(tr(name)) + gap for name in names) - gap
     x = lane.right() - wide
     if x < canvas.today_x or not free.claim(x - gap, lane.right()):
         return
@@ -212,8 +219,8 @@ def _paint_key(canvas: Canvas, lane: QRectF, free: Free) -> None:
             canvas.painter.drawRect(rect)
         else:
             _cross(canvas, x + look.u(1.5, 1.2), y, look.u(1.2, 0.95), name == "counted")
-        canvas.words(x + mark, base, name)
-        x += mark + canvas.wide(name) + gap
+        canvas.words(x + mark, base, tr(name))
+        x += mark + canvas.wide(tr(name)) + gap
 
 
 def _paint_nothing(canvas: Canvas, lane: QRectF, words: str) -> None:

@@ -12,6 +12,7 @@ from PySide6.QtCore import QRectF
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.life_canvas import Canvas
 from keeper.husbandry.events import Remark, RemarkKind
+from keeper.language import tr
 from keeper.reports.words import word
 
 _LEAST_ROOM_UNITS = (11.0, 9.0)
@@ -33,10 +34,10 @@ class NotedDay:
 def paint_notes(canvas: Canvas) -> None:
     """Ticks and words from left to right; a word is cut before the next tick, never over it."""
     lane, look = canvas.layout.notes, canvas.look
-    canvas.lane(lane, "notes")
+    canvas.lane(lane, tr("notes"))
     remarks = canvas.page.life.remarks
     if not remarks:
-        words = "none in the book"
+        words = tr("none in the book")
         canvas.words(lane.left() + look.u(3, 2), canvas.middle(lane), words, ink="ink3")
     shown = [noted for noted in noted_days(remarks) if canvas.axis.shows(noted.day)]
     for n, noted in enumerate(shown):

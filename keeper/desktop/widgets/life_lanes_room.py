@@ -18,6 +18,7 @@ from keeper.desktop.widgets.lettering import CENTRE, RIGHT, cap_height
 from keeper.desktop.widgets.life_canvas import Canvas
 from keeper.desktop.widgets.patterns import rising_lines
 from keeper.husbandry.animal import IN_THE_ROOM
+from keeper.language import tr
 from keeper.reports.figures import degrees, heat_unit
 from keeper.reports.words import word
 
@@ -42,10 +43,10 @@ class HeatScale:
 def paint_heat(canvas: Canvas) -> None:
     """Hot end above, night low below, what is wanted behind; a cold dip with its figure."""
     lane, look = canvas.layout.heat, canvas.look
-    canvas.lane(lane, "heat", heat_unit(), top=True)
+    canvas.lane(lane, tr("heat"), heat_unit(), top=True)
     days = [heat for heat in canvas.page.beside.heat if canvas.axis.shows(heat.day)]
     if not days:
-        words = "not read"
+        words = tr("not read")
         canvas.words(lane.left() + look.u(3, 2), canvas.middle(lane), words, ink="ink3")
         return
     scale = _scale(canvas, lane, days)
@@ -62,10 +63,10 @@ def paint_heat(canvas: Canvas) -> None:
 def paint_place(canvas: Canvas) -> None:
     """A tick where she moved in, the place beside it, hatched while she was not alone."""
     lane = canvas.layout.place
-    canvas.lane(lane, "place")
+    canvas.lane(lane, tr("place"))
     beside = canvas.page.beside
     if not beside.stays:
-        words = "no place in the book"
+        words = tr("no place in the book")
         canvas.words(lane.left() + canvas.look.u(3, 2), canvas.middle(lane), words, ink="ink3")
     for mate in beside.mates:
         _paint_mate(canvas, lane, mate)
@@ -192,7 +193,7 @@ def _paint_heat_names(canvas: Canvas, lane: QRectF) -> None:
     """Which line is which, where it ends."""
     look, wanted = canvas.look, canvas.page.profile.heat
     low, high = degrees(wanted.hot_low_c.value), degrees(wanted.hot_high_c.value)
-    names = (f"hot end, wanted {low}–{high}", "night low")
+    names = (tr("hot end, wanted {low}–{high}", low=low, high=high), tr("night low"))
     left = canvas.today_x + look.u(2.5, 2)
     step = 0.42 * lane.height()
     base = lane.top() + cap_height(look.font(Use.TABLE)) + look.u(2, 1)
@@ -234,10 +235,14 @@ def _paint_stay(canvas: Canvas, lane: QRectF, stay: Stay, mates: Sequence[Mate])
     place = left + look.u(1.5, 1.2)
     room = right - place - look.u(0.5)
     base = lane.bottom() - look.u(2.7, 1.7)
-    for words in (f"{stay.place} with {names}" if names else stay.place, stay.place):
+    for words in (_shared(stay.place, names), stay.place):
         if canvas.wide(words) <= room:
             canvas.words(place, base, words)
             return
+
+
+def _shared(place: str, names: str) -> str:
+    return tr("{place} with {names}", place=place, names=names) if names else place
 
 
 def _with(stay: Stay, mates: Sequence[Mate]) -> str:

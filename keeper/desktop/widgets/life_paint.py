@@ -40,6 +40,7 @@ from keeper.desktop.widgets.life_lanes_notes import paint_notes
 from keeper.desktop.widgets.life_lanes_room import paint_heat, paint_place
 from keeper.desktop.widgets.life_view import LifeView
 from keeper.husbandry.animal import Sex
+from keeper.language import tr
 from keeper.reports.words import because_text
 
 if TYPE_CHECKING:
@@ -147,7 +148,7 @@ def _told_in_view(
 def _ahead_words(forecast: WeightForecast | None, waiting: bool) -> str:
     """Why no fan is drawn, where none is."""
     if waiting:
-        return "the forecast is being reckoned"
+        return tr("the forecast is being reckoned")
     if forecast is None or forecast.on is not None:
         return ""
     return because_text(forecast.because[:1], forecast.animal.sex)
@@ -186,7 +187,7 @@ def _basis(canvas: Canvas) -> str:
     growth = page.profile.growth
     curve = growth.get(page.animal.sex) or next(iter(growth.values()), None)
     if curve is None or page.animal.hatched_first is None:
-        return "no band: hatching day not known" if curve else "no band"
+        return tr("no band: hatching day not known") if curve else tr("no band")
     return basis_words(page.animal.sex, page.basis)
 
 

@@ -31,6 +31,8 @@ from keeper.desktop.widgets.life_canvas import (
 )
 from keeper.desktop.widgets.life_paint import Told, life_axis, paint_life
 from keeper.desktop.widgets.life_view import LifeView, view_of
+from keeper.language import tr
+from keeper.reports.figures import GAP, counted
 from keeper.reports.figures import day as day_words
 
 if TYPE_CHECKING:
@@ -205,10 +207,10 @@ def _name_today(canvas: Canvas, flag_of_cursor: QRectF) -> None:
     canvas.painter.setPen(canvas.pen("ink", 1.6, Qt.PenStyle.DotLine))
     canvas.painter.drawLine(QLineF(x, flag.top() + look.u(1), x, canvas.layout.plot.top()))
     base = canvas.middle(flag, Use.TABLE_STRONG) + look.u(0.3)
-    left, wide = x + look.u(1.2, 1), canvas.wide("today", Use.TABLE_STRONG)
+    left, wide = x + look.u(1.2, 1), canvas.wide(tr("today"), Use.TABLE_STRONG)
     meets = left < flag_of_cursor.right() + look.u(1) and left + wide > flag_of_cursor.left()
     if not meets and left + wide < axis.right + look.u(*AXIS_RIGHT_UNITS):
-        canvas.words(left, base, "today", use=Use.TABLE_STRONG, ink="ink")
+        canvas.words(left, base, tr("today"), use=Use.TABLE_STRONG, ink="ink")
 
 
 def _in_words(page: AnimalPage, forecast: WeightForecast | None) -> str:
@@ -216,17 +218,23 @@ def _in_words(page: AnimalPage, forecast: WeightForecast | None) -> str:
     name = page.animal.called
     lanes = page.lanes
     counts = (
-        (len(page.weighed), "weighing", "weighings"),
-        (len(page.life.meals), "meal", "meals"),
-        (len(lanes.refusals), "refusal", "refusals"),
-        (len(page.life.regurgitations), "regurgitation", "regurgitations"),
-        (sum(cycle.shed is not None for cycle in lanes.sheds), "shed", "sheds"),
-        (len(page.beside.stays), "place", "places"),
-        (len(page.life.remarks), "note", "notes"),
-        (len(page.life.pairings), "pairing", "pairings"),
-        (len(page.life.clutches), "clutch", "clutches"),
+        (len(page.weighed), counted("weighing", "weighings")),
+        (len(page.life.meals), counted("meal", "meals")),
+        (len(lanes.refusals), counted("refusal", "refusals")),
+        (len(page.life.regurgitations), counted("regurgitation", "regurgitations")),
+        (sum(cycle.shed is not None for cycle in lanes.sheds), counted("shed", "sheds")),
+        (len(page.beside.stays), counted("place", "places")),
+        (len(page.life.remarks), counted("note", "notes")),
+        (len(page.life.pairings), counted("pairing", "pairings")),
+        (len(page.life.clutches), counted("clutch", "clutches")),
     )
-    told = ", ".join(f"{n} {one if n == 1 else many}" for n, one, many in counts)
+    told = ", ".join(tell(n).replace(GAP, " ") for n, tell in counts)
     ahead = "; ".join(forecast_words(forecast)) if forecast else ""
-    since = f"life of {name} from {day_words(page.first_day)} to {day_words(page.today)}"
-    return ". ".join(part for part in (f"{since}: {told}", ahead) if part)
+    life = tr(
+        "life of {name} from {first} to {last}: {counts}",
+        name=name,
+        first=day_words(page.first_day),
+        last=day_words(page.today),
+        counts=told,
+    )
+    return ". ".join(part for part in (life, ahead) if part)

@@ -14,6 +14,7 @@ from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
 from keeper.desktop.widgets.lettering import advance, set_line
 from keeper.desktop.widgets.tile import TileState, paint_small, paint_tile
+from keeper.language import tr
 
 _LEAST_SHARE = 0.72
 
@@ -46,7 +47,7 @@ class RackLegend(Drawn):
         if tuple(items) != self._items:
             self._items = tuple(items)
             told = (f"{item.words} {item.count}".strip() for item in items)
-            self.tell("legend: " + ", ".join(told))
+            self.tell(tr("legend: {told}", told=", ".join(told)))
 
     def natural_size(self) -> tuple[float, float]:
         return self.look.u(200), self.look.u(17, 11.5)

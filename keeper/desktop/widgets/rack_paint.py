@@ -15,6 +15,7 @@ from keeper.desktop.widgets.lettering import advance
 from keeper.desktop.widgets.rack_faces import RackFace
 from keeper.desktop.widgets.rack_layout import Measures, RackShape
 from keeper.desktop.widgets.rack_stamps import RackStamps
+from keeper.language import tr
 from keeper.reports.figures import heat_unit
 
 _FRAME_PX = 3.4
@@ -130,7 +131,7 @@ class RackPainter:
 
     def heading(self, painter: QPainter, shape: RackShape, rack: FrontRack) -> None:
         """Letter, who lives there, and what stands at the right."""
-        heat = f"hot end {heat_unit()}" if any(row.heat for row in rack.rows) else ""
+        heat = tr("hot end {unit}", unit=heat_unit()) if any(row.heat for row in rack.rows) else ""
         painter.fillRect(shape.heading, self.look.colour("ground"))
         labels = self.stamps.labels(shape.heading.size())
         painter.drawPixmap(shape.heading, labels["heading", rack.letter, rack.about, heat])

@@ -13,6 +13,7 @@ from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
 from keeper.desktop.widgets.lettering import set_line
+from keeper.language import tr
 
 
 class EntryFace(NamedTuple):
@@ -35,7 +36,7 @@ class RecordPanel(Drawn):
         """Show *entries* of a batch that wrote *count*."""
         self._head, self._aside = head, aside
         self._entries, self._count = tuple(entries), count
-        struck = (f"{e.words}, no longer standing" if e.struck else e.words for e in entries)
+        struck = (_struck(e.words) if e.struck else e.words for e in entries)
         self.tell("; ".join(filter(None, (head, aside, *struck))))
 
     def natural_size(self) -> tuple[float, float]:
@@ -77,7 +78,15 @@ class RecordPanel(Drawn):
         places, wide = lines * columns, box.width() / columns - self.look.u(3)
         shown = list(self._entries[:places])
         if self._count > len(shown):
-            shown[places - 1 :] = [EntryFace(f"and {self._count - places + 1} more", False)]
+            shown[places - 1 :] = [EntryFace(_more(self._count - places + 1), False)]
         for n, face in enumerate(shown):
             x = box.left() + (n // lines) * box.width() / columns
             yield face, QPointF(x, box.top() + step * (n % lines + 1)), wide
+
+
+def _struck(words: str) -> str:
+    return tr("{entry}, no longer standing", entry=words)
+
+
+def _more(count: int) -> str:
+    return tr("and {count} more", count=count)

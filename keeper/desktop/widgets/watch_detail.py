@@ -23,7 +23,8 @@ from keeper.desktop.widgets.lettering import (
     set_line,
     wrapped,
 )
-from keeper.desktop.widgets.tile import TileState, paint_tile
+from keeper.desktop.widgets.tile import FACES, TileState, paint_tile
+from keeper.language import tr, tr_table
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -45,6 +46,9 @@ class TubFace:
     here: bool
 
 
+_STATES = tr_table({TileState.HELD: "held", TileState.EMPTY: "empty"})
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class DetailFace:
     """head, then paragraphs as (text, role); keys as (key, words)."""
@@ -62,12 +66,17 @@ class DetailFace:
     def said(self) -> str:
         """The same in words."""
         tubs = ", ".join(
-            f"tub {t.number} {t.state.name.replace('_', ' ').lower()}" for t in self.tubs
+            tr("tub {number} {state}", number=t.number, state=_state_words(t.state))
+            for t in self.tubs
         )
         parts = [self.head, *(text for text, _ in self.paragraphs)]
         parts += [f"{t.what}: {t.fits}, {t.why}" for t in self.tried]
         parts += [f"{self.row_words}: {tubs}" if tubs else "", self.heat.said if self.heat else ""]
         return "\n".join(part for part in parts if part)
+
+
+def _state_words(state: TileState) -> str:
+    return _STATES.get(state, FACES[state].words)
 
 
 class WatchDetail(Drawn):
