@@ -22,6 +22,7 @@ from keeper.desktop.screens.animal_asking import (
     sign_asked,
 )
 from keeper.husbandry.now import AnimalNow
+from keeper.language import tr
 
 Key = tuple[str, str, Callable[[], object]]
 """What it does, its shortcuts, and how."""
@@ -42,22 +43,22 @@ def entries(ask: Callable[[Maker], object], everyone: Everyone) -> Sequence[Key]
         return comings.paired_asked(keeping, row, day, everyone())
 
     return (
-        key("Shed sign", "S", sign_asked),
-        key("Note", "N", remark_asked),
-        key("Hold", "H", hold_asked),
-        key("Length and body score", "B", measure_asked),
-        key("Move to another tub", "M", move),
-        key("Sex", "X", sex_asked),
-        key("Paired", "P", pair),
-        key("Laid", "L", comings.laid_asked),
-        key("Gone, or back", "G", comings.standing_asked),
-        key("Name and line", "D", comings.named_asked),
-        key("Medicine and doses", "V", care.medicine_asked),
-        key("Faecal test", "F", care.faecal_asked),
-        key("Permit", "T", care.permit_asked),
-        key("What became of her eggs", "I", care.eggs_asked),
-        key("Tub cleaned", "C", care.cleaning_asked),
-        key("Put right", "E", correction_asked),
+        key(tr("Shed sign"), "S", sign_asked),
+        key(tr("Note"), "N", remark_asked),
+        key(tr("Hold"), "H", hold_asked),
+        key(tr("Length and body score"), "B", measure_asked),
+        key(tr("Move to another tub"), "M", move),
+        key(tr("Sex"), "X", sex_asked),
+        key(tr("Paired"), "P", pair),
+        key(tr("Laid"), "L", comings.laid_asked),
+        key(tr("Gone, or back"), "G", comings.standing_asked),
+        key(tr("Name and line"), "D", comings.named_asked),
+        key(tr("Medicine and doses"), "V", care.medicine_asked),
+        key(tr("Faecal test"), "F", care.faecal_asked),
+        key(tr("Permit"), "T", care.permit_asked),
+        key(tr("What became of her eggs"), "I", care.eggs_asked),
+        key(tr("Tub cleaned"), "C", care.cleaning_asked),
+        key(tr("Put right"), "E", correction_asked),
     )
 
 

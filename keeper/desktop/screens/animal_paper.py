@@ -30,7 +30,7 @@ from keeper.reports.paper_parts import Document
 from keeper.reports.vet_summary import LIFE, PAGES, ROOMS, vet_summary
 
 Key = tuple[str, str, Callable[[], object]]
-NOBODY = "No animal is shown; there is nothing to print."
+NOBODY = tr("No animal is shown; there is nothing to print.")
 
 
 class AnimalPaper:
@@ -53,12 +53,12 @@ class AnimalPaper:
         """What it does, its shortcut, and how; for the keys of the place and its menu."""
         make = self.desk.make
         return (
-            ("Life strip on paper", "Ctrl+P", lambda: make(self.life)),
-            ("Tub label", "Ctrl+L", self._ask_label),
-            ("Card for a buyer", "Ctrl+B", lambda: make(self.card)),
-            ("Summary for a vet", "Ctrl+D", lambda: make(self.summary)),
-            ("Weights of the clutch or line", "Ctrl+K", lambda: make(self.kin)),
-            ("The last PDF on a printer", "Ctrl+Shift+P", self.desk.to_printer),
+            (tr("Life strip on paper"), "Ctrl+P", lambda: make(self.life)),
+            (tr("Tub label"), "Ctrl+L", self._ask_label),
+            (tr("Card for a buyer"), "Ctrl+B", lambda: make(self.card)),
+            (tr("Summary for a vet"), "Ctrl+D", lambda: make(self.summary)),
+            (tr("Weights of the clutch or line"), "Ctrl+K", lambda: make(self.kin)),
+            (tr("The last PDF on a printer"), "Ctrl+Shift+P", self.desk.to_printer),
         )
 
     def life(self) -> Sheets:

@@ -12,10 +12,12 @@ from keeper.actions.life_causes import HELD, REFUSED, SLOWED, TONIGHT, Cause
 from keeper.actions.life_lanes import Counting
 from keeper.desktop.screens.event_words import event_words, mates_words, offer_figure, struck_figure
 from keeper.desktop.widgets.animal_head import Identity
+from keeper.desktop.widgets.life_lanes_body import late_words
 from keeper.desktop.widgets.read_out import Figure, Figures
 from keeper.husbandry.animal import Sex
 from keeper.husbandry.events import ShedStage
 from keeper.husbandry.reasons import Reason
+from keeper.language import tr
 from keeper.reports.figures import (
     GAP,
     UNKNOWN,
@@ -31,23 +33,23 @@ from keeper.reports.figures import (
     weekday,
     z_value,
 )
-from keeper.reports.words import because_text, word
+from keeper.reports.words import because_text, word, word_of
 
-_WEEKDAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
 _OFFERS = counted("offer", "offers")
-_SHE = {Sex.FEMALE: "she", Sex.MALE: "he", Sex.UNKNOWN: "it"}
 
 
 def identity(page: AnimalPage) -> Identity:
     """The head of the page."""
     row, last = page.animal, page.last_weighed(page.today)
     dam, sire = page.beside.parents
-    parents = f"of {dam or UNKNOWN} × {sire or UNKNOWN}" if dam or sire else ""
-    weight = grams(last.empty_g or last.scale_g) if last else "not weighed"
+    parents = ""
+    if dam or sire:
+        parents = tr("of {dam} × {sire}", dam=dam or UNKNOWN, sire=sire or UNKNOWN)
+    weight = grams(last.empty_g or last.scale_g) if last else tr("not weighed")
     return Identity(
         name=row.called,
         code=row.code if row.name else "",
-        sex="sex not known" if row.sex is Sex.UNKNOWN else word(row.sex),
+        sex=tr("sex not known") if row.sex is Sex.UNKNOWN else word(row.sex),
         sex_known=_how_known(page),
         born=(
             page.profile.english,
@@ -55,23 +57,25 @@ def identity(page: AnimalPage) -> Identity:
             parents,
             _hatched(page),
         ),
-        weight=f"{weight} empty" if last and last.empty_g else weight,
+        weight=tr("{weight} empty", weight=weight) if last and last.empty_g else weight,
         weighed=_weighed(page),
-        place=(row.place or "no place") if row.in_the_room else word(row.status),
+        place=(row.place or tr("no place")) if row.in_the_room else word(row.status),
         place_since=_since(page),
     )
 
 
 def figures_of(page: AnimalPage, told: DayOfLife) -> Figures:
     """The read-out of one day."""
-    aside = f"day {told.age_days}" if told.age_days is not None and told.age_days >= 0 else "age ?"
-    head = f"{_WEEKDAYS[told.day.weekday()]} {day(told.day)}"
+    aside = tr("age ?")
+    if told.age_days is not None and told.age_days >= 0:
+        aside = tr("day {count}", count=told.age_days)
+    head = f"{weekday(told.day)} {day(told.day)}"
     if told.ahead:
         groups: tuple[tuple[Figure, ...], ...] = (tuple(_expected(told)),)
-        return Figures(head=head, aside=f"{aside}, still to come", groups=groups)
+        return Figures(head=head, aside=tr("{age}, still to come", age=aside), groups=groups)
     return Figures(
         head=head,
-        aside=f"{aside}   ← → moves a day",
+        aside=tr("{age}   ← → moves a day", age=aside),
         groups=(
             (_weight(told), *_expected(told), _standing(told)),
             (_eaten(told), _refused(told), *_held(told)),
@@ -87,7 +91,9 @@ def _how_known(page: AnimalPage) -> str:
     """Each sexing that agrees with the present one, newest first, with its note."""
     told = []
     for sexed in reversed(page.beside.sexings):
-        agrees = "" if sexed.sex is page.animal.sex else f"once {word(sexed.sex)}, "
+        agrees = ""
+        if sexed.sex is not page.animal.sex:
+            agrees = tr("once {sex}, ", sex=word(sexed.sex))
         when = day(sexed.happened.day, on=page.today)
         note = f", {sexed.note}" if sexed.note else ""
         told.append(f"{agrees}{word(sexed.sexed_by)} {when}{note}")
@@ -97,10 +103,13 @@ def _how_known(page: AnimalPage) -> str:
 def _hatched(page: AnimalPage) -> str:
     row = page.animal
     if row.hatched_first is None:
-        return "hatching day not known"
+        return tr("hatching day not known")
     first, last = row.hatched_first, row.hatched_last or row.hatched_first
-    when = day(first) if first == last else f"between {day(first)} and {day(last)}"
-    return f"hatched {when}, {age(page.age_days or 0, page.today)}"
+    old = age(page.age_days or 0, page.today)
+    if first == last:
+        return tr("hatched {day}, {age}", day=day(first), age=old)
+    days = {"first": day(first), "last": day(last)}
+    return tr("hatched between {first} and {last}, {age}", age=old, **days)
 
 
 def _weighed(page: AnimalPage) -> str:
@@ -115,37 +124,39 @@ def _weighed(page: AnimalPage) -> str:
 def _since(page: AnimalPage) -> str:
     row = page.animal
     when = row.place_since if row.in_the_room else row.status_on
-    return f"since {day(when, on=page.today)}" if when else ""
+    return tr("since {day}", day=day(when, on=page.today)) if when else ""
 
 
 def _ago(told: DayOfLife, when: date) -> str:
     """How long before the day, short: the label says of what."""
     before = (told.day - when).days
-    return f"{before}{GAP}d" if before else "that day"
+    return tr("{count}\u00a0d", count=before) if before else tr("that day")
 
 
 def _weight(told: DayOfLife) -> Figure:
     weighed = told.weighed
     if weighed is None:
-        return Figure(label="weight", value=UNKNOWN)
+        return Figure(label=tr("weight"), value=UNKNOWN)
     fed = told.fed_before_days
     if weighed.fasted:
-        how = f"empty, {fed}{GAP}d after a meal" if fed is not None else "empty, no meal before"
+        how = tr("empty, no meal before")
+        if fed is not None:
+            how = tr("empty, {count}\u00a0d after a meal", count=fed)
     elif weighed.empty_g is not None:
-        how = f"within digestion, empty about {grams(weighed.empty_g)}"
+        how = tr("within digestion, empty about {weight}", weight=grams(weighed.empty_g))
     else:
-        how = "more meal than animal: check the grams"
+        how = tr("more meal than animal: check the grams")
     when = "" if weighed.day == told.day else f"{day(weighed.day, on=told.day)}, "
-    return Figure(label="weight", value=grams(weighed.scale_g), beneath=when + how)
+    return Figure(label=tr("weight"), value=grams(weighed.scale_g), beneath=when + how)
 
 
 def _expected(told: DayOfLife) -> Iterator[Figure]:
     expected = told.expected
     if expected is None:
-        yield Figure(label="expected", value=UNKNOWN)
+        yield Figure(label=tr("expected"), value=UNKNOWN)
         return
-    beyond = "the curve ends before this age" if expected.beyond_curve else ""
-    yield Figure(label="expected p50", value=grams(expected.p50_g), beneath=beyond)
+    beyond = tr("the curve ends before this age") if expected.beyond_curve else ""
+    yield Figure(label=tr("expected p50"), value=grams(expected.p50_g), beneath=beyond)
     band = span(grams(expected.p10_g), grams(expected.p90_g))
     yield Figure(label="p10–p90", value=band)
 
@@ -153,16 +164,16 @@ def _expected(told: DayOfLife) -> Iterator[Figure]:
 def _standing(told: DayOfLife) -> Figure:
     stands = told.standing
     if stands is None:
-        return Figure(label="z, centile", value=UNKNOWN)
-    return Figure(label="z, centile", value=f"{z_value(stands.z)}, {centile(stands.centile)}")
+        return Figure(label=tr("z, centile"), value=UNKNOWN)
+    return Figure(label=tr("z, centile"), value=f"{z_value(stands.z)}, {centile(stands.centile)}")
 
 
 def _eaten(told: DayOfLife) -> Figure:
     if told.eaten is None:
-        return Figure(label="last eaten", value=UNKNOWN)
+        return Figure(label=tr("last eaten"), value=UNKNOWN)
     when = told.eaten.happened.day
     beneath = ", ".join(part for part in (_ago(told, when), offer_figure(told.eaten)) if part)
-    return Figure(label="last eaten", value=day(when, on=told.day), beneath=beneath)
+    return Figure(label=tr("last eaten"), value=day(when, on=told.day), beneath=beneath)
 
 
 def _refused(told: DayOfLife) -> Figure:
@@ -171,12 +182,13 @@ def _refused(told: DayOfLife) -> Figure:
     excused -= counting
     if not told.refused:
         nothing = told.eaten is None
-        return Figure(label="refused", value=UNKNOWN if nothing else "none since")
-    value = f"{counting} counted" if counting else f"{excused} excused"
+        return Figure(label=tr("refused"), value=UNKNOWN if nothing else tr("none since"))
+    spared = tr("{count} excused", count=excused)
+    value = tr("{count} counted", count=counting) if counting else spared
     nights = ", ".join(_short(told, mark.day) for mark in told.refused[-3:])
-    more = f"; {excused} excused" if counting and excused else ""
+    more = f"; {spared}" if counting and excused else ""
     first = "… " if len(told.refused) > 3 else ""
-    return Figure(label="refused", value=value, beneath=f"{first}{nights}{more}")
+    return Figure(label=tr("refused"), value=value, beneath=f"{first}{nights}{more}")
 
 
 def _short(told: DayOfLife, when: date) -> str:
@@ -185,9 +197,15 @@ def _short(told: DayOfLife, when: date) -> str:
 
 def _held(told: DayOfLife) -> Iterator[Figure]:
     for hold in told.holds[:2]:
-        ends = f"to {day(hold.until, on=told.day)}" if hold.until else "until it is ended"
-        beneath = f"since {day(hold.since, on=told.day)}, {ends}"
-        yield Figure(label="hold", value=word(hold.kind), beneath=beneath)
+        beneath = _held_for(hold.since, hold.until, told.day)
+        yield Figure(label=tr("hold"), value=word(hold.kind), beneath=beneath)
+
+
+def _held_for(since: date, until: date | None, on: date) -> str:
+    first = day(since, on=on)
+    if until is None:
+        return tr("since {first}, until it is ended", first=first)
+    return tr("since {first}, to {last}", first=first, last=day(until, on=on))
 
 
 def _shed(page: AnimalPage, told: DayOfLife) -> Figure:
@@ -195,47 +213,50 @@ def _shed(page: AnimalPage, told: DayOfLife) -> Figure:
     if told.cycle is not None:
         stage = told.cycle.stage_on(told.day) or ShedStage.DULL
         since = getattr(told.cycle, stage.value) or told.cycle.first
-        return Figure(label="shed", value=word(stage), beneath=f"since {day(since, on=told.day)}")
+        beneath = tr("since {day}", day=day(since, on=told.day))
+        return Figure(label=tr("shed"), value=word(stage), beneath=beneath)
     if told.shed is None or told.shed.shed is None:
-        return Figure(label="shed", value=UNKNOWN)
+        return Figure(label=tr("shed"), value=UNKNOWN)
     parts = [word(told.shed.quality)] if told.shed.quality else []
-    parts += ["pre-lay"] if told.shed.pre_lay else []
+    parts += [tr("pre-lay")] if told.shed.pre_lay else []
     parts += _next_shed(page, told)
-    return Figure(label="shed", value=day(told.shed.shed, on=told.day), beneath="; ".join(parts))
+    return Figure(
+        label=tr("shed"), value=day(told.shed.shed, on=told.day), beneath="; ".join(parts)
+    )
 
 
 def _next_shed(page: AnimalPage, told: DayOfLife) -> list[str]:
     later = [c.shed for c in page.lanes.sheds if c.shed is not None and c.shed > told.day]
     if later:
-        return [f"next {day(later[0], on=told.day)}"]
+        return [tr("next {day}", day=day(later[0], on=told.day))]
     if page.clock.overdue_days:
-        return [f"{page.clock.verdict}, {page.clock.overdue_days}{GAP}d past"]
+        return [late_words(page.clock.verdict, page.clock.overdue_days)]
     if page.clock.next_mid is not None:
-        return [f"next about {day(page.clock.next_mid, on=page.today)}"]
+        return [tr("next about {day}", day=day(page.clock.next_mid, on=page.today))]
     return []
 
 
 def _heat(told: DayOfLife) -> Figure:
     heat = told.heat
     if heat is None:
-        return Figure(label="hot end, night", value=UNKNOWN)
+        return Figure(label=tr("hot end, night"), value=UNKNOWN)
     hot = degrees(heat.hot_c) if heat.hot_c is not None else UNKNOWN
     night = degrees(heat.night_c) if heat.night_c is not None else UNKNOWN
     cold = told.coldest
     beneath = (
-        f"{celsius(cold.hot_c)} on {day(cold.day, on=told.day)}"
+        tr("{temp} on {day}", temp=celsius(cold.hot_c), day=day(cold.day, on=told.day))
         if cold is not None and cold.hot_c is not None and cold.day != told.day
         else ""
     )
     return Figure(
-        label="hot end, night", value=f"{hot}, {night}{GAP}{heat_unit()}", beneath=beneath
+        label=tr("hot end, night"), value=f"{hot}, {night}{GAP}{heat_unit()}", beneath=beneath
     )
 
 
 def _place(told: DayOfLife) -> Figure:
     if told.stay is None:
-        return Figure(label="place", value=UNKNOWN)
-    return Figure(label="place", value=told.stay.place, beneath=mates_words(told.mates))
+        return Figure(label=tr("place"), value=UNKNOWN)
+    return Figure(label=tr("place"), value=told.stay.place, beneath=mates_words(told.mates))
 
 
 def _that_day(page: AnimalPage, told: DayOfLife) -> Iterator[Figure]:
@@ -245,11 +266,11 @@ def _that_day(page: AnimalPage, told: DayOfLife) -> Iterator[Figure]:
         for offer in told.offers_that_day
     )
     if offers:
-        yield Figure(label="offer", value=offers)
+        yield Figure(label=tr("offer"), value=offers)
     partners = page.beside.partners
     told_of = "; ".join(event_words(event, partners) for event in told.seen_that_day)
     if told_of:
-        yield Figure(label="that day", value=told_of)
+        yield Figure(label=tr("that day"), value=told_of)
     for one in told.struck:
         yield struck_figure(one)
 
@@ -257,11 +278,11 @@ def _that_day(page: AnimalPage, told: DayOfLife) -> Iterator[Figure]:
 def _cause_head(page: AnimalPage, cause: Cause | None) -> str:
     if cause is None:
         return ""
-    she = _SHE[page.animal.sex]
+    she = word_of("she", page.animal.sex)
     heads = {
-        SLOWED: f"Why {she} slowed",
-        HELD: f"Why {she} is held",
-        REFUSED: f"Why {she} refused",
+        SLOWED: tr("Why {she} slowed", she=she),
+        HELD: tr("Why {she} is held", she=she),
+        REFUSED: tr("Why {she} refused", she=she),
         TONIGHT: _next_offer(page),
     }
     return heads[cause.kind]
@@ -271,9 +292,10 @@ def _next_offer(page: AnimalPage) -> str:
     """With its night, where something is planned for one that is still to come."""
     night = page.plan.due_on
     if not page.plan.offer or night is None or night < page.today:
-        return "Next offer"
-    when = "tonight" if night == page.today else f"{weekday(night)}{GAP}{day(night, on=page.today)}"
-    return f"Next offer, {when}"
+        return tr("Next offer")
+    if night == page.today:
+        return tr("Next offer, tonight")
+    return tr("Next offer, {night}", night=f"{weekday(night)}{GAP}{day(night, on=page.today)}")
 
 
 def _cause(page: AnimalPage, cause: Cause | None) -> str:
@@ -282,22 +304,29 @@ def _cause(page: AnimalPage, cause: Cause | None) -> str:
         return ""
     if cause.kind == TONIGHT:
         return because_text(cause.because, page.animal.sex)
-    she = _SHE[page.animal.sex]
+    she = word_of("she", page.animal.sex)
     return " ".join(_SENTENCES[reason.why](reason, she, page.today) for reason in cause.because)
 
 
 def _fell_cold(reason: Reason, she: str, today: date) -> str:
     told: Mapping[str, Any] = reason.figures
     first, last = told["first"], told["last"]
-    when = (
-        f"on {day(first, on=last)}"
-        if first == last
-        else f"from {day(first, on=last) if first.year != last.year else _bare(first, last)}"
-        f" to {day(last, on=today)}"
+    figures = {
+        "row": tr("Row {row}", row=told["row"]) if told["row"] else tr("The row"),
+        "low": celsius(told["low_c"]),
+        "she": she,
+        "offers": _OFFERS(told["missed"]),
+    }
+    if first == last:
+        on = day(first, on=last)
+        return tr("{row} fell to {low} on {day} and {she} missed {offers}.", day=on, **figures)
+    begins = day(first, on=last) if first.year != last.year else _bare(first, last)
+    return tr(
+        "{row} fell to {low} from {first} to {last} and {she} missed {offers}.",
+        first=begins,
+        last=day(last, on=today),
+        **figures,
     )
-    row = f"Row {told['row']}" if told["row"] else "The row"
-    low = celsius(told["low_c"])
-    return f"{row} fell to {low} {when} and {she} missed {_OFFERS(told['missed'])}."
 
 
 def _bare(first: date, last: date) -> str:
@@ -307,40 +336,57 @@ def _bare(first: date, last: date) -> str:
 
 def _eating_again(reason: Reason, she: str, today: date) -> str:
     told: Mapping[str, Any] = reason.figures
-    sentence = f"Eating again since {day(told['on'], on=today)}"
+    since = day(told["on"], on=today)
     if told["then_z"] is None:
-        return f"{sentence}."
-    return f"{sentence}; z{GAP}{z_value(told['then_z'])} then, {z_value(told['now_z'])} now."
+        return tr("Eating again since {day}.", day=since)
+    return tr(
+        "Eating again since {day}; z\u00a0{then} then, {now} now.",
+        day=since,
+        then=z_value(told["then_z"]),
+        now=z_value(told["now_z"]),
+    )
 
 
 def _not_eaten_since(reason: Reason, she: str, today: date) -> str:
-    return "Not eaten since."
+    return tr("Not eaten since.")
 
 
 def _held_after(reason: Reason, she: str, today: date) -> str:
     told: Mapping[str, Any] = reason.figures
     since, until = day(told["since"], on=today), day(told["until"], on=today)
-    return f"Regurgitated on {since}; not offered until {until}, then small meals."
+    return tr(
+        "Regurgitated on {since}; not offered until {until}, then small meals.",
+        since=since,
+        until=until,
+    )
 
 
 def _excused(reason: Reason, she: str, today: date) -> str:
     nights: Any = reason.figures["nights"]
-    times = "One refusal" if nights == 1 else f"{nights} refusals"
-    return f"{times} under a hold, excused: no step follows."
+    if nights == 1:
+        return tr("One refusal under a hold, excused: no step follows.")
+    return tr("{count} refusals under a hold, excused: no step follows.", count=nights)
 
 
 def _in_the_warm(reason: Reason, she: str, today: date) -> str:
-    return f"{_run(reason, today)}; the hot end was warm enough, no cause is in the book."
+    return tr(
+        "{refusals}; the hot end was warm enough, no cause is in the book.",
+        refusals=_run(reason, today),
+    )
 
 
 def _heat_not_read(reason: Reason, she: str, today: date) -> str:
-    return f"{_run(reason, today)}; heat was not read, the cause cannot be told."
+    return tr(
+        "{refusals}; heat was not read, the cause cannot be told.", refusals=_run(reason, today)
+    )
 
 
 def _run(reason: Reason, today: date) -> str:
     told: Mapping[str, Any] = reason.figures
-    times = "One counted refusal" if told["counted"] == 1 else f"{told['counted']} counted refusals"
-    return f"{times} since {day(told['since'], on=today)}"
+    since = day(told["since"], on=today)
+    if told["counted"] == 1:
+        return tr("One counted refusal since {day}", day=since)
+    return tr("{count} counted refusals since {day}", count=told["counted"], day=since)
 
 
 _SENTENCES: Mapping[str, Callable[[Reason, str, date], str]] = {

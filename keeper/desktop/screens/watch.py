@@ -30,7 +30,7 @@ from keeper.desktop.widgets.watch_detail import WatchDetail
 from keeper.desktop.widgets.words_line import Words
 from keeper.language import tr
 
-_LOOKING = "Looking through the book."
+_LOOKING = tr("Looking through the book.")
 
 
 class WatchScreen(QWidget):
@@ -69,7 +69,8 @@ class WatchScreen(QWidget):
             if animal is not None and code in (animal.code, animal.place):
                 self._choose(number)
                 return
-        self._notices.refused.emit(f"No line here is about {code!r}: nothing of it needs a look.")
+        told = tr("No line here is about {code!r}: nothing of it needs a look.", code=code)
+        self._notices.refused.emit(told)
 
     def close_down(self) -> None:
         """Wait for a reading that runs; nothing is read any more."""
@@ -96,7 +97,7 @@ class WatchScreen(QWidget):
         self._show()
 
     def _say_unread(self, sentence: str) -> None:
-        self.nothing.setText(f"The watch could not be read. {sentence}")
+        self.nothing.setText(tr("The watch could not be read. {why}", why=sentence))
         self._pages.setCurrentWidget(self._nothing_page)
 
     # --- showing -----------------------------------------------------------------------------
@@ -122,18 +123,18 @@ class WatchScreen(QWidget):
 
     def _listen(self) -> None:
         self.list.activated.connect(lambda _: self._open())
-        add_told_key(self, "Enter", "open the animal's page", self._open)
+        add_told_key(self, "Enter", tr("open the animal's page"), self._open)
         self.list.selectionModel().currentChanged.connect(lambda *_: self._show_detail())
         for key, words, slot in (
-            ("Z", "put this line aside", self._asks.reason),
-            ("D", "done: what was found", self._asks.found),
-            ("C", "tubs cleaned: a tub, a row or a rack", self._asks.cleaned),
-            ("R", "daily round done", self._asks.daily_round),
-            ("B", "a bag of prey opened", self._asks.bag),
+            ("Z", tr("put this line aside"), self._asks.reason),
+            ("D", tr("done: what was found"), self._asks.found),
+            ("C", tr("tubs cleaned: a tub, a row or a rack"), self._asks.cleaned),
+            ("R", tr("daily round done"), self._asks.daily_round),
+            ("B", tr("a bag of prey opened"), self._asks.bag),
             ("S", tr("prey counted: a bag that came, or what is left in one"), self._asks.prey),
             ("M", tr("a step against mites, of a rack or the room"), self._asks.mites),
             ("T", tr("a dose of medicine given, or missed"), self._asks.dose),
-            ("L", "loosen the limit that is proposed", self._asks.loosen),
+            ("L", tr("loosen the limit that is proposed"), self._asks.loosen),
         ):
             add_key(self, key, words, slot)
         self._notices.changed.connect(self._reading.hear)
@@ -153,10 +154,10 @@ class WatchScreen(QWidget):
     def _show(self) -> None:
         board = self._board
         if board is None:
-            self.head.show_counts("Watch", _LOOKING, {})
+            self.head.show_counts(tr("Watch"), _LOOKING, {})
             self.nothing.setText("")
             return
-        self.head.show_counts("Watch", looked_at(board), counts_of(board))
+        self.head.show_counts(tr("Watch"), looked_at(board), counts_of(board))
         self.nothing.setText(nothing_words(board))
         some = bool(board.items or board.aside)
         self._pages.setCurrentWidget(self._body if some else self._nothing_page)
@@ -187,6 +188,7 @@ class WatchScreen(QWidget):
         if animal is None and isinstance(row.about, WatchItem):
             animal = next(iter(row.about.members), None)
         if animal is None:
-            self._notices.refused.emit("This line is of a place; no one animal stands behind it.")
+            told = tr("This line is of a place; no one animal stands behind it.")
+            self._notices.refused.emit(told)
         else:
             self._notices.animal_asked.emit(animal.animal)

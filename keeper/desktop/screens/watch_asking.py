@@ -29,7 +29,8 @@ from keeper.language import tr
 from keeper.reports.figures import day
 from keeper.reports.words import word
 
-_UNTIL, _USUAL_END = "Until (12 Dec, 14 days, shed, meal, weighing, eggs)", "7 days"
+_UNTIL = tr("Until (12 Dec, 14 days, shed, meal, weighing, eggs)")
+_USUAL_END = "7 days"
 _AWAITED = {
     **{awaited.value: awaited for awaited in Awaited},
     "sheds": Awaited.SHED,
@@ -40,10 +41,10 @@ _AWAITED = {
 }
 """By the last word that is typed, so that *a meal* and *until she sheds* are understood."""
 
-_ENDS = "12 Dec, 14 days, shed, meal, weighing or eggs are right"
-_CLEANED = "Cleaned (B3·4, B3 or B; add spot for a spot clean)"
-_ROUND, _WHOLE_ROOM = "Daily round done (the room, a rack or a row)", "room"
-_BAG = "Bag opened (mouse fuzzy: 14)"
+_ENDS = tr("12 Dec, 14 days, shed, meal, weighing or eggs are right")
+_CLEANED = tr("Cleaned (B3·4, B3 or B; add spot for a spot clean)")
+_ROUND, _WHOLE_ROOM = tr("Daily round done (the room, a rack or a row)"), "room"
+_BAG = tr("Bag opened (mouse fuzzy: 14)")
 
 
 class WatchAsking:
@@ -65,13 +66,13 @@ class WatchAsking:
         if row is None:
             return
         if isinstance(row.about, Aside):
-            self._notices.refused.emit("This line is put aside already; Records takes it back.")
+            self._notices.refused.emit(tr("This line is put aside already; Records takes it back."))
         elif not row.about.may_rest:
             self._notices.refused.emit(
-                "This is for now and is not put aside: it ends when it is right again."
+                tr("This is for now and is not put aside: it ends when it is right again.")
             )
         else:
-            item, question = row.about, f"{whose(row)}. Put aside, because"
+            item, question = row.about, tr("{line}. Put aside, because", line=whose(row))
             self._asking.ask(question, lambda reason: self._take_reason(item, reason))
 
     def found(self) -> None:
@@ -81,7 +82,8 @@ class WatchAsking:
             return
         note = partial(note_found, self._keeping, row.about)
         self._asking.ask(
-            f"{whose(row)}. Found", lambda text: self._notices.tell_of(lambda: note(text))
+            tr("{line}. Found", line=whose(row)),
+            lambda text: self._notices.tell_of(lambda: note(text)),
         )
 
     def cleaned(self) -> None:
@@ -140,13 +142,13 @@ class WatchAsking:
         row = self._chosen()
         looser, animal = (row.about.looser, row.about.animal) if row is not None else (None, None)
         if looser is None or animal is None:
-            self._notices.refused.emit("No looser limit is proposed for this line.")
+            self._notices.refused.emit(tr("No looser limit is proposed for this line."))
             return
         self._notices.tell_of(lambda: loosen(self._keeping, animal, looser))
 
     def _take_reason(self, item: WatchItem, reason: str) -> bool:
         if not reason:
-            self._notices.refused.emit("A line put aside needs a reason in your own words.")
+            self._notices.refused.emit(tr("A line put aside needs a reason in your own words."))
             return False
         put = partial(_put_aside, self._keeping, item, reason)
         self._asking.ask(
@@ -160,15 +162,16 @@ def _put_aside(keeping: Keeping, item: WatchItem, reason: str, until: str) -> Wr
     animal, awaited = item.animal, _AWAITED.get(_last_word(until))
     if animal is not None and awaited is not None:
         written = put_aside_until(keeping, animal.animal, item.kind, awaited, reason)
-        return replace(written, where=_named(animal), what=f"put aside until {word(awaited)}")
+        told = tr("put aside until {end}", end=word(awaited))
+        return replace(written, where=_named(animal), what=told)
     end = _end_typed(until, keeping)
     if animal is None:
         written = put_place_aside(keeping, item.place, item.kind, end, reason)
-        where = place_words(item.place, item.kind) or "the room"
+        where = place_words(item.place, item.kind) or tr("the room")
     else:
         written = put_aside(keeping, animal.animal, item.kind, end, reason)
         where = _named(animal)
-    return replace(written, where=where, what=f"put aside until {day(end)}")
+    return replace(written, where=where, what=tr("put aside until {end}", end=day(end)))
 
 
 def _tick(keeping: Keeping, animal: AnimalNow, text: str) -> Written:
@@ -203,7 +206,8 @@ def _end_typed(until: str, keeping: Keeping) -> date:
     try:
         return day_typed(until, keeping.today)
     except ValueError:
-        raise ValueError(f"{until.strip()!r} is no end; {_ENDS}.") from None
+        told = tr("{typed!r} is no end; {right}.", typed=until.strip(), right=_ENDS)
+        raise ValueError(told) from None
 
 
 def _named(animal: AnimalNow) -> str:

@@ -10,29 +10,27 @@ from keeper.actions.watch_board import (
     FROM_ONE_BAG,
     SINCE_A_CLEANING,
     Aside,
-    Tried,
     WatchBoard,
     WatchItem,
     is_caution,
 )
 from keeper.desktop.models.watch_rows import WatchRow
+from keeper.desktop.screens.watch_tried import STRONG, tried_face
 from keeper.desktop.widgets.heat_dots import HeatDots
 from keeper.desktop.widgets.severity_list import AsideFace, LineFace, MemberFace
 from keeper.desktop.widgets.tile import FACES, LAYER, TileState
-from keeper.desktop.widgets.watch_detail import DetailFace, TriedFace, TubFace
+from keeper.desktop.widgets.watch_detail import DetailFace, TubFace
 from keeper.husbandry.animal import Sex
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.reasons import Reason
-from keeper.language import tr
+from keeper.language import is_source, tr
 from keeper.reports.figures import (
     GAP,
     ago,
-    celsius,
     counted,
     day,
-    degrees,
     heat_unit,
-    span,
+    number,
 )
 from keeper.reports.prey_words import prey_words
 from keeper.reports.words import sentence, word, word_of
@@ -55,13 +53,13 @@ OF_TUB = {
     "empty": S.EMPTY,
 }
 KEYS = (
-    ("Enter", "opens the animal’s page"),
-    ("Z", "put aside: a reason and an end"),
-    ("D", "done: what was found"),
-    ("C R B", "cleaned; daily round; bag"),
+    ("Enter", tr("opens the animal’s page")),
+    ("Z", tr("put aside: a reason and an end")),
+    ("D", tr("done: what was found")),
+    ("C R B", tr("cleaned; daily round; bag")),
     ("S M T", tr("prey counted; mites; dose")),
 )
-_ANIMALS, _ROWS = counted("animal", "animals"), counted("row", "rows")
+_ANIMALS = counted("animal", "animals")
 _MEMBERS_SHOWN = 6
 _TOGETHER = ("refused together", "refused after a cleaning", "refused after a change of prey")
 _PLACES: Mapping[str, Callable[[str], str]] = {
@@ -73,7 +71,6 @@ _PLACES: Mapping[str, Callable[[str], str]] = {
     "eggs do not balance": lambda place: tr("clutch {clutch}", clutch=place),
 }
 """Kinds of line whose place is a bag, a grade of prey, or a clutch."""
-_STRONG = ("fits", "look first", "not read")
 
 
 def rows_of(board: WatchBoard) -> list[WatchRow]:
@@ -81,7 +78,7 @@ def rows_of(board: WatchBoard) -> list[WatchRow]:
     rows = [WatchRow(about=item, face=line_face(item, board.on)) for item in board.items]
     count = len(board.aside)
     for number_, aside in enumerate(board.aside):
-        heading = f"Put aside {count}" if number_ == 0 else ""
+        heading = tr("Put aside {count}", count=count) if number_ == 0 else ""
         rows.append(WatchRow(about=aside, face=_aside_face(aside, board.on, heading)))
     return rows
 
@@ -96,22 +93,32 @@ def counts_of(board: WatchBoard) -> dict[TileState, int]:
 
 def looked_at(board: WatchBoard) -> str:
     """What the list rests on, in a few words."""
-    heat = f"heat read lately in {board.rows_read} of {_ROWS(board.rows)}"
-    return f"{_ANIMALS(board.animals)} looked at; {heat}"
+    return tr(
+        "{animals} looked at; heat read lately in {count} of {rows}",
+        animals=_ANIMALS(board.animals),
+        count=board.rows_read,
+        rows=_rows(board.rows),
+    )
 
 
 def nothing_words(board: WatchBoard) -> str:
     """Said where nothing needs a look: what was looked at, and what it cannot tell."""
     unread = board.rows - board.rows_read
     lines = [
-        "Nothing needs a look.",
-        f"Looked at: {_ANIMALS(board.animals)}, by their weights, meals, refusals, sheds, holds and"
-        " remarks.",
-        f"Hot ends read in the last two days: {board.rows_read} of {_ROWS(board.rows)} of tubs.",
+        tr("Nothing needs a look."),
+        tr(
+            "Looked at: {animals}, by their weights, meals, refusals, sheds, holds and remarks.",
+            animals=_ANIMALS(board.animals),
+        ),
+        tr(
+            "Hot ends read in the last two days: {count} of {rows} of tubs.",
+            count=board.rows_read,
+            rows=_rows(board.rows),
+        ),
     ]
     if unread:
-        lines.append(f"Of the heat in the other {unread} it cannot tell.")
-    lines.append("What was not written down it cannot see; look at the animals all the same.")
+        lines.append(tr("Of the heat in the other {count} it cannot tell.", count=unread))
+    lines.append(tr("What was not written down it cannot see; look at the animals all the same."))
     return "\n".join(lines)
 
 
@@ -124,7 +131,7 @@ def line_face(item: WatchItem, on: date) -> LineFace:
         title=_title(item),
         reasons=tuple(dict.fromkeys(_said(item, why) for why in told)),
         cautions=tuple(_said(item, why) for why in item.because if is_caution(why)),
-        since=f"since {day(item.since, on=on)}" if item.since else "",
+        since=tr("since {day}", day=day(item.since, on=on)) if item.since else "",
         ends=_ends(item),
         mark=_mark(item, on),
         count=count,
@@ -142,19 +149,18 @@ def detail_face(row: WatchRow, on: date) -> DetailFace:
     plain = [why for why in item.because if why not in tried]
     paragraphs = [(" ".join(dict.fromkeys(_said(item, why) for why in plain)), "ink")]
     paragraphs += [(_ends(item, whole=True), "ink2")] if item.ends else []
-    paragraphs += [
-        (f"Noted {_noted(item, n, on)}", "ink2") for n in range(min(2, len(item.remarks)))
-    ]
+    paragraphs += [(_noted(item, n, on), "ink2") for n in range(min(2, len(item.remarks)))]
     if item.stays:
         until = _end_of(item.stays, on)
-        paragraphs.append((f"Put aside until {until}; too grave to leave the list.", "ink"))
+        told = tr("Put aside until {end}; too grave to leave the list.", end=until)
+        paragraphs.append((told, "ink"))
     paragraphs += _looser(item.looser)
     row_shown = item.row
     return DetailFace(
         head=_title(item),
         paragraphs=tuple(paragraphs),
-        tried=tuple(_tried(each, item) for each in item.tried),
-        row_words=f"row {row_shown.name}" if row_shown else "",
+        tried=tuple(tried_face(each, item) for each in item.tried),
+        row_words=tr("row {name}", name=row_shown.name) if row_shown else "",
         tubs=_tubs(item),
         legend=_legend(item),
         heat=_heat(item, on),
@@ -173,15 +179,26 @@ def _title(item: WatchItem) -> str:
     kind = word_of("watch kind", item.kind)
     if item.animal is None:
         where = place_words(item.place, item.kind)
-        return f"{where}: {kind[0].lower()}{kind[1:]}" if where else kind
+        return f"{where}: {_within(kind)}" if where else kind
     who = "  ".join(part for part in (item.animal.place, item.animal.called) if part)
-    return f"{who}: {kind[0].lower()}{kind[1:]}"
+    return f"{who}: {_within(kind)}"
+
+
+def _within(told: str) -> str:
+    """As it stands within a line; in other languages than the source a noun keeps its capital."""
+    return f"{told[0].lower()}{told[1:]}" if is_source() else told
+
+
+def _rows(count: int) -> str:
+    if count == 1:
+        return tr("1\u00a0row", sense="of tubs")
+    return tr("{count}\u00a0rows", sense="of tubs", count=number(count))
 
 
 def place_words(place: str | None, kind: str) -> str:
     """What a line without an animal is about: a row, a bag, a keeper, the day of a cleaning."""
     if place and kind == SINCE_A_CLEANING:
-        return f"cleaned {day(date.fromisoformat(place))}"
+        return tr("cleaned {day}", day=day(date.fromisoformat(place)))
     if place and kind in _PLACES:
         return _PLACES[kind](place)
     return place or ""
@@ -190,7 +207,7 @@ def place_words(place: str | None, kind: str) -> str:
 def _about(aside: Aside) -> tuple[str, str]:
     """Place and name of a line put aside."""
     if aside.animal is None:
-        return place_words(aside.place, aside.snooze.watch_kind) or "the room", ""
+        return place_words(aside.place, aside.snooze.watch_kind) or tr("the room"), ""
     return aside.animal.place or "", aside.animal.called
 
 
@@ -202,29 +219,32 @@ def _ends(item: WatchItem, *, whole: bool = False) -> str:
     if item.ends is None:
         return ""
     told = _said(item, item.ends)
-    return told if whole else f"{told[0].lower()}{told[1:]}".rstrip(".")
+    return told if whole else _within(told).rstrip(".")
 
 
 def _is_unfit(item: WatchItem, why: Reason) -> bool:
-    return any(each.because == why and each.fits not in _STRONG for each in item.tried)
+    return any(each.because == why and each.fits not in STRONG for each in item.tried)
 
 
 def _mark(item: WatchItem, on: date) -> str:
-    return f"Noted {_noted(item, 0, on)}" if item.remarks else ""
+    return _noted(item, 0, on) if item.remarks else ""
 
 
 def _noted(item: WatchItem, number_: int, on: date) -> str:
     remark = item.remarks[number_]
-    when = "today" if remark.happened.day == on else day(remark.happened.day, on=on)
-    return f"{when}: “{remark.text}”."
+    if remark.happened.day == on:
+        return tr("Noted today: “{text}”.", text=remark.text)
+    when = day(remark.happened.day, on=on)
+    return tr("Noted {day}: “{text}”.", day=when, text=remark.text)
 
 
 def _count_words(item: WatchItem) -> tuple[str, str]:
     """How many of a cause's animals, from the reason that raised it."""
     figures = next((w.figures for w in item.because if w.why in _TOGETHER), None)
     if figures is not None:
-        return f"{figures['refused']} of {figures['offered']}", "refused"
-    return (str(len(item.members)), "animals") if item.members else ("", "")
+        refused, offered = figures["refused"], figures["offered"]
+        return tr("{refused} of {offered}", refused=refused, offered=offered), tr("refused")
+    return (str(len(item.members)), tr("animals")) if item.members else ("", "")
 
 
 def _members(item: WatchItem, on: date) -> tuple[MemberFace, ...]:
@@ -237,19 +257,27 @@ def _members(item: WatchItem, on: date) -> tuple[MemberFace, ...]:
     rest = item.members[len(shown) :]
     if rest:
         places = "  ".join(row.place or row.called for row in rest)
-        faces.append(MemberFace(place="", name="", words=f"{len(rest)} more: {places}"))
+        faces.append(
+            MemberFace(
+                place="",
+                name="",
+                words=tr("{count} more: {places}", count=len(rest), places=places),
+            )
+        )
     return tuple(faces)
 
 
 def _eaten(row: AnimalNow, on: date) -> str:
     if row.eaten_on is None:
-        told = "no meal in the book"
+        told = tr("no meal in the book")
     else:
-        told = f"eaten {day(row.eaten_on, on=on)}, {ago((on - row.eaten_on).days)}"
+        since = ago((on - row.eaten_on).days)
+        told = tr("eaten {day}, {ago}", day=day(row.eaten_on, on=on), ago=since)
     if not row.refused_since:
         return told
-    times = "once" if row.refused_since == 1 else f"{row.refused_since} times"
-    return f"{told}; refused {times} since"
+    if row.refused_since == 1:
+        return tr("{eaten}; refused once since", eaten=told)
+    return tr("{eaten}; refused {count} times since", eaten=told, count=row.refused_since)
 
 
 def _aside_face(aside: Aside, on: date, heading: str) -> AsideFace:
@@ -260,8 +288,8 @@ def _aside_face(aside: Aside, on: date, heading: str) -> AsideFace:
         heading=heading,
         place=_about(aside)[0],
         name=_about(aside)[1],
-        words=f"{kind[0].lower()}{kind[1:]}; “{snooze.reason}”{by}",
-        till=f"till {_end_of(aside, on)}",
+        words=tr("{kind}; “{reason}”{by}", kind=_within(kind), reason=snooze.reason, by=by),
+        till=tr("till {end}", end=_end_of(aside, on)),
     )
 
 
@@ -273,17 +301,25 @@ def _end_of(aside: Aside, on: date) -> str:
 def _aside_detail(aside: Aside, on: date) -> DetailFace:
     snooze = aside.snooze
     since = day(snooze.happened.day, on=on)
-    by = f" by {aside.keeper}" if aside.keeper else ""
-    told = (
-        f"Put aside on {since}{by}: “{snooze.reason}”.",
-        f"It comes back with {_end_of(aside, on)}. Put aside twice and back again, it goes one"
-        " step up. Records takes it back at once.",
+    put = tr("Put aside on {day}: “{reason}”.", day=since, reason=snooze.reason)
+    if aside.keeper:
+        put = tr(
+            "Put aside on {day} by {keeper}: “{reason}”.",
+            day=since,
+            keeper=aside.keeper,
+            reason=snooze.reason,
+        )
+    back = tr(
+        "It comes back with {end}. Put aside twice and back again, it goes one step up."
+        " Records takes it back at once.",
+        end=_end_of(aside, on),
     )
+    told = (put, back)
     kind = word_of("watch kind", snooze.watch_kind)
     who = "  ".join(part for part in _about(aside) if part)
     paragraphs = [(text, "ink") for text in told] + _looser(aside.looser)
     return DetailFace(
-        head=f"{who}: {kind[0].lower()}{kind[1:]}",
+        head=f"{who}: {_within(kind)}",
         paragraphs=tuple(paragraphs),
         keys=(KEYS[0], *_looser_key(aside.looser)),
     )
@@ -294,7 +330,7 @@ def _looser(found: Loosening | None) -> list[tuple[str, str]]:
 
 
 def _looser_key(found: Loosening | None) -> tuple[tuple[str, str], ...]:
-    return (("L", "loosen the limit"),) if found else ()
+    return (("L", tr("loosen the limit")),) if found else ()
 
 
 def _tubs(item: WatchItem) -> tuple[TubFace, ...]:
@@ -321,53 +357,15 @@ def _heat(item: WatchItem, on: date) -> HeatDots | None:
     if heat is None:
         return None
     return HeatDots(
-        words=f"hot end of {heat.place}, {heat_unit()}, since {day(heat.first, on=on)}",
+        words=tr(
+            "hot end of {place}, {unit}, since {day}",
+            place=heat.place,
+            unit=heat_unit(),
+            day=day(heat.first, on=on),
+        ),
         first=heat.first,
         last=heat.last,
         readings=heat.readings,
         low_c=heat.low_c,
         high_c=heat.high_c,
     )
-
-
-def _tried(each: Tried, item: WatchItem) -> TriedFace:
-    words = _WHY.get(each.because.why)
-    why = words(each.because, item) if words else ""
-    return TriedFace(what=each.what, fits=each.fits, why=why, strong=each.fits in _STRONG)
-
-
-def _against(why: Reason, item: WatchItem) -> str:
-    heat = item.row.heat if item.row else None
-    if heat is None:
-        return str(why.figures.get("reading", ""))
-    wanted = span(degrees(heat.low_c), degrees(heat.high_c))
-    return f"{celsius(heat.readings[-1][1])} against {wanted}"
-
-
-def _cooler(why: Reason, item: WatchItem) -> str:
-    read, usual = why.figures["temp_c"], why.figures["usual_c"]
-    return f"{celsius(float(str(read)))}, usually {celsius(float(str(usual)))}"
-
-
-def _elsewhere(why: Reason, item: WatchItem) -> str:
-    return f"{why.figures['refused']} of {why.figures['offered']} elsewhere refused"
-
-
-_WHY: Mapping[str, Callable[[Reason, WatchItem], str]] = {
-    "heat is out of limits there": _against,
-    "heat is within limits there": _against,
-    "cooler than it was": _cooler,
-    "heat was not read there": lambda why, item: "read it first",
-    "others refused from the same bag": _elsewhere,
-    "others ate from the same bag": _elsewhere,
-    "all from one bag": lambda why, item: f"bag {why.figures['bag']}, all of them",
-    "others refused from the same hands": _elsewhere,
-    "others ate from the same hands": _elsewhere,
-    "all from the same hands": lambda why, item: f"{why.figures['keeper']}, all of them",
-    "others refused after the same cleaning": _elsewhere,
-    "others ate after the same cleaning": _elsewhere,
-    "all cleaned on one day": lambda why, item: "all of them, and no others",
-    "recent move or season": lambda why, item: "the season too",
-    "recent move, cleaning or season": lambda why, item: "the season too",
-    "humidity before snakes": lambda why, item: "of the row",
-}
