@@ -16,7 +16,7 @@ from keeper.husbandry.profile import SpeciesProfile
 from keeper.language import tr
 from keeper.reports.holiday_page import HolidayFacts, HolidayNight, KindWanted, counted
 from keeper.reports.prey_words import prey_words
-from keeper.reports.words import word
+from keeper.reports.words import species_words, word
 from keeper.rules.absence import MealWindow, meal_window, night_to_feed
 from keeper.rules.feeding import DueState, Plan, plan
 from keeper.store import reading
@@ -246,7 +246,7 @@ def _kinds(keeping: Keeping, rows: Sequence[AnimalNow]) -> list[KindWanted]:
         kept.setdefault(profile.slug, profile)
     return [
         KindWanted(
-            name=profile.english,
+            name=species_words(profile),
             hot_c=(profile.heat.hot_low_c.value, profile.heat.hot_high_c.value),
             night_c=(profile.heat.night_low_c.value, profile.heat.night_high_c.value),
             act_c=profile.heat.hot_act_c.value,

@@ -19,7 +19,7 @@ from keeper.husbandry.place import Place, place_of
 from keeper.husbandry.when import Happened
 from keeper.language import tr
 from keeper.reports.figures import day as day_words
-from keeper.reports.words import word
+from keeper.reports.words import species_words, word
 from keeper.store import reading
 from keeper.store.species_files import profile_for
 
@@ -187,7 +187,7 @@ def _free_code(keeping: Keeping, code: str) -> str:
 
 
 def _told(keeping: Keeping, newcomer: Newcomer) -> str:
-    kind = keeping.profiles[newcomer.species].english
+    kind = species_words(keeping.profiles[newcomer.species])
     hatched, last = tr("hatch day not known"), newcomer.hatched_last
     if newcomer.hatched is not None:
         hatched = tr("hatched {day}", day=day_words(newcomer.hatched))

@@ -37,7 +37,7 @@ from keeper.husbandry.animal import Sex
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.reasons import because
 from keeper.reports.figures import plain
-from keeper.reports.words import because_text, sentence, word, word_of
+from keeper.reports.words import because_text, sentence, species_words, word, word_of
 from keeper.rules.feeding import DueState
 from keeper.store.database import open_book
 from keeper.store.errors import BookError
@@ -225,7 +225,7 @@ def _say_expected(expected: Expected) -> None:
     _say(
         "expected",
         expected.sex,
-        species=expected.profile.english,
+        species=species_words(expected.profile),
         age_days=expected.age_days,
         p3=found.p3_g,
         p10=found.p10_g,

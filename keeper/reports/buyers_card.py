@@ -20,6 +20,7 @@ from keeper.reports.printed_entries import (
     sex_words,
     shed_words,
 )
+from keeper.reports.words import species_words
 
 OFFERS, WEIGHTS, SHEDS = 8, 4, 4
 """So many of the newest stand on the card."""
@@ -110,7 +111,7 @@ def _who(facts: CardFacts) -> list[tuple[str, str]]:
     row, profile = facts.row, facts.profile
     dam, sire = facts.parents
     return [
-        (tr("Species"), f"{profile.english} ({profile.scientific})"),
+        (tr("Species"), f"{species_words(profile)} ({profile.scientific})"),
         (tr("Hatched"), hatched_words(row, facts.on)),
         (tr("Sex"), sex_words(row, facts.sexings)),
         (tr("Line"), row.line or UNKNOWN),

@@ -213,6 +213,7 @@ _ENGLISH: Mapping[str, Mapping[str, str]] = {
         "refusals": "Refusals",
         "not eaten for long": "Not eaten for long",
         "possible swap": "Possible swap",
+        "twin entries": "Entered twice?",
         "fed too fast": "Fed too fast",
         "weight stall": "Weight stall",
         "getting fat": "Getting fat",
@@ -251,6 +252,12 @@ _ENGLISH: Mapping[str, Mapping[str, str]] = {
         "left in": "left in",
         "not offered": "not offered",
         "not reached": "not reached",
+    },
+    "species": {
+        "African house snake": "African house snake",
+        "ball python": "ball python",
+        "corn snake": "corn snake",
+        "western hognose": "western hognose",
     },
     "prey kind": {"mouse": "mouse", "rat": "rat"},
     "grade": {

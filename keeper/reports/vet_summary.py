@@ -30,7 +30,7 @@ from keeper.reports.printed_entries import (
     sex_words,
     shed_words,
 )
-from keeper.reports.words import word
+from keeper.reports.words import species_words, word
 
 PAGES = 2
 LIFE = "life"
@@ -150,7 +150,7 @@ def _who(facts: VetFacts) -> list[tuple[str, str]]:
     body = ", ".join(part for part in (length, score) if part)
     when = f", {plain(day(row.scored_on))}" if body and row.scored_on else ""
     return [
-        (tr("Species"), f"{facts.profile.english} ({facts.profile.scientific})"),
+        (tr("Species"), f"{species_words(facts.profile)} ({facts.profile.scientific})"),
         (tr("Sex"), sex_words(row, facts.sexings)),
         (tr("Hatched"), hatched_words(row, facts.on)),
         (tr("Stands in"), _stands_in(row)),

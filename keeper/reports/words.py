@@ -10,6 +10,7 @@ from enum import StrEnum
 from typing import Any
 
 from keeper.husbandry.animal import Sex
+from keeper.husbandry.profile import SpeciesProfile
 from keeper.husbandry.reasons import Reason
 from keeper.reports.figures import KINDS
 from keeper.reports.prey_words import prey_words
@@ -47,6 +48,11 @@ def word(value: StrEnum) -> str:
 def word_of(group: str, value: str) -> str:
     """The word for *value* in *group*, such as ``("gate", "age")``. Raises LookupError."""
     return WORDS[group][value]
+
+
+def species_words(profile: SpeciesProfile) -> str:
+    """The plain name of a species; that of a profile of the keeper's own as it is written."""
+    return WORDS["species"].get(profile.english, profile.english)
 
 
 def tellings(why: str) -> Sequence[str]:

@@ -18,7 +18,7 @@ from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import place_of
 from keeper.language import tr, tr_table
 from keeper.reports.figures import GAP, age, celsius, counted, day, degrees, tenths
-from keeper.reports.words import because_text, word
+from keeper.reports.words import because_text, species_words, word
 
 _MANY = tr_table(
     {
@@ -208,7 +208,7 @@ def _who(room: Room, tub: RackTub, animal: AnimalNow) -> Iterator[str]:
     sex = tr("sex not known") if animal.sex is Sex.UNKNOWN else word(animal.sex)
     yield f"{sex}, {word(animal.sexed_by)}" if animal.sexed_by else sex
     profile = room.profiles[animal.animal]
-    yield ", ".join(part for part in (profile.english, animal.line) if part)
+    yield ", ".join(part for part in (species_words(profile), animal.line) if part)
     days = animal.age_days(room.on)
     if days is not None and days >= 0:
         yield age(days)

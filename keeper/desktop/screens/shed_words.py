@@ -11,7 +11,7 @@ from keeper.desktop.widgets.tile import TileState
 from keeper.husbandry.events import ShedStage
 from keeper.language import tr
 from keeper.reports.figures import ago, day, days
-from keeper.reports.words import because_text, sentence, word
+from keeper.reports.words import because_text, sentence, species_words, word
 
 SEVERITIES = {
     "now": (TileState.NOW, "!"),
@@ -39,7 +39,7 @@ def shed_face(row: ShedRow, today: date) -> ShedFace:
     return ShedFace(
         place=animal.place or "–",
         name=animal.called,
-        kind=row.profile.english,
+        kind=species_words(row.profile),
         state=state,
         letter=letter,
         strip=_strip(row),

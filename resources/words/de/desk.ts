@@ -148,10 +148,6 @@
    <translation>Dieses Fenster liest das Buch nur; Messwerte werden dort gehört, wo es geschrieben wird.</translation>
   </message>
   <message>
-   <source>Watch</source>
-   <translation>Im Auge</translation>
-  </message>
-  <message>
    <source>Weigh-in</source>
    <translation>Wiegen</translation>
   </message>

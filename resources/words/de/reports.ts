@@ -82,6 +82,11 @@
    <translation>Zu einer Wägung gehören Gramm; eintragen oder die Zeile weglassen.</translation>
   </message>
   <message>
+   <source>African house snake</source>
+   <comment>species</comment>
+   <translation>Afrikanische Hausschlange</translation>
+  </message>
+  <message>
    <source>Age not known: anything between hatchling and adult of the species passes.</source>
    <translation>Alter unbekannt: alles zwischen Schlüpfling und ausgewachsenem Tier der Art geht durch.</translation>
   </message>
@@ -482,6 +487,10 @@
    <translation>Endet, wenn ein Beutel eingezählt wird.</translation>
   </message>
   <message>
+   <source>Ends when one of them is taken back.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Ends when pipping or hatching is written.</source>
    <translation>Endet, wenn Anritzen oder Schlupf eingetragen wird.</translation>
   </message>
@@ -592,6 +601,11 @@
   <message>
    <source>Ends with weights that fit their own curves again.</source>
    <translation>Endet mit Gewichten, die wieder zu den eigenen Kurven passen.</translation>
+  </message>
+  <message>
+   <source>Entered twice?</source>
+   <comment>watch kind</comment>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Every day</source>
@@ -2214,6 +2228,11 @@
    <translation>Beutel, zuerst geöffnet</translation>
   </message>
   <message>
+   <source>ball python</source>
+   <comment>species</comment>
+   <translation>Königspython</translation>
+  </message>
+  <message>
    <source>below p1</source>
    <translation>unter p1</translation>
   </message>
@@ -2301,6 +2320,11 @@
    <source>cooling</source>
    <comment>HoldKind</comment>
    <translation>Kühlung</translation>
+  </message>
+  <message>
+   <source>corn snake</source>
+   <comment>species</comment>
+   <translation>Kornnatter</translation>
   </message>
   <message>
    <source>counted</source>
@@ -3296,6 +3320,11 @@
    <translation>Gewichtsverlauf</translation>
   </message>
   <message>
+   <source>western hognose</source>
+   <comment>species</comment>
+   <translation>Westliche Hakennasennatter</translation>
+  </message>
+  <message>
    <source>where</source>
    <translation>wo</translation>
   </message>
@@ -3398,6 +3427,10 @@
   <message>
    <source>{count:lines} say other things here than there, under the same key. One of the two books was changed from outside; nothing can be joined. The first is {first}.</source>
    <translation>{count:lines} sagen hier anderes als dort, unter demselben Schlüssel. Eines der beiden Bücher wurde von außen verändert; nichts kann zusammengeführt werden. Die erste ist {first}.</translation>
+  </message>
+  <message>
+   <source>{count:meals} are written of {on:day}: given twice, or entered twice?</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{count:n} pairings stay here: the mate is not passed on.</source>

@@ -4,6 +4,15 @@
  <context>
   <name>keeper</name>
   <message>
+   <source>12 Dec, 14 days, shed, meal, weighing or eggs are right</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>1 row</source>
+   <comment>of tubs</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>7 says that local law allows it; . says nothing</source>
    <translation type="unfinished" />
   </message>
@@ -25,6 +34,10 @@
   </message>
   <message>
    <source>A folder with a table for each kind of entry, the readings and the photos: for a spreadsheet, for another machine, for whoever gets an animal. Of one animal only its own lines are written.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>A line put aside needs a reason in your own words.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -64,6 +77,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Bag opened (mouse fuzzy: 14)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>By {layer}</source>
    <translation>Nach: {layer}</translation>
   </message>
@@ -80,8 +97,16 @@
    <translation>Ein anderes wählen mit  python -m keeper open BUCH,  oder eine Kopie aus seinen Sicherungen an seine Stelle legen; oder neu beginnen:</translation>
   </message>
   <message>
+   <source>Cleaned (B3·4, B3 or B; add spot for a spot clean)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>D says how many rows and tubs a rack has; Records takes your records in.</source>
    <translation>D legt fest, wie viele Reihen und Boxen ein Rack hat; „Aufzeichnungen“ nimmt vorhandene Dateien auf.</translation>
+  </message>
+  <message>
+   <source>Daily round done (the room, a rack or a row)</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Diary file (empty: none)</source>
@@ -188,7 +213,15 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Hot ends read in the last two days: {count} of {rows} of tubs.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>IT WAS TUB</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>It comes back with {end}. Put aside twice and back again, it goes one step up. Records takes it back at once.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -237,6 +270,14 @@
   </message>
   <message>
    <source>Limits of the incubator, {unit} ({low}-{high})</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Looked at: {animals}, by their weights, meals, refusals, sheds, holds and remarks.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Looking through the book.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -332,6 +373,14 @@
    <translation>Keine Datei wurde genannt, also gibt es nichts aufzunehmen.</translation>
   </message>
   <message>
+   <source>No line here is about {code!r}: nothing of it needs a look.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>No looser limit is proposed for this line.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No weight and no offer is written of {day}.</source>
    <translation>Vom {day} ist weder Gewicht noch Angebot eingetragen.</translation>
   </message>
@@ -344,8 +393,24 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Noted today: “{text}”.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Noted {day}: “{text}”.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Nothing needs a look.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Nothing was taken in. Mend these and try again:</source>
    <translation>Nichts wurde aufgenommen. Dies berichtigen und noch einmal versuchen:</translation>
+  </message>
+  <message>
+   <source>Of the heat in the other {count} it cannot tell.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Older backups are thinned out again from the next one on.</source>
@@ -385,6 +450,22 @@
   </message>
   <message>
    <source>Prey counted ({right})</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Put aside on {day} by {keeper}: “{reason}”.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Put aside on {day}: “{reason}”.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Put aside until {end}; too grave to leave the list.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Put aside {count}</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -536,6 +617,10 @@
    <translation>Vorige Box</translation>
   </message>
   <message>
+   <source>The watch could not be read. {why}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The whole room</source>
    <translation>Der ganze Raum</translation>
   </message>
@@ -569,6 +654,18 @@
   </message>
   <message>
    <source>This book was restored from a backup, so every backup is kept since. Say yes once you have seen that what was restored is right: older backups are then thinned out again, fewer the further back they lie.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>This is for now and is not put aside: it ends when it is right again.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>This line is of a place; no one animal stands behind it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>This line is put aside already; Records takes it back.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -636,8 +733,16 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Until (12 Dec, 14 days, shed, meal, weighing, eggs)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>WHICH RACKS</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Watch</source>
+   <translation>Im Auge</translation>
   </message>
   <message>
    <source>Weights of the clutch or line</source>
@@ -650,6 +755,10 @@
   <message>
    <source>What is new</source>
    <translation>Neuerungen</translation>
+  </message>
+  <message>
+   <source>What was not written down it cannot see; look at the animals all the same.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Which rack? A letter before its size, such as A 7x10, is right.</source>
@@ -688,6 +797,10 @@
    <translation>Junge geschlüpft</translation>
   </message>
   <message>
+   <source>a bag of prey opened</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>a dose of medicine given, or missed</source>
    <translation type="unfinished" />
   </message>
@@ -708,6 +821,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>all of them, and no others</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>alone</source>
    <translation>allein</translation>
   </message>
@@ -724,6 +841,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>bag {bag}, all of them</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>begin these</source>
    <translation type="unfinished" />
   </message>
@@ -734,6 +855,14 @@
   <message>
    <source>cannot tell</source>
    <translation>nicht zu sagen</translation>
+  </message>
+  <message>
+   <source>cleaned {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>cleaned; daily round; bag</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>code, name or place; Enter opens, ↑ ↓ choose, Esc leaves</source>
@@ -752,7 +881,19 @@
    <translation>{entry} vom {day} berichtigen</translation>
   </message>
   <message>
+   <source>daily round done</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>day {count}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>done: what was found</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>eaten {day}, {ago}</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -812,6 +953,10 @@
    <translation>erste Häutung steht bevor</translation>
   </message>
   <message>
+   <source>fits</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>hatched between {first} and {last}, {age}</source>
    <translation type="unfinished" />
   </message>
@@ -832,6 +977,10 @@
    <translation>Schlüpflinge</translation>
   </message>
   <message>
+   <source>heat</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>her</source>
    <comment>whom</comment>
    <translation>sie</translation>
@@ -850,6 +999,10 @@
    <translation>Pause ab {day}</translation>
   </message>
   <message>
+   <source>hot end of {place}, {unit}, since {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>hot end {temp} on {day}, wanted {wanted}.</source>
    <translation>Warme Seite {temp} am {day}, gewünscht {wanted}.</translation>
   </message>
@@ -858,9 +1011,17 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>humidity</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>it</source>
    <comment>whom</comment>
    <translation>es</translation>
+  </message>
+  <message>
+   <source>its own past</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>juveniles</source>
@@ -895,8 +1056,24 @@
    <translation>wieder ansehen {day}</translation>
   </message>
   <message>
+   <source>look first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>look round the demo collection</source>
    <translation>in der Vorführsammlung umsehen</translation>
+  </message>
+  <message>
+   <source>loosen the limit</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>loosen the limit that is proposed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>may be</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>measured, {day}</source>
@@ -927,6 +1104,14 @@
    <translation>am {day} umsetzen nach</translation>
   </message>
   <message>
+   <source>move, cleaning</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>move, season</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>new animal</source>
    <translation>neues Tier</translation>
   </message>
@@ -943,8 +1128,16 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>no</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>no animal bears {typed}</source>
    <translation>kein Tier trägt {typed}</translation>
+  </message>
+  <message>
+   <source>no meal in the book</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>no place</source>
@@ -959,6 +1152,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>not read</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>not weighed</source>
    <translation type="unfinished" />
   </message>
@@ -969,6 +1166,10 @@
   <message>
    <source>nothing offered</source>
    <translation>nichts angeboten</translation>
+  </message>
+  <message>
+   <source>of the row</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>of {dam} × {sire}</source>
@@ -989,6 +1190,14 @@
   <message>
    <source>open her page</source>
    <translation>Seite öffnen</translation>
+  </message>
+  <message>
+   <source>open the animal's page</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>opens the animal’s page</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>ounces</source>
@@ -1019,6 +1228,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>prey bag</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>prey counted: a bag that came, or what is left in one</source>
    <translation type="unfinished" />
   </message>
@@ -1035,8 +1248,20 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>put aside until {end}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>put aside: a reason and an end</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>put right</source>
    <translation>berichtigt</translation>
+  </message>
+  <message>
+   <source>put this line aside</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>rack {rack} row {number}</source>
@@ -1047,12 +1272,20 @@
    <translation>Racks nach {layer}: {racks}</translation>
   </message>
   <message>
+   <source>read it first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>refused of offered: {house}; by night: {nights}; by row: {rows}</source>
    <translation>verweigert von angeboten: {house}; nach Abend: {nights}; nach Reihe: {rows}</translation>
   </message>
   <message>
    <source>result, reason: refused, found later</source>
    <translation>Ergebnis, Grund: refused, später gefunden</translation>
+  </message>
+  <message>
+   <source>row {name}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>sex, {day}</source>
@@ -1147,11 +1380,23 @@
    <translation>nächstes Tier</translation>
   </message>
   <message>
+   <source>the season too</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>this system</source>
    <translation>dieses System</translation>
   </message>
   <message>
+   <source>till {end}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>tub cleaned, {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>tubs cleaned: a tub, a row or a rack</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1176,6 +1421,10 @@
   </message>
   <message>
    <source>what the scale reads to, as typed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>who fed</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1235,6 +1484,10 @@
    <translation>{animals} und {entries}</translation>
   </message>
   <message>
+   <source>{animals} looked at; heat read lately in {count} of {rows}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{count} cannot tell</source>
    <translation>{count} nicht zu sagen</translation>
   </message>
@@ -1263,6 +1516,10 @@
    <translation>{count} im Zyklus</translation>
   </message>
   <message>
+   <source>{count} more: {places}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{count} refusals under a hold, excused: no step follows.</source>
    <translation type="unfinished" />
   </message>
@@ -1272,6 +1529,35 @@
   </message>
   <message>
    <source>{count} d</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{count} rows</source>
+   <comment>of tubs</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{eaten}; refused once since</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{eaten}; refused {count} times since</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{keeper}, all of them</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{kind}; “{reason}”{by}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{line}. Found</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{line}. Put aside, because</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1311,6 +1597,10 @@
    <translation>{refused} von {offered}</translation>
   </message>
   <message>
+   <source>{refused} of {offered} elsewhere refused</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{rows} stand in the book already.</source>
    <translation>{rows} stehen schon im Buch.</translation>
   </message>
@@ -1339,12 +1629,24 @@
    <translation>{stage} seit {day}, {days} zu lang</translation>
   </message>
   <message>
+   <source>{temp} against {wanted}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{temp} on {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{temp}, usually {usual}</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>{tub} is empty: nobody here to move.</source>
    <translation>{tub} ist leer: Hier ist niemand umzusetzen.</translation>
+  </message>
+  <message>
+   <source>{typed!r} is no end; {right}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{verb}, taken back</source>

@@ -232,10 +232,6 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>heat</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <source>held</source>
    <translation type="unfinished" />
   </message>
@@ -384,10 +380,6 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>no meal in the book</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <source>no meaning now</source>
    <translation>jetzt ohne Bedeutung</translation>
   </message>
@@ -438,10 +430,6 @@
   <message>
    <source>not offered</source>
    <translation>nicht angeboten</translation>
-  </message>
-  <message>
-   <source>not read</source>
-   <translation type="unfinished" />
   </message>
   <message>
    <source>not read in two weeks</source>
