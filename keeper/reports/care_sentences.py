@@ -30,6 +30,11 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
     "check local law": "Check local law.",
     "ends with a faecal test": "Ends with a faecal test.",
     "ends with a new permit": "Ends with a new permit of that kind.",
+    # entered twice
+    "more than one meal in a night": (
+        "{count:meals} are written of {on:day}: given twice, or entered twice?"
+    ),
+    "ends when one of them is taken back": "Ends when one of them is taken back.",
     # mites
     "look for mites": "Look for mites in every tub: day {number:n} since {begun:day}.",
     "look for mites late": (

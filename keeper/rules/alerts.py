@@ -26,6 +26,7 @@ from keeper.rules.watch_house import KIND_OF_CAUSE, house_lines
 from keeper.rules.watch_medicine import medicine_signals
 from keeper.rules.watch_seen import unseen_line
 from keeper.rules.watch_tests import date_signals
+from keeper.rules.watch_twins import twin_signals
 from keeper.rules.watch_urgent import urgent_signals
 from keeper.rules.watch_weights import weight_signals
 
@@ -70,6 +71,7 @@ WORST_KINDS = (
     "not eaten for long",
     "mixed sexes",
     "possible swap",
+    "twin entries",
     "fed too fast",
     "weight stall",
     "getting fat",
@@ -185,6 +187,7 @@ def _signals(facts: WatchFacts, today: date) -> Iterable[Signal]:
     yield from body_signals(facts, today)
     yield from medicine_signals(facts, today)
     yield from date_signals(facts, today)
+    yield from twin_signals(facts, today)
 
 
 def _put_aside(kind: str, snoozes: Iterable[Snooze], today: date) -> bool:
