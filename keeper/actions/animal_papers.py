@@ -5,11 +5,14 @@ from datetime import date, timedelta
 from statistics import median
 
 from keeper.actions.animal_page import AnimalPage, Weighed
+from keeper.actions.care_words import care_words
 from keeper.actions.day_of_life import day_of_life
 from keeper.actions.keeping import Keeping
 from keeper.actions.life_lanes import Counting
 from keeper.husbandry.animal import Status
+from keeper.husbandry.care import Dose, FaecalTest, Medicine
 from keeper.husbandry.events import (
+    AnimalEvent,
     HoldKind,
     HoldSet,
     Remark,
@@ -85,7 +88,16 @@ def vet_facts_of(keeping: Keeping, page: AnimalPage) -> VetFacts:
         night=night,
         company=_company(page),
         arrivals=_arrivals(keeping, page),
+        treated=[*_cared(page, Medicine), *_cared(page, Dose)],
+        faecals=_cared(page, FaecalTest),
     )
+
+
+def _cared(page: AnimalPage, kind: type[AnimalEvent]) -> list[str]:
+    """Entries of care of that kind with their notes and days, newest first."""
+    events = [event for event in page.life.care if isinstance(event, kind)]
+    words = (", ".join(filter(None, (care_words(e), e.note, day(e.happened.day)))) for e in events)
+    return [plain(told) for told in words][::-1]
 
 
 _SEEN = frozenset({RemarkKind.MITES, RemarkKind.WOUND, RemarkKind.BREATHING, RemarkKind.FAECES})

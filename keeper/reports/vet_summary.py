@@ -95,6 +95,7 @@ class VetFacts:
     """What the summary is made of; entries oldest first.
 
     counted, excused: refusals since the last meal. company, arrivals: who and when, as words.
+    treated: courses as the vet wrote them, then doses and who gave; faecals: tests; as words.
     """
 
     row: AnimalNow
@@ -114,6 +115,8 @@ class VetFacts:
     night: HeatFacts | None = None
     company: Sequence[str] = ()
     arrivals: Sequence[str] = ()
+    treated: Sequence[str] = ()
+    faecals: Sequence[str] = ()
 
 
 def vet_summary(facts: VetFacts, room: Room = ROOMS[0]) -> Document:
@@ -216,9 +219,16 @@ def _around(facts: VetFacts, room: Room) -> list[tuple[str, str]]:
         (tr("Sheds"), "; ".join(sheds) or UNKNOWN),
         (tr("Hot end, measured"), _heat(facts.hot, hot)),
         (tr("Night low, measured"), _heat(facts.night, night)),
+        *_treated(facts, room),
         (tr("In one tub with"), _listed(facts.company, room.company)),
         (tr("New within {count} days", count=EXPOSURE_DAYS), _listed(facts.arrivals, room.company)),
     ]
+
+
+def _treated(facts: VetFacts, room: Room) -> list[tuple[str, str]]:
+    """Medicine and tests, where the book has any."""
+    told = ((tr("Medicine"), facts.treated), (tr("Faecal tests"), facts.faecals))
+    return [(label, _listed(lines, room.company)) for label, lines in told if lines]
 
 
 def _heat(heat: HeatFacts | None, wanted: str) -> str:
