@@ -101,7 +101,7 @@
   </message>
   <message>
    <source>Row {row}</source>
-   <translation type="unfinished" />
+   <translation>Reihe {row}</translation>
   </message>
   <message>
    <source>That animal is not in this book.</source>
@@ -517,7 +517,7 @@
   </message>
   <message>
    <source>offer</source>
-   <translation type="unfinished" />
+   <translation>Angebot</translation>
   </message>
   <message>
    <source>offered while {hold}</source>
@@ -525,7 +525,7 @@
   </message>
   <message>
    <source>offers</source>
-   <translation type="unfinished" />
+   <translation>Angebote</translation>
   </message>
   <message>
    <source>opaque</source>
@@ -541,11 +541,11 @@
   </message>
   <message>
    <source>pairing</source>
-   <translation type="unfinished" />
+   <translation>Verpaarung</translation>
   </message>
   <message>
    <source>pairings</source>
-   <translation type="unfinished" />
+   <translation>Verpaarungen</translation>
   </message>
   <message>
    <source>permit</source>
@@ -585,11 +585,11 @@
   </message>
   <message>
    <source>regurgitation</source>
-   <translation type="unfinished" />
+   <translation>Auswürgen</translation>
   </message>
   <message>
    <source>regurgitations</source>
-   <translation type="unfinished" />
+   <translation>Auswürgen</translation>
   </message>
   <message>
    <source>remark</source>

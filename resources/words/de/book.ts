@@ -956,6 +956,10 @@
    <translation>{where}, Stück {number} von withdrawals</translation>
   </message>
   <message>
+   <source>{where}: batch is {batch!r}; it must be a key.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{where}: day is {day!r}; it must be such as 2026-03-01.</source>
    <translation>{where}: day ist {day!r}; es muss wie 2026-03-01 lauten.</translation>
   </message>

@@ -629,6 +629,10 @@
    <translation>Kotuntersuchung war fällig am {on:day}; {clear:n} von {wanted:n} ohne Befund in dieser Quarantäne.</translation>
   </message>
   <message>
+   <source>Faecal tests</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Feb</source>
    <comment>month</comment>
    <translation>Feb</translation>
@@ -1040,6 +1044,10 @@
   <message>
    <source>Meals still inside ({gut_g:g}) would outweigh the animal ({weight_g:g}); check the grams.</source>
    <translation>Mahlzeiten im Bauch ({gut_g:g}) wären schwerer als das Tier ({weight_g:g}); die Gramm prüfen.</translation>
+  </message>
+  <message>
+   <source>Medicine</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Medicine</source>
@@ -2112,14 +2120,30 @@
    <translation>ein COUNT braucht eine Zeile DTSTART, ab der gezählt wird</translation>
   </message>
   <message>
+   <source>a bag holds 0 items or more, got {value!r}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a body score lies between 1 and 5, got {value!r}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>a clear shed</source>
    <comment>ending</comment>
    <translation>eine saubere Häutung</translation>
   </message>
   <message>
+   <source>a dose is due each 1 to 365 days, got {value!r}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>a female</source>
    <comment>a sex</comment>
    <translation>ein Weibchen</translation>
+  </message>
+  <message>
+   <source>a length must be more than 0 cm, got {value!r}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>a line has {have:n} cells in place of {need:n}.</source>
@@ -2134,6 +2158,10 @@
    <source>a male</source>
    <comment>a sex</comment>
    <translation>ein Männchen</translation>
+  </message>
+  <message>
+   <source>a probe needs a name, got nothing</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>a short cool spell, then warm</source>
@@ -2159,6 +2187,10 @@
    <source>a washed, unscented pinky</source>
    <comment>LadderStep</comment>
    <translation>ein abgewaschener Pinky ohne Geruch</translation>
+  </message>
+  <message>
+   <source>a weight must be more than 0 g, got {value!r}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>above p99</source>
@@ -2492,6 +2524,10 @@
   <message>
    <source>grams</source>
    <translation>Gramm</translation>
+  </message>
+  <message>
+   <source>grams of prey must be more than 0 g, got {value!r}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>gravid</source>
@@ -3231,6 +3267,14 @@
    <source>the next weighing</source>
    <comment>Awaited</comment>
    <translation>die nächste Wägung</translation>
+  </message>
+  <message>
+   <source>the number of eggs must be more than 0, got {value!r}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the number of items must be more than 0 items, got {value!r}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>the shed</source>

@@ -5,12 +5,12 @@
   <name>keeper</name>
   <message>
    <source>12 Dec, 14 days, shed, meal, weighing or eggs are right</source>
-   <translation type="unfinished" />
+   <translation>richtig sind 12 Dec, 14 days, shed, meal, weighing oder eggs</translation>
   </message>
   <message>
    <source>1 row</source>
    <comment>of tubs</comment>
-   <translation type="unfinished" />
+   <translation>1 Reihe</translation>
   </message>
   <message>
    <source>7 says that local law allows it; . says nothing</source>
@@ -30,15 +30,15 @@
   </message>
   <message>
    <source>A digit chooses a rack, again leaves it out. What is not chosen stays due.</source>
-   <translation type="unfinished" />
+   <translation>Eine Ziffer wählt ein Rack, noch einmal lässt es weg. Was nicht gewählt ist, bleibt fällig.</translation>
   </message>
   <message>
    <source>A folder with a table for each kind of entry, the readings and the photos: for a spreadsheet, for another machine, for whoever gets an animal. Of one animal only its own lines are written.</source>
-   <translation type="unfinished" />
+   <translation>Ein Ordner mit einer Tabelle für jede Art von Eintrag, den Messwerten und den Fotos: für eine Tabellenkalkulation, für einen anderen Rechner, für den, der ein Tier bekommt. Von einem Tier werden nur seine eigenen Zeilen geschrieben.</translation>
   </message>
   <message>
    <source>A line put aside needs a reason in your own words.</source>
-   <translation type="unfinished" />
+   <translation>Was beiseitegelegt wird, braucht einen Grund in eigenen Worten.</translation>
   </message>
   <message>
    <source>A month back</source>
@@ -58,7 +58,7 @@
   </message>
   <message>
    <source>Against mites ({right})</source>
-   <translation type="unfinished" />
+   <translation>Gegen Milben ({right})</translation>
   </message>
   <message>
    <source>An invented room of about eighty snakes; yours stays untouched.</source>
@@ -70,15 +70,15 @@
   </message>
   <message>
    <source>Away from, to (5 Dec to 14 Dec; 9 days)</source>
-   <translation type="unfinished" />
+   <translation>Fort von, bis (5 Dec to 14 Dec; 9 days)</translation>
   </message>
   <message>
    <source>Backed up and proved: {name}.</source>
-   <translation type="unfinished" />
+   <translation>Gesichert und bewiesen: {name}.</translation>
   </message>
   <message>
    <source>Bag opened (mouse fuzzy: 14)</source>
-   <translation type="unfinished" />
+   <translation>Beutel geöffnet (mouse fuzzy: 14)</translation>
   </message>
   <message>
    <source>By {layer}</source>
@@ -86,11 +86,11 @@
   </message>
   <message>
    <source>Card for a buyer</source>
-   <translation type="unfinished" />
+   <translation>Abgabekarte</translation>
   </message>
   <message>
    <source>Certificates that vouch for the broker (none, system, or a file)</source>
-   <translation type="unfinished" />
+   <translation>Zertifikate, die für den Broker bürgen (none, system oder eine Datei)</translation>
   </message>
   <message>
    <source>Choose another with  python -m keeper open BOOK,  or put a copy from its backups in its place; begin anew with one of these:</source>
@@ -98,7 +98,7 @@
   </message>
   <message>
    <source>Cleaned (B3·4, B3 or B; add spot for a spot clean)</source>
-   <translation type="unfinished" />
+   <translation>Gereinigt (B3·4, B3 oder B; mit spot nur stellenweise)</translation>
   </message>
   <message>
    <source>D says how many rows and tubs a rack has; Records takes your records in.</source>
@@ -106,7 +106,7 @@
   </message>
   <message>
    <source>Daily round done (the room, a rack or a row)</source>
-   <translation type="unfinished" />
+   <translation>Rundgang gemacht (room, ein Rack oder eine Reihe)</translation>
   </message>
   <message>
    <source>Diary file (empty: none)</source>
@@ -114,15 +114,15 @@
   </message>
   <message>
    <source>Dose of {who} (given, missed or stopped, then why)</source>
-   <translation type="unfinished" />
+   <translation>Gabe für {who} (given, missed oder stopped, dann warum)</translation>
   </message>
   <message>
    <source>Eating again since {day}.</source>
-   <translation type="unfinished" />
+   <translation>Frisst wieder seit {day}.</translation>
   </message>
   <message>
    <source>Eating again since {day}; z {then} then, {now} now.</source>
-   <translation type="unfinished" />
+   <translation>Frisst wieder seit {day}; z {then} damals, {now} jetzt.</translation>
   </message>
   <message>
    <source>Enter</source>
@@ -134,7 +134,7 @@
   </message>
   <message>
    <source>Enter begins the round of {racks}</source>
-   <translation type="unfinished" />
+   <translation>Enter beginnt die Runde von {racks}</translation>
   </message>
   <message>
    <source>Enter makes the book</source>
@@ -162,7 +162,7 @@
   </message>
   <message>
    <source>Every female {species} from how many {unit}</source>
-   <translation type="unfinished" />
+   <translation>Jedes Weibchen von {species} ab wie viel {unit}</translation>
   </message>
   <message>
    <source>Every other step was tried. A live newborn is a last one, and in many places it is forbidden: check local law, and ask a reptile vet. With 7 you say that it is lawful where you are; that is written with today's date, stands in Records, and can be taken back there.</source>
@@ -170,7 +170,7 @@
   </message>
   <message>
    <source>Every paper is set for {size}, printed to scale without fitting to the page.</source>
-   <translation type="unfinished" />
+   <translation>Jedes Blatt ist für {size} gesetzt, maßstäblich gedruckt, ohne Anpassen an die Seite.</translation>
   </message>
   <message>
    <source>Exchange two tubs or animals</source>
@@ -182,7 +182,7 @@
   </message>
   <message>
    <source>Faecal test</source>
-   <translation type="unfinished" />
+   <translation>Kotuntersuchung</translation>
   </message>
   <message>
    <source>Find an animal</source>
@@ -190,11 +190,11 @@
   </message>
   <message>
    <source>First free label of the sheet, 1 to {last}</source>
-   <translation type="unfinished" />
+   <translation>Erstes freies Etikett des Bogens, 1 bis {last}</translation>
   </message>
   <message>
    <source>First the place, then the result: 4 0 is tub 4 refused.</source>
-   <translation type="unfinished" />
+   <translation>Erst der Platz, dann das Ergebnis: 4 0 heißt Box 4 verweigert.</translation>
   </message>
   <message>
    <source>Further</source>
@@ -202,39 +202,39 @@
   </message>
   <message>
    <source>Given, missed or stopped are right; V on her page takes a course.</source>
-   <translation type="unfinished" />
+   <translation>Richtig sind given, missed oder stopped; V auf der Tierseite nimmt eine Kur auf.</translation>
   </message>
   <message>
    <source>Gone, or back</source>
-   <translation type="unfinished" />
+   <translation>Fort oder zurück</translation>
   </message>
   <message>
    <source>Hold</source>
-   <translation type="unfinished" />
+   <translation>Pause</translation>
   </message>
   <message>
    <source>Hot ends read in the last two days: {count} of {rows} of tubs.</source>
-   <translation type="unfinished" />
+   <translation>Warme Seiten, in den letzten zwei Tagen gemessen: {count} von {rows}.</translation>
   </message>
   <message>
    <source>IT WAS TUB</source>
-   <translation type="unfinished" />
+   <translation>ES WAR BOX</translation>
   </message>
   <message>
    <source>It comes back with {end}. Put aside twice and back again, it goes one step up. Records takes it back at once.</source>
-   <translation type="unfinished" />
+   <translation>Wiederkehr: {end}. Zweimal beiseitegelegt und wieder da, rückt es eine Stufe auf. „Aufzeichnungen“ nimmt es sofort zurück.</translation>
   </message>
   <message>
    <source>Join it; taking that line back takes all of it back</source>
-   <translation type="unfinished" />
+   <translation>Übernehmen; diese Zeile zurücknehmen nimmt alles zurück</translation>
   </message>
   <message>
    <source>Join the book in the folder</source>
-   <translation type="unfinished" />
+   <translation>Das Buch in diesem Ordner übernehmen</translation>
   </message>
   <message>
    <source>LIVE PREY?</source>
-   <translation type="unfinished" />
+   <translation>LEBENDFUTTER?</translation>
   </message>
   <message>
    <source>Labels of the places of the room</source>
@@ -246,39 +246,39 @@
   </message>
   <message>
    <source>Labels of the places, the room</source>
-   <translation type="unfinished" />
+   <translation>Platzetiketten, der Raum</translation>
   </message>
   <message>
    <source>Labels of the places, {where}</source>
-   <translation type="unfinished" />
+   <translation>Platzetiketten, {where}</translation>
   </message>
   <message>
    <source>Laid</source>
-   <translation type="unfinished" />
+   <translation>Abgelegt</translation>
   </message>
   <message>
    <source>Language</source>
-   <translation type="unfinished" />
+   <translation>Sprache</translation>
   </message>
   <message>
    <source>Length and body score</source>
-   <translation type="unfinished" />
+   <translation>Länge und Körperzustand</translation>
   </message>
   <message>
    <source>Life strip on paper</source>
-   <translation type="unfinished" />
+   <translation>Lebensstreifen auf Papier</translation>
   </message>
   <message>
    <source>Limits of the incubator, {unit} ({low}-{high})</source>
-   <translation type="unfinished" />
+   <translation>Grenzen des Inkubators, {unit} ({low}-{high})</translation>
   </message>
   <message>
    <source>Looked at: {animals}, by their weights, meals, refusals, sheds, holds and remarks.</source>
-   <translation type="unfinished" />
+   <translation>Angesehen: {animals}, nach Gewichten, Mahlzeiten, Verweigerungen, Häutungen, Pausen und Notizen.</translation>
   </message>
   <message>
    <source>Looking through the book.</source>
-   <translation type="unfinished" />
+   <translation>Das Buch wird durchgesehen.</translation>
   </message>
   <message>
    <source>Making the invented room; it takes a few seconds.</source>
@@ -286,7 +286,7 @@
   </message>
   <message>
    <source>Medicine and doses</source>
-   <translation type="unfinished" />
+   <translation>Arznei und Gaben</translation>
   </message>
   <message>
    <source>Move the animal to another tub</source>
@@ -294,7 +294,7 @@
   </message>
   <message>
    <source>Move to another tub</source>
-   <translation type="unfinished" />
+   <translation>In eine andere Box setzen</translation>
   </message>
   <message>
    <source>Move {name} from {tub} to</source>
@@ -306,11 +306,11 @@
   </message>
   <message>
    <source>Name and line</source>
-   <translation type="unfinished" />
+   <translation>Name und Linie</translation>
   </message>
   <message>
    <source>Name the folder that another book was written out to. You see what is new, what is the same and what differs before anything is written.</source>
-   <translation type="unfinished" />
+   <translation>Den Ordner nennen, in den ein anderes Buch geschrieben wurde. Was neu ist, was gleich und was abweicht, ist zu sehen, bevor etwas geschrieben wird.</translation>
   </message>
   <message>
    <source>Nearer</source>
@@ -318,15 +318,15 @@
   </message>
   <message>
    <source>Next offer</source>
-   <translation type="unfinished" />
+   <translation>Nächstes Angebot</translation>
   </message>
   <message>
    <source>Next offer, tonight</source>
-   <translation type="unfinished" />
+   <translation>Nächstes Angebot, heute Abend</translation>
   </message>
   <message>
    <source>Next offer, {night}</source>
-   <translation type="unfinished" />
+   <translation>Nächstes Angebot, {night}</translation>
   </message>
   <message>
    <source>No animal here bears {code!r}.</source>
@@ -334,7 +334,7 @@
   </message>
   <message>
    <source>No animal here is called {text!r}.</source>
-   <translation type="unfinished" />
+   <translation>Kein Tier hier heißt {text!r}.</translation>
   </message>
   <message>
    <source>No animal in these racks has the code {code}.</source>
@@ -350,7 +350,7 @@
   </message>
   <message>
    <source>No animal is shown; there is nothing to print.</source>
-   <translation type="unfinished" />
+   <translation>Kein Tier ist zu sehen; es gibt nichts zu drucken.</translation>
   </message>
   <message>
    <source>No animal stands in a book yet</source>
@@ -362,11 +362,11 @@
   </message>
   <message>
    <source>No course of medicine runs for this line.</source>
-   <translation type="unfinished" />
+   <translation>Für diese Zeile läuft keine Kur.</translation>
   </message>
   <message>
    <source>No female stands in this book; there is no gate.</source>
-   <translation type="unfinished" />
+   <translation>In diesem Buch steht kein Weibchen; es gibt keine Schwelle.</translation>
   </message>
   <message>
    <source>No file was named, so there is nothing to take in.</source>
@@ -374,11 +374,11 @@
   </message>
   <message>
    <source>No line here is about {code!r}: nothing of it needs a look.</source>
-   <translation type="unfinished" />
+   <translation>Keine Zeile hier betrifft {code!r}: Nichts davon ist anzusehen.</translation>
   </message>
   <message>
    <source>No looser limit is proposed for this line.</source>
-   <translation type="unfinished" />
+   <translation>Für diese Zeile ist keine weitere Grenze vorgeschlagen.</translation>
   </message>
   <message>
    <source>No weight and no offer is written of {day}.</source>
@@ -386,23 +386,23 @@
   </message>
   <message>
    <source>Not eaten since.</source>
-   <translation type="unfinished" />
+   <translation>Seither nicht gefressen.</translation>
   </message>
   <message>
    <source>Note</source>
-   <translation type="unfinished" />
+   <translation>Notiz</translation>
   </message>
   <message>
    <source>Noted today: “{text}”.</source>
-   <translation type="unfinished" />
+   <translation>Heute notiert: „{text}“.</translation>
   </message>
   <message>
    <source>Noted {day}: “{text}”.</source>
-   <translation type="unfinished" />
+   <translation>Notiert {day}: „{text}“.</translation>
   </message>
   <message>
    <source>Nothing needs a look.</source>
-   <translation type="unfinished" />
+   <translation>Nichts ist anzusehen.</translation>
   </message>
   <message>
    <source>Nothing was taken in. Mend these and try again:</source>
@@ -410,19 +410,19 @@
   </message>
   <message>
    <source>Of the heat in the other {count} it cannot tell.</source>
-   <translation type="unfinished" />
+   <translation>Über die Wärme der anderen {count} ist nichts zu sagen.</translation>
   </message>
   <message>
    <source>Older backups are thinned out again from the next one on.</source>
-   <translation type="unfinished" />
+   <translation>Ältere Sicherungen werden ab der nächsten wieder ausgedünnt.</translation>
   </message>
   <message>
    <source>One counted refusal since {day}</source>
-   <translation type="unfinished" />
+   <translation>Eine gezählte Verweigerung seit {day}</translation>
   </message>
   <message>
    <source>One refusal under a hold, excused: no step follows.</source>
-   <translation type="unfinished" />
+   <translation>Eine Verweigerung während einer Pause, entschuldigt: kein Schritt folgt.</translation>
   </message>
   <message>
    <source>Open the animal</source>
@@ -434,15 +434,15 @@
   </message>
   <message>
    <source>Paired</source>
-   <translation type="unfinished" />
+   <translation>Verpaart</translation>
   </message>
   <message>
    <source>Paper</source>
-   <translation type="unfinished" />
+   <translation>Papier</translation>
   </message>
   <message>
    <source>Permit</source>
-   <translation type="unfinished" />
+   <translation>Genehmigung</translation>
   </message>
   <message>
    <source>Photo</source>
@@ -450,27 +450,27 @@
   </message>
   <message>
    <source>Prey counted ({right})</source>
-   <translation type="unfinished" />
+   <translation>Futter gezählt ({right})</translation>
   </message>
   <message>
    <source>Put aside on {day} by {keeper}: “{reason}”.</source>
-   <translation type="unfinished" />
+   <translation>Beiseitegelegt am {day} von {keeper}: „{reason}“.</translation>
   </message>
   <message>
    <source>Put aside on {day}: “{reason}”.</source>
-   <translation type="unfinished" />
+   <translation>Beiseitegelegt am {day}: „{reason}“.</translation>
   </message>
   <message>
    <source>Put aside until {end}; too grave to leave the list.</source>
-   <translation type="unfinished" />
+   <translation>Beiseitegelegt bis: {end}; zu ernst, um aus der Liste zu gehen.</translation>
   </message>
   <message>
    <source>Put aside {count}</source>
-   <translation type="unfinished" />
+   <translation>Beiseitegelegt {count}</translation>
   </message>
   <message>
    <source>Put right</source>
-   <translation type="unfinished" />
+   <translation>Berichtigen</translation>
   </message>
   <message>
    <source>Racks</source>
@@ -478,11 +478,11 @@
   </message>
   <message>
    <source>Read; nothing is written yet.</source>
-   <translation type="unfinished" />
+   <translation>Gelesen; noch ist nichts geschrieben.</translation>
   </message>
   <message>
    <source>Reading the other book.</source>
-   <translation type="unfinished" />
+   <translation>Das andere Buch wird gelesen.</translation>
   </message>
   <message>
    <source>Reading the racks</source>
@@ -498,7 +498,7 @@
   </message>
   <message>
    <source>Regurgitated on {since}; not offered until {until}, then small meals.</source>
-   <translation type="unfinished" />
+   <translation>Ausgewürgt am {since}; nichts angeboten bis {until}, dann kleine Mahlzeiten.</translation>
   </message>
   <message>
    <source>Round</source>
@@ -514,15 +514,15 @@
   </message>
   <message>
    <source>Shed sign</source>
-   <translation type="unfinished" />
+   <translation>Häutungszeichen</translation>
   </message>
   <message>
    <source>Summary for a vet</source>
-   <translation type="unfinished" />
+   <translation>Blatt für den Tierarzt</translation>
   </message>
   <message>
    <source>TLS; the broker's certificate is vouched for by {by}</source>
-   <translation type="unfinished" />
+   <translation>TLS; für das Zertifikat des Brokers bürgt: {by}</translation>
   </message>
   <message>
    <source>Take in {counts}</source>
@@ -538,7 +538,7 @@
   </message>
   <message>
    <source>The females are still being read; then it asks.</source>
-   <translation type="unfinished" />
+   <translation>Die Weibchen werden noch gelesen; dann wird gefragt.</translation>
   </message>
   <message>
    <source>The files hold no rows.</source>
@@ -582,7 +582,7 @@
   </message>
   <message>
    <source>The password goes over the network as it is: only in a network of your own, or C for TLS.</source>
-   <translation type="unfinished" />
+   <translation>Das Passwort geht offen durchs Netz: nur in einem eigenen Netz, oder C für TLS.</translation>
   </message>
   <message>
    <source>The photo was not kept: {why}.</source>
@@ -594,7 +594,7 @@
   </message>
   <message>
    <source>The readings came; there was no line to join.</source>
-   <translation type="unfinished" />
+   <translation>Die Messwerte sind da; eine Zeile zum Übernehmen gab es nicht.</translation>
   </message>
   <message>
    <source>The refusals of the nights on paper</source>
@@ -602,7 +602,7 @@
   </message>
   <message>
    <source>The row</source>
-   <translation type="unfinished" />
+   <translation>Die Reihe</translation>
   </message>
   <message>
    <source>The row above</source>
@@ -618,7 +618,7 @@
   </message>
   <message>
    <source>The watch could not be read. {why}</source>
-   <translation type="unfinished" />
+   <translation>„Im Auge“ ließ sich nicht lesen. {why}</translation>
   </message>
   <message>
    <source>The whole room</source>
@@ -626,11 +626,11 @@
   </message>
   <message>
    <source>The words are in this language from the next start of the window.</source>
-   <translation type="unfinished" />
+   <translation>Die Worte stehen ab dem nächsten Start des Fensters in dieser Sprache.</translation>
   </message>
   <message>
    <source>The words follow this machine's own language where they are written in it.</source>
-   <translation type="unfinished" />
+   <translation>Die Worte folgen der Sprache dieses Rechners, wo es sie darin gibt.</translation>
   </message>
   <message>
    <source>There is no file {path}; name a CSV file.</source>
@@ -638,15 +638,15 @@
   </message>
   <message>
    <source>There is no folder {folder}; name the one that was written.</source>
-   <translation type="unfinished" />
+   <translation>Es gibt keinen Ordner {folder}; den nennen, der geschrieben wurde.</translation>
   </message>
   <message>
    <source>There is no tub {digit} in the rest of this row.</source>
-   <translation type="unfinished" />
+   <translation>Im Rest dieser Reihe gibt es keine Box {digit}.</translation>
   </message>
   <message>
    <source>Thin older backups out again</source>
-   <translation type="unfinished" />
+   <translation>Ältere Sicherungen wieder ausdünnen</translation>
   </message>
   <message>
    <source>This book holds no animal yet. A writes one in; Records takes your files in.</source>
@@ -654,19 +654,19 @@
   </message>
   <message>
    <source>This book was restored from a backup, so every backup is kept since. Say yes once you have seen that what was restored is right: older backups are then thinned out again, fewer the further back they lie.</source>
-   <translation type="unfinished" />
+   <translation>Dieses Buch wurde aus einer Sicherung wiederhergestellt, darum bleibt seither jede Sicherung. Ja sagen, sobald feststeht, dass das Wiederhergestellte stimmt: Ältere Sicherungen werden dann wieder ausgedünnt, je weiter zurück, desto mehr.</translation>
   </message>
   <message>
    <source>This is for now and is not put aside: it ends when it is right again.</source>
-   <translation type="unfinished" />
+   <translation>Dies ist für jetzt und wird nicht beiseitegelegt: Es endet, wenn es wieder stimmt.</translation>
   </message>
   <message>
    <source>This line is of a place; no one animal stands behind it.</source>
-   <translation type="unfinished" />
+   <translation>Diese Zeile betrifft einen Platz; kein einzelnes Tier steht dahinter.</translation>
   </message>
   <message>
    <source>This line is put aside already; Records takes it back.</source>
-   <translation type="unfinished" />
+   <translation>Diese Zeile ist schon beiseitegelegt; „Aufzeichnungen“ nimmt es zurück.</translation>
   </message>
   <message>
    <source>This rack alone</source>
@@ -686,7 +686,7 @@
   </message>
   <message>
    <source>To the new folder</source>
-   <translation type="unfinished" />
+   <translation>In den neuen Ordner</translation>
   </message>
   <message>
    <source>To the next entry</source>
@@ -698,15 +698,15 @@
   </message>
   <message>
    <source>Tub cleaned</source>
-   <translation type="unfinished" />
+   <translation>Box gereinigt</translation>
   </message>
   <message>
    <source>Tub label</source>
-   <translation type="unfinished" />
+   <translation>Boxetikett</translation>
   </message>
   <message>
    <source>Tub label, {name}</source>
-   <translation type="unfinished" />
+   <translation>Boxetikett, {name}</translation>
   </message>
   <message>
    <source>Tub labels of the room</source>
@@ -718,11 +718,11 @@
   </message>
   <message>
    <source>Tub labels, the room</source>
-   <translation type="unfinished" />
+   <translation>Boxetiketten, der Raum</translation>
   </message>
   <message>
    <source>Tub labels, {where}</source>
-   <translation type="unfinished" />
+   <translation>Boxetiketten, {where}</translation>
   </message>
   <message>
    <source>Two CSV files, with their columns in the first line. Animals: animal,species,sex,hatched,place. Diary: animal,date,what,grams,note; under what stands fed, refused, regurgitated, weighed, dull, opaque, cleared or shed. Nothing is written before you have seen the count.</source>
@@ -730,15 +730,15 @@
   </message>
   <message>
    <source>Type the step that the scale reads in, such as 0.1, then R.</source>
-   <translation type="unfinished" />
+   <translation>Den Schritt der Waage tippen, etwa 0.1, dann R.</translation>
   </message>
   <message>
    <source>Until (12 Dec, 14 days, shed, meal, weighing, eggs)</source>
-   <translation type="unfinished" />
+   <translation>Bis (12 Dec, 14 days, shed, meal, weighing, eggs)</translation>
   </message>
   <message>
    <source>WHICH RACKS</source>
-   <translation type="unfinished" />
+   <translation>WELCHE RACKS</translation>
   </message>
   <message>
    <source>Watch</source>
@@ -746,11 +746,11 @@
   </message>
   <message>
    <source>Weights of the clutch or line</source>
-   <translation type="unfinished" />
+   <translation>Gewichte des Geleges oder der Linie</translation>
   </message>
   <message>
    <source>What became of her eggs</source>
-   <translation type="unfinished" />
+   <translation>Was aus den Eiern wurde</translation>
   </message>
   <message>
    <source>What is new</source>
@@ -758,7 +758,7 @@
   </message>
   <message>
    <source>What was not written down it cannot see; look at the animals all the same.</source>
-   <translation type="unfinished" />
+   <translation>Was nicht eingetragen ist, sieht es nicht; die Tiere trotzdem ansehen.</translation>
   </message>
   <message>
    <source>Which rack? A letter before its size, such as A 7x10, is right.</source>
@@ -766,27 +766,27 @@
   </message>
   <message>
    <source>Which racks are walked?</source>
-   <translation type="unfinished" />
+   <translation>Welche Racks werden gegangen?</translation>
   </message>
   <message>
    <source>Why {she} is held</source>
-   <translation type="unfinished" />
+   <translation>Warum Pause ist</translation>
   </message>
   <message>
    <source>Why {she} refused</source>
-   <translation type="unfinished" />
+   <translation>Warum verweigert wurde</translation>
   </message>
   <message>
    <source>Why {she} slowed</source>
-   <translation type="unfinished" />
+   <translation>Warum es langsamer ging</translation>
   </message>
   <message>
    <source>Write out (code, name or tub; nothing for the whole book)</source>
-   <translation type="unfinished" />
+   <translation>Ausschreiben (Code, Name oder Box; leer für das ganze Buch)</translation>
   </message>
   <message>
    <source>Writing out.</source>
-   <translation type="unfinished" />
+   <translation>Wird geschrieben.</translation>
   </message>
   <message>
    <source>Written: {what}. {caution} Ctrl+Z takes it back.</source>
@@ -798,11 +798,11 @@
   </message>
   <message>
    <source>a bag of prey opened</source>
-   <translation type="unfinished" />
+   <translation>ein Futterbeutel geöffnet</translation>
   </message>
   <message>
    <source>a dose of medicine given, or missed</source>
-   <translation type="unfinished" />
+   <translation>eine Arzneigabe gegeben oder versäumt</translation>
   </message>
   <message>
    <source>a place, such as B4·2</source>
@@ -810,7 +810,7 @@
   </message>
   <message>
    <source>a step against mites, of a rack or the room</source>
-   <translation type="unfinished" />
+   <translation>ein Schritt gegen Milben, im Rack oder Raum</translation>
   </message>
   <message>
    <source>adults</source>
@@ -818,11 +818,11 @@
   </message>
   <message>
    <source>age ?</source>
-   <translation type="unfinished" />
+   <translation>Alter ?</translation>
   </message>
   <message>
    <source>all of them, and no others</source>
-   <translation type="unfinished" />
+   <translation>alle, und keine anderen</translation>
   </message>
   <message>
    <source>alone</source>
@@ -834,19 +834,19 @@
   </message>
   <message>
    <source>as this machine's</source>
-   <translation type="unfinished" />
+   <translation>wie dieser Rechner</translation>
   </message>
   <message>
    <source>bag {bag}</source>
-   <translation type="unfinished" />
+   <translation>Beutel {bag}</translation>
   </message>
   <message>
    <source>bag {bag}, all of them</source>
-   <translation type="unfinished" />
+   <translation>Beutel {bag}, alle</translation>
   </message>
   <message>
    <source>begin these</source>
-   <translation type="unfinished" />
+   <translation>diese beginnen</translation>
   </message>
   <message>
    <source>called, {day}</source>
@@ -858,11 +858,11 @@
   </message>
   <message>
    <source>cleaned {day}</source>
-   <translation type="unfinished" />
+   <translation>gereinigt {day}</translation>
   </message>
   <message>
    <source>cleaned; daily round; bag</source>
-   <translation type="unfinished" />
+   <translation>gereinigt; Rundgang; Beutel</translation>
   </message>
   <message>
    <source>code, name or place; Enter opens, ↑ ↓ choose, Esc leaves</source>
@@ -870,11 +870,11 @@
   </message>
   <message>
    <source>copies lie</source>
-   <translation type="unfinished" />
+   <translation>Kopien liegen</translation>
   </message>
   <message>
    <source>copy lies</source>
-   <translation type="unfinished" />
+   <translation>Kopie liegt</translation>
   </message>
   <message>
    <source>correct {entry} of {day}</source>
@@ -882,23 +882,23 @@
   </message>
   <message>
    <source>daily round done</source>
-   <translation type="unfinished" />
+   <translation>Rundgang gemacht</translation>
   </message>
   <message>
    <source>day {count}</source>
-   <translation type="unfinished" />
+   <translation>Tag {count}</translation>
   </message>
   <message>
    <source>done: what was found</source>
-   <translation type="unfinished" />
+   <translation>erledigt: was gefunden wurde</translation>
   </message>
   <message>
    <source>eaten {day}, {ago}</source>
-   <translation type="unfinished" />
+   <translation>gefressen {day}, {ago}</translation>
   </message>
   <message>
    <source>elsewhere</source>
-   <translation type="unfinished" />
+   <translation>anderswo</translation>
   </message>
   <message>
    <source>elsewhere, in no rack</source>
@@ -906,31 +906,31 @@
   </message>
   <message>
    <source>empty, no meal before</source>
-   <translation type="unfinished" />
+   <translation>nüchtern, keine Mahlzeit davor</translation>
   </message>
   <message>
    <source>empty, {count} d after a meal</source>
-   <translation type="unfinished" />
+   <translation>nüchtern, {count} T nach einer Mahlzeit</translation>
   </message>
   <message>
    <source>empty: label {first}; Enter prints, Esc leaves</source>
-   <translation type="unfinished" />
+   <translation>leer: Etikett {first}; Enter druckt, Esc verlässt</translation>
   </message>
   <message>
    <source>expected</source>
-   <translation type="unfinished" />
+   <translation>erwartet</translation>
   </message>
   <message>
    <source>expected p50</source>
-   <translation type="unfinished" />
+   <translation>erwartet p50</translation>
   </message>
   <message>
    <source>faecal test, {day}</source>
-   <translation type="unfinished" />
+   <translation>Kotuntersuchung, {day}</translation>
   </message>
   <message>
    <source>feed night</source>
-   <translation type="unfinished" />
+   <translation>Futterabend</translation>
   </message>
   <message>
    <source>feed nights</source>
@@ -954,15 +954,15 @@
   </message>
   <message>
    <source>fits</source>
-   <translation type="unfinished" />
+   <translation>passt</translation>
   </message>
   <message>
    <source>hatched between {first} and {last}, {age}</source>
-   <translation type="unfinished" />
+   <translation>geschlüpft zwischen {first} und {last}, {age}</translation>
   </message>
   <message>
    <source>hatched {day}, {age}</source>
-   <translation type="unfinished" />
+   <translation>geschlüpft {day}, {age}</translation>
   </message>
   <message>
    <source>hatched, {day}</source>
@@ -970,7 +970,7 @@
   </message>
   <message>
    <source>hatching day not known</source>
-   <translation type="unfinished" />
+   <translation>Schlupftag unbekannt</translation>
   </message>
   <message>
    <source>hatchlings</source>
@@ -978,7 +978,7 @@
   </message>
   <message>
    <source>heat</source>
-   <translation type="unfinished" />
+   <translation>Wärme</translation>
   </message>
   <message>
    <source>her</source>
@@ -987,7 +987,7 @@
   </message>
   <message>
    <source>her eggs, {day}</source>
-   <translation type="unfinished" />
+   <translation>ihre Eier, {day}</translation>
   </message>
   <message>
    <source>him</source>
@@ -1000,7 +1000,7 @@
   </message>
   <message>
    <source>hot end of {place}, {unit}, since {day}</source>
-   <translation type="unfinished" />
+   <translation>warme Seite von {place}, {unit}, seit {day}</translation>
   </message>
   <message>
    <source>hot end {temp} on {day}, wanted {wanted}.</source>
@@ -1008,11 +1008,11 @@
   </message>
   <message>
    <source>hot end, night</source>
-   <translation type="unfinished" />
+   <translation>warm, Nacht</translation>
   </message>
   <message>
    <source>humidity</source>
-   <translation type="unfinished" />
+   <translation>Feuchte</translation>
   </message>
   <message>
    <source>it</source>
@@ -1021,7 +1021,7 @@
   </message>
   <message>
    <source>its own past</source>
-   <translation type="unfinished" />
+   <translation>früher</translation>
   </message>
   <message>
    <source>juveniles</source>
@@ -1037,7 +1037,7 @@
   </message>
   <message>
    <source>last eaten</source>
-   <translation type="unfinished" />
+   <translation>zuletzt</translation>
   </message>
   <message>
    <source>last {count} feed nights, refused of offered; excused ones not counted</source>
@@ -1045,11 +1045,11 @@
   </message>
   <message>
    <source>lawful here</source>
-   <translation type="unfinished" />
+   <translation>hier erlaubt</translation>
   </message>
   <message>
    <source>live, lawful?</source>
-   <translation type="unfinished" />
+   <translation>lebend, erlaubt?</translation>
   </message>
   <message>
    <source>look again {day}</source>
@@ -1057,7 +1057,7 @@
   </message>
   <message>
    <source>look first</source>
-   <translation type="unfinished" />
+   <translation>erst ansehen</translation>
   </message>
   <message>
    <source>look round the demo collection</source>
@@ -1065,15 +1065,15 @@
   </message>
   <message>
    <source>loosen the limit</source>
-   <translation type="unfinished" />
+   <translation>Grenze weiten</translation>
   </message>
   <message>
    <source>loosen the limit that is proposed</source>
-   <translation type="unfinished" />
+   <translation>die vorgeschlagene Grenze weiten</translation>
   </message>
   <message>
    <source>may be</source>
-   <translation type="unfinished" />
+   <translation>kann sein</translation>
   </message>
   <message>
    <source>measured, {day}</source>
@@ -1081,23 +1081,23 @@
   </message>
   <message>
    <source>medicine, {day}</source>
-   <translation type="unfinished" />
+   <translation>Arznei, {day}</translation>
   </message>
   <message>
    <source>message</source>
-   <translation type="unfinished" />
+   <translation>Nachricht</translation>
   </message>
   <message>
    <source>messages</source>
-   <translation type="unfinished" />
+   <translation>Nachrichten</translation>
   </message>
   <message>
    <source>more meal than animal: check the grams</source>
-   <translation type="unfinished" />
+   <translation>mehr Mahlzeit als Tier: Gramm prüfen</translation>
   </message>
   <message>
    <source>more racks</source>
-   <translation type="unfinished" />
+   <translation>mehr Racks</translation>
   </message>
   <message>
    <source>move on {day} to</source>
@@ -1105,11 +1105,11 @@
   </message>
   <message>
    <source>move, cleaning</source>
-   <translation type="unfinished" />
+   <translation>Umzug, Reinigung</translation>
   </message>
   <message>
    <source>move, season</source>
-   <translation type="unfinished" />
+   <translation>Umzug, Jahreszeit</translation>
   </message>
   <message>
    <source>new animal</source>
@@ -1117,7 +1117,7 @@
   </message>
   <message>
    <source>next about {day}</source>
-   <translation type="unfinished" />
+   <translation>nächste etwa {day}</translation>
   </message>
   <message>
    <source>next shed {first}–{last}</source>
@@ -1125,11 +1125,11 @@
   </message>
   <message>
    <source>next {day}</source>
-   <translation type="unfinished" />
+   <translation>nächste {day}</translation>
   </message>
   <message>
    <source>no</source>
-   <translation type="unfinished" />
+   <translation>nein</translation>
   </message>
   <message>
    <source>no animal bears {typed}</source>
@@ -1137,7 +1137,7 @@
   </message>
   <message>
    <source>no meal in the book</source>
-   <translation type="unfinished" />
+   <translation>keine Mahlzeit im Buch</translation>
   </message>
   <message>
    <source>no place</source>
@@ -1149,15 +1149,15 @@
   </message>
   <message>
    <source>none since</source>
-   <translation type="unfinished" />
+   <translation>keine seither</translation>
   </message>
   <message>
    <source>not read</source>
-   <translation type="unfinished" />
+   <translation>nicht gemessen</translation>
   </message>
   <message>
    <source>not weighed</source>
-   <translation type="unfinished" />
+   <translation>nicht gewogen</translation>
   </message>
   <message>
    <source>note, {day}</source>
@@ -1169,19 +1169,19 @@
   </message>
   <message>
    <source>of the row</source>
-   <translation type="unfinished" />
+   <translation>der Reihe</translation>
   </message>
   <message>
    <source>of {dam} × {sire}</source>
-   <translation type="unfinished" />
+   <translation>von {dam} × {sire}</translation>
   </message>
   <message>
    <source>offer anyway</source>
-   <translation type="unfinished" />
+   <translation>doch anbieten</translation>
   </message>
   <message>
    <source>once {sex}, </source>
-   <translation type="unfinished" />
+   <translation>einst {sex}, </translation>
   </message>
   <message>
    <source>one may have gone unseen</source>
@@ -1193,15 +1193,15 @@
   </message>
   <message>
    <source>open the animal's page</source>
-   <translation type="unfinished" />
+   <translation>die Tierseite öffnen</translation>
   </message>
   <message>
    <source>opens the animal’s page</source>
-   <translation type="unfinished" />
+   <translation>öffnet die Tierseite</translation>
   </message>
   <message>
    <source>ounces</source>
-   <translation type="unfinished" />
+   <translation>Unzen</translation>
   </message>
   <message>
    <source>page</source>
@@ -1221,39 +1221,39 @@
   </message>
   <message>
    <source>place</source>
-   <translation type="unfinished" />
+   <translation>Platz</translation>
   </message>
   <message>
    <source>places</source>
-   <translation type="unfinished" />
+   <translation>Plätze</translation>
   </message>
   <message>
    <source>prey bag</source>
-   <translation type="unfinished" />
+   <translation>Beutel</translation>
   </message>
   <message>
    <source>prey counted: a bag that came, or what is left in one</source>
-   <translation type="unfinished" />
+   <translation>Futter gezählt: ein neuer Beutel oder was in einem bleibt</translation>
   </message>
   <message>
    <source>prey counted; mites; dose</source>
-   <translation type="unfinished" />
+   <translation>Futter gezählt; Milben; Gabe</translation>
   </message>
   <message>
    <source>probe</source>
-   <translation type="unfinished" />
+   <translation>Fühler</translation>
   </message>
   <message>
    <source>probes</source>
-   <translation type="unfinished" />
+   <translation>Fühler</translation>
   </message>
   <message>
    <source>put aside until {end}</source>
-   <translation type="unfinished" />
+   <translation>beiseitegelegt bis: {end}</translation>
   </message>
   <message>
    <source>put aside: a reason and an end</source>
-   <translation type="unfinished" />
+   <translation>beiseitelegen: Grund und Ende</translation>
   </message>
   <message>
    <source>put right</source>
@@ -1261,7 +1261,7 @@
   </message>
   <message>
    <source>put this line aside</source>
-   <translation type="unfinished" />
+   <translation>diese Zeile beiseitelegen</translation>
   </message>
   <message>
    <source>rack {rack} row {number}</source>
@@ -1273,7 +1273,7 @@
   </message>
   <message>
    <source>read it first</source>
-   <translation type="unfinished" />
+   <translation>erst messen</translation>
   </message>
   <message>
    <source>refused of offered: {house}; by night: {nights}; by row: {rows}</source>
@@ -1285,7 +1285,7 @@
   </message>
   <message>
    <source>row {name}</source>
-   <translation type="unfinished" />
+   <translation>Reihe {name}</translation>
   </message>
   <message>
    <source>sex, {day}</source>
@@ -1321,15 +1321,15 @@
   </message>
   <message>
    <source>since {day}</source>
-   <translation type="unfinished" />
+   <translation>seit {day}</translation>
   </message>
   <message>
    <source>since {first}, to {last}</source>
-   <translation type="unfinished" />
+   <translation>seit {first}, bis {last}</translation>
   </message>
   <message>
    <source>since {first}, until it is ended</source>
-   <translation type="unfinished" />
+   <translation>seit {first}, bis sie beendet wird</translation>
   </message>
   <message>
    <source>snout to vent in cm, score 1 thin to 5 fat: 61.5, score 3, a note</source>
@@ -1337,7 +1337,7 @@
   </message>
   <message>
    <source>some racks</source>
-   <translation type="unfinished" />
+   <translation>einige Racks</translation>
   </message>
   <message>
    <source>standing, {day}</source>
@@ -1345,11 +1345,11 @@
   </message>
   <message>
    <source>step</source>
-   <translation type="unfinished" />
+   <translation>Schritt</translation>
   </message>
   <message>
    <source>steps</source>
-   <translation type="unfinished" />
+   <translation>Schritte</translation>
   </message>
   <message>
    <source>subadults</source>
@@ -1361,7 +1361,7 @@
   </message>
   <message>
    <source>that day</source>
-   <translation type="unfinished" />
+   <translation>der Tag</translation>
   </message>
   <message>
    <source>the animal before</source>
@@ -1369,7 +1369,7 @@
   </message>
   <message>
    <source>the curve ends before this age</source>
-   <translation type="unfinished" />
+   <translation>die Kurve endet vor diesem Alter</translation>
   </message>
   <message>
    <source>the newest first; {key} comes back here</source>
@@ -1381,7 +1381,7 @@
   </message>
   <message>
    <source>the season too</source>
-   <translation type="unfinished" />
+   <translation>auch die Jahreszeit</translation>
   </message>
   <message>
    <source>this system</source>
@@ -1389,23 +1389,23 @@
   </message>
   <message>
    <source>till {end}</source>
-   <translation type="unfinished" />
+   <translation>bis: {end}</translation>
   </message>
   <message>
    <source>tub cleaned, {day}</source>
-   <translation type="unfinished" />
+   <translation>Box gereinigt, {day}</translation>
   </message>
   <message>
    <source>tubs cleaned: a tub, a row or a rack</source>
-   <translation type="unfinished" />
+   <translation>Boxen gereinigt: eine Box, Reihe oder ein Rack</translation>
   </message>
   <message>
    <source>was other tub</source>
-   <translation type="unfinished" />
+   <translation>andere Box</translation>
   </message>
   <message>
    <source>weight</source>
-   <translation type="unfinished" />
+   <translation>Gewicht</translation>
   </message>
   <message>
    <source>weight, reason: 41.2, read the wrong tub</source>
@@ -1421,15 +1421,15 @@
   </message>
   <message>
    <source>what the scale reads to, as typed</source>
-   <translation type="unfinished" />
+   <translation>Schritt der Waage, wie getippt</translation>
   </message>
   <message>
    <source>who fed</source>
-   <translation type="unfinished" />
+   <translation>wer fütterte</translation>
   </message>
   <message>
    <source>whole or spot, then a note; Enter alone is whole</source>
-   <translation type="unfinished" />
+   <translation>whole oder spot, dann eine Notiz; nur Enter heißt whole</translation>
   </message>
   <message>
    <source>with {names}</source>
@@ -1437,7 +1437,7 @@
   </message>
   <message>
    <source>within digestion, empty about {weight}</source>
-   <translation type="unfinished" />
+   <translation>in der Verdauung, nüchtern etwa {weight}</translation>
   </message>
   <message>
    <source>words, or one of {kinds} with a colon</source>
@@ -1445,7 +1445,7 @@
   </message>
   <message>
    <source>write it there</source>
-   <translation type="unfinished" />
+   <translation>dort eintragen</translation>
   </message>
   <message>
    <source>write your animals in by hand</source>
@@ -1473,11 +1473,11 @@
   </message>
   <message>
    <source>{age}   ← → moves a day</source>
-   <translation type="unfinished" />
+   <translation>{age}   ← → ein Tag</translation>
   </message>
   <message>
    <source>{age}, still to come</source>
-   <translation type="unfinished" />
+   <translation>{age}, steht noch bevor</translation>
   </message>
   <message>
    <source>{animals} and {entries}</source>
@@ -1485,7 +1485,7 @@
   </message>
   <message>
    <source>{animals} looked at; heat read lately in {count} of {rows}</source>
-   <translation type="unfinished" />
+   <translation>{animals} angesehen; Wärme jüngst gemessen: {count} von {rows}</translation>
   </message>
   <message>
    <source>{count} cannot tell</source>
@@ -1493,11 +1493,11 @@
   </message>
   <message>
    <source>{count} counted</source>
-   <translation type="unfinished" />
+   <translation>{count} gezählt</translation>
   </message>
   <message>
    <source>{count} counted refusals since {day}</source>
-   <translation type="unfinished" />
+   <translation>{count} gezählte Verweigerungen seit {day}</translation>
   </message>
   <message>
    <source>{count} due tonight</source>
@@ -1509,7 +1509,7 @@
   </message>
   <message>
    <source>{count} excused</source>
-   <translation type="unfinished" />
+   <translation>{count} entschuldigt</translation>
   </message>
   <message>
    <source>{count} in a cycle</source>
@@ -1517,11 +1517,11 @@
   </message>
   <message>
    <source>{count} more: {places}</source>
-   <translation type="unfinished" />
+   <translation>{count} weitere: {places}</translation>
   </message>
   <message>
    <source>{count} refusals under a hold, excused: no step follows.</source>
-   <translation type="unfinished" />
+   <translation>{count} Verweigerungen während einer Pause, entschuldigt: kein Schritt folgt.</translation>
   </message>
   <message>
    <source>{count} to look at</source>
@@ -1529,36 +1529,36 @@
   </message>
   <message>
    <source>{count} d</source>
-   <translation type="unfinished" />
+   <translation>{count} T</translation>
   </message>
   <message>
    <source>{count} rows</source>
    <comment>of tubs</comment>
-   <translation type="unfinished" />
+   <translation>{count} Reihen</translation>
   </message>
   <message>
    <source>{eaten}; refused once since</source>
-   <translation type="unfinished" />
+   <translation>{eaten}; seither einmal verweigert</translation>
   </message>
   <message>
    <source>{eaten}; refused {count} times since</source>
-   <translation type="unfinished" />
+   <translation>{eaten}; seither {count}-mal verweigert</translation>
   </message>
   <message>
    <source>{keeper}, all of them</source>
-   <translation type="unfinished" />
+   <translation>{keeper}, alle</translation>
   </message>
   <message>
    <source>{kind}; “{reason}”{by}</source>
-   <translation type="unfinished" />
+   <translation>{kind}; „{reason}“{by}</translation>
   </message>
   <message>
    <source>{line}. Found</source>
-   <translation type="unfinished" />
+   <translation>{line}. Gefunden</translation>
   </message>
   <message>
    <source>{line}. Put aside, because</source>
-   <translation type="unfinished" />
+   <translation>{line}. Beiseitelegen, weil</translation>
   </message>
   <message>
    <source>{number} of {last}</source>
@@ -1574,7 +1574,7 @@
   </message>
   <message>
    <source>{rack} chosen</source>
-   <translation type="unfinished" />
+   <translation>{rack} gewählt</translation>
   </message>
   <message>
    <source>{rack} with 1 row</source>
@@ -1586,11 +1586,11 @@
   </message>
   <message>
    <source>{refusals}; heat was not read, the cause cannot be told.</source>
-   <translation type="unfinished" />
+   <translation>{refusals}; Wärme wurde nicht gemessen, die Ursache ist nicht zu sagen.</translation>
   </message>
   <message>
    <source>{refusals}; the hot end was warm enough, no cause is in the book.</source>
-   <translation type="unfinished" />
+   <translation>{refusals}; die warme Seite war warm genug, das Buch kennt keine Ursache.</translation>
   </message>
   <message>
    <source>{refused} of {offered}</source>
@@ -1598,7 +1598,7 @@
   </message>
   <message>
    <source>{refused} of {offered} elsewhere refused</source>
-   <translation type="unfinished" />
+   <translation>{refused} von {offered} anderswo verweigert</translation>
   </message>
   <message>
    <source>{rows} stand in the book already.</source>
@@ -1610,11 +1610,11 @@
   </message>
   <message>
    <source>{row} fell to {low} from {first} to {last} and {she} missed {offers}.</source>
-   <translation type="unfinished" />
+   <translation>{row} fiel von {first} bis {last} auf {low}, ausgelassen: {offers}.</translation>
   </message>
   <message>
    <source>{row} fell to {low} on {day} and {she} missed {offers}.</source>
-   <translation type="unfinished" />
+   <translation>{row} fiel am {day} auf {low}, ausgelassen: {offers}.</translation>
   </message>
   <message>
    <source>{shows} (the picture is not in the folder)</source>
@@ -1630,15 +1630,15 @@
   </message>
   <message>
    <source>{temp} against {wanted}</source>
-   <translation type="unfinished" />
+   <translation>{temp} gegen {wanted}</translation>
   </message>
   <message>
    <source>{temp} on {day}</source>
-   <translation type="unfinished" />
+   <translation>{temp} am {day}</translation>
   </message>
   <message>
    <source>{temp}, usually {usual}</source>
-   <translation type="unfinished" />
+   <translation>{temp}, sonst {usual}</translation>
   </message>
   <message>
    <source>{tub} is empty: nobody here to move.</source>
@@ -1646,7 +1646,7 @@
   </message>
   <message>
    <source>{typed!r} is no end; {right}.</source>
-   <translation type="unfinished" />
+   <translation>{typed!r} ist kein Ende; {right}.</translation>
   </message>
   <message>
    <source>{verb}, taken back</source>
@@ -1654,7 +1654,7 @@
   </message>
   <message>
    <source>{weight} empty</source>
-   <translation type="unfinished" />
+   <translation>{weight} nüchtern</translation>
   </message>
   <message>
    <source>{who}: {nights}</source>

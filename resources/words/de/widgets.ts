@@ -5,27 +5,27 @@
   <name>keeper</name>
   <message>
    <source>% of own median</source>
-   <translation type="unfinished" />
+   <translation>% des eigenen Medians</translation>
   </message>
   <message>
    <source>0.8 to 1.2</source>
-   <translation type="unfinished" />
+   <translation>0,8–1,2</translation>
   </message>
   <message>
    <source>1.2 to 2.0</source>
-   <translation type="unfinished" />
+   <translation>1,2–2,0</translation>
   </message>
   <message>
    <source>8 and 5 in 10</source>
-   <translation type="unfinished" />
+   <translation>8 und 5 von 10</translation>
   </message>
   <message>
    <source>8 in 10: {first} or later, no latest day can be told</source>
-   <translation type="unfinished" />
+   <translation>8 von 10: {first} oder später, kein letzter Tag zu sagen</translation>
   </message>
   <message>
    <source>8 in 10: {first} to {last}</source>
-   <translation type="unfinished" />
+   <translation>8 von 10: {first} bis {last}</translation>
   </message>
   <message>
    <source>Because</source>
@@ -85,7 +85,7 @@
   </message>
   <message>
    <source>While the keeper is away</source>
-   <translation type="unfinished" />
+   <translation>Während der Halter fort ist</translation>
   </message>
   <message>
    <source>Written</source>
@@ -93,15 +93,15 @@
   </message>
   <message>
    <source>age gate</source>
-   <translation type="unfinished" />
+   <translation>Altersschwelle</translation>
   </message>
   <message>
    <source>band: females of this kind, {basis}</source>
-   <translation type="unfinished" />
+   <translation>Band: Weibchen dieser Art, {basis}</translation>
   </message>
   <message>
    <source>band: males of this kind, {basis}</source>
-   <translation type="unfinished" />
+   <translation>Band: Männchen dieser Art, {basis}</translation>
   </message>
   <message>
    <source>behind</source>
@@ -109,39 +109,39 @@
   </message>
   <message>
    <source>between sheds</source>
-   <translation type="unfinished" />
+   <translation>dazwischen</translation>
   </message>
   <message>
    <source>beyond the wished range</source>
-   <translation type="unfinished" />
+   <translation>außer Wunsch</translation>
   </message>
   <message>
    <source>both sexes, {basis}</source>
-   <translation type="unfinished" />
+   <translation>beide Geschlechter, {basis}</translation>
   </message>
   <message>
    <source>breeding</source>
-   <translation type="unfinished" />
+   <translation>Zucht</translation>
   </message>
   <message>
    <source>calendar of months</source>
-   <translation type="unfinished" />
+   <translation>Kalender der Monate</translation>
   </message>
   <message>
    <source>carries eggs</source>
-   <translation type="unfinished" />
+   <translation>trägt Eier</translation>
   </message>
   <message>
    <source>check husbandry</source>
-   <translation type="unfinished" />
+   <translation>Haltung prüfen</translation>
   </message>
   <message>
    <source>cleared too long</source>
-   <translation type="unfinished" />
+   <translation>zu lange klar</translation>
   </message>
   <message>
    <source>counted</source>
-   <translation type="unfinished" />
+   <translation>gezählt</translation>
   </message>
   <message>
    <source>current</source>
@@ -149,35 +149,35 @@
   </message>
   <message>
    <source>dark bar: 5 in 10</source>
-   <translation type="unfinished" />
+   <translation>dunkler Balken: 5 von 10</translation>
   </message>
   <message>
    <source>days late</source>
-   <translation type="unfinished" />
+   <translation>Tage zu spät</translation>
   </message>
   <message>
    <source>days left</source>
-   <translation type="unfinished" />
+   <translation>Tage übrig</translation>
   </message>
   <message>
    <source>days past her clock</source>
-   <translation type="unfinished" />
+   <translation>Tage zu spät</translation>
   </message>
   <message>
    <source>days since dull</source>
-   <translation type="unfinished" />
+   <translation>Tage seit matt</translation>
   </message>
   <message>
    <source>days since shed</source>
-   <translation type="unfinished" />
+   <translation>Tage seither</translation>
   </message>
   <message>
    <source>days since the last shed</source>
-   <translation type="unfinished" />
+   <translation>Tage seit der letzten Häutung</translation>
   </message>
   <message>
    <source>days till it is</source>
-   <translation type="unfinished" />
+   <translation>Tage bis dahin</translation>
   </message>
   <message>
    <source>digit</source>
@@ -189,23 +189,23 @@
   </message>
   <message>
    <source>due and not fed</source>
-   <translation type="unfinished" />
+   <translation>fällig, ungefüttert</translation>
   </message>
   <message>
    <source>due tonight</source>
-   <translation type="unfinished" />
+   <translation>heute fällig</translation>
   </message>
   <message>
    <source>empty</source>
-   <translation type="unfinished" />
+   <translation>leer</translation>
   </message>
   <message>
    <source>empty weight of gate</source>
-   <translation type="unfinished" />
+   <translation>nüchtern / Schwelle</translation>
   </message>
   <message>
    <source>excused</source>
-   <translation type="unfinished" />
+   <translation>entschuldigt</translation>
   </message>
   <message>
    <source>far behind</source>
@@ -221,19 +221,19 @@
   </message>
   <message>
    <source>females, nearest to their gates first</source>
-   <translation type="unfinished" />
+   <translation>Weibchen, die der Schwelle nächsten zuerst</translation>
   </message>
   <message>
    <source>gates</source>
-   <translation type="unfinished" />
+   <translation>Schwellen</translation>
   </message>
   <message>
    <source>gravid, pre-lay</source>
-   <translation type="unfinished" />
+   <translation>trächtig</translation>
   </message>
   <message>
    <source>held</source>
-   <translation type="unfinished" />
+   <translation>Pause</translation>
   </message>
   <message>
    <source>held, excused</source>
@@ -241,23 +241,23 @@
   </message>
   <message>
    <source>holding or gaining</source>
-   <translation type="unfinished" />
+   <translation>hält oder nimmt zu</translation>
   </message>
   <message>
    <source>hot end</source>
-   <translation type="unfinished" />
+   <translation>warme Seite</translation>
   </message>
   <message>
    <source>hot end {unit}</source>
-   <translation type="unfinished" />
+   <translation>warm {unit}</translation>
   </message>
   <message>
    <source>hot end, wanted {low}–{high}</source>
-   <translation type="unfinished" />
+   <translation>warme Seite, gewünscht {low}–{high}</translation>
   </message>
   <message>
    <source>in range</source>
-   <translation type="unfinished" />
+   <translation>im Bereich</translation>
   </message>
   <message>
    <source>in step</source>
@@ -269,7 +269,7 @@
   </message>
   <message>
    <source>just shed</source>
-   <translation type="unfinished" />
+   <translation>frisch gehäutet</translation>
   </message>
   <message>
    <source>keys of {place}: {keys}</source>
@@ -277,7 +277,7 @@
   </message>
   <message>
    <source>laid</source>
-   <translation type="unfinished" />
+   <translation>abgelegt</translation>
   </message>
   <message>
    <source>last offers: {offers}</source>
@@ -285,7 +285,7 @@
   </message>
   <message>
    <source>late</source>
-   <translation type="unfinished" />
+   <translation>spät</translation>
   </message>
   <message>
    <source>left in, result open</source>
@@ -293,43 +293,43 @@
   </message>
   <message>
    <source>legend: {letters}. {caution}</source>
-   <translation type="unfinished" />
+   <translation>Legende: {letters}. {caution}</translation>
   </message>
   <message>
    <source>legend: {told}</source>
-   <translation type="unfinished" />
+   <translation>Legende: {told}</translation>
   </message>
   <message>
    <source>life of {name} from {first} to {last}: {counts}</source>
-   <translation type="unfinished" />
+   <translation>Leben von {name} vom {first} bis {last}: {counts}</translation>
   </message>
   <message>
    <source>lock</source>
-   <translation type="unfinished" />
+   <translation>Kopulation</translation>
   </message>
   <message>
    <source>look</source>
-   <translation type="unfinished" />
+   <translation>ansehen</translation>
   </message>
   <message>
    <source>look now</source>
-   <translation type="unfinished" />
+   <translation>jetzt ansehen</translation>
   </message>
   <message>
    <source>look today</source>
-   <translation type="unfinished" />
+   <translation>heute ansehen</translation>
   </message>
   <message>
    <source>losing</source>
-   <translation type="unfinished" />
+   <translation>nimmt ab</translation>
   </message>
   <message>
    <source>losing, act</source>
-   <translation type="unfinished" />
+   <translation>nimmt ab, handeln</translation>
   </message>
   <message>
    <source>losing, ask a vet</source>
-   <translation type="unfinished" />
+   <translation>nimmt ab, Tierarzt</translation>
   </message>
   <message>
    <source>met</source>
@@ -341,43 +341,43 @@
   </message>
   <message>
    <source>new arrival</source>
-   <translation type="unfinished" />
+   <translation>Neuzugang</translation>
   </message>
   <message>
    <source>next: {offer}</source>
-   <translation type="unfinished" />
+   <translation>nächste: {offer}</translation>
   </message>
   <message>
    <source>night low</source>
-   <translation type="unfinished" />
+   <translation>nachts</translation>
   </message>
   <message>
    <source>night not recorded</source>
-   <translation type="unfinished" />
+   <translation>Abend fehlt</translation>
   </message>
   <message>
    <source>no band</source>
-   <translation type="unfinished" />
+   <translation>kein Band</translation>
   </message>
   <message>
    <source>no band: hatching day not known</source>
-   <translation type="unfinished" />
+   <translation>kein Band: Schlupftag unbekannt</translation>
   </message>
   <message>
    <source>no gain</source>
-   <translation type="unfinished" />
+   <translation>keine Zunahme</translation>
   </message>
   <message>
    <source>no gate without a sex</source>
-   <translation type="unfinished" />
+   <translation>keine Schwelle ohne Geschlecht</translation>
   </message>
   <message>
    <source>no gate without an age</source>
-   <translation type="unfinished" />
+   <translation>keine Schwelle ohne Alter</translation>
   </message>
   <message>
    <source>no hold</source>
-   <translation type="unfinished" />
+   <translation>keine Pause</translation>
   </message>
   <message>
    <source>no meaning now</source>
@@ -393,15 +393,15 @@
   </message>
   <message>
    <source>no place in the book</source>
-   <translation type="unfinished" />
+   <translation>kein Platz im Buch</translation>
   </message>
   <message>
    <source>no shed written</source>
-   <translation type="unfinished" />
+   <translation>keine Häutung</translation>
   </message>
   <message>
    <source>no sign in the book</source>
-   <translation type="unfinished" />
+   <translation>kein Zeichen im Buch</translation>
   </message>
   <message>
    <source>no weight in the book</source>
@@ -409,11 +409,11 @@
   </message>
   <message>
    <source>none in the book</source>
-   <translation type="unfinished" />
+   <translation>keine im Buch</translation>
   </message>
   <message>
    <source>not counted</source>
-   <translation type="unfinished" />
+   <translation>nicht gezählt</translation>
   </message>
   <message>
    <source>not due</source>
@@ -421,11 +421,11 @@
   </message>
   <message>
    <source>not eaten</source>
-   <translation type="unfinished" />
+   <translation>verweigert</translation>
   </message>
   <message>
    <source>not judged</source>
-   <translation type="unfinished" />
+   <translation>nicht beurteilt</translation>
   </message>
   <message>
    <source>not offered</source>
@@ -437,7 +437,7 @@
   </message>
   <message>
    <source>not read lately</source>
-   <translation type="unfinished" />
+   <translation>lange nicht</translation>
   </message>
   <message>
    <source>not written</source>
@@ -457,7 +457,7 @@
   </message>
   <message>
    <source>notes</source>
-   <translation type="unfinished" />
+   <translation>Notizen</translation>
   </message>
   <message>
    <source>now</source>
@@ -477,11 +477,11 @@
   </message>
   <message>
    <source>opaque too long</source>
-   <translation type="unfinished" />
+   <translation>zu lange trüb</translation>
   </message>
   <message>
    <source>other</source>
-   <translation type="unfinished" />
+   <translation>anderes</translation>
   </message>
   <message>
    <source>outside</source>
@@ -489,19 +489,19 @@
   </message>
   <message>
    <source>over 2.0</source>
-   <translation type="unfinished" />
+   <translation>über 2,0</translation>
   </message>
   <message>
    <source>overdue</source>
-   <translation type="unfinished" />
+   <translation>überfällig</translation>
   </message>
   <message>
    <source>pages</source>
-   <translation type="unfinished" />
+   <translation>Seiten</translation>
   </message>
   <message>
    <source>paired</source>
-   <translation type="unfinished" />
+   <translation>verpaart</translation>
   </message>
   <message>
    <source>part taken</source>
@@ -513,7 +513,7 @@
   </message>
   <message>
    <source>place, name, kind</source>
-   <translation type="unfinished" />
+   <translation>Platz, Name, Art</translation>
   </message>
   <message>
    <source>places</source>
@@ -530,11 +530,11 @@
   </message>
   <message>
    <source>put aside: {place} {name}</source>
-   <translation type="unfinished" />
+   <translation>beiseitegelegt: {place} {name}</translation>
   </message>
   <message>
    <source>quarantine</source>
-   <translation type="unfinished" />
+   <translation>Quarantäne</translation>
   </message>
   <message>
    <source>rack</source>
@@ -542,11 +542,11 @@
   </message>
   <message>
    <source>ratio</source>
-   <translation type="unfinished" />
+   <translation>Verhältnis-</translation>
   </message>
   <message>
    <source>regurgitated</source>
-   <translation type="unfinished" />
+   <translation>ausgewürgt</translation>
   </message>
   <message>
    <source>regurgitation found</source>
@@ -554,20 +554,20 @@
   </message>
   <message>
    <source>reptile vet</source>
-   <translation type="unfinished" />
+   <translation>Reptilientierarzt</translation>
   </message>
   <message>
    <source>scale</source>
    <comment>of a plot</comment>
-   <translation type="unfinished" />
+   <translation>skala</translation>
   </message>
   <message>
    <source>season, cooling</source>
-   <translation type="unfinished" />
+   <translation>Zeit, Kühlung</translation>
   </message>
   <message>
    <source>share a tub</source>
-   <translation type="unfinished" />
+   <translation>eine Box</translation>
   </message>
   <message>
    <source>slash</source>
@@ -583,7 +583,7 @@
   </message>
   <message>
    <source>still growing</source>
-   <translation type="unfinished" />
+   <translation>wächst noch</translation>
   </message>
   <message>
    <source>taken as planned, assumed</source>
@@ -595,7 +595,7 @@
   </message>
   <message>
    <source>the forecast is being reckoned</source>
-   <translation type="unfinished" />
+   <translation>die Prognose wird gerechnet</translation>
   </message>
   <message>
    <source>the house</source>
@@ -607,7 +607,7 @@
   </message>
   <message>
    <source>thin lines: past cycles to their shed   band: when a shed is usual   ticks: past sheds</source>
-   <translation type="unfinished" />
+   <translation>dünn: frühere Zyklen bis zur Häutung   Band: übliche Zeit   Striche: Häutungen</translation>
   </message>
   <message>
    <source>this week</source>
@@ -627,15 +627,15 @@
   </message>
   <message>
    <source>together</source>
-   <translation type="unfinished" />
+   <translation>zusammen</translation>
   </message>
   <message>
    <source>too cold</source>
-   <translation type="unfinished" />
+   <translation>zu kalt</translation>
   </message>
   <message>
    <source>too hot</source>
-   <translation type="unfinished" />
+   <translation>zu heiß</translation>
   </message>
   <message>
    <source>tub {number}</source>
@@ -643,19 +643,19 @@
   </message>
   <message>
    <source>tub {number} {state}</source>
-   <translation type="unfinished" />
+   <translation>Box {number} {state}</translation>
   </message>
   <message>
    <source>tub, name, kind</source>
-   <translation type="unfinished" />
+   <translation>Box, Name, Art</translation>
   </message>
   <message>
    <source>under 0.8</source>
-   <translation type="unfinished" />
+   <translation>unter 0,8</translation>
   </message>
   <message>
    <source>vet</source>
-   <translation type="unfinished" />
+   <translation>Tierarzt</translation>
   </message>
   <message>
    <source>wanted</source>
@@ -667,23 +667,23 @@
   </message>
   <message>
    <source>weights old or few</source>
-   <translation type="unfinished" />
+   <translation>Gewichte alt, wenige</translation>
   </message>
   <message>
    <source>what needs a look, worst first</source>
-   <translation type="unfinished" />
+   <translation>was anzusehen ist, das Schlimmste zuerst</translation>
   </message>
   <message>
    <source>what stands</source>
-   <translation type="unfinished" />
+   <translation>Stand</translation>
   </message>
   <message>
    <source>what was written, newest first</source>
-   <translation type="unfinished" />
+   <translation>was geschrieben wurde, das Neueste zuerst</translation>
   </message>
   <message>
    <source>within digestion</source>
-   <translation type="unfinished" />
+   <translation>in der Verdauung</translation>
   </message>
   <message>
    <source>written</source>
@@ -699,7 +699,7 @@
   </message>
   <message>
    <source>{age} on {day}</source>
-   <translation type="unfinished" />
+   <translation>{age} am {day}</translation>
   </message>
   <message>
    <source>{count} more</source>
@@ -715,7 +715,7 @@
   </message>
   <message>
    <source>{entry}, no longer standing</source>
-   <translation type="unfinished" />
+   <translation>{entry}, gilt nicht mehr</translation>
   </message>
   <message>
    <source>{figure} (put right since)</source>
@@ -727,15 +727,15 @@
   </message>
   <message>
    <source>{gate}: age gate and weight together</source>
-   <translation type="unfinished" />
+   <translation>{gate}: Alter und Gewicht zugleich</translation>
   </message>
   <message>
    <source>{gate}: the age gate comes after the weight</source>
-   <translation type="unfinished" />
+   <translation>{gate}: das Alter kommt nach dem Gewicht</translation>
   </message>
   <message>
    <source>{gate}: the age gate comes before the weight</source>
-   <translation type="unfinished" />
+   <translation>{gate}: das Alter kommt vor dem Gewicht</translation>
   </message>
   <message>
    <source>{grams} empty, {day}</source>
@@ -751,11 +751,11 @@
   </message>
   <message>
    <source>{kind}, no end</source>
-   <translation type="unfinished" />
+   <translation>{kind}, ohne Ende</translation>
   </message>
   <message>
    <source>{kind}, {days} d</source>
-   <translation type="unfinished" />
+   <translation>{kind}, {days} T</translation>
   </message>
   <message>
    <source>{light}, dim {step}</source>
@@ -767,7 +767,7 @@
   </message>
   <message>
    <source>{place} with {names}</source>
-   <translation type="unfinished" />
+   <translation>{place} mit {names}</translation>
   </message>
   <message>
    <source>{place}, layer {shown}; {counts}; layers: {keys}</source>
@@ -783,11 +783,11 @@
   </message>
   <message>
    <source>{verdict}, {days} d past</source>
-   <translation type="unfinished" />
+   <translation>{verdict}, {days} T darüber</translation>
   </message>
   <message>
    <source>{weight} about {day}</source>
-   <translation type="unfinished" />
+   <translation>{weight} etwa {day}</translation>
   </message>
  </context>
 </TS>
