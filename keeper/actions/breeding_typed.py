@@ -76,6 +76,12 @@ def paired_typed(
     return Typed(verb="pair", event=event, what=what)
 
 
+def pair_of(told: Typed) -> tuple[AnimalId, ...]:
+    """Both of a pairing that was typed; nobody of another line."""
+    event = told.event
+    return (event.animal, event.mate) if isinstance(event, Paired) else ()
+
+
 def standing_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
     """``sold, to a school``: whether it is still here. Who left or died stands in no tub."""
     told, _, note = (part.strip() for part in text.partition(","))

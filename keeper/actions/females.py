@@ -59,9 +59,11 @@ def kept_meals(life: Life, on: date) -> int:
     return max(0, len(eaten) - len(brought_up))
 
 
-def _row(keeping: Keeping, animal: AnimalNow, on: date) -> FemaleRow:
+def measures(
+    keeping: Keeping, animal: AnimalNow, life: Life, on: date
+) -> tuple[ShedClock, float | None]:
+    """Shed clock, and empty grams unless they are too old, as the gates ask for them."""
     profile = keeping.profile(animal)
-    life = life_of(keeping, animal.animal, on)
     clock = shed_clock(
         animal,
         life.signs,
@@ -70,7 +72,13 @@ def _row(keeping: Keeping, animal: AnimalNow, on: date) -> FemaleRow:
         on,
         entries_on=[e.happened.day for e in (*life.offers, *life.weighings)],
     )
-    empty_g = _fresh_empty_g(animal, profile, on)
+    return clock, _fresh_empty_g(animal, profile, on)
+
+
+def _row(keeping: Keeping, animal: AnimalNow, on: date) -> FemaleRow:
+    profile = keeping.profile(animal)
+    life = life_of(keeping, animal.animal, on)
+    clock, empty_g = measures(keeping, animal, life, on)
     gates = female_gates(
         animal,
         empty_g,

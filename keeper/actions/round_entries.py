@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from keeper.actions.keeping import Keeping, Written
 from keeper.actions.learned import VERB as LEARNED
+from keeper.actions.starting import LAWFUL_VERB
 from keeper.actions.starting import VERB as STARTING_STEP
 from keeper.actions.tubs import Tub, checked, offer_in, offer_words
 from keeper.husbandry.events import Event, Evidence, HoldKind, Offer, Result
@@ -27,6 +28,7 @@ ROUND_VERBS = frozenset(
         ONE_OF_THESE,
         LEARNED,
         STARTING_STEP,
+        LAWFUL_VERB,
     }
 )
 """What can be taken back one by one inside a round."""

@@ -11,12 +11,14 @@ from keeper.husbandry.animal import AnimalId, Stage
 from keeper.husbandry.events import Evidence, Offer, Result, Setting, StartStep
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.when import at_instant
+from keeper.language import tr
 from keeper.reports.words import word
 from keeper.rules.ladder import Advice, LadderStep, StepRecord, Tried, next_step, step_records
 from keeper.rules.stages import stage_of
 from keeper.store import reading
 
 VERB = "starting step"
+LAWFUL_VERB = "set live prey"
 LIVE_LAWFUL = "live prey lawful"
 """Setting: the keeper says that live prey is lawful where they are."""
 
@@ -64,7 +66,14 @@ def say_live_is_lawful(keeping: Keeping, *, yes: bool) -> Written:
     """Write the keeper's word that live prey is lawful where they are, or that it is not."""
     told = "yes" if yes else "no"
     setting = Setting(happened=at_instant(keeping.now()), key=LIVE_LAWFUL, value=told)
-    return note(keeping, "set live prey", setting, what=f"live prey lawful: {told}")
+    return note(keeping, LAWFUL_VERB, setting, what=tr("live prey lawful: {told}", told=told))
+
+
+def asks_whether_lawful(keeping: Keeping, young: Starting) -> bool:
+    """Every other step was tried and settled; only live prey is left, and nobody said it may be."""
+    tried = {one.step for one in young.tried}
+    others = set(LadderStep) - {LadderStep.LIVE}
+    return others <= tried and not live_is_lawful(keeping)
 
 
 def live_is_lawful(keeping: Keeping) -> bool:

@@ -12,6 +12,7 @@ from keeper.actions.marks import MARKS
 from keeper.actions.noting import note
 from keeper.actions.own_growth import OwnGrowth
 from keeper.actions.round_entries import write
+from keeper.actions.scale import Scale
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import Weighing
 from keeper.husbandry.now import AnimalNow
@@ -85,7 +86,7 @@ class WeighIn:
         self._growth = OwnGrowth(keeping, everyone, self.on)  # no slip moves its own measure
         self._entries: dict[int, EntryKey] = {}
         self._last_bag_g: float | None = None
-        self.resolution_g: float | None = None
+        self.scale = Scale(keeping)
         self.bag_g = 0.0
         self.animals: list[AnimalNow] = []
         self.written: dict[int, float] = {}
@@ -138,12 +139,13 @@ class WeighIn:
             animal=row.animal,
             happened=at_instant(self._keeping.now()),
             weight_g=grams,
-            resolution_g=self.resolution_g,
+            resolution_g=self.scale.step_g,
             typed_twice=verdict.typed_twice,
             note=f"bag of {self.bag_g:g} g taken off" if self.bag_g else None,
         )
         told = f"{told_mass(grams)}{GAP}{mass_unit()}"
         what = f"{told}, typed twice" if verdict.typed_twice else told
+        what = self.scale.told(what, verdict.because)
         old = [self._entries[self.cursor]] if self.cursor in self._entries else []
         written = write(self._keeping, VERB, [weighing], old, where=row.place_and_name, what=what)
         self.written[self.cursor] = grams
@@ -238,7 +240,7 @@ class WeighIn:
         return judge(
             grams,
             self.on_scale().range,
-            self.resolution_g,
+            self.scale.step_g,
             self._neighbours(),
             shift=self._shift(),
             tare_g=self._last_bag_g if not self.bag_g else None,

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 from functools import partial
 
 from keeper.actions import breeding_typed as typed
 from keeper.actions.keeping import Keeping, Written
+from keeper.actions.males import male_lacks
 from keeper.actions.newcomers import (
     HATCHED,
     NEW,
@@ -80,9 +81,24 @@ def laid_asked(keeping: Keeping, row: AnimalNow, day: date) -> Noting:
 def paired_asked(
     keeping: Keeping, row: AnimalNow, day: date, everyone: Sequence[AnimalNow]
 ) -> Noting:
-    reader = partial(typed.paired_typed, everyone=everyone)
+    reader = partial(_paired, keeping, day, everyone)
     prompt = tr("paired, {day}", day=day_words(day))
     return Noting(keeping, row, day, prompt, hinted(typed.PAIRED), _of(row, reader))
+
+
+def _paired(
+    keeping: Keeping,
+    day: date,
+    everyone: Sequence[AnimalNow],
+    row: AnimalNow,
+    happened: Happened,
+    text: str,
+) -> Typed:
+    """The pairing, and what the male is short of; it is written all the same."""
+    told = typed.paired_typed(row, happened, text, everyone)
+    males = (each for each in everyone if each.animal in typed.pair_of(told))
+    lacks = next(filter(None, (male_lacks(keeping, each, day) for each in males)), "")
+    return replace(told, what=f"{told.what}. {lacks}") if lacks else told
 
 
 def standing_asked(keeping: Keeping, row: AnimalNow, day: date) -> Noting:

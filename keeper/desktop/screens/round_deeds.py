@@ -30,6 +30,7 @@ class Verb(Enum):
     ALL_THE_SAME = auto()
     OTHER_TUB = auto()
     TRY_STEP = auto()
+    LAWFUL = auto()
     LEARN = auto()
     ONE_OF = auto()
     ASK_LEARNED = auto()

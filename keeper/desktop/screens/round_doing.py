@@ -11,6 +11,7 @@ from keeper.actions.marks import ROUND_MARKS
 from keeper.actions.one_of import say_one_of
 from keeper.actions.past_nights import PastNight
 from keeper.actions.rounds import Walk
+from keeper.actions.starting import say_live_is_lawful
 from keeper.desktop.screens.round_deeds import Deed, Verb
 from keeper.desktop.screens.round_learning import learn, try_next
 from keeper.desktop.screens.round_pages import Standing
@@ -147,6 +148,7 @@ DOINGS: Mapping[Verb, Doing] = {
     Verb.OTHER_TUB: _other_tub,
     Verb.STEP_BACK: _step_back,
     Verb.TRY_STEP: _try_step,
+    Verb.LAWFUL: lambda keeping, here, deed: say_live_is_lawful(keeping, yes=True),
     Verb.LEARN: lambda keeping, here, deed: learn(keeping, deed, here.walk.night),
     Verb.ONE_OF: lambda keeping, here, deed: say_one_of(keeping, here.walk, deed.digit, here.prey),
     Verb.CHECK: begin_check,

@@ -33,7 +33,7 @@ class Aside:
     """What the tub at the cursor asks beside its meal; mostly nothing.
 
     passed_by: it is on hold or not due, and can be offered all the same. mends: its entry of a
-    night that is over may be another tub's.
+    night that is over may be another tub's. lawful: only live prey is left to be tried.
     """
 
     question: Question | None = None
@@ -41,12 +41,14 @@ class Aside:
     mates: tuple[Tub, ...] = ()
     passed_by: bool = False
     mends: bool = False
+    lawful: bool = False
 
     @property
     def legend(self) -> dict[str, str]:
         """The keys that live here."""
         words = {TRY: tr("offer anyway")} if self.passed_by else {}
         words |= {TRY: "try next step"} if self.starting and self.starting.due else {}
+        words |= {TRY: tr("live, lawful?")} if self.lawful else {}
         words |= {ONE: tr("was other tub")} if self.mends else {}
         words |= {ASK: "eats through"} if self.question else {}
         return words | ({ONE: "one of these"} if self.mates else {})
@@ -80,6 +82,8 @@ class Aside:
             return WhichOne(tuple(tub.animal.called for tub in self.mates))
         if key == ASK and self.question is not None:
             return EatsThrough(self.question)
+        if self.lawful:
+            return Lawful()
         tries = self.starting is not None and self.starting.due
         return Deed(verb=Verb.TRY_STEP if tries else Verb.ALL_THE_SAME)
 
@@ -109,6 +113,37 @@ class WhichOne:
         if key == ".":
             return GIVE_UP
         return Deed(verb=Verb.ONE_OF, digit=key) if key in SEEN else None
+
+
+@dataclass(frozen=True, slots=True)
+class Lawful:
+    """Whether live prey is lawful here, by the keeper's own word; no key of a slip says so."""
+
+    @property
+    def legend(self) -> Mapping[str, str]:
+        return {"7": tr("lawful here"), ".": GIVE_UP_WORDS}
+
+    @property
+    def word(self) -> str:
+        return tr("LIVE PREY?")
+
+    @property
+    def advice(self) -> str:
+        return tr("7 says that local law allows it; . says nothing")
+
+    @property
+    def because(self) -> str:
+        return tr(
+            "Every other step was tried. A live newborn is a last one, and in many places it is"
+            " forbidden: check local law, and ask a reptile vet. With 7 you say that it is lawful"
+            " where you are; that is written with today's date, stands in Records, and can be"
+            " taken back there."
+        )
+
+    def press(self, key: str) -> Step:
+        if key == ".":
+            return GIVE_UP
+        return Deed(verb=Verb.LAWFUL) if key == "7" else None
 
 
 @dataclass(frozen=True, slots=True)
@@ -154,9 +189,11 @@ def aside_of(keeping: Keeping, walk: Walk, tub: Tub) -> Aside:
         return Aside(mends=tub.offer is not None and not walk.checking)
     if walk.checking or tub.missing:
         return NO_ASIDE
+    young = starting.starting_of(keeping, tub.animal, walk.night)
     return Aside(
         passed_by=can_be_offered(tub),
-        starting=starting.starting_of(keeping, tub.animal, walk.night),
+        starting=young,
+        lawful=young is not None and starting.asks_whether_lawful(keeping, young),
         question=_question(keeping, walk, tub),
         mates=mates_of(walk, tub),
     )

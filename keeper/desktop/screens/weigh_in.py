@@ -12,10 +12,12 @@ from keeper.actions.troubles import REFUSALS, said
 from keeper.actions.weighing import Asks, WeighIn
 from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
+from keeper.desktop.page_keys import add_key
 from keeper.desktop.screens.round_asking import Marks
 from keeper.desktop.screens.weigh_in_faces import grams_typed
 from keeper.desktop.screens.weigh_in_view import WeighView
 from keeper.husbandry.place import place_of
+from keeper.language import tr
 
 MOST_TYPED = 8
 """Digits and a point of the heaviest weight that can be typed, with three decimals less one."""
@@ -49,6 +51,7 @@ class WeighInScreen(QWidget):
         column.addWidget(self._view)
         self._view.pad.key_asked.connect(self._press)
         self._view.row.tub_asked.connect(self._go_to_front)
+        add_key(self, "R", tr("what the scale reads to, as typed"), self._set_scale)
         notices.changed.connect(self._hear)
         look.changed.connect(self._show)
 
@@ -155,6 +158,21 @@ class WeighInScreen(QWidget):
         self._typed, self._asks = "", None
         told = f"{grams_typed(bag_g)} are taken off each weight; 0 and + end that."
         self._notices.noted.emit(told if bag_g else "No bag is taken off any more.")
+
+    def _set_scale(self) -> None:
+        """The typed figure is the step of the scale."""
+        if self._walk is None:
+            return
+        try:
+            if not self._typed or self._asks is not None:
+                raise ValueError(tr("Type the step that the scale reads in, such as 0.1, then R."))
+            written = self._walk.scale.set(self._typed)
+        except REFUSALS as error:
+            self._refuse(said(error))
+            return
+        self._typed = ""
+        self._tell(written)
+        self._show()
 
     def _step(self, walk: WeighIn, by: int) -> None:
         if by > 0 and walk.current is not None:

@@ -140,8 +140,8 @@ def head_of(walk: WeighIn) -> tuple[tuple[tuple[str, bool], ...], tuple[str, ...
     right = [f"{len(walk.written)} of {len(walk.animals)} weighed"]
     if walk.bag_g:
         right.append(f"bag {grams_typed(walk.bag_g)} taken off")
-    if walk.resolution_g:
-        right.append(f"scale reads to {grams_typed(walk.resolution_g)}")
+    if walk.scale.step_g:
+        right.append(f"scale reads to {grams_typed(walk.scale.step_g)}")
     row = walk.current
     if row is None:
         return (("at its end", False),), tuple(right)
