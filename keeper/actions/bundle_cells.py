@@ -22,7 +22,7 @@ BATCH_COLUMNS = (
     *("animals", "rounds", "entries", "withdrawals"),
 )
 WITHDRAWAL_COLUMNS = ("batch", "seq", "target_batch", "target_seq")
-READING_COLUMNS = ("probe", "day", "hundredths")
+READING_COLUMNS = ("probe", "day", "hundredths", "batch")
 _ENTRY_HEAD = ("batch", "seq", "stands", "called", "at", "span", "day")
 """stands and called are for those who read the table; they are not read back."""
 
@@ -111,9 +111,10 @@ def withdrawal_document(row: Row) -> dict[str, Any]:
 
 
 def reading_row(said: Mapping[str, Any]) -> tuple[str, ...]:
-    """One day of a probe; a dot stands where there is no reading."""
+    """One day of a probe; a dot stands where there is no reading, the batch where a file was."""
     told = (_NO_READING if value is None else str(value) for value in said["hundredths"])
-    return cell(said["probe"]), cell(said["day"]), guarded(" ".join(told))
+    hundredths = guarded(" ".join(told))
+    return cell(said["probe"]), cell(said["day"]), hundredths, cell(said["batch"])
 
 
 def reading_document(row: Row) -> dict[str, Any]:
@@ -124,6 +125,7 @@ def reading_document(row: Row) -> dict[str, Any]:
         "probe": value_of(str, row["probe"]),
         "day": value_of(str, row["day"]),
         "hundredths": hundredths,
+        "batch": _read(row, "batch", int),
     }
 
 

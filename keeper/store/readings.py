@@ -139,39 +139,6 @@ class Joined:
     conflicts: tuple[tuple[str, int, int], ...]
 
 
-def join(book: Book, days: Mapping[tuple[str, int], Mapping[int, int]]) -> Joined:
-    """Put *days* in where the book has nothing: its union with another book's, in any order.
-
-    Raises:
-        BookError: the book cannot be written.
-    """
-    with writing(book) as connection:
-        found = compared(book, days)
-        if not found.conflicts:
-            there = {key: _day_of(connection, *key) for key in days}
-            rows = [
-                (*key, *with_values(there[key], _not_in(there[key], days[key]))) for key in days
-            ]
-            connection.executemany(_MERGE, rows)
-    return found
-
-
-def compared(book: Book, days: Mapping[tuple[str, int], Mapping[int, int]]) -> Joined:
-    """What ``join`` would do with *days*; nothing is written."""
-    new, known, conflicts = 0, 0, []
-    for key, values in days.items():
-        here = filled(_day_of(book.connection, *key)[0])
-        known += sum(here.get(slot) == value for slot, value in values.items())
-        conflicts += [(*key, n) for n, v in values.items() if here.get(n, v) != v]
-        new += sum(slot not in here for slot in values)
-    return Joined(new=0 if conflicts else new, known=known, conflicts=tuple(conflicts))
-
-
-def _not_in(there: tuple[bytes, bytes], values: Mapping[int, int]) -> dict[int, int]:
-    here = filled(there[0])
-    return {slot: value for slot, value in values.items() if slot not in here}
-
-
 def state_of_others(book: Book) -> int:
     """A number that changes when another connection wrote in the book."""
     return int(book.connection.execute("PRAGMA data_version").fetchone()[0])

@@ -1,7 +1,8 @@
 """Readings that travel: the days of a probe as JSON, and their union with another book's.
 
 As with batches, the order and the number of documents do not matter: a slot that is empty takes
-what comes, and two values for one slot are a conflict, of which nothing is taken in.
+what comes, and two values for one slot are a conflict, of which nothing is taken in. What a file
+brought is told with the batch of the file, apart from what is no file's.
 """
 
 from collections.abc import Iterable, Iterator, Mapping
@@ -11,9 +12,12 @@ from typing import Any
 from keeper.language import tr
 from keeper.store.database import Book
 from keeper.store.documents import NotADocument
-from keeper.store.readings import EMPTY, SLOTS, Joined, compared, filled, join
+from keeper.store.journal import KEY_END
+from keeper.store.packing import EMPTY, SLOTS
+from keeper.store.readings import Joined
+from keeper.store.readings_join import Key, Pieces, compared, join, pieces_out
 
-_KEYS = {"probe", "day", "hundredths"}
+_KEYS = {"probe", "day", "hundredths", "batch"}
 _UNIX_DAY = date(1970, 1, 1)
 _MOST = -EMPTY - 1
 
@@ -21,16 +25,15 @@ _MOST = -EMPTY - 1
 def write_out_readings(book: Book, probe: str) -> Iterator[dict[str, Any]]:
     """Each day of *probe*, oldest first, as values for a JSON writer.
 
-    day: of UTC; hundredths: of a degree Celsius, one for each five minutes, null where none is.
+    day: of UTC; hundredths: of a degree Celsius, one for each five minutes, null where none is;
+    batch: the key of the batch whose file brought them, as text because it is a large number;
+    null for none. A file that was taken back is told too, as its batch is.
     """
-    rows = book.connection.execute(
-        "SELECT day, slots FROM reading_day WHERE probe = ? ORDER BY day", (probe,)
-    )
-    for day, slots in rows.fetchall():
-        values = filled(slots)
-        on = _UNIX_DAY + timedelta(days=day)
+    for (_, day, batch), values in pieces_out(book, probe):
+        on = (_UNIX_DAY + timedelta(days=day)).isoformat()
         hundredths = [values.get(slot) for slot in range(SLOTS)]
-        yield {"probe": probe, "day": on.isoformat(), "hundredths": hundredths}
+        told = None if batch is None else str(batch)
+        yield {"probe": probe, "day": on, "hundredths": hundredths, "batch": told}
 
 
 def read_in_readings(book: Book, documents: Iterable[Mapping[str, Any]]) -> Joined:
@@ -52,8 +55,8 @@ def compared_readings(book: Book, documents: Iterable[Mapping[str, Any]]) -> Joi
     return compared(book, _days_of(documents))
 
 
-def _days_of(documents: Iterable[Mapping[str, Any]]) -> dict[tuple[str, int], dict[int, int]]:
-    days: dict[tuple[str, int], dict[int, int]] = {}
+def _days_of(documents: Iterable[Mapping[str, Any]]) -> Pieces:
+    days: dict[Key, dict[int, int]] = {}
     for number, document in enumerate(documents, start=1):
         where = tr("Document {number}", number=number)
         key, values = _read(where, document)
@@ -71,7 +74,7 @@ def _days_of(documents: Iterable[Mapping[str, Any]]) -> dict[tuple[str, int], di
     return days
 
 
-def _read(where: str, document: Mapping[str, Any]) -> tuple[tuple[str, int], dict[int, int]]:
+def _read(where: str, document: Mapping[str, Any]) -> tuple[Key, dict[int, int]]:
     if set(document) != _KEYS:
         names = ", ".join(sorted(_KEYS))
         raise NotADocument(
@@ -90,8 +93,20 @@ def _read(where: str, document: Mapping[str, Any]) -> tuple[tuple[str, int], dic
                 count=SLOTS,
             )
         )
+    batch = _batch(where, document["batch"])
     values = {slot: value for slot, value in enumerate(told) if value is not None}
-    return (probe, _day_number(where, day)), values
+    return (probe, _day_number(where, day), batch), values
+
+
+def _batch(where: str, told: object) -> int | None:
+    if told is None:
+        return None
+    key = int(told) if isinstance(told, str) and told.isdecimal() and len(told) < 20 else told
+    if isinstance(key, int) and not isinstance(key, bool) and 0 < key < KEY_END:
+        return key
+    raise NotADocument(
+        tr("{where}: batch is {batch!r}; it must be a key.", where=where, batch=told)
+    )
 
 
 def _is_told(value: object) -> bool:
