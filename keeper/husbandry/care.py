@@ -5,6 +5,7 @@ from datetime import date
 from enum import StrEnum
 
 from keeper.husbandry.about import AnimalEvent
+from keeper.husbandry.impossible import DOSE_DAYS, EGGS, impossible
 
 
 class DoseTold(StrEnum):
@@ -48,7 +49,7 @@ class Medicine(AnimalEvent):
 
     def __post_init__(self) -> None:
         if not 0 < self.every_days <= 365:
-            raise ValueError(f"a dose is due each 1 to 365 days, got {self.every_days!r}")
+            raise impossible(DOSE_DAYS, self.every_days)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -84,7 +85,7 @@ class Eggs(AnimalEvent):
 
     def __post_init__(self) -> None:
         if self.count <= 0:
-            raise ValueError(f"the number of eggs must be more than 0, got {self.count!r}")
+            raise impossible(EGGS, self.count)
 
 
 AboutCare = Medicine | Dose | FaecalTest | Permit | Eggs

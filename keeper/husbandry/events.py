@@ -14,7 +14,17 @@ from keeper.husbandry.care import AboutCare
 from keeper.husbandry.house import AboutRoom, Awaited, Cleaning
 from keeper.husbandry.house import NightTold as NightTold
 from keeper.husbandry.house import RemarkKind as RemarkKind
+from keeper.husbandry.impossible import (
+    ITEMS,
+    LENGTH,
+    PREY_G,
+    SCORE,
+    WEIGHT,
+    impossible,
+    refuse_unless_positive,
+)
 from keeper.husbandry.when import Happened
+from keeper.language import tr
 
 
 class Result(StrEnum):
@@ -81,11 +91,6 @@ class Zone(StrEnum):
     INCUBATOR = "incubator"
 
 
-def _positive(name: str, value: float | None, unit: str) -> None:
-    if value is not None and not 0 < value < float("inf"):
-        raise ValueError(f"{name} must be more than 0 {unit}, got {value!r}")
-
-
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Described(AnimalEvent):
     """Who the animal is, as far as is known; a later description replaces the whole."""
@@ -139,8 +144,8 @@ class Offer(AnimalEvent):
     line: int | None = None
 
     def __post_init__(self) -> None:
-        _positive("grams of prey", self.mass_g, "g")
-        _positive("the number of items", self.count, "items")
+        refuse_unless_positive(PREY_G, self.mass_g)
+        refuse_unless_positive(ITEMS, self.count)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -160,7 +165,7 @@ class Weighing(AnimalEvent):
     typed_twice: bool = False
 
     def __post_init__(self) -> None:
-        _positive("a weight", self.weight_g, "g")
+        refuse_unless_positive(WEIGHT, self.weight_g)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -171,9 +176,9 @@ class Measured(AnimalEvent):
     body_score: float | None = None
 
     def __post_init__(self) -> None:
-        _positive("a length", self.svl_cm, "cm")
+        refuse_unless_positive(LENGTH, self.svl_cm)
         if self.body_score is not None and not 1 <= self.body_score <= 5:
-            raise ValueError(f"a body score lies between 1 and 5, got {self.body_score!r}")
+            raise impossible(SCORE, self.body_score)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -288,7 +293,7 @@ class ProbePlaced:
 
     def __post_init__(self) -> None:
         if not self.probe:
-            raise ValueError("a probe needs a name, got nothing")
+            raise ValueError(tr("a probe needs a name, got nothing"))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from datetime import date
 from enum import StrEnum
 
+from keeper.husbandry.impossible import BAG_ITEMS, impossible
 from keeper.husbandry.when import Happened
 
 
@@ -87,7 +88,7 @@ class PreyCounted:
 
     def __post_init__(self) -> None:
         if self.items < 0:
-            raise ValueError(f"a bag holds 0 items or more, got {self.items!r}")
+            raise impossible(BAG_ITEMS, self.items)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
