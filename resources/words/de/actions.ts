@@ -60,6 +60,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>No clutch of hers was laid by {day}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No male here is called {text!r}; a code or name, or ?, is right.</source>
    <translation type="unfinished" />
   </message>
@@ -510,6 +514,10 @@
   <message>
    <source>none</source>
    <translation>keine</translation>
+  </message>
+  <message>
+   <source>none has a code</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>not reached</source>
@@ -990,6 +998,10 @@
   </message>
   <message>
    <source>{typed!r} counts no bag; {right}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{typed!r} is no clutch of hers; {known}.</source>
    <translation type="unfinished" />
   </message>
   <message>

@@ -957,7 +957,7 @@
   </message>
   <message>
    <source>{where}: batch is {batch!r}; it must be a key.</source>
-   <translation type="unfinished" />
+   <translation>{where}: batch ist {batch!r}; es muss ein Schlüssel sein.</translation>
   </message>
   <message>
    <source>{where}: day is {day!r}; it must be such as 2026-03-01.</source>

@@ -488,7 +488,7 @@
   </message>
   <message>
    <source>Ends when one of them is taken back.</source>
-   <translation type="unfinished" />
+   <translation>Endet, wenn eine davon zurückgenommen wird.</translation>
   </message>
   <message>
    <source>Ends when pipping or hatching is written.</source>
@@ -605,7 +605,7 @@
   <message>
    <source>Entered twice?</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Doppelt eingetragen?</translation>
   </message>
   <message>
    <source>Every day</source>
@@ -630,7 +630,7 @@
   </message>
   <message>
    <source>Faecal tests</source>
-   <translation type="unfinished" />
+   <translation>Kotuntersuchungen</translation>
   </message>
   <message>
    <source>Feb</source>
@@ -1047,7 +1047,7 @@
   </message>
   <message>
    <source>Medicine</source>
-   <translation type="unfinished" />
+   <translation>Medikamente</translation>
   </message>
   <message>
    <source>Medicine</source>
@@ -2121,11 +2121,11 @@
   </message>
   <message>
    <source>a bag holds 0 items or more, got {value!r}</source>
-   <translation type="unfinished" />
+   <translation>ein Beutel enthält 0 Stück oder mehr, nicht {value!r}</translation>
   </message>
   <message>
    <source>a body score lies between 1 and 5, got {value!r}</source>
-   <translation type="unfinished" />
+   <translation>ein Körperzustand liegt zwischen 1 und 5, nicht {value!r}</translation>
   </message>
   <message>
    <source>a clear shed</source>
@@ -2134,7 +2134,7 @@
   </message>
   <message>
    <source>a dose is due each 1 to 365 days, got {value!r}</source>
-   <translation type="unfinished" />
+   <translation>eine Gabe ist alle 1 bis 365 Tage fällig, nicht {value!r}</translation>
   </message>
   <message>
    <source>a female</source>
@@ -2143,7 +2143,7 @@
   </message>
   <message>
    <source>a length must be more than 0 cm, got {value!r}</source>
-   <translation type="unfinished" />
+   <translation>eine Länge muss mehr als 0 cm sein, nicht {value!r}</translation>
   </message>
   <message>
    <source>a line has {have:n} cells in place of {need:n}.</source>
@@ -2161,7 +2161,7 @@
   </message>
   <message>
    <source>a probe needs a name, got nothing</source>
-   <translation type="unfinished" />
+   <translation>ein Fühler braucht einen Namen, da steht keiner</translation>
   </message>
   <message>
    <source>a short cool spell, then warm</source>
@@ -2190,7 +2190,7 @@
   </message>
   <message>
    <source>a weight must be more than 0 g, got {value!r}</source>
-   <translation type="unfinished" />
+   <translation>ein Gewicht muss mehr als 0 g sein, nicht {value!r}</translation>
   </message>
   <message>
    <source>above p99</source>
@@ -2527,7 +2527,7 @@
   </message>
   <message>
    <source>grams of prey must be more than 0 g, got {value!r}</source>
-   <translation type="unfinished" />
+   <translation>Gramm Futter müssen mehr als 0 g sein, nicht {value!r}</translation>
   </message>
   <message>
    <source>gravid</source>
@@ -3270,11 +3270,11 @@
   </message>
   <message>
    <source>the number of eggs must be more than 0, got {value!r}</source>
-   <translation type="unfinished" />
+   <translation>die Zahl der Eier muss mehr als 0 sein, nicht {value!r}</translation>
   </message>
   <message>
    <source>the number of items must be more than 0 items, got {value!r}</source>
-   <translation type="unfinished" />
+   <translation>die Anzahl der Futtertiere muss mehr als 0 sein, nicht {value!r}</translation>
   </message>
   <message>
    <source>the shed</source>
@@ -3474,7 +3474,7 @@
   </message>
   <message>
    <source>{count:meals} are written of {on:day}: given twice, or entered twice?</source>
-   <translation type="unfinished" />
+   <translation>{count:meals} am {on:day} eingetragen: zweimal gegeben oder doppelt eingetragen?</translation>
   </message>
   <message>
    <source>{count:n} pairings stay here: the mate is not passed on.</source>

@@ -361,6 +361,10 @@
    <translation>Noch steht kein Tier in einem Rack.</translation>
   </message>
   <message>
+   <source>No clutch of {who} is in the book; L writes one.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No course of medicine runs for this line.</source>
    <translation>Für diese Zeile läuft keine Kur.</translation>
   </message>
