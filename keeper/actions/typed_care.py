@@ -23,7 +23,7 @@ from keeper.husbandry.care import (
     Medicine,
     Permit,
 )
-from keeper.husbandry.events import Cleaned
+from keeper.husbandry.events import Cleaned, Clutch
 from keeper.husbandry.house import Cleaning
 from keeper.husbandry.when import Happened
 from keeper.language import tr
@@ -76,6 +76,11 @@ def running_courses(keeping: Keeping, animal: AnimalId, on: date) -> tuple[Runni
         )
         for name, medicine in latest.items()
     )
+
+
+def clutches_of(keeping: Keeping, animal: AnimalId) -> list[Clutch]:
+    """Every clutch of *animal*, oldest first."""
+    return [entry.event for entry in reading.history(keeping.book, Clutch, animal)]
 
 
 def medicine_typed(
@@ -132,13 +137,14 @@ def permit_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
     return _typed("permit", event)
 
 
-def eggs_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
-    """``6 hatched, 1 failed of 26-9``: what became of her eggs.
+def eggs_typed(animal: AnimalId, happened: Happened, text: str, *, laid: Sequence[Clutch]) -> Typed:
+    """``6 hatched, 1 failed of 26-9``: what became of her eggs. laid: her clutches.
 
     Raises:
-        ValueError: no number, or nothing that can become of an egg.
+        ValueError: no number, nothing that can become of an egg, or no such clutch by that day.
     """
     told, _, clutch = (part.strip() for part in text.partition(" of "))
+    _refuse_unlaid(laid, clutch, happened.day)
     found = [_some_eggs(animal, happened, part, clutch or None) for part in told.split(",")]
     what = ", ".join(care_words(event) for event in found)
     return Typed(verb="eggs", event=found[0], also=tuple(found[1:]), what=what)
@@ -242,6 +248,16 @@ def _refuse_doubled(course: Running, on: date) -> None:
     raise ValueError(
         tr("The dose of {name} due on {day} is written as given; no second.", name=name, day=day)
     )
+
+
+def _refuse_unlaid(laid: Sequence[Clutch], code: str, on: date) -> None:
+    before = [clutch for clutch in laid if clutch.happened.day <= on]
+    if not before:
+        raise ValueError(tr("No clutch of hers was laid by {day}.", day=day_words(on)))
+    codes = [clutch.code for clutch in before if clutch.code]
+    if code and code not in codes:
+        known = ", ".join(codes) or tr("none has a code")
+        raise ValueError(tr("{typed!r} is no clutch of hers; {known}.", typed=code, known=known))
 
 
 def _some_eggs(animal: AnimalId, happened: Happened, text: str, clutch: str | None) -> Eggs:

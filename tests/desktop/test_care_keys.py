@@ -167,6 +167,9 @@ def test_a_course_with_something_missing_stays_in_the_field(desk):
 
 
 def test_what_became_of_her_eggs_is_typed_on_the_dams_page(desk, keeping):
+    desk.press(K.Key_I)
+    assert "No clutch of Wren is in the book" in desk.foot
+
     animal = desk.page.page.animal.animal
     note(keeping, "try", Clutch(animal=animal, happened=on_day(ago(60)), good=8))
     desk.press(K.Key_I)

@@ -14,6 +14,7 @@ from keeper.actions.newcomers import bring_in, hatchlings_typed
 from keeper.actions.noting import note
 from keeper.actions.records import entry_lines, record_rows
 from keeper.actions.typed_care import (
+    clutches_of,
     eggs_typed,
     faecal_typed,
     medicine_typed,
@@ -112,11 +113,11 @@ def test_a_course_survives_the_closing_of_the_book(keeping, clock, tmp_path):
 def test_every_entry_stands_in_the_records_in_words(keeping):
     medicine(keeping, COURSE)
     medicine(keeping, "given by Anna")
-    animal, happened = who(keeping), now(keeping)
+    animal, happened = laid(keeping, 60), now(keeping)
     for typed in (
         faecal_typed(animal, happened, "found: flagellates"),
         permit_typed(animal, happened, "transfer permit / 26-118 / 30 Jun 2027"),
-        eggs_typed(animal, happened, "6 hatched of 26-9"),
+        eggs_typed(animal, happened, "6 hatched of 26-9", laid=clutches_of(keeping, animal)),
     ):
         note(keeping, typed.verb, typed.event)
     count_prey(keeping, "mouse fuzzy: 14: 200")
@@ -233,7 +234,8 @@ def laid(keeping: Keeping, days: int, code: str | None = "26-9") -> int:
 
 
 def told_eggs(keeping: Keeping, text: str) -> None:
-    typed = eggs_typed(who(keeping), now(keeping), text)
+    dam = who(keeping)
+    typed = eggs_typed(dam, now(keeping), text, laid=clutches_of(keeping, dam))
     note(keeping, typed.verb, typed.event, *typed.also)
 
 

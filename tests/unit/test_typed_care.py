@@ -13,11 +13,14 @@ from keeper.actions.typed_care import (
     permit_typed,
 )
 from keeper.husbandry.care import Dose, DoseTold, EggFate, FaecalResult, Medicine
+from keeper.husbandry.events import Clutch
 from keeper.husbandry.house import Cleaning
 from keeper.husbandry.when import on_day
 
 TODAY = date(2026, 11, 25)
 ON = on_day(TODAY)
+LAID = [Clutch(animal=1, happened=on_day(date(2026, 9, 26)), good=8, code="26-9")]
+LATER = Clutch(animal=1, happened=on_day(date(2026, 11, 26)), good=8)
 COURSE = "Tarsin / 0.05 ml/kg, 1:3 in saline / under the skin / 14 days / every 2 days / lot 7-B"
 
 
@@ -139,7 +142,7 @@ def test_a_permit_has_a_kind_a_number_and_a_last_day():
 
 
 def test_eggs_are_told_in_one_line():
-    told = eggs_typed(1, ON, "6 hatched, 1 failed of 26-9")
+    told = eggs_typed(1, ON, "6 hatched, 1 failed of 26-9", laid=LAID)
     first, second = told.event, *told.also
 
     assert (first.count, first.fate, first.clutch) == (6, EggFate.HATCHED, "26-9")
@@ -147,10 +150,23 @@ def test_eggs_are_told_in_one_line():
     assert told.what == "6 hatched of 26-9, 1 failed of 26-9"
 
 
+@pytest.mark.parametrize(
+    ("text", "laid", "said"),
+    [
+        ("6 hatched", [], "No clutch of hers"),
+        ("6 hatched of 26-8", LAID, "'26-8' is no clutch of hers; 26-9"),
+        ("6 hatched", [LATER], "No clutch of hers was laid by 25"),
+    ],
+)
+def test_eggs_need_a_clutch_that_was_laid(text, laid, said):
+    with pytest.raises(ValueError, match=said):
+        eggs_typed(1, ON, text, laid=laid)
+
+
 @pytest.mark.parametrize("text", ["", "hatched", "0 hatched", "6 flown", "6 hatched; 1 failed"])
 def test_eggs_without_a_number_or_a_fate_are_refused(text):
     with pytest.raises(ValueError, match=r"is not understood|is no thing"):
-        eggs_typed(1, ON, text)
+        eggs_typed(1, ON, text, laid=LAID)
 
 
 @pytest.mark.parametrize(

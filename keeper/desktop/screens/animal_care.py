@@ -12,6 +12,7 @@ from keeper.actions.typed_care import (
     MEDICINE,
     PERMIT,
     cleaning_typed,
+    clutches_of,
     eggs_typed,
     faecal_typed,
     medicine_typed,
@@ -42,8 +43,12 @@ def permit_asked(keeping: Keeping, row: AnimalNow, day: date) -> Noting:
 
 
 def eggs_asked(keeping: Keeping, row: AnimalNow, day: date) -> Noting:
+    """Raises LookupError for one that has laid no eggs."""
+    laid = clutches_of(keeping, row.animal)
+    if not laid:
+        raise LookupError(tr("No clutch of {who} is in the book; L writes one.", who=row.called))
     prompt = tr("her eggs, {day}", day=day_words(day))
-    return Noting(keeping, row, day, prompt, hinted(EGGS), eggs_typed)
+    return Noting(keeping, row, day, prompt, hinted(EGGS), partial(eggs_typed, laid=laid))
 
 
 def cleaning_asked(keeping: Keeping, row: AnimalNow, day: date) -> Noting:
