@@ -10,6 +10,7 @@ from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
 from keeper.language import tr
 from keeper.reports.figures import moment, number, plain, weekday
 from keeper.reports.prey_words import prey_words
+from keeper.reports.printed_entries import degrees
 from keeper.reports.round_sheet import night_words
 from keeper.reports.words import word
 
@@ -24,17 +25,34 @@ WATER_MINUTES = 30
 
 _MORNING = time(10)  # a round that begins sooner is still of the night before
 
-CAUTIONS = (
-    tr("Thaw in the fridge, in bags by grade; never on the bench, never in a microwave."),
-    tr("Then water of 38–42 °C, dried on a towel; 38–40 °C at the nose when it is offered."),
-    tr(
-        "One bowl for each grade. What was refused goes to another tub within 2 hours, or is"
-        " binned."
-    ),
-    tr("Bin what has been warm for more than 2 hours or was kept apart. Never freeze it again."),
-    tr("Wash hands, tongs and bench afterwards: rodents and snakes carry Salmonella."),
-)
-"""Common practice."""
+WATER_C, NOSE_C = (38.0, 42.0), (38.0, 40.0)
+"""The water that prey is warmed in, and how warm its nose is when it is offered: common practice,
+no source."""
+
+
+def cautions() -> tuple[str, ...]:
+    """Common practice, with temperatures in the unit in use.
+
+    >>> plain(cautions()[1])
+    'Then water of 38–42 °C, dried on a towel; 38–40 °C at the nose when it is offered.'
+    """
+    return (
+        tr("Thaw in the fridge, in bags by grade; never on the bench, never in a microwave."),
+        tr(
+            "Then water of {water}, dried on a towel; {nose} at the nose when it is offered.",
+            water=degrees(*WATER_C),
+            nose=degrees(*NOSE_C),
+        ),
+        tr(
+            "One bowl for each grade. What was refused goes to another tub within 2 hours, or is"
+            " binned."
+        ),
+        tr(
+            "Bin what has been warm for more than 2 hours or was kept apart. Never freeze it again."
+        ),
+        tr("Wash hands, tongs and bench afterwards: rodents and snakes carry Salmonella."),
+    )
+
 
 HEADS = (
     tr("grade"),
@@ -97,7 +115,7 @@ class ThawList:
     lines: tuple[ThawLine, ...]
     times: tuple[str, ...]
     notes: tuple[str, ...]
-    cautions: tuple[str, ...] = CAUTIONS
+    cautions: tuple[str, ...]
 
     def foot(self, page: int, pages: int) -> str:
         """What stands at the foot of *page*, counted from 1."""
@@ -128,6 +146,7 @@ def thaw_list(
         lines=tuple(thaw_line(prey, by_prey[prey]) for prey in sorted(by_prey)),
         times=tuple(_times(night, start)),
         notes=tuple(_notes(items, held, cannot_tell)),
+        cautions=cautions(),
     )
 
 

@@ -28,6 +28,7 @@ from keeper.desktop.widgets.calendar_strip import (
 )
 from keeper.desktop.widgets.tile import TileState
 from keeper.reports.figures import day
+from keeper.reports.writing import Writing, writing_as
 
 PLACES = {"Females": at_once(FemalesScreen), "Records": at_once(RecordsScreen)}
 MET, NOT_YET, UNKNOWN = (
@@ -209,10 +210,10 @@ def test_g_changes_the_gate_of_the_kind_and_taking_back_changes_it_again(females
 @pytest.mark.parametrize(
     ("grams", "reason", "why"),
     [
-        ("heavy", None, "'heavy' is no weight"),
+        ("heavy", None, "'heavy' is not a weight"),
         ("240", "", "needs a reason"),
-        ("-5", "x", "gram"),
-        ("nan", "x", "gram"),
+        ("-5", "x", "is not a weight"),
+        ("nan", "x", "is not a weight"),
     ],
 )
 def test_a_gate_that_is_no_weight_or_has_no_reason_is_not_written(
@@ -351,3 +352,36 @@ def inked(image, look, x):
     """Whether anything is drawn in the column *x*."""
     ground = look.colour("ground")
     return any(image.pixelColor(x, y) != ground for y in range(image.height()))
+
+
+def test_g_before_the_rows_are_read_waits_for_them_and_says_so(slow, later):
+    slow.press(Qt.Key.Key_G)
+
+    assert "still being read" in slow.foot
+    assert slow.page.asking.isHidden()
+
+    later.work()
+
+    assert not slow.page.asking.isHidden()
+    assert "how many grams" in slow.page.asking.field.accessibleName()
+
+
+def test_g_without_any_female_says_that_there_is_no_gate(qtbot, tmp_path):
+    with closing(empty_book(tmp_path / "none.book")) as keeping:
+        window = Window(qtbot, keeping, PLACES)
+        window.press(Qt.Key.Key_G)
+        assert "there is no gate" in window.foot
+        assert window.page.asking.isHidden()
+
+
+def test_in_ounces_the_gate_is_asked_for_and_written_in_ounces(females, keeping):
+    with writing_as(Writing(ounces=True)):
+        females.page._choose(0)
+        females.press(Qt.Key.Key_G)
+        assert "how many ounces" in females.page.asking.field.accessibleName()
+        assert females.page.asking.field.text() == "7.055"
+        females.answer("10 oz")
+        females.answer("my line is large")
+
+    (own,) = own_figures(keeping)
+    assert own.value == pytest.approx(283.5)

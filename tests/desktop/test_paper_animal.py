@@ -17,6 +17,7 @@ from keeper.desktop.light import contrast
 from keeper.desktop.paper.desk import NO_PRINTER, NOTHING_YET, PaperDesk
 from keeper.desktop.paper.page import MARGIN_MM
 from keeper.desktop.paper.paper_look import PAPER
+from keeper.desktop.paper.sizes import Paper, put_paper_to_use
 from keeper.husbandry.events import HoldKind, HoldSet, Remark, RemarkKind
 from keeper.husbandry.when import on_day
 
@@ -250,3 +251,16 @@ def test_a_hostile_code_leads_to_no_other_place(desk, keeping, tmp_path):
 
     assert path.parent == tmp_path
     assert path.name == "animal.book.card-------------etc-passwd.pdf"
+
+
+@pytest.mark.parametrize("kind", ["life", "card", "vet"])
+def test_on_letter_paper_it_takes_no_more_pages_than_on_a4(desk, kind):
+    try:
+        on_a4 = len(printed(desk, kind))
+        put_paper_to_use(Paper.LETTER)
+        on_letter = printed(desk, kind)
+    finally:
+        put_paper_to_use(Paper.A4)
+
+    assert on_letter[0].get_size() == pytest.approx((612, 792), abs=1.0)
+    assert len(on_letter) == on_a4

@@ -76,9 +76,9 @@ def test_cautions_holds_and_the_words_of_the_boxes_are_read_back(printed):
     (first, *_) = words_of(opened(printed, "sheet A4"))
 
     for words in (
-        "mouse fuzzy BITES",
+        "fuzzy mouse BITES",
         "hold vet",
-        "mouse fuzzy quarantine",
+        "fuzzy mouse quarantine",
         "0 refused · 5 left in · 2 part taken · 7 not offered",
         "line tub name sex eaten plan and caution taken 0 5 2 7 grams note",
         "Row A1, lines 1–10: all but those marked, as planned",
@@ -90,7 +90,7 @@ def test_the_thaw_list_is_read_back_with_its_sum_its_times_and_its_cautions(prin
     (words,) = words_of(opened(printed, "thaw A4"))
 
     for part in (
-        "mouse fuzzy 138 + 7",
+        "fuzzy mouse 138 + 7",
         "Likely left, of 68 animals",
         "Held and not counted: vet 1.",
         "Into warm water at Wed 20:10",

@@ -23,7 +23,8 @@ from keeper.husbandry.animal import Sex
 from keeper.husbandry.events import Result
 from keeper.reports.figures import plain
 from keeper.reports.round_sheet import RowEnd, SheetLine, round_sheet
-from keeper.reports.thaw_list import Thawed, thaw_line
+from keeper.reports.thaw_list import Thawed, cautions, thaw_line
+from keeper.reports.writing import Writing, writing_as
 from tests.builders import a_refusal, an_offer
 from tests.feeding_room import (
     NIGHT,
@@ -318,3 +319,12 @@ def test_a_night_without_lines_prints_nothing():
 def test_a_room_of_300_prints_on_ten_pages(tmp_path):
     with closing(make_book(tmp_path / "room.book", room())) as keeping:
         assert len(round_sheet_of(keeping, begin_night(keeping, NIGHT)).pages) == 10
+
+
+def test_the_warmth_of_water_and_prey_is_told_in_the_unit_in_use():
+    assert "38–42 °C" in plain(cautions()[1])
+    with writing_as(Writing(fahrenheit=True)):
+        told = plain(cautions()[1])
+
+    assert "water of 100.4–107.6 °F" in told and "100.4–104 °F at the nose" in told
+    assert "°C" not in told

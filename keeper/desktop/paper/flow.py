@@ -14,8 +14,10 @@ from keeper.desktop.paper.page import (
     Box,
     Drawing,
     Page,
+    inside_of,
     page_layout,
 )
+from keeper.desktop.paper.sizes import Paper
 from keeper.reports.paper_parts import (
     Blank,
     Document,
@@ -27,6 +29,9 @@ from keeper.reports.paper_parts import (
     Table,
     Words,
 )
+
+A4_INSIDE_MM = inside_of(Paper.A4).height
+"""Heights below are those on A4; on a shorter sheet pictures and blanks are lower by its share."""
 
 HEAD_MM, HEADING_MM, BLANK_MM = 12.0, 8.0, 8.5
 TITLE_PT, HEADING_PT = 16.0, 13.0
@@ -132,11 +137,15 @@ def _slabs(page: Page, part: Part, pictures: Mapping[str, Artist]) -> Iterator[S
         case Blank():
             for label in part.labels:
                 tied = label != part.labels[-1]
-                yield Slab(BLANK_MM, partial(_blank, label=label), tied=tied)
+                yield Slab(BLANK_MM * _share(page), partial(_blank, label=label), tied=tied)
         case Picture():
-            yield Slab(part.high_mm, partial(_picture, artist=pictures[part.name]))
+            yield Slab(part.high_mm * _share(page), partial(_picture, artist=pictures[part.name]))
         case PageEnd():
             yield Slab(0.0, _nothing, ends_page=True)
+
+
+def _share(page: Page) -> float:
+    return min(1.0, page.inside.height / A4_INSIDE_MM)
 
 
 def _nothing(page: Page, box: Box) -> None:

@@ -46,7 +46,8 @@ def female_face(row: FemaleRow, forecast: WeightForecast | None, on: date) -> Fe
 
 
 def _kind(row: FemaleRow) -> str:
-    return f"{row.species}, {row.animal.line}" if row.animal.line else row.species
+    """Her line first: where a column is narrow the end is cut, and the kind is known anyway."""
+    return f"{row.animal.line}, {row.species}" if row.animal.line else row.species
 
 
 def _beside(row: FemaleRow, on: date) -> str:

@@ -15,6 +15,7 @@ from keeper.actions.females import FemaleRow
 from keeper.actions.keeping import Keeping
 from keeper.actions.other_process import call_off
 from keeper.actions.troubles import REFUSALS, said
+from keeper.actions.weighing import typed_grams
 from keeper.desktop.background import Background, Worker
 from keeper.desktop.look import Look
 from keeper.desktop.models.female_rows import ROW_ROLE, FemaleRowsModel
@@ -25,7 +26,11 @@ from keeper.desktop.type import Use
 from keeper.desktop.widgets.asking_line import AskingLine
 from keeper.desktop.widgets.female_list import FemaleHead, FemaleList, GateLegend
 from keeper.desktop.widgets.words_line import HeadLine, Words
+from keeper.language import tr
+from keeper.reports.figures import mass_unit
+from keeper.reports.figures import typed_grams as typed_mass
 from keeper.reports.words import sentence
+from keeper.reports.writing import in_use
 
 if TYPE_CHECKING:
     from keeper.actions.forecasting import WeightForecast
@@ -50,7 +55,7 @@ class FemalesScreen(QWidget):
         self._forecasts: dict[int, WeightForecast] = {}
         self._on: date | None = None
         self._turn = 0  # counts readings; what belongs to an older one is dropped
-        self._stale = True
+        self._stale, self._gate_asked = True, False
         self.head = HeadLine(look)
         self.heads = FemaleHead(look)
         self.model = FemaleRowsModel(self)
@@ -111,6 +116,8 @@ class FemalesScreen(QWidget):
         known = chosen is not None and chosen.animal.animal in animals
         self._choose(animals.index(chosen.animal.animal) if chosen and known else 0)
         self._show(found)
+        if self._gate_asked:
+            self._ask_gate()
         self._reckon(turn, [n for n, row in enumerate(found.rows) if wants_forecast(row)])
 
     def _kept(self, row: FemaleRow) -> WeightForecast | None:
@@ -197,16 +204,30 @@ class FemalesScreen(QWidget):
             self._notices.animal_asked.emit(row.animal.animal)
 
     def _ask_gate(self) -> None:
+        """While the rows are still being read the question waits for them."""
         row = self._row()
-        if row is not None:
-            question = f"Every female {row.species} from how many grams"
-            self.asking.ask(question, partial(self._take_grams, row), f"{row.gate_g:g}")
+        if row is None:
+            self._gate_asked = self._on is None
+            if self._gate_asked:
+                self._notices.noted.emit(tr("The females are still being read; then it asks."))
+            else:
+                self._notices.refused.emit(tr("No female stands in this book; there is no gate."))
+            return
+        self._gate_asked = False
+        question = tr(
+            "Every female {species} from how many {unit}",
+            species=row.species,
+            unit=tr("ounces") if in_use().ounces else tr("grams"),
+        )
+        self.asking.ask(question, partial(self._take_grams, row), typed_mass(row.gate_g))
 
     def _take_grams(self, row: FemaleRow, text: str) -> bool:
+        """The weight in the unit in use, with or without it."""
         try:
-            weight_g = float(text.removesuffix("g").strip())
-        except ValueError:
-            self._notices.refused.emit(f"{text!r} is no weight; digits such as 220 are right.")
+            typed_g = typed_grams(text.strip().removesuffix(mass_unit()).strip())
+            weight_g = round(typed_g, 1) if in_use().ounces else typed_g
+        except ValueError as refusal:
+            self._notices.refused.emit(said(refusal))
             return False
         self.asking.ask("Because", partial(self._set_gate, row, weight_g))
         return False

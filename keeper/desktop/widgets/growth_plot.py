@@ -13,16 +13,18 @@ from keeper.actions.animal_page import BandPoint, Weighed
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.lettering import RIGHT, cap_height, font_to_fit, set_line
 from keeper.desktop.widgets.life_canvas import LABEL_LEFT_UNITS, Canvas
+from keeper.desktop.widgets.spreading import spread
 from keeper.husbandry.animal import Sex
+from keeper.language import tr
 from keeper.reports.figures import mass, mass_unit
 from keeper.reports.writing import in_use
 
 _FINER = tuple(tuple(1 + n / part for n in range(9 * part)) for part in (2, 5, 10))
 _STEPS = ((1, 2, 5), (1, 1.5, 2, 3, 4, 5, 6, 8), *_FINER)
 _AIR = 0.06  # of the range left free above and below, in logarithms
-_KEY = (("empty", "ink"), ("within digestion", "sheet"))
+_KEY = ((tr("empty", sense="weight"), "ink"), (tr("within digestion"), "sheet"))
 _LEAST_FIGURE_PT = 7.0
-_SEXES = {Sex.FEMALE: "females", Sex.MALE: "males"}
+_CENTILE_LINES = 1.55  # names of centiles stand so many capitals apart
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -88,7 +90,7 @@ def paint_weight_grid(canvas: Canvas, scale: WeightScale) -> None:
 def _heads(canvas: Canvas) -> list[tuple[float, str, Use]]:
     """The lane's name and its unit, line by line, each with its base."""
     look, base = canvas.look, canvas.layout.plot.top() + canvas.look.u(2.6, 1.6)
-    lines = ("weight", mass_unit(), "ratio", "scale")
+    lines = (tr("weight"), mass_unit(), tr("ratio"), tr("scale", sense="of a plot"))
     uses = (Use.TABLE_STRONG, Use.TABLE, Use.TABLE, Use.TABLE)
     bases = (base + n * look.u(4.4, 3.9) for n in range(len(lines)))
     return list(zip(bases, lines, uses, strict=True))
@@ -201,8 +203,10 @@ def paint_plot_key(canvas: Canvas, lines: Sequence[str], rect: QRectF) -> None:
 def basis_words(sex: Sex, basis: str) -> str:
     """Whose band is drawn and how it is known."""
     if sex is Sex.UNKNOWN:
-        return f"both sexes, {basis}"
-    return f"band: {_SEXES[sex]} of this kind, {basis}"
+        return tr("both sexes, {basis}", basis=basis)
+    if sex is Sex.FEMALE:
+        return tr("band: females of this kind, {basis}", basis=basis)
+    return tr("band: males of this kind, {basis}", basis=basis)
 
 
 def _dot_radius(canvas: Canvas, weighed: Sequence[Weighed]) -> float:
@@ -241,25 +245,28 @@ def _between(
 
 
 def _name_ends(canvas: Canvas, last: BandPoint, scale: WeightScale) -> None:
-    """Each centile named where its line ends; where they crowd the inner four stand aside."""
-    look, right = canvas.look, canvas.layout.plot.right()
-    expected = last.expected
+    """Each centile named beside the end of its line; names that would crowd are led aside to."""
+    look, plot = canvas.look, canvas.layout.plot
     half = cap_height(look.font(Use.TABLE)) / 2
-    ends = [
-        ("p97", expected.p97_g),
-        ("p90", expected.p90_g),
-        ("p50", expected.p50_g),
-        ("p10", expected.p10_g),
-        ("p3", expected.p3_g),
-    ]
-    crowded = scale.y(expected.p90_g) - scale.y(expected.p97_g) < 3.2 * half
-    for name, grams in ends:
-        aside = crowded and name in ("p90", "p10")
-        x, y = right + look.u(1, 0.8), scale.y(grams)
-        nudge = {"p97": -1.0, "p3": 1.0}.get(name, 0.0) * half if crowded else 0.0
-        if aside:
-            end = right + look.u(1.8, 1.4) + canvas.wide("p50", Use.TABLE_STRONG)
-            canvas.line("line", 1.0, right + look.u(0.5), y, end, y)
-            x = end + look.u(0.6, 0.4)
-        use = Use.TABLE_STRONG if name == "p50" else Use.TABLE
-        canvas.words(x, y + half + nudge, name, use=use, ink="ink" if name == "p50" else "ink2")
+    ends = {name: scale.y(grams) for name, grams in _centiles(last)}
+    apart = _CENTILE_LINES * 2 * half
+    names = spread(list(ends.values()), apart, plot.top() + half, plot.bottom() - half)
+    led = max(abs(y - at) for y, at in zip(ends.values(), names, strict=True)) > half
+    left = plot.right() + (look.u(3.4, 2.6) if led else look.u(1, 0.8))
+    for (name, y), at in zip(ends.items(), names, strict=True):
+        if led:
+            canvas.line("line", 1.0, plot.right() + look.u(0.4), y, left - look.u(0.5, 0.4), at)
+        use, ink = (Use.TABLE_STRONG, "ink") if name == "p50" else (Use.TABLE, "ink2")
+        canvas.words(left, at + half, name, use=use, ink=ink)
+
+
+def _centiles(last: BandPoint) -> Sequence[tuple[str, float]]:
+    """Names and grams, the heaviest first."""
+    of = last.expected
+    return (
+        ("p97", of.p97_g),
+        ("p90", of.p90_g),
+        ("p50", of.p50_g),
+        ("p10", of.p10_g),
+        ("p3", of.p3_g),
+    )
