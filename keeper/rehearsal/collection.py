@@ -15,6 +15,7 @@ from keeper.rehearsal.diary import Clock
 from keeper.rehearsal.household import Household, Plot
 from keeper.rehearsal.seen import Planted, all_planted
 from keeper.rules.nights import feed_nights
+from keeper.store.database import unsynced
 
 STATION, KEEPER = "rehearsal", "Ansa"
 HOUSE_ANIMALS, HOUSE_YEARS = 80, 3
@@ -38,7 +39,8 @@ class Rehearsal:
 
     def finish(self) -> None:
         """Live what is left to live; the clock then stands at the next morning."""
-        self.household.live()
+        with unsynced(self.keeping.book):
+            self.household.live()
         self.clock.set(self.plot.last + timedelta(days=1), _MORNING)
 
     def planted(self) -> tuple[Planted, ...]:

@@ -7,7 +7,7 @@ from contextlib import closing
 
 import pytest
 
-from keeper.store.database import SCHEMA_VERSION, create_book, open_book, writing
+from keeper.store.database import SCHEMA_VERSION, create_book, open_book, unsynced, writing
 from keeper.store.durable import sha256_of
 from keeper.store.errors import BookError, NewerBook, NotABook, ReadOnlyBook
 from tests.store.books import a_weight, an_animal, an_offer, tables_of, write
@@ -176,3 +176,14 @@ def test_a_large_batch_leaves_no_large_journal(book, animal):
         while_writing = journal.stat().st_size
 
     assert journal.stat().st_size <= 1_000_000 < while_writing
+
+
+def test_a_book_made_without_waiting_for_the_disk_waits_for_it_in_the_end(book):
+    def synchronous():
+        return book.connection.execute("PRAGMA synchronous").fetchone()[0]
+
+    with pytest.raises(KeyError), unsynced(book):
+        assert synchronous() == 0
+        raise KeyError
+
+    assert synchronous() == 3
