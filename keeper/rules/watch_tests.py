@@ -76,10 +76,12 @@ def _next_day(clear: Sequence[date], since: date) -> date:
 
 def _faecal(facts: WatchFacts, today: date) -> Signal | None:
     tests = sorted(facts.faecals, key=lambda test: test.happened)
+    told = [test for test in tests if test.result is not FaecalResult.SENT]
+    if told and told[-1].result is FaecalResult.FOUND:
+        on, text = told[-1].happened.day, told[-1].note or "?"
+        found = because("found in the faeces", on=on, text=text)
+        return _signal("faecal test", (found, because("ask a reptile vet")), on)
     last = tests[-1] if tests else None
-    if last is not None and last.result is FaecalResult.FOUND:
-        found = because("found in the faeces", on=last.happened.day, text=last.note or "?")
-        return _signal("faecal test", (found, because("ask a reptile vet")), last.happened.day)
     if last is not None and last.result is FaecalResult.SENT:
         days = (today - last.happened.day).days
         if days < RESULT_DAYS.value:

@@ -70,6 +70,7 @@ def test_what_was_found_is_told_until_a_clear_test_and_begins_the_count_anew():
     found = faecal(20, FOUND, "flagellates")
 
     assert lines(faecals=[found]) == [("faecal test", "found in the faeces")]
+    assert lines(faecals=[found, faecal(1, SENT)]) == [("faecal test", "found in the faeces")]
     assert lines(faecals=[found, faecal(1)]) == []
     assert lines(quarantined=75, faecals=[faecal(70), faecal(45), found, faecal(0)]) == []
     assert lines(quarantined=79, faecals=[faecal(72), faecal(50), faecal(29, FOUND), faecal(25)])
