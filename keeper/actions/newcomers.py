@@ -2,7 +2,7 @@
 
 import re
 from calendar import monthrange
-from collections.abc import Sequence
+from collections.abc import Container, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 from itertools import islice
@@ -10,6 +10,7 @@ from string import ascii_lowercase
 
 from keeper.actions.finding import found
 from keeper.actions.keeping import Keeping, Written, animals_on
+from keeper.actions.racks import Size, sizes_declared
 from keeper.actions.recording import Newcomer, receive
 from keeper.actions.typed_entries import MONTHS, SEXES, chosen
 from keeper.husbandry.animal import AnimalId, Sex
@@ -103,7 +104,7 @@ def hatchlings_typed(keeping: Keeping, dam: AnimalNow, happened: Happened, text:
         clutch=clutch,
     )
     codes = _letters(clutch, {row.code for row in here}, count)
-    tubs = _tubs(tub, here, count)
+    tubs = _tubs(keeping, tub, here, count)
     young = tuple(
         replace(first, code=code, place=place) for code, place in zip(codes, tubs, strict=True)
     )
@@ -290,16 +291,52 @@ def _letters(clutch: str, taken: set[str], count: int) -> list[str]:
     return free[:count]
 
 
-def _tubs(text: str, here: Sequence[AnimalNow], count: int) -> Sequence[str | None]:
-    """*count* free tubs of one row from the one that *text* names on; none where none is named."""
+def _tubs(
+    keeping: Keeping, text: str, here: Sequence[AnimalNow], count: int
+) -> Sequence[str | None]:
+    """*count* free tubs from the one that *text* names on; none where none is named.
+
+    They stand in one row; in a rack of declared size the rows after it follow, to its end.
+    """
     if text in _UNKNOWN:
         return [None] * count
     first = place_of(text)
     if first is None:
         raise ValueError(tr("{text!r} names no tub; rack, row and tub are right: A4-1.", text=text))
     taken = {place_of(row.place) for row in here if row.in_the_room and row.place}
+    size = sizes_declared(keeping).get(first.rack)
+    if size is not None:
+        return _within(first, size, taken, count)
     row = (Place(first.rack, first.row, first.tub + step) for step in range(count + len(taken)))
     return [str(place) for place in islice((p for p in row if p not in taken), count)]
+
+
+def _within(
+    first: Place, size: Size, taken: Container[Place | None], count: int
+) -> Sequence[str | None]:
+    """Free tubs of a declared rack, row by row from *first* on. Raises ValueError for too few."""
+    rows, tubs = size
+    every = (Place(first.rack, row, tub) for row in range(1, rows + 1) for tub in _upto(tubs))
+    stands = first.row <= rows and first.tub <= tubs
+    free = [str(place) for place in every if stands and place >= first and place not in taken]
+    if len(free) < count:
+        raise ValueError(
+            tr(
+                "Rack {rack} has {rows} rows of {tubs} tubs: from {place} on {free} of them are"
+                " free, not {count}; another tub is right, or a larger rack (D in Racks).",
+                rack=first.rack,
+                rows=rows,
+                tubs=tubs,
+                place=str(first),
+                free=len(free),
+                count=count,
+            )
+        )
+    return free[:count]
+
+
+def _upto(last: int) -> range:
+    return range(1, last + 1)
 
 
 def _span(young: Sequence[Newcomer]) -> str:

@@ -12,6 +12,7 @@ from keeper.actions.keeping import animal_coded, animals_on, new_keeping
 from keeper.actions.life import life_of
 from keeper.actions.newcomers import bring_in, hatched_typed, hatchlings_typed, newcomer_typed
 from keeper.actions.noting import note
+from keeper.actions.rack_moves import declare_rack
 from keeper.actions.records import entry_lines, record_rows
 from keeper.actions.undoing import take_back
 from keeper.desktop.screens.animal_words import figures_of
@@ -302,3 +303,25 @@ def test_a_name_is_written_and_what_was_not_typed_stays(keeping, pair):
 def test_a_line_that_names_nothing_is_refused(keeping, pair):
     with pytest.raises(ValueError, match="'colour red' is not understood"):
         named_typed(pair[0], at_instant(NOW), "colour red")
+
+
+def test_young_fill_a_declared_rack_row_by_row_and_never_stand_beyond_it(keeping, pair):
+    declare_rack(keeping, "A", "4x3")
+    come(keeping, "X-1, house snake, f, 2025, A3-3")
+
+    young = hatch(keeping, pair[0], "4, 26-9, A3-2, bram")
+
+    assert [row.place for row in young] == ["A3·2", "A4·1", "A4·2", "A4·3"]
+
+
+@pytest.mark.parametrize(("tub", "free"), [("A4-2", 2), ("A5-1", 0), ("A1-9", 0)])
+def test_more_young_than_a_declared_rack_has_tubs_are_refused_in_a_sentence(
+    keeping, pair, tub, free
+):
+    declare_rack(keeping, "A", "4x3")
+    before = len(animals_on(keeping, TODAY))
+
+    with pytest.raises(ValueError, match=f"4 rows of 3 tubs: from .* on {free} of them are free"):
+        hatchlings_typed(keeping, pair[0], at_instant(NOW), f"10, 26-9, {tub}, bram")
+
+    assert len(animals_on(keeping, TODAY)) == before
