@@ -6,13 +6,14 @@ clear: ``op`` is opaque.
 """
 
 import re
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from typing import TypeVar
 
 from keeper.actions.entry_words import remark_words
 from keeper.actions.keeping import Keeping
+from keeper.actions.typed_names import TYPED as _TYPED
 from keeper.actions.weighing import typed_grams
 from keeper.husbandry.animal import AnimalId, Sex, SexedBy
 from keeper.husbandry.events import (
@@ -35,8 +36,11 @@ from keeper.husbandry.events import (
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import place_of
 from keeper.husbandry.when import Happened, at_instant, on_day
+from keeper.language import tr
 from keeper.reports.figures import day as day_words
 from keeper.reports.figures import grams
+from keeper.reports.words import word
+from keeper.reports.writing import Writing
 
 T = TypeVar("T")
 
@@ -68,11 +72,14 @@ WAYS = {way.value: way for way in SexedBy if way is not SexedBy.WRITTEN}
 HOLDS = {kind.value: kind for kind in HoldKind}
 REMARKS = {kind.value: kind for kind in RemarkKind if kind is not RemarkKind.PHOTO}
 RESULTS = {result.value: result for result in Result}
-OPEN_END = ("open", "?", "-", "")
+OPEN_END = ("open", "?", "-", "", tr("open", sense="an end"))
+_ENDS = ("end ", f"{tr('end', sense='a hold')} ")
 
 MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
-_DAY_MONTH = re.compile(r"(\d{1,2})\s*([a-z]{3})[a-z]*\.?\s*(\d{4})?")
-_DAYS = re.compile(r"\+?\s*(\d{1,4})\s*(?:d|day|days)")
+_SPOKEN_MONTHS = tuple(name.casefold()[:3] for name in Writing().months)
+_DAY_WORDS = "|".join(("d", "day", "days", tr("day").casefold(), tr("days").casefold()))
+_DAY_MONTH = re.compile(r"(\d{1,2})\.?\s*([^\W\d_]{3})[^\W\d_]*\.?\s*(\d{4})?")
+_DAYS = re.compile(rf"\+?\s*(\d{{1,4}})\s*(?:{_DAY_WORDS})")
 _WEIGHT = re.compile(r"\s*(\d{1,6}(?:[.,]\d{1,3})?)\s*g?(?:\s*[,;]\s*|\s+)(\S.*)")
 
 
@@ -84,10 +91,16 @@ def happened_on(keeping: Keeping, row: AnimalNow, day: date) -> Happened:
     """
     now = keeping.now()
     if day > now.date():
-        raise ValueError(f"{day_words(day)} is a day to come; an entry is of today or before.")
+        raise ValueError(
+            tr("{day} is a day to come; an entry is of today or before.", day=day_words(day))
+        )
     if row.hatched_first is not None and day < row.hatched_first:
         raise ValueError(
-            f"{day_words(day)} lies before hatching on {day_words(row.hatched_first)}."
+            tr(
+                "{day} lies before hatching on {hatched}.",
+                day=day_words(day),
+                hatched=day_words(row.hatched_first),
+            )
         )
     offset = now.utcoffset() or timedelta(0)
     return at_instant(now) if day == now.date() else on_day(day, offset)
@@ -96,38 +109,49 @@ def happened_on(keeping: Keeping, row: AnimalNow, day: date) -> Happened:
 def sign_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
     """A shed sign; a note may follow after a comma."""
     told, note = _parts(text, 2)
-    stage, quality = chosen(told, SIGNS, "shed sign")
+    stage, quality = chosen(told, SIGNS, tr("shed sign"))
     event = ShedSign(
         animal=animal, happened=happened, note=note or None, stage=stage, quality=quality
     )
-    return Typed(verb="shed sign", event=event, what=_named(told, SIGNS))
+    return Typed(verb="shed sign", event=event, what=_said(_named(told, SIGNS)))
 
 
 def remark_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
     """A remark as it stands; ``mites: under the chin`` gives it a kind, as ``mites`` alone does."""
     head, colon, rest = text.strip().partition(":")
-    kind = REMARKS.get(head.strip().casefold())
+    kind = REMARKS.get(_key_of(head.strip(), REMARKS))
     told = rest.strip() if kind and colon else text.strip()
     if not told:
-        raise ValueError("An empty note says nothing; a few words are right.")
+        raise ValueError(tr("An empty note says nothing; a few words are right."))
     event = Remark(animal=animal, happened=happened, kind=kind or RemarkKind.NOTE, text=told)
     return Typed(verb="note", event=event, what=remark_words(event))
 
 
 def hold_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
     """``vet, 12 Dec, swelling`` sets a hold, ``end vet`` ends it."""
-    if text.strip().casefold().startswith("end "):
-        return _hold_ended(animal, happened, text.strip()[4:])
+    for end in _ENDS:
+        if text.strip().casefold().startswith(end):
+            return _hold_ended(animal, happened, text.strip()[len(end) :])
     told, end, reason = _parts(text, 3)
-    kind = chosen(told, HOLDS, "hold")
+    kind = chosen(told, HOLDS, tr("hold"))
     until = None if (end or "") in OPEN_END else day_typed(end or "", happened.day)
     if until is not None and until <= happened.day:
-        raise ValueError(f"A hold ends after {day_words(happened.day)}, not on {day_words(until)}.")
+        raise ValueError(
+            tr(
+                "A hold ends after {day}, not on {until}.",
+                day=day_words(happened.day),
+                until=day_words(until),
+            )
+        )
     if not reason:
-        raise ValueError("A hold needs kind, end and reason: vet, 12 Dec, swelling at the neck.")
+        raise ValueError(
+            tr("A hold needs kind, end and reason: vet, 12 Dec, swelling at the neck.")
+        )
     event = HoldSet(animal=animal, happened=happened, note=reason, kind=kind, until=until)
-    ends = f"until {day_words(until)}" if until else "until it is ended"
-    return Typed(verb="set hold", event=event, what=f"hold {kind.value} {ends}")
+    what = tr("hold {kind} until it is ended", kind=word(kind))
+    if until:
+        what = tr("hold {kind} until {day}", kind=word(kind), day=day_words(until))
+    return Typed(verb="set hold", event=event, what=what)
 
 
 def move_typed(
@@ -136,41 +160,44 @@ def move_typed(
     """Into another tub. known: who stands where, by place; it is told who is there already."""
     told = text.strip()
     if not told:
-        raise ValueError("A move needs a place, such as B4·2.")
+        raise ValueError(tr("A move needs a place, such as B4·2."))
     place = _as_written(told, known or {})
     there = (known or {}).get(place)
     event = Moved(animal=animal, happened=happened, place=place)
-    return Typed(
-        verb="move", event=event, what=f"to {place}" + (f", with {there}" if there else "")
-    )
+    what = tr("to {place}", place=place)
+    if there:
+        what = tr("to {place}, with {names}", place=place, names=there)
+    return Typed(verb="move", event=event, what=what)
 
 
 def sex_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
     """``female probed, 3 scales``: the sex, how it is known, and a note."""
     told, note = _parts(text, 2)
     sex_word, _, way_word = told.partition(" ")
-    sex = chosen(sex_word, SEXES, "sex")
+    sex = chosen(sex_word, SEXES, tr("sex"))
     if not way_word.strip():
-        raise ValueError(f"How is it known? {_listed(WAYS)} are right.")
-    way = chosen(way_word, WAYS, "way to know a sex")
+        raise ValueError(tr("How is it known? {right} are right.", right=_listed(WAYS)))
+    way = chosen(way_word, WAYS, tr("way to know a sex"))
     event = Sexed(animal=animal, happened=happened, note=note or None, sex=sex, sexed_by=way)
-    return Typed(verb="sex", event=event, what=f"{sex.value}, {way.value}")
+    return Typed(verb="sex", event=event, what=f"{_said(sex.value)}, {_said(way.value)}")
 
 
 def weighing_corrected(entry: Weighing, text: str) -> tuple[Weighing, str]:
     """The weighing as it should have been, and the reason: ``41.2 read the wrong tub``."""
     match = _WEIGHT.fullmatch(text)
     if match is None:
-        raise ValueError("A correction needs the weight and a reason: 41.2, read the wrong tub.")
+        raise ValueError(
+            tr("A correction needs the weight and a reason: 41.2, read the wrong tub.")
+        )
     return replace(entry, weight_g=typed_grams(match[1])), match[2].strip()
 
 
 def offer_corrected(entry: Offer, text: str) -> tuple[Offer, str]:
     """The offer as it should have been, and the reason: ``refused, found behind the hide``."""
     told, reason = _parts(text, 2)
-    result = chosen(told, RESULTS, "result")
+    result = chosen(told, RESULTS, tr("result"))
     if not reason:
-        raise ValueError("A correction needs the result and a reason: refused, found next day.")
+        raise ValueError(tr("A correction needs the result and a reason: refused, found next day."))
     changed = replace(entry, result=result, evidence=Evidence.SEEN)
     if result is Result.NOT_OFFERED:
         changed = replace(changed, prey=None, count=None, mass_g=None)
@@ -182,8 +209,8 @@ def offer_corrected(entry: Offer, text: str) -> tuple[Offer, str]:
 def entry_named(entry: Weighing | Offer) -> str:
     """Which entry is put right: its kind and its figure."""
     if isinstance(entry, Weighing):
-        return f"weight {grams(entry.weight_g)}"
-    return f"offer {entry.result.value}"
+        return tr("weight {weight}", weight=grams(entry.weight_g))
+    return tr("offer {result}", result=word(entry.result))
 
 
 def chosen(text: str, options: Mapping[str, T], what: str) -> T:
@@ -211,15 +238,19 @@ def day_typed(text: str, since: date) -> date:
     try:
         return _day(wanted, since)
     except (ValueError, OverflowError):
-        told = f"{text.strip()!r} is no day"
-        raise ValueError(f"{told}; 12 Dec, 2026-12-12, 14 days or open are right.") from None
+        told = tr(
+            "{text!r} is no day; 12 Dec, 2026-12-12, 14 days or open are right.",
+            text=text.strip(),
+        )
+        raise ValueError(told) from None
 
 
 def _day(wanted: str, since: date) -> date:
     if days := _DAYS.fullmatch(wanted):
         return since + timedelta(days=int(days[1]))
     if named := _DAY_MONTH.fullmatch(wanted):
-        month = MONTHS.index(named[2]) + 1
+        months = MONTHS if named[2] in MONTHS else _SPOKEN_MONTHS
+        month = months.index(named[2]) + 1
         year = int(named[3]) if named[3] else since.year
         found = date(year, month, int(named[1]))
         return found if named[3] or found > since else found.replace(year=year + 1)
@@ -227,18 +258,45 @@ def _day(wanted: str, since: date) -> date:
 
 
 def _named(text: str, options: Mapping[str, T], what: str = "word") -> str:
-    wanted = " ".join(text.split()).casefold()
-    fits = [name for name in options if wanted and name.casefold().startswith(wanted)]
-    if wanted in options or len(fits) == 1:
-        return wanted if wanted in options else fits[0]
+    key = _key_of(text, options)
+    if key in options:
+        return key
+    fits = [name for name in options if key and _begins(name, key)]
+    if len(fits) == 1:
+        return fits[0]
+    typed = text.strip()
     if fits:
-        raise ValueError(f"{text.strip()!r} may be {_listed(fits, 'or')}; type a little more.")
-    raise ValueError(f"{text.strip()!r} is no {what}; {_listed(options)} are right.")
+        *most, last = map(_said, fits)
+        either = tr("{most} or {last}", most=", ".join(most), last=last)
+        raise ValueError(
+            tr("{typed!r} may be {either}; type a little more.", typed=typed, either=either)
+        )
+    told = tr(
+        "{typed!r} is no {what}; {right} are right.",
+        typed=typed,
+        what=what,
+        right=_listed(options),
+    )
+    raise ValueError(told)
 
 
-def _listed(names: Mapping[str, T] | list[str], last: str = "and") -> str:
-    *most, end = names
-    return f"{', '.join(most)} {last} {end}" if most else end
+def _key_of(text: str, options: Mapping[str, T]) -> str:
+    """What is typed, or the name in the code of what it says in the keeper's language."""
+    typed = " ".join(text.split()).casefold()
+    return next((name for name in options if typed == _said(name).casefold()), typed)
+
+
+def _begins(name: str, typed: str) -> bool:
+    return name.casefold().startswith(typed) or _said(name).casefold().startswith(typed)
+
+
+def _said(name: str) -> str:
+    return _TYPED.get(name, name)
+
+
+def _listed(names: Iterable[str]) -> str:
+    *most, last = map(_said, names)
+    return tr("{most} and {last}", most=", ".join(most), last=last) if most else last
 
 
 def _parts(text: str, most: int) -> tuple[str, ...]:
@@ -249,9 +307,9 @@ def _parts(text: str, most: int) -> tuple[str, ...]:
 
 def _hold_ended(animal: AnimalId, happened: Happened, text: str) -> Typed:
     told, note = _parts(text, 2)
-    kind = chosen(told, HOLDS, "hold")
+    kind = chosen(told, HOLDS, tr("hold"))
     event = HoldEnded(animal=animal, happened=happened, note=note or None, kind=kind)
-    return Typed(verb="end hold", event=event, what=f"hold {kind.value} ended")
+    return Typed(verb="end hold", event=event, what=tr("hold {kind} ended", kind=word(kind)))
 
 
 def _as_written(text: str, known: Mapping[str, str]) -> str:

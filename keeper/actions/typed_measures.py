@@ -6,12 +6,12 @@ from keeper.actions.typed_entries import Typed
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import Measured, Remark, RemarkKind
 from keeper.husbandry.when import Happened
+from keeper.language import tr, tr_table
 
 LONGEST_CM = 1_000.0
 """No snake is longer: common knowledge, no source. More is millimetres or a slip."""
 
 HIGHEST_SCORE = 5.0
-_RIGHT = "svl 61.5, score 3, or total 74 are right, lengths in cm or with mm."
 _PART = re.compile(
     r"(svl|snout to vent|score|total)?[ :=]*(\d{1,5}(?:[.,]\d{1,2})?) *(cm|mm)?", re.IGNORECASE
 )
@@ -31,13 +31,16 @@ def measured_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
     found, note = _read(text)
     svl_cm, score, total_cm = (found.get(name) for name in ("svl", "score", "total"))
     told = [
-        f"{svl_cm:g} cm snout to vent" if svl_cm else "",
-        f"body score {score:g}" if score else "",
-        f"total length {total_cm:g} cm" if total_cm else "",
+        tr("{length:g} cm snout to vent", length=svl_cm) if svl_cm else "",
+        tr("body score {score:g}", score=score) if score else "",
+        tr("total length {length:g} cm", length=total_cm) if total_cm else "",
     ]
-    noted = f"noted: {note}" if note else ""  # told too, because a slip may have made it a note
+    noted = (
+        tr("noted: {note}", note=note) if note else ""
+    )  # told too, because a slip may have made it a note
     what = ", ".join(part for part in (*told, noted) if part)
-    kept = ", ".join(part for part in (told[2], note) if part)
+    in_book = f"total length {total_cm:g} cm" if total_cm else ""  # the same in every language
+    kept = ", ".join(part for part in (in_book, note) if part)
     if svl_cm is None and score is None:
         remark = Remark(animal=animal, happened=happened, kind=RemarkKind.NOTE, text=kept)
         return Typed(verb="measure", event=remark, what=what)
@@ -55,16 +58,27 @@ def _read(text: str) -> tuple[dict[str, float], str]:
         match = _PART.fullmatch(part)
         if match is None:
             if not found:
-                raise ValueError(f"{part!r} is no length and no score; {_RIGHT}")
+                raise ValueError(
+                    tr(
+                        "{part!r} is no length and no score; svl 61.5, score 3, or total 74 are"
+                        " right, lengths in cm or with mm.",
+                        part=part,
+                    )
+                )
             return found, ", ".join(parts[at:])
         name, value = _figure(match)
         if name in found:
-            raise ValueError(f"{part!r} is a second {_NAMES[name]}; one of each is right.")
+            raise ValueError(_SECOND[name].format(part=part))
         found[name] = value
     return found, ""
 
 
-_NAMES = {"svl": "length from snout to vent", "score": "body score", "total": "total length"}
+_ENGLISH = {
+    "svl": "{part!r} is a second length from snout to vent; one of each is right.",
+    "score": "{part!r} is a second body score; one of each is right.",
+    "total": "{part!r} is a second total length; one of each is right.",
+}
+_SECOND = tr_table(_ENGLISH)
 
 
 def _figure(match: re.Match[str]) -> tuple[str, float]:
@@ -72,16 +86,30 @@ def _figure(match: re.Match[str]) -> tuple[str, float]:
     name = "svl" if told is None else told.casefold().replace("snout to vent", "svl")
     value = float(digits.replace(",", "."))
     if told is None and not unit and value <= HIGHEST_SCORE:
-        raise ValueError(f"{digits!r} may be a length or a score; svl {digits} or score {digits}.")
+        raise ValueError(
+            tr(
+                "{digits!r} may be a length or a score; svl {digits} or score {digits}.",
+                digits=digits,
+            )
+        )
     if name == "score":
         return name, _score(digits, unit, value)
     cm = value / 10 if unit == "mm" else value
     if not 0 < cm <= LONGEST_CM:
-        raise ValueError(f"A length of {cm:g} cm is none a snake has; {_RIGHT}")
+        raise ValueError(
+            tr(
+                "A length of {length:g} cm is none a snake has; svl 61.5, score 3, or total 74"
+                " are right, lengths in cm or with mm.",
+                length=cm,
+            )
+        )
     return name, cm
 
 
 def _score(digits: str, unit: str, value: float) -> float:
     if unit or not 1 <= value <= HIGHEST_SCORE:
-        raise ValueError(f"A body score lies between 1, thin, and 5, fat; got {digits} {unit}.")
+        told = f"{digits} {unit}"
+        raise ValueError(
+            tr("A body score lies between 1, thin, and 5, fat; got {told}.", told=told)
+        )
     return value

@@ -5,6 +5,7 @@ from typing import TypedDict
 
 from keeper.actions.joined import came_with
 from keeper.actions.keeping import Keeping, Written
+from keeper.language import tr
 from keeper.store import reading
 from keeper.store.errors import CannotWithdraw
 from keeper.store.exchange import take_out
@@ -49,7 +50,7 @@ def take_back(keeping: Keeping, since: int = 0) -> tuple[Batch, Written]:
     """
     target = next_to_take_back(keeping, since)
     if target is None:
-        raise CannotWithdraw("Nothing is left to take back.")
+        raise CannotWithdraw(tr("Nothing is left to take back."))
     return target, take_back_batch(keeping, target.id)
 
 
@@ -74,7 +75,7 @@ def put_back(keeping: Keeping) -> Written:
     """
     target = next_to_put_back(keeping)
     if target is None:
-        raise CannotWithdraw("Nothing was taken back since the last entry.")
+        raise CannotWithdraw(tr("Nothing was taken back since the last entry."))
     return _redone(keeping, target.id)
 
 
@@ -86,7 +87,7 @@ def put_back_batch(keeping: Keeping, target: int) -> Written:
     """
     withdrawer = reading.withdrawer_of(keeping.book, target)
     if withdrawer is None:
-        raise CannotWithdraw("This line stands; only what was taken back is written again.")
+        raise CannotWithdraw(tr("This line stands; only what was taken back is written again."))
     return _redone(keeping, withdrawer)
 
 

@@ -18,6 +18,7 @@ from keeper.husbandry.place import place_of, walking_key
 from keeper.husbandry.profile import COMMON_PRACTICE, HeatFigures, Sourced
 from keeper.husbandry.reasons import Reason
 from keeper.husbandry.when import at_instant
+from keeper.language import tr
 from keeper.rules.alerts import may_rest
 from keeper.rules.dismissals import Loosening
 from keeper.rules.feeding import DueState, Plan
@@ -209,10 +210,10 @@ def note_found(keeping: Keeping, item: WatchItem, text: str) -> Written:
         ValueError: no word of what was found, or a line without animals.
     """
     if not text.strip():
-        raise ValueError("Say in a word what was found; nothing is written otherwise.")
+        raise ValueError(tr("Say in a word what was found; nothing is written otherwise."))
     animals = (item.animal,) if item.animal is not None else item.members
     if not animals:
-        raise ValueError("This line stands for no animal, so there is no page to write it on.")
+        raise ValueError(tr("This line stands for no animal, so there is no page to write it on."))
     happened = at_instant(keeping.now())
     events = [
         Remark(

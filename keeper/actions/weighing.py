@@ -18,6 +18,7 @@ from keeper.husbandry.events import Weighing
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import SpeciesProfile
 from keeper.husbandry.when import at_instant
+from keeper.language import tr
 from keeper.reports.figures import GAP, mass_unit
 from keeper.reports.figures import typed_grams as told_mass
 from keeper.reports.writing import in_use
@@ -59,11 +60,16 @@ def typed_grams(text: str) -> float:
         ValueError: nothing that can be a weight, in one sentence.
     """
     if not _DIGITS.fullmatch(text.strip()):
-        raise ValueError(f"{text!r} is not a weight; digits and one point, such as 41.2, are right")
+        raise ValueError(
+            tr("{text!r} is not a weight; digits and one point, such as 41.2, are right", text=text)
+        )
     grams = in_use().typed_mass(float(text.strip().replace(",", ".")))
     if grams <= 0:
         raise ValueError(
-            f"0 {mass_unit()} is no weight; leave her out with / if she was not weighed"
+            tr(
+                "0 {unit} is no weight; leave her out with / if she was not weighed",
+                unit=mass_unit(),
+            )
         )
     return grams
 
@@ -128,7 +134,7 @@ class WeighIn:
         """
         row = self.current
         if row is None:
-            raise ValueError("The walk is at its end; − steps back.")
+            raise ValueError(tr("The walk is at its end; − steps back."))
         grams = self.net_g(text)
         self._typed[row.animal] = grams
         verdict = self._judged(grams)
@@ -144,7 +150,7 @@ class WeighIn:
             note=f"bag of {self.bag_g:g} g taken off" if self.bag_g else None,
         )
         told = f"{told_mass(grams)}{GAP}{mass_unit()}"
-        what = f"{told}, typed twice" if verdict.typed_twice else told
+        what = tr("{weight}, typed twice", weight=told) if verdict.typed_twice else told
         what = self.scale.told(what, verdict.because)
         old = [self._entries[self.cursor]] if self.cursor in self._entries else []
         written = write(self._keeping, VERB, [weighing], old, where=row.place_and_name, what=what)
@@ -163,9 +169,11 @@ class WeighIn:
         grams = typed_grams(text)
         if grams <= self.bag_g:
             raise ValueError(
-                f"{told_mass(grams)} {mass_unit()} is no more than the bag of"
-                f" {told_mass(self.bag_g)} {mass_unit()};"
-                " 0 and + if no bag is on the scale"
+                tr(
+                    "{weight} is no more than the bag of {bag}; 0 and + if no bag is on the scale",
+                    weight=f"{told_mass(grams)} {mass_unit()}",
+                    bag=f"{told_mass(self.bag_g)} {mass_unit()}",
+                )
             )
         return round(grams - self.bag_g, 3)
 
@@ -190,7 +198,7 @@ class WeighIn:
         """To the animal that was scanned or named."""
         codes = [row.animal for row in self.animals]
         if animal.animal not in codes:
-            raise LookupError(f"{animal.code} does not stand in a tub today.")
+            raise LookupError(tr("{code} does not stand in a tub today.", code=animal.code))
         self.cursor = codes.index(animal.animal)
         self._asked = None
 
@@ -202,7 +210,7 @@ class WeighIn:
         """
         row = self.current
         if row is None or digit not in MARKS:
-            raise LookupError("The walk is at its end; − steps back.")
+            raise LookupError(tr("The walk is at its end; − steps back."))
         found = MARKS[digit]
         event = found.made(row.animal, at_instant(self._keeping.now()))
         written = note(self._keeping, "mark", event, where=row.place_and_name, what=found.words)
