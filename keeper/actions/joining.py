@@ -23,6 +23,8 @@ from keeper.husbandry.animal import AnimalId, Status
 from keeper.husbandry.events import Event, Offer, Remark, Setting, Weighing
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.when import at_instant
+from keeper.language import tr
+from keeper.reports.figures import counted, day
 from keeper.store import backups, exchange, reading
 from keeper.store.database import Book
 from keeper.store.documents import Document
@@ -32,6 +34,7 @@ from keeper.store.readings import Joined
 from keeper.store.readings_out import compared_readings, read_in_readings
 
 _KEYS_AN_ENTRY = 500
+_LINES = counted("line", "lines")
 _LARGEST_PHOTO = 64 * 2**20
 _MOMENT = timedelta(minutes=1)
 
@@ -139,7 +142,7 @@ def _join_batches(keeping: Keeping, bundle: Bundle, found: Joining) -> Written |
         for begin in range(0, len(taken.new), _KEYS_AN_ENTRY):
             told = " ".join(map(str, taken.new[begin : begin + _KEYS_AN_ENTRY]))
             writer.add(Setting(happened=at_instant(at), key=JOINED, value=told))
-    what = f"{found.animals} animals, {found.entries} entries"
+    what = tr("{lines} of another book", lines=_LINES(len(taken.new)))
     return Written(batch=writer.id, at=at, verb=VERB, what=what)
 
 
@@ -215,8 +218,16 @@ def _differing(
         same = list(group)
         both = len({entry.key.batch in new for entry in same}) == 2
         if both and len({told(entry.event) for entry in same}) > 1:
-            words = (f"{entry.event.happened.day}: {entry_words(entry.event)}" for entry in same)
-            yield Clash(kind=kind, about=called, told=tuple(words))
+            words = tuple(_telling(entry, new) for entry in same)
+            yield Clash(kind=kind, about=called, told=words)
+
+
+def _telling(entry: reading.Entry[Any], new: set[BatchId]) -> str:
+    """What one of the two books says."""
+    told = {"day": day(entry.event.happened.day), "words": entry_words(entry.event)}
+    if entry.key.batch in new:
+        return tr("{day}, there {words}", **told)
+    return tr("{day}, here {words}", **told)
 
 
 def _shared(

@@ -52,6 +52,5 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
     "animals without a folder": "--animal goes with --whole FOLDER, which gets all told of it.",
     "whole and files": "--whole FOLDER holds everything; give it without --animals and --diary.",
     "joining not written": "Nothing was written.",
-    "joined": "Joined. Taking this line back takes all of it back, readings excepted.",
 }
 SENTENCES = tr_table(_ENGLISH)

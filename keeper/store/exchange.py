@@ -26,7 +26,7 @@ from keeper.store.state import refresh
 
 _UNIX = datetime(1970, 1, 1, tzinfo=UTC)
 _THINGS = ("animal", "round")
-Rows = dict[str, list[Sequence[Cell]]]
+Rows = dict[str, list[tuple[Cell, ...]]]
 
 
 Given = Document | Mapping[str, Any]
@@ -98,7 +98,7 @@ def take_out(
     Raises:
         BookError: the book has not all of them, or cannot be written.
     """
-    targets = _keys(batches)
+    targets = tuple(dict.fromkeys(batches))
     missing = next((key for key in targets if batch_row(book, key) is None), None)
     if missing is not None:
         raise BookError(tr("The book has no batch {batch}; nothing was taken back.", batch=missing))

@@ -14,14 +14,13 @@ from keeper.actions.tubs import Prey, prey_of_grade
 from keeper.desktop.screens.round_deeds import GIVE_UP, Deed, Refused, Step, Verb
 from keeper.husbandry.events import HoldKind, Result
 from keeper.husbandry.profile import PreyGrade
-from keeper.language import tr
+from keeper.language import tr, tr_table
 
 MOST_DIGITS = 5
 COUNT_USUAL = 3
 """A planned meal has up to so many items (common practice); more are asked for twice."""
 
-GIVE_UP_WORDS = "give up"
-_RACKS_A_PAGE = 9
+GIVE_UP_WORDS = tr("give up")
 
 REASONS = {
     "1": HoldKind.OPAQUE,
@@ -33,15 +32,24 @@ REASONS = {
     "9": HoldKind.OTHER,
 }
 REASON_WORDS = {
-    "1": "opaque",
-    "2": "just shed",
-    "3": "regurg.",
-    "4": "gravid",
-    "5": "in season",
-    "6": "vet",
-    "9": "other",
+    "1": tr("opaque"),
+    "2": tr("just shed"),
+    "3": tr("regurg."),
+    "4": tr("gravid"),
+    "5": tr("in season"),
+    "6": tr("vet"),
+    "9": tr("other"),
     ".": GIVE_UP_WORDS,
 }
+_EXCEPTIONS = tr_table(
+    {
+        "0": "refused",
+        "5": "left in",
+        "2": "part taken",
+        "7": "not offered",
+        ".": "other tub",
+    }
+)
 RESULTS = {"Enter": Result.TAKEN, "0": Result.REFUSED, "5": Result.LEFT_IN, "2": Result.PART}
 
 
@@ -57,11 +65,11 @@ class Reasons:
 
     @property
     def word(self) -> str:
-        return "NOT OFFERED"
+        return tr("NOT OFFERED")
 
     @property
     def advice(self) -> str:
-        return "why? the pad names the reasons"
+        return tr("why? the pad names the reasons")
 
     def press(self, key: str) -> Step:
         if key == ".":
@@ -86,11 +94,11 @@ class Marks:
 
     @property
     def word(self) -> str:
-        return "MARK"
+        return tr("MARK")
 
     @property
     def advice(self) -> str:
-        return "what was seen? written at once, the tub stays"
+        return tr("what was seen? written at once, the tub stays")
 
     def press(self, key: str) -> Step:
         if key == ".":
@@ -106,15 +114,15 @@ class Dead:
 
     @property
     def legend(self) -> Mapping[str, str]:
-        return {FOUND_DEAD: "write it", ".": GIVE_UP_WORDS}
+        return {FOUND_DEAD: tr("write it"), ".": GIVE_UP_WORDS}
 
     @property
     def word(self) -> str:
-        return "FOUND DEAD"
+        return tr("FOUND DEAD")
 
     @property
     def advice(self) -> str:
-        return "minus again writes it; it is planned for no more"
+        return tr("minus again writes it; it is planned for no more")
 
     def press(self, key: str) -> Step:
         if key == ".":
@@ -122,8 +130,8 @@ class Dead:
         return Deed(verb=Verb.MARK, digit=FOUND_DEAD) if key == FOUND_DEAD else None
 
 
-_LINE_WORDS = {Verb.PASS_ON: "PASS ON TO", Verb.OTHER_TUB: tr("IT WAS TUB")}
-_LINE_ENTER = {Verb.PASS_ON: "take it there", Verb.OTHER_TUB: tr("write it there")}
+_LINE_WORDS = {Verb.PASS_ON: tr("PASS ON TO"), Verb.OTHER_TUB: tr("IT WAS TUB")}
+_LINE_ENTER = {Verb.PASS_ON: tr("take it there"), Verb.OTHER_TUB: tr("write it there")}
 
 
 @dataclass(frozen=True, slots=True)
@@ -136,17 +144,18 @@ class Line:
     @property
     def legend(self) -> Mapping[str, str]:
         digits = dict.fromkeys("0123456789", "")
-        enter = _LINE_ENTER.get(self.verb, "go there")
-        return digits | {"-": "rub out", ".": GIVE_UP_WORDS, "Enter": enter}
+        enter = _LINE_ENTER.get(self.verb, tr("go there"))
+        return digits | {"-": tr("rub out"), ".": GIVE_UP_WORDS, "Enter": enter}
 
     @property
     def word(self) -> str:
-        return f"{_LINE_WORDS.get(self.verb, 'GO TO')} {self.digits or '?'}"
+        return f"{_LINE_WORDS.get(self.verb, tr('GO TO'))} {self.digits or '?'}"
 
     @property
     def advice(self) -> str:
-        end = "; 0 is the end of the walk" if self.verb is Verb.GO_TO else ""
-        return f"type the line, then Enter{end}"
+        if self.verb is Verb.GO_TO:
+            return tr("type the line, then Enter; 0 is the end of the walk")
+        return tr("type the line, then Enter")
 
     def press(self, key: str) -> Step:
         if key == ".":
@@ -158,7 +167,7 @@ class Line:
         if key != "Enter":
             return None
         if not self.digits:
-            return Refused("No line was typed; give its number, then Enter.", self)
+            return Refused(tr("No line was typed; give its number, then Enter."), self)
         return Deed(verb=self.verb, line=int(self.digits))
 
 
@@ -176,16 +185,18 @@ class Grades:
         if len(self._kinds()) > 1:
             words["/"] = self._kinds()[(self.kind + 1) % len(self._kinds())]
         if self.last is not None:
-            words["Enter"] = f"as last: {self.last[1]} {self.last[0]}"
+            words["Enter"] = tr("as last: {count} {prey}", count=self.last[1], prey=self.last[0])
         return words | {".": GIVE_UP_WORDS}
 
     @property
     def word(self) -> str:
-        return f"WHICH {self._kinds()[self.kind].upper()}" if self.grades else "NO GRADES"
+        if not self.grades:
+            return tr("NO GRADES")
+        return tr("WHICH {kind}", kind=self._kinds()[self.kind].upper())
 
     @property
     def advice(self) -> str:
-        return "the pad names the grades" if self.grades else "the profile lists no prey"
+        return tr("the pad names the grades") if self.grades else tr("the profile lists no prey")
 
     def press(self, key: str) -> Step:
         if key == ".":
@@ -219,11 +230,11 @@ class Count:
 
     @property
     def word(self) -> str:
-        return "HOW MANY"
+        return tr("HOW MANY")
 
     @property
     def advice(self) -> str:
-        return f"{self.grade.name} {self.grade.kind}: a digit"
+        return tr("{grade} {kind}: a digit", grade=self.grade.name, kind=self.grade.kind)
 
     def press(self, key: str) -> Step:
         if key == ".":
@@ -232,8 +243,13 @@ class Count:
             return None
         count = int(key)
         if count > COUNT_USUAL and count != self.doubted:
-            more = f"{count} items are more than the {COUNT_USUAL} of a usual meal"
-            return Refused(f"{more}; {count} again takes them.", replace(self, doubted=count))
+            more = tr(
+                "{count} items are more than the {usual} of a usual meal;"
+                " {count} again takes them.",
+                count=count,
+                usual=COUNT_USUAL,
+            )
+            return Refused(more, replace(self, doubted=count))
         try:
             return Deed(verb=Verb.PREY, prey=prey_of_grade(self.grade, count))
         except ValueError as error:
@@ -258,26 +274,26 @@ class Sweep:
     @property
     def legend(self) -> Mapping[str, str]:
         if self.place and self.checking:
-            return {"0": "still there", ".": GIVE_UP_WORDS}
+            return {"0": tr("still there"), ".": GIVE_UP_WORDS}
         if self.place:
-            results = {"0": "refused", "5": "left in", "2": "part taken", "7": "not offered"}
-            return results | {".": "other tub"}
+            return _EXCEPTIONS
         tubs = dict.fromkeys(self.places, "")
-        return tubs | {"+": GIVE_UP_WORDS, ".": GIVE_UP_WORDS, "Enter": "write the row"}
+        return tubs | {"+": GIVE_UP_WORDS, ".": GIVE_UP_WORDS, "Enter": tr("write the row")}
 
     @property
     def word(self) -> str:
         if self.place:
-            return f"TUB {'10' if self.place == '0' else self.place}"
-        return "SWEEP"
+            return tr("TUB {number}", number="10" if self.place == "0" else self.place)
+        return tr("SWEEP")
 
     @property
     def advice(self) -> str:
         if self.place:
-            return "the pad names the results"
-        kind = "gone" if self.checking else "as planned"
-        rest = len(self.covered - set(self.others))
-        return f"{rest} {kind}, {len(self.others)} not; Enter writes the row"
+            return tr("the pad names the results")
+        rest, not_so = len(self.covered - set(self.others)), len(self.others)
+        if self.checking:
+            return tr("{rest} gone, {count} not; Enter writes the row", rest=rest, count=not_so)
+        return tr("{rest} as planned, {count} not; Enter writes the row", rest=rest, count=not_so)
 
     def press(self, key: str) -> Step:
         if self.place:
@@ -317,60 +333,6 @@ class Sweep:
 
 
 @dataclass(frozen=True, slots=True)
-class Racks:
-    """Which racks are walked tonight, by digit; more than nine lie behind the slash."""
-
-    names: tuple[str, ...]
-    chosen: frozenset[str] = frozenset()
-    page: int = 0
-
-    @property
-    def legend(self) -> Mapping[str, str]:
-        words = {
-            str(n): tr("{rack} chosen", rack=name) if name in self.chosen else name
-            for n, name in enumerate(self._shown(), start=1)
-        }
-        if len(self.names) > _RACKS_A_PAGE:
-            words["/"] = tr("more racks")
-        if self.chosen:
-            words["Enter"] = tr("begin these")
-        return words | {".": GIVE_UP_WORDS}
-
-    @property
-    def word(self) -> str:
-        return tr("WHICH RACKS")
-
-    @property
-    def name(self) -> str:
-        """The large line of the quiet page."""
-        if not self.chosen:
-            return tr("Which racks are walked?")
-        named = ", ".join(name for name in self.names if name in self.chosen)
-        return tr("Enter begins the round of {racks}", racks=named)
-
-    @property
-    def advice(self) -> str:
-        return tr("A digit chooses a rack, again leaves it out. What is not chosen stays due.")
-
-    def press(self, key: str) -> Step:
-        if key == ".":
-            return GIVE_UP
-        if key not in self.legend:
-            return None
-        if key == "/":
-            pages = -(-len(self.names) // _RACKS_A_PAGE)
-            return replace(self, page=(self.page + 1) % pages)
-        if key == "Enter":
-            named = tuple(name for name in self.names if name in self.chosen)
-            return Deed(verb=Verb.BEGIN, racks=named)
-        return replace(self, chosen=self.chosen ^ {self._shown()[int(key) - 1]})
-
-    def _shown(self) -> Sequence[str]:
-        first = self.page * _RACKS_A_PAGE
-        return self.names[first : first + _RACKS_A_PAGE]
-
-
-@dataclass(frozen=True, slots=True)
 class Closing:
     """The round is to be closed with tubs open; Enter says so again."""
 
@@ -378,11 +340,11 @@ class Closing:
 
     @property
     def legend(self) -> Mapping[str, str]:
-        return {"Enter": "close the round", ".": GIVE_UP_WORDS}
+        return {"Enter": tr("close the round"), ".": GIVE_UP_WORDS}
 
     @property
     def word(self) -> str:
-        return "CLOSE"
+        return tr("CLOSE")
 
     @property
     def advice(self) -> str:
