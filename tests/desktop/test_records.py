@@ -321,6 +321,24 @@ def test_the_bar_of_the_chosen_line_stands_clear_of_its_words(records):
     assert all(colour == ground for colour in beside)
 
 
+def test_cells_look_as_in_a_window_that_had_the_light_and_the_words_from_the_first(
+    qtbot, records, keeping
+):
+    """What was painted before a light was changed or a line taken back does not stay."""
+    table = records.page._list.table
+    before = table.viewport().grab().toImage()
+    records.window.look.switch_light()
+    by_lamp = table.viewport().grab().toImage()
+    records.press(Qt.Key.Key_Down, Qt.Key.Key_T, Qt.Key.Key_T)
+    struck = table.viewport().grab().toImage()
+
+    fresh = RecordsWindow(qtbot, keeping, PLACES)
+    fresh.window.look.switch_light()
+    fresh.press(Qt.Key.Key_Down, Qt.Key.Key_Down)
+    assert len({bytes(i.constBits()) for i in (before, by_lamp, struck)}) == 3
+    assert struck == fresh.page._list.table.viewport().grab().toImage()
+
+
 @pytest.mark.parametrize("size", [(1440, 900), (1024, 600), (1200, 707)])
 @pytest.mark.parametrize("asked", [False, True])
 def test_no_line_is_cut_by_the_lower_edge_of_the_list(qtbot, keeping, size, asked):

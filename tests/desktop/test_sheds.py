@@ -22,6 +22,7 @@ from keeper.desktop.notices import Notices
 from keeper.desktop.places import Place
 from keeper.desktop.screens.shed_words import caution
 from keeper.desktop.screens.sheds import ShedsScreen
+from keeper.desktop.widgets.shed_list import ShedList
 from keeper.desktop.widgets.walked import first_shown
 from keeper.husbandry.events import Remark, RemarkKind, ShedQuality, ShedSign, ShedStage
 from keeper.husbandry.when import on_day
@@ -104,6 +105,21 @@ def test_a_digit_notes_what_is_seen_as_the_round_marks_it(desk):
 
     last = desk.signs("Cress")[-1]
     assert (last.stage, last.happened.day) == (ShedStage.CLEARED, TODAY)
+
+
+def test_a_walked_list_looks_as_one_that_was_walked_there_at_once(qtbot, keeping):
+    """What is kept of the lines is the same wherever the walk stands, and goes with a note."""
+    walked, at_once = ShedDesk(qtbot, keeping), ShedDesk(qtbot, keeping)
+    pictures = []
+    for desk, way in ((walked, ("Down", "Down", "Up")), (at_once, ("Down",))):
+        for key in way:
+            desk.press(key)
+            pictures.append(desk.page.findChild(ShedList).grab().toImage())
+
+    assert pictures[2] == pictures[3] == pictures[0] != pictures[1]
+
+    at_once.press("3")
+    assert at_once.page.findChild(ShedList).grab().toImage() not in pictures
 
 
 @pytest.mark.parametrize("key", sorted(NOTES))

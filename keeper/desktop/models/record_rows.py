@@ -90,6 +90,11 @@ class RecordRowsModel(QAbstractTableModel):
         self._rows, self._seen, self._whole = list(rows), seen, not rows
         self.endResetModel()
 
+    def shown(self, row: int, column: int) -> tuple[str, bool]:
+        """The words of a cell, and whether they are struck through."""
+        told = self._rows[row]
+        return COLUMNS[column].text(told, self._seen), not told.batch.stands
+
     def canFetchMore(self, parent: Index) -> bool:
         return not self._whole and not parent.isValid()
 

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Hashable
 
-from PySide6.QtCore import QPointF, QSize, Qt
+from PySide6.QtCore import QPoint, QPointF, QRect, QSize, Qt
 from PySide6.QtGui import QPainter, QPixmap
 
 from keeper.desktop.look import Look
@@ -38,6 +38,47 @@ class KeptPicture:
             self._picture = _made(size, dots, paint)
             self._made_for = asked
         painter.drawPixmap(QPointF(0, 0), self._picture)
+
+
+class KeptRows:
+    """Pictures of the rows of a list, by what each shows; the longest unused goes first.
+
+    most: so many are kept, which should be more than are ever in view at once.
+    """
+
+    def __init__(self, most: int) -> None:
+        self._most = most
+        self._made_for: tuple[object, ...] = ()
+        self._kept: dict[Hashable, QPixmap] = {}
+
+    def lay(
+        self,
+        painter: QPainter,
+        rect: QRect,
+        about: Hashable,
+        look_of: tuple[object, ...],
+        paint: Callable[[QPainter, QRect], None],
+    ) -> None:
+        """What *paint* paints into a rect of the size of *rect*, laid down there.
+
+        about: what the row shows. look_of: what all rows depend on; nothing is kept beyond it.
+        Where a px is no whole number of dots it is painted each time, for a picture would blur.
+        """
+        dots = painter.device().devicePixelRatioF()
+        if not dots.is_integer():
+            paint(painter, rect)
+            return
+        if (asked := (dots, *look_of)) != self._made_for:
+            self._made_for, self._kept = asked, {}
+        key = (about, rect.width(), rect.height())
+        picture = self._kept.pop(key, None)
+        if picture is None:
+            area = QRect(QPoint(0, 0), rect.size())
+            picture = _made(rect.size(), dots, lambda p: paint(p, area))
+            while len(self._kept) >= self._most:
+                del self._kept[next(iter(self._kept))]
+        self._kept[key] = picture
+        painter.drawPixmap(rect.topLeft(), picture)
 
 
 def _made(size: QSize, dots: float, paint: Callable[[QPainter], None]) -> QPixmap:

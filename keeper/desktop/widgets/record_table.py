@@ -18,8 +18,10 @@ from PySide6.QtWidgets import (
 
 from keeper.actions.records import RecordRow
 from keeper.desktop.models.record_rows import COLUMNS, ROW_ROLE, Older, RecordRowsModel, Seen
+from keeper.desktop.widgets.kept_picture import KeptRows
+from keeper.language import tr
 
-_BAR_SHARE, _PAD = 10, 4
+_BAR_SHARE, _PAD, _CELLS_KEPT = 10, 4, 600
 _SELECTED = QStyle.StateFlag.State_Selected
 _SHARES = (2.6, 2.2, 3.4, 7.6, 1.9, 1.7)
 
@@ -27,10 +29,32 @@ _SHARES = (2.6, 2.2, 3.4, 7.6, 1.9, 1.7)
 class _Barred(QStyledItemDelegate):
     """Words under their headings; a bar at the left end of the chosen row.
 
-    Its lightness alone would not show which row is chosen.
+    Its lightness alone would not show which row is chosen. A cell is painted once for what it
+    says and looks like; the style of the window takes long for each.
     """
 
+    def __init__(self, rows: RecordRowsModel, parent: QWidget) -> None:
+        super().__init__(parent)
+        self._rows = rows
+        self._cells = KeptRows(_CELLS_KEPT)
+
     def paint(
+        self,
+        painter: QPainter,
+        option: QStyleOptionViewItem,
+        index: QModelIndex | QPersistentModelIndex,
+    ) -> None:
+        column = index.column()
+        about = (*self._rows.shown(index.row(), column), option.state.value, column == 0)
+        look_of = (option.palette.cacheKey(), option.font.key())
+
+        def paint(kept: QPainter, rect: QRect) -> None:
+            option.rect = rect
+            self._paint(kept, option, index)
+
+        self._cells.lay(painter, QRect(option.rect), about, look_of, paint)
+
+    def _paint(
         self,
         painter: QPainter,
         option: QStyleOptionViewItem,
@@ -62,8 +86,8 @@ class RecordTable(QTableView):
         self._rows = RecordRowsModel(self, older=older)
         self.setModel(self._rows)
         self.selectionModel().currentRowChanged.connect(lambda *_: self.chosen_changed.emit())
-        self.setItemDelegate(_Barred(self))
-        self.setAccessibleName("what was written, newest first")
+        self.setItemDelegate(_Barred(self._rows, self))
+        self.setAccessibleName(tr("what was written, newest first"))
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.setShowGrid(False)

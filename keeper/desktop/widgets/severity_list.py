@@ -11,6 +11,7 @@ from PySide6.QtCore import (
     QModelIndex,
     QPersistentModelIndex,
     QPointF,
+    QRect,
     QRectF,
     QSize,
     Qt,
@@ -27,6 +28,7 @@ from PySide6.QtWidgets import (
 
 from keeper.desktop.look import Look
 from keeper.desktop.type import Use
+from keeper.desktop.widgets.kept_picture import KeptRows
 from keeper.desktop.widgets.lettering import (
     CENTRE,
     RIGHT,
@@ -39,11 +41,13 @@ from keeper.desktop.widgets.lettering import (
     wrapped,
 )
 from keeper.desktop.widgets.stamps import stamp_tile
-from keeper.desktop.widgets.tile import TileState
+from keeper.desktop.widgets.tile import FACES, TileState
+from keeper.language import tr
 
 FACE_ROLE = Qt.ItemDataRole.UserRole
 _MOST_REASON_LINES = 2
 _KEPT_MOST = 500
+_ROWS_KEPT = 48
 
 Index = QModelIndex | QPersistentModelIndex
 
@@ -101,7 +105,7 @@ class SeverityList(QListView):
         self.setModel(model)
         self.setItemDelegate(LinePainter(look, self))
         self.setObjectName("watch lines")
-        self.setAccessibleName("what needs a look, worst first")
+        self.setAccessibleName(tr("what needs a look, worst first"))
         self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setResizeMode(QListView.ResizeMode.Adjust)
@@ -148,6 +152,7 @@ class LinePainter(QStyledItemDelegate):
     def __init__(self, look: Look, view: QListView) -> None:
         super().__init__(view)
         self._look, self._view, self._fits = look, view, LineFits(look)
+        self._rows = KeptRows(_ROWS_KEPT)
 
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
         width = self._view.viewport().width()
@@ -155,9 +160,15 @@ class LinePainter(QStyledItemDelegate):
         return QSize(width, round(self._height(face, width)))
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
-        face = index.data(FACE_ROLE)
-        rect = QRectF(option.rect)
+        face, look = index.data(FACE_ROLE), self._look
         here = bool(option.state & QStyle.StateFlag.State_Selected)
+        seen = (look.palette, look.small, look.u(1.0))
+        self._rows.lay(
+            painter, option.rect, (face, here), seen, lambda p, r: self._paint(p, r, face, here)
+        )
+
+    def _paint(self, painter: QPainter, area: QRect, face: Face, here: bool) -> None:
+        rect = QRectF(area)
         painter.save()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.setClipRect(rect)
@@ -341,10 +352,10 @@ def said(face: Face) -> str:
 
 def _parts(face: Face) -> Iterator[str]:
     if isinstance(face, AsideFace):
-        yield f"put aside: {face.place} {face.name}"
+        yield tr("put aside: {place} {name}", place=face.place, name=face.name)
         yield f"{face.words}, {face.till}"
         return
-    yield f"{face.severity.name.replace('_', ' ').lower()}: {face.title}"
+    yield f"{FACES[face.severity].words}: {face.title}"
     yield " ".join((face.mark, *face.reasons)).strip().rstrip(".")
     yield f"{face.since}, {face.ends}".strip(", ")
     for member in face.members:
