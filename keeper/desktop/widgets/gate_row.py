@@ -12,7 +12,7 @@ from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.calendar_strip import Marks, months_round, paint_grid, paint_marks
 from keeper.desktop.widgets.kept_picture import KeptPicture
-from keeper.desktop.widgets.lettering import RIGHT, font_to_fit, set_line
+from keeper.desktop.widgets.lettering import LEAST_PT, RIGHT, narrowed, set_line
 from keeper.desktop.widgets.life_axis import TimeAxis
 from keeper.desktop.widgets.stamps import stamp_tile
 from keeper.desktop.widgets.tile import FACES, TileState
@@ -28,7 +28,6 @@ GATE_LETTERS = {
 """Each gate has its place in the row; a kind that does not ask for one leaves it free."""
 
 _SLOTS = {name: n for n, name in enumerate(GATE_LETTERS)}
-_LEAST_PT = 9.0
 _PAPERS = {False: "ground", True: "sheet"}
 
 
@@ -158,7 +157,7 @@ def _paint_who(painter: QPainter, columns: Columns, face: FemaleFace, look: Look
     set_line(painter, at, face.place, look.font(Use.TABLE_STRONG), look.colour("ink"), room=wide)
     name = QPointF(columns.name, first)
     set_line(painter, name, face.name, strong, look.colour("ink"), room=room)
-    kind, fitted = QPointF(columns.name, second), font_to_fit(plain, face.kind, room, _LEAST_PT)
+    kind, fitted = QPointF(columns.name, second), narrowed(plain, face.kind, room, LEAST_PT)
     set_line(painter, kind, face.kind, fitted, look.colour("ink2"), room=room)
 
 

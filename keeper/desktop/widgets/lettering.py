@@ -11,6 +11,10 @@ from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter
 LEFT = Qt.AlignmentFlag.AlignLeft
 CENTRE = Qt.AlignmentFlag.AlignHCenter
 RIGHT = Qt.AlignmentFlag.AlignRight
+LEAST_PT = 9.0
+"""A line of a list is set no smaller than this; what still has no room is cut."""
+
+_NARROW = 0.82  # of the usual width of a letter
 _ROUNDING_PX = 0.5  # a text measured at exactly its room is not cut
 
 
@@ -99,6 +103,15 @@ def font_to_fit(font: QFont, text: str, room: float, least_pt: float) -> QFont:
         points = max(least_pt, points - 0.1)
         fitted.setPointSizeF(points)
     return fitted
+
+
+def narrowed(font: QFont, text: str, room: float, least_pt: float) -> QFont:
+    """*font*, or where *text* has no room a narrow one, and then a smaller one."""
+    if advance(font, text) <= room:
+        return font
+    narrow = QFont(font)
+    narrow.setStretch(round(_NARROW * (font.stretch() or 100)))
+    return font_to_fit(narrow, text, room, least_pt)
 
 
 def wrapped(text: str, font: QFont, room: float) -> Iterator[str]:

@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QWidget
 from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
-from keeper.desktop.widgets.lettering import cap_height, font_to_fit, set_line
+from keeper.desktop.widgets.lettering import cap_height, narrowed, set_line
 from keeper.desktop.widgets.stamps import stamp_tile
 from keeper.desktop.widgets.tile import FACES, TileState
 from keeper.language import tr
@@ -86,8 +86,8 @@ class OffersStrip(Drawn):
             lines += [(text, Use.TABLE, "ink2") for text in (offer.prey, offer.grams) if text]
         base = rect.bottom() + look.u(4.6, 3.4)
         for text, use, ink in lines:
-            room = rect.width() + look.u(0.6)
-            font = font_to_fit(look.font(use), text, room, 8.0)
+            room = rect.width()
+            font = narrowed(look.font(use), text, room, 8.0)
             place = QPointF(rect.left(), base)
             set_line(painter, place, text, font, look.colour(ink), room=room)
             base += look.u(4.8, 3.6)

@@ -33,15 +33,9 @@ from keeper.desktop.widgets.shed_strips import (
 from keeper.desktop.widgets.stamps import stamp_tile
 from keeper.desktop.widgets.tile import TileState
 from keeper.desktop.widgets.walked import first_shown
-from keeper.husbandry.events import ShedStage
-from keeper.language import tr
-from keeper.reports.words import word
 
-_STAGES = (ShedStage.DULL, ShedStage.OPAQUE, ShedStage.CLEARED)
-LEGEND = tuple((stage.value, word(stage)) for stage in _STAGES)
-LETTERS = tr(
-    "thin lines: past cycles to their shed   band: when a shed is usual   ticks: past sheds"
-)
+LEGEND = (("dull", "dull"), ("opaque", "opaque"), ("cleared", "cleared"))
+LETTERS = "thin lines: past cycles to their shed   band: when a shed is usual   ticks: past sheds"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -83,7 +77,7 @@ class ShedList(Drawn):
         self._line = self._first = 0
         self._most, self._cycle_most = 90.0, 21.0
         self._today = date.min
-        self._heads, self._body = KeptPicture(), KeptPicture()
+        self._heads = KeptPicture()
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
 
     def show_sheds(self, faces: Sequence[ShedFace], line: int, today: date) -> None:
@@ -103,25 +97,16 @@ class ShedList(Drawn):
                 self.asked.emit(line)
 
     def paint(self, painter: QPainter) -> None:
-        rects = self._rects()
+        columns, rects = self._columns(), self._rects()
         about = (self._most, self._cycle_most)
         heads = QSize(self.width(), round(self.look.u(11, 9)))
         self._heads.lay(
             painter, heads, self.look, about, lambda p: self._paint_heads(p, self._columns())
         )
         for line, rect in rects:
+            face = self._faces[line]
             if line == self._line:
                 self._paint_chosen(painter, rect)
-        shown = (self._first, self._faces[self._first : self._first + len(rects)], self._today)
-        self._body.lay(
-            painter, self.size(), self.look, (*about, *shown), lambda p: self._paint_rows(p, rects)
-        )
-
-    def _paint_rows(self, painter: QPainter, rects: Sequence[tuple[int, QRectF]]) -> None:
-        """What the lines say, the chosen one like any other: a step down paints none anew."""
-        columns = self._columns()
-        for line, rect in rects:
-            face = self._faces[line]
             self._paint_who(painter, face, rect, columns)
             strip = self._in(columns.strip, rect)
             paint_strip(painter, face.strip, strip, self._most, self.look)
@@ -159,10 +144,10 @@ class ShedList(Drawn):
         look, font = self.look, self.look.font(Use.TABLE)
         base = look.u(4, 3.4)
         heads = (
-            (columns.place, tr("place, name, kind")),
-            (columns.strip.left(), tr("days since the last shed")),
-            (columns.cycle.left(), tr("days since dull")),
-            (columns.tile, tr("what stands")),
+            (columns.place, "place, name, kind"),
+            (columns.strip.left(), "days since the last shed"),
+            (columns.cycle.left(), "days since dull"),
+            (columns.tile, "what stands"),
         )
         for x, words in heads:
             set_line(painter, QPointF(x, base), words, font, look.colour("ink2"))
@@ -222,8 +207,7 @@ class ShedLegend(Drawn):
     def __init__(self, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(look, parent)
         self._kept = KeptPicture()
-        told = ", ".join((*(words for _, words in LEGEND), LETTERS))
-        self.tell(tr("legend: {told}", told=told))
+        self.tell("legend: " + ", ".join(words for _, words in LEGEND) + ", " + LETTERS)
 
     def natural_size(self) -> tuple[float, float]:
         return self.look.u(150, 110), self.look.u(7, 5.6)
