@@ -18,6 +18,7 @@ from keeper.husbandry.when import at_instant
 from keeper.reports.figures import degrees, heat_unit
 from keeper.reports.writing import in_use
 from keeper.rules.heat import HeatVerdict
+from keeper.rules.heat_limits import EggLimits
 from keeper.store import reading, readings
 
 SHOWN = timedelta(days=14)
@@ -38,12 +39,14 @@ Standing = Literal["never read", "cannot tell", "within", "noted", "today", "now
 class HeatCell:
     """The last reading of one zone at one place. letter: H above, C below, else none.
 
-    low_c and high_c: what is wanted there, None where nothing is known to be.
+    low_c and high_c: what is wanted there, None where nothing is known to be. act_c: how cold
+    and how hot the eggs of an incubator may be before one must act at once.
     """
 
     zone: Zone
     low_c: float | None
     high_c: float | None
+    act_c: tuple[float, float] | None = None
     standing: Standing = "never read"
     letter: str = ""
     temp_c: float | None = None
@@ -81,7 +84,7 @@ def heat_board(keeping: Keeping, on: date) -> HeatBoard:
         last=last,
         verdicts=verdicts,
         faults={(fault.place, fault.zone): fault.because for fault in heat.faults},
-        eggs_c=(eggs.low_c, eggs.high_c) if eggs else None,
+        eggs=eggs,
     )
     lines = (_line(keeping, place, rows, seen) for place in sorted(places, key=_walking))
     return HeatBoard(
@@ -188,7 +191,7 @@ Last = Mapping[tuple[str, Zone], tuple[datetime, float, str | None]]
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class _Seen:
-    """What was read and what it says. eggs_c: what is wanted in an incubator.
+    """What was read and what it says. eggs: what those in an incubator bear.
 
     faults: why the probe of a place and zone is not believed.
     """
@@ -196,7 +199,7 @@ class _Seen:
     last: Last
     verdicts: Mapping[tuple[str, Zone], HeatVerdict]
     faults: Mapping[tuple[str, Zone], tuple[Reason, ...]]
-    eggs_c: tuple[float, float] | None
+    eggs: EggLimits | None
 
 
 def _last_readings(keeping: Keeping, on: date) -> Last:
@@ -232,11 +235,13 @@ def _line(keeping: Keeping, place: str, rows: Sequence[AnimalNow], seen: _Seen) 
 
 def _cell(place: str, zone: Zone, profile: SpeciesProfile | None, seen: _Seen) -> HeatCell:
     low_c, high_c = wanted(zone, profile) if profile else (None, None)
-    if zone is Zone.INCUBATOR:
-        low_c, high_c = seen.eggs_c or (None, None)
+    act_c = None
+    if zone is Zone.INCUBATOR and seen.eggs is not None:
+        low_c, high_c = seen.eggs.low_c, seen.eggs.high_c
+        act_c = (seen.eggs.cold_c, seen.eggs.hot_c)
     told = seen.last.get((place, zone))
     if told is None:
-        return HeatCell(zone=zone, low_c=low_c, high_c=high_c)
+        return HeatCell(zone=zone, low_c=low_c, high_c=high_c, act_c=act_c)
     at, temp_c, read_with = told
     verdict = seen.verdicts.get((place, zone))
     standing, letter = _standing(verdict)
@@ -244,6 +249,7 @@ def _cell(place: str, zone: Zone, profile: SpeciesProfile | None, seen: _Seen) -
         zone=zone,
         low_c=low_c,
         high_c=high_c,
+        act_c=act_c,
         standing=standing,
         letter=letter,
         temp_c=temp_c,

@@ -11,7 +11,7 @@ from PySide6.QtTest import QTest
 from shots import grab, luminance_of
 
 from keeper.actions.heat_band import band_of
-from keeper.actions.heat_board import heat_board, set_incubator_limits
+from keeper.actions.heat_board import heat_board, set_incubator_limits, write_heat
 from keeper.actions.logger_files import preview, take_in
 from keeper.desktop.background import AtOnce
 from keeper.desktop.look import Look
@@ -204,6 +204,17 @@ def test_the_band_of_a_day_leaves_out_that_day(keeping, tmp_path):
     assert (band.days, band.by_probe) == (14, True)
 
 
+def test_the_band_of_an_incubator_has_the_lines_at_which_to_act(desk):
+    write_heat(desk.keeping, "incubator", Zone.INCUBATOR, 28.0, "gun")
+    desk.notices.changed.emit()
+
+    desk.press("+ + +")
+
+    told = desk.page.band.text().replace("\u00a0", " ")
+    assert "wanted 26–29.5 °C" in told
+    assert "act 22" in told and "act 30.5" in told
+
+
 def test_few_typed_readings_make_no_band(desk):
     desk.press("3 1 Enter -")
 
@@ -214,8 +225,6 @@ def test_few_typed_readings_make_no_band(desk):
 
 
 def test_the_incubator_is_judged_by_the_keeper_s_own_limits(keeping):
-    from keeper.actions.heat_board import write_heat
-
     write_heat(keeping, "incubator", Zone.INCUBATOR, 29.2, "gun")
     before = heat_board(keeping, TODAY).lines[-2].cells[0]
     set_incubator_limits(keeping, "27-29")

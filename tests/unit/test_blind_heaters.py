@@ -221,3 +221,4 @@ def test_the_heat_page_shows_what_the_eggs_bear(keeping):
     (cell,) = next(line for line in heat_board(keeping, TODAY).lines if line.place == "box").cells
 
     assert (cell.low_c, cell.high_c, cell.standing) == (30.0, 32.8, "within")
+    assert cell.act_c == (28.0, 33.0)

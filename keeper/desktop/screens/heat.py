@@ -41,7 +41,7 @@ from keeper.reports.figures import degrees, heat_unit
 
 KEYS = (
     "digits, Enter  write    +  −  row    /  zone    G  read with    L  logger file    P  probe"
-    "    M  live"
+    "    I  incubator    M  live"
 )
 _KEYS = {
     Qt.Key.Key_Enter: "Enter",

@@ -12,6 +12,7 @@ from keeper.desktop.widgets.day_night_band import BandFace, Limit
 from keeper.desktop.widgets.heat_list import CellFace, PlaceFace
 from keeper.desktop.widgets.reading_panel import ReadingFace
 from keeper.husbandry.events import Zone
+from keeper.language import tr
 from keeper.reports.figures import celsius, counted, day, degrees, number, span, tenths
 from keeper.reports.words import because_text, sentence, word
 
@@ -66,23 +67,32 @@ def reading_face(line: HeatLine, cell: HeatCell, on: date, typed: str, asked: st
 
 def band_face(line: HeatLine, cell: HeatCell, band: DayBand) -> BandFace:
     """The picture of the chosen cell."""
-    limits = []
-    if cell.zone is Zone.HOT and line.profile is not None:
-        heat = line.profile.heat
-        low, high = heat.digest_hot_low_c.value, heat.hot_act_c.value
-        limits = [
-            Limit(temp_c=low, words=f"digest {degrees(low)}"),
-            Limit(temp_c=high, words=f"act {degrees(high)}"),
-        ]
     known = cell.low_c is not None and cell.high_c is not None
     how = f"{band.days} days before"
     how += " (middle, 5–95 %)" if band.has_band else f", {READINGS(band.count)}"
     return BandFace(
-        title=f"{word(cell.zone)} of {line.place}: today against {how}",
+        title=f"{_where(line, cell)}: today against {how}",
         band=band,
         wanted=(cell.low_c or 0.0, cell.high_c or 0.0) if known else None,
-        limits=tuple(limits),
+        limits=tuple(_limits(line, cell)),
     )
+
+
+def _where(line: HeatLine, cell: HeatCell) -> str:
+    """Zone and place; a place that goes by the name of its zone is named once."""
+    zone = word(cell.zone)
+    return zone if zone.casefold() == line.place.casefold() else f"{zone} of {line.place}"
+
+
+def _limits(line: HeatLine, cell: HeatCell) -> Iterator[Limit]:
+    """Beyond which one must act at once; of a hot end also what digests a meal."""
+    if cell.zone is Zone.HOT and line.profile is not None:
+        low_c = line.profile.heat.digest_hot_low_c.value
+        yield Limit(temp_c=low_c, words=tr("digest {temp}", temp=degrees(low_c)))
+        high_c = line.profile.heat.hot_act_c.value
+        yield Limit(temp_c=high_c, words=tr("act {temp}", temp=degrees(high_c)))
+    for temp_c in cell.act_c or ():
+        yield Limit(temp_c=temp_c, words=tr("act {temp}", temp=degrees(temp_c)))
 
 
 def preview_lines(seen: Preview) -> Iterator[tuple[str, bool]]:
