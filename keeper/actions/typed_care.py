@@ -28,7 +28,7 @@ from keeper.husbandry.house import Cleaning
 from keeper.husbandry.when import Happened
 from keeper.language import tr
 from keeper.reports.figures import day as day_words
-from keeper.rules.watch_medicine import due_days, is_ticked
+from keeper.rules.watch_medicine import MISSED_TOLD_DAYS, due_days, is_ticked
 from keeper.store import reading
 
 MEDICINE = tr(
@@ -55,27 +55,41 @@ class Running:
     """A course that runs on a day, and what was told of its doses."""
 
     medicine: Medicine
-    given: tuple[Dose, ...] = ()
+    told: tuple[Dose, ...] = ()
+
+    @property
+    def given(self) -> list[Dose]:
+        """Doses that were given."""
+        return [dose for dose in self.told if dose.told is DoseTold.GIVEN]
+
+    def runs(self, on: date) -> bool:
+        """Whether a dose may still be told of on the day *on*."""
+        stopped = any(
+            dose.told is DoseTold.STOPPED and dose.happened.at >= self.medicine.happened.at
+            for dose in self.told
+        )
+        after_days = (on - self.medicine.last_on).days
+        return not stopped and after_days <= MISSED_TOLD_DAYS.value
 
 
 def running_courses(keeping: Keeping, animal: AnimalId, on: date) -> tuple[Running, ...]:
-    """Courses of *animal* that have begun by *on* and were written last of their medicine."""
+    """Courses of *animal* that a dose on the day *on* can be of, the last one of each medicine.
+
+    One whose last dose is not long past is among them: it may have been missed.
+    """
     doses = [entry.event for entry in reading.history(keeping.book, Dose, animal)]
     latest: dict[str, Medicine] = {}
     for entry in reading.history(keeping.book, Medicine, animal):
         if entry.event.first_on <= on:
             latest[entry.event.medicine.casefold()] = entry.event
-    return tuple(
+    found = [
         Running(
             medicine=medicine,
-            given=tuple(
-                dose
-                for dose in doses
-                if dose.medicine.casefold() == name and dose.told is DoseTold.GIVEN
-            ),
+            told=tuple(dose for dose in doses if dose.medicine.casefold() == name),
         )
         for name, medicine in latest.items()
-    )
+    ]
+    return tuple(course for course in found if course.runs(on))
 
 
 def clutches_of(keeping: Keeping, animal: AnimalId) -> list[Clutch]:

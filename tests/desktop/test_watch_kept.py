@@ -6,6 +6,7 @@ from datetime import UTC, datetime, timedelta
 import pytest
 from trouble_sample import TODAY, add, ago
 
+from keeper.actions.dose_ticks import tick
 from keeper.actions.due_board import due_rows
 from keeper.actions.keeping import Keeping, animal_coded, new_keeping, open_keeping
 from keeper.actions.kept_entries import count_prey, mite_step
@@ -25,6 +26,7 @@ from keeper.actions.undoing import take_back
 from keeper.actions.watching import watch_lines
 from keeper.husbandry.events import Clutch, HoldKind, HoldSet, Remark, RemarkKind
 from keeper.husbandry.when import Happened, at_instant, on_day
+from keeper.reports.figures import GAP
 from keeper.rules.watch_facts import WatchLine
 
 COURSE = "Tarsin / 0.05 ml / by mouth / 5 days / lot 7-B"
@@ -92,6 +94,39 @@ def test_a_dose_is_raised_each_day_released_by_its_tick_and_raised_again_when_it
     clock.on(1)
     (line,) = kept(keeping, "medicine")
     assert line.because[0].figures["number"] == 2
+
+
+def test_what_was_missed_is_written_of_its_own_day_and_todays_dose_stays_due(keeping, clock):
+    row = animal_coded(keeping, "B-1")
+    medicine(keeping, COURSE)
+    clock.on(1)
+    assert tick(keeping, row, "missed, nobody was in").what.endswith(
+        "25 Nov 2026".replace(" ", GAP)
+    )
+
+    (line,) = kept(keeping, "medicine")
+    assert line.because[0].why == "dose due"
+    assert len(line.because) == 2  # and her weight: nothing is missed any more
+    tick(keeping, row, "given")
+    assert kept(keeping, "medicine") == []
+    with pytest.raises(ValueError, match="no second"):
+        tick(keeping, row, "given")
+
+
+def test_a_stopped_course_and_one_long_over_take_no_ticks(keeping, clock):
+    row = animal_coded(keeping, "B-1")
+    medicine(keeping, COURSE)
+    tick(keeping, row, "stopped, by the vet's word")
+    with pytest.raises(ValueError, match="Courses that run: none"):
+        tick(keeping, row, "given")
+    with pytest.raises(ValueError, match="V on her page takes a course"):
+        tick(keeping, row, COURSE)
+    medicine(keeping, "Otherol / 1 drop / by mouth / 2 days")
+    tick(keeping, row, "missed")
+    with pytest.raises(ValueError, match="No dose of Otherol is due today"):
+        tick(keeping, row, "given")
+    clock.on(40)
+    assert running_courses(keeping, row.animal, keeping.today) == ()
 
 
 def test_a_course_survives_the_closing_of_the_book(keeping, clock, tmp_path):

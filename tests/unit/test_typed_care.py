@@ -31,7 +31,7 @@ def typed(text: str, *running: Running):
 def running(name: str = "Tarsin", *given: Dose) -> Running:
     medicine = typed(COURSE.replace("Tarsin", name)).event
     assert isinstance(medicine, Medicine)
-    return Running(medicine=medicine, given=given)
+    return Running(medicine=medicine, told=given)
 
 
 def test_a_course_keeps_every_word_of_the_vet():

@@ -8,11 +8,11 @@ from datetime import date
 from functools import partial
 
 from keeper.actions.dismissing import loosen
+from keeper.actions.dose_ticks import tick
 from keeper.actions.house_entries import clean, daily_round, open_bag, put_place_aside
 from keeper.actions.keeping import Keeping, Written
 from keeper.actions.kept_entries import MITES, PREY, count_prey, mite_step
-from keeper.actions.noting import note
-from keeper.actions.typed_care import medicine_typed, running_courses
+from keeper.actions.typed_care import running_courses
 from keeper.actions.typed_entries import day_typed
 from keeper.actions.watch_board import Aside, WatchItem, note_found
 from keeper.actions.watching import put_aside, put_aside_until
@@ -24,7 +24,6 @@ from keeper.husbandry.care import DoseTold
 from keeper.husbandry.house import Awaited, MitesTold
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import place_of
-from keeper.husbandry.when import at_instant
 from keeper.language import tr
 from keeper.reports.figures import day
 from keeper.reports.words import word
@@ -131,7 +130,7 @@ class WatchAsking:
         if animal is None or not running:
             self._notices.refused.emit(tr("No course of medicine runs for this line."))
             return
-        ticked = partial(_tick, self._keeping, animal)
+        ticked = partial(tick, self._keeping, animal)
         prompt = tr("Dose of {who} (given, missed or stopped, then why)", who=_named(animal))
         self._asking.ask(
             prompt, lambda text: self._notices.tell_of(lambda: ticked(text)), DoseTold.GIVEN.value
@@ -172,17 +171,6 @@ def _put_aside(keeping: Keeping, item: WatchItem, reason: str, until: str) -> Wr
         written = put_aside(keeping, animal.animal, item.kind, end, reason)
         where = _named(animal)
     return replace(written, where=where, what=tr("put aside until {end}", end=day(end)))
-
-
-def _tick(keeping: Keeping, animal: AnimalNow, text: str) -> Written:
-    """Write what became of a dose; a whole course is typed on the animal's page."""
-    running = running_courses(keeping, animal.animal, keeping.today)
-    happened = at_instant(keeping.now())
-    head = text.replace(",", " ").split(" ")[0]
-    if head not in {told.value for told in DoseTold} or " / " in text:
-        raise ValueError(tr("Given, missed or stopped are right; V on her page takes a course."))
-    typed = medicine_typed(animal.animal, happened, text, keeper=keeping.keeper, running=running)
-    return note(keeping, typed.verb, typed.event, where=_named(animal), what=typed.what)
 
 
 def _bag_of(about: WatchItem | Aside) -> str:
