@@ -8,6 +8,7 @@ from keeper.actions.keeping import Keeping, Written
 from keeper.husbandry.animal import AnimalId, Sex, SexedBy, Status
 from keeper.husbandry.events import Described, Event, Moved, Sexed, Stock
 from keeper.husbandry.when import Happened
+from keeper.language import tr
 from keeper.store.journal import batch
 
 RECEIVE = "receive"
@@ -67,14 +68,18 @@ def write_up(keeping: Keeping, events: Sequence[Event], *, verb: str = WRITE_UP)
     at = keeping.now()
     with batch(keeping.book, verb=verb, keeper=keeping.keeper, written=at) as writer:
         writer.add(*events)
-    return Written(batch=writer.id, at=at, verb=verb, what=f"{len(events)} entries")
+    return Written(batch=writer.id, at=at, verb=verb, what=tr("{count} entries", count=len(events)))
 
 
 def _refuse_future(keeping: Keeping, when: Sequence[Happened]) -> None:
     latest = max((happened.day for happened in when), default=keeping.today)
     if latest > keeping.today:
         raise ValueError(
-            f"{latest} is a day to come; an entry is of {keeping.today} or a day before."
+            tr(
+                "{day} is a day to come; an entry is of {today} or a day before.",
+                day=latest,
+                today=keeping.today,
+            )
         )
 
 

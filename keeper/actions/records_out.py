@@ -14,6 +14,7 @@ from keeper.actions.keeping import Keeping
 from keeper.actions.records_csv import ANIMAL_COLUMNS, DIARY_COLUMNS
 from keeper.husbandry.events import Offer, Regurgitation, Result, ShedSign, Weighing
 from keeper.husbandry.now import AnimalNow
+from keeper.language import tr
 from keeper.store import reading
 from keeper.store.errors import BookError
 
@@ -109,9 +110,13 @@ def _write(path: Path, columns: Sequence[str], lines: Iterable[Sequence[str]]) -
             os.fsync(file.fileno())
         _name(part, path)
     except FileExistsError as error:
-        raise BookError(f"{path} is there already; a new file needs a name of its own.") from error
+        raise BookError(
+            tr("{path} is there already; a new file needs a name of its own.", path=path)
+        ) from error
     except OSError as error:
-        raise BookError(f"{path} could not be written: {error.strerror}.") from error
+        raise BookError(
+            tr("{path} could not be written: {error}.", path=path, error=error.strerror)
+        ) from error
     finally:
         with suppress(OSError):
             part.unlink()

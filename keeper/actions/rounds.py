@@ -8,7 +8,7 @@ from collections.abc import Container, Mapping, Sequence
 from dataclasses import replace
 from datetime import date, datetime, time, timedelta
 
-from keeper.actions import undoing
+from keeper.actions import round_words, undoing
 from keeper.actions.bulk import made_at_once
 from keeper.actions.due_board import DueRow, due_rows
 from keeper.actions.keeping import Keeping, Written
@@ -83,7 +83,12 @@ def open_night(keeping: Keeping) -> "Walk | None":
 def last_night(keeping: Keeping) -> "Walk | None":
     """The round that was closed last: what was left in can still be looked at."""
     over = [entry for entry, closed in all_rounds(keeping) if closed]
-    return Walk(keeping, max(over, key=lambda entry: entry.event.happened.day)) if over else None
+    return Walk(keeping, max(over, key=by_night)) if over else None
+
+
+def by_night(entry: Entry[RoundOpened]) -> tuple[date, int]:
+    """Rounds in the order of their nights; of one night in the order of beginning."""
+    return entry.event.happened.day, entry.key.batch
 
 
 def read_again(walk: "Walk", keeping: Keeping) -> "Walk":
@@ -109,10 +114,12 @@ def begin_night(keeping: Keeping, night: date, racks: Container[str] | None = No
     """
     running = open_night(keeping)
     if running is not None:
-        raise ValueError(f"The round of {running.night} is still open; close it first.")
+        raise ValueError(
+            tr("The round of {night} is still open; close it first.", night=running.night)
+        )
     rows = due_rows(keeping, night)
     if not rows:
-        raise ValueError("No animal stands in a tub; take in your records first.")
+        raise ValueError(round_words.NO_ANIMAL)
     if racks is not None:
         rows = [row for row in rows if rack_name(row.animal.place) in racks]
     if not rows:
@@ -197,7 +204,7 @@ class Walk:
     def tub(self, line: int) -> Tub:
         """The tub of *line*. Raises LookupError with one sentence when there is none."""
         if not 1 <= line <= len(self.tubs):
-            raise LookupError(f"There is no line {line} tonight; lines run 1 to {len(self.tubs)}.")
+            raise LookupError(round_words.no_line(line, len(self.tubs)))
         return self.tubs[line - 1]
 
     @property
@@ -247,19 +254,19 @@ class Walk:
         rest = [tub for tub in row if tub.line in by_line or sweep_covers(self, tub)]
         strangers = set(by_line) - {tub.line for tub in rest}
         if strangers:
-            raise LookupError(f"Line {min(strangers)} is not in the rest of this row.")
+            raise LookupError(round_words.not_in_row(min(strangers)))
         if not rest:
-            raise LookupError("Nothing is planned in the rest of this row; walk it tub by tub.")
+            raise LookupError(round_words.NOTHING_PLANNED)
         _refuse_barred(self, rest, by_line)
         offers = [swept(t, by_line.get(t.line), self._now(), self.checking) for t in rest]
-        kind = "gone" if self.checking else "as planned"
-        what = f"{len(rest) - len(by_line)} {kind}, {len(by_line)} not"
+        left = len(rest) - len(by_line)
+        what = round_words.swept_words(left, len(by_line), checking=self.checking)
         return self._settled("sweep", here, rest, offers, what)
 
     def found(self, *, gone: bool) -> Written:
         """What the check pass saw at the cursor: the prey gone, or still there and removed."""
         tub = self._standing_at()
-        what = "gone" if gone else "still there, removed"
+        what = round_words.found_words(gone=gone)
         return self._settled("check", tub, [tub], [checked(tub, gone=gone)], what)
 
     def pass_on(self, line: int, prey: Prey | None = None) -> Written:
@@ -276,10 +283,10 @@ class Walk:
             raise LookupError(refusal)
         item = prey or (giver.plan.prey, giver.plan.count, giver.plan.mass_g)
         if item[0] is None:
-            raise LookupError("Nothing was offered in this tub, so there is no item to pass on.")
+            raise LookupError(round_words.NO_ITEM)
         taken = offer_in(taker, self._now(), Result.TAKEN, Evidence.SEEN, prey=item)
         refused = offer_in(giver, self._now(), Result.REFUSED, Evidence.SEEN, prey=item)
-        what = f"refused, taken by {tub_name(taker)}"
+        what = tr("refused, taken by {tub}", tub=tub_name(taker))
         written = self._settled("pass on", giver, [taker, giver], [taken, refused], what)
         self.cursor = self._next(giver.line)
         return written
@@ -288,7 +295,7 @@ class Walk:
         """A regurgitation was found in the tub at the cursor, which stays where it is."""
         tub = self._standing_at()
         found = Regurgitation(animal=tub.plan.animal, happened=self._now())
-        return self._noticed("regurgitation", tub, [found], "regurgitation found")
+        return self._noticed("regurgitation", tub, [found], round_words.REGURGITATED)
 
     def mark(self, *events: Event, what: str) -> Written:
         """Write something seen at the cursor, such as a shed sign; the cursor stays."""
@@ -311,7 +318,7 @@ class Walk:
         """
         target = last_of_round(self._keeping, self._since)
         if target is None:
-            raise LookupError("Nothing of this round is left to take back.")
+            raise LookupError(round_words.NOTHING_LEFT)
         events = [entry.event for entry in reading.entries_of(self._keeping.book, target.id)]
         undone = undoing.take_back_batch(self._keeping, target.id)
         by_animal = {tub.plan.animal: tub.line for tub in self.tubs}
@@ -330,7 +337,7 @@ class Walk:
 
     def close(self) -> Written:
         """End the night; what was not reached stays due."""
-        what = f"round closed, {sum(tub.open for tub in self.tubs)} not reached"
+        what = round_words.closed_words(sum(tub.open for tub in self.tubs))
         closed = RoundClosed(happened=self._now(), round=self.round)
         return write(self._keeping, "close round", [closed], what=what)
 
@@ -351,7 +358,7 @@ class Walk:
     def _standing_at(self) -> Tub:
         tub = self.current
         if tub is None:
-            raise LookupError("No tub waits; 9 and a line number goes to one.")
+            raise LookupError(round_words.NO_TUB)
         return tub
 
     def _now(self) -> Happened:

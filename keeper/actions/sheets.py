@@ -14,6 +14,7 @@ from keeper.actions.tubs import Tub
 from keeper.husbandry.animal import Stage
 from keeper.husbandry.events import HoldKind, Offer, Result
 from keeper.husbandry.profile import SpeciesProfile
+from keeper.language import tr
 from keeper.reports.figures import day, plain
 from keeper.reports.prey_words import prey_words
 from keeper.reports.round_sheet import RoundSheet, SheetLine, round_sheet
@@ -76,13 +77,20 @@ def sheet_walk(keeping: Keeping, code: str, here: Walk | None = None) -> Walk:
     ]
     if not found:
         raise LookupError(
-            f"Code {_grouped(typed)} is not of a night in this book; look whose sheet it is."
+            tr(
+                "Code {code} is not of a night in this book; look whose sheet it is.",
+                code=_grouped(typed),
+            )
         )
     night = found[-1].event.happened.day
     if here is not None and found[-1].event.round != here.round:
         raise LookupError(
-            f"Code {_grouped(typed)} is of the night of {plain(day(night))},"
-            f" not of {plain(day(here.night))}."
+            tr(
+                "Code {code} is of the night of {night}, not of {here}.",
+                code=_grouped(typed),
+                night=plain(day(night)),
+                here=plain(day(here.night)),
+            )
         )
     return Walk(keeping, found[-1])
 
@@ -148,9 +156,13 @@ def refusal_chance(offers: Sequence[Offer]) -> float:
 def _digits(code: str) -> str:
     digits = "".join(code.split())
     if not digits.isdecimal() or len(digits) != _DIGITS:
-        raise ValueError(f"{code.strip()!r} is not a sheet code; nine digits stand at its top.")
+        raise ValueError(
+            tr("{code!r} is not a sheet code; nine digits stand at its top.", code=code.strip())
+        )
     if check_character(digits[:-1]) != digits[-1]:
-        raise ValueError(f"{_grouped(digits)} holds a slip: its check digit does not fit.")
+        raise ValueError(
+            tr("{digits} holds a slip: its check digit does not fit.", digits=_grouped(digits))
+        )
     return digits
 
 

@@ -56,7 +56,7 @@ def try_step(
         ValueError: live prey, which the keeper has not said is lawful; nothing is written.
     """
     if step is LadderStep.LIVE and not live_is_lawful(keeping):
-        raise ValueError("Live prey: check local law, and say that it is lawful where you are.")
+        raise ValueError(tr("Live prey: check local law, and say that it is lawful where you are."))
     row = reading.animal_now(keeping.book, animal)
     event = StartStep(animal=animal, happened=at_instant(keeping.now(), night), step=step.value)
     return note(keeping, VERB, event, where=row.called if row else "", what=word(step))
@@ -88,7 +88,7 @@ def starting(keeping: Keeping, animal: AnimalId, on: date) -> Starting:
     """
     row = reading.animal_now(keeping.book, animal)
     if row is None:
-        raise LookupError(f"The book has no animal {animal}.")
+        raise LookupError(tr("The book has no animal {animal}.", animal=animal))
     return _starting(keeping, row, on, line_records(keeping, row.line, row.species, on))
 
 

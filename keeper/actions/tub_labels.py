@@ -50,7 +50,7 @@ def labels_of(keeping: Keeping, rows: Iterable[AnimalNow]) -> list[TubLabel]:
     wanted = {row.animal for row in rows}
     here = [r for r in animals_on(keeping, keeping.today) if r.animal in wanted and r.in_the_room]
     if not here:
-        raise LookupError("No animal stands here; there is no label to print.")
+        raise LookupError(tr("No animal stands here; there is no label to print."))
     return [label_of(keeping, row) for row in here]
 
 
@@ -79,11 +79,18 @@ def code_scanned(keeping: Keeping, scanned: str) -> str:
     if not is_label(scanned) or reading.animals_coded(keeping.book, scanned):
         return scanned
     if check_character(digits[:-1]) != digits[-1]:
-        raise ValueError(f"Label {grouped(digits)} holds a slip: its check digit does not fit.")
+        raise ValueError(
+            tr("Label {digits} holds a slip: its check digit does not fit.", digits=grouped(digits))
+        )
     bearers = [row for row in reading.board(keeping.book) if bears(row.animal, digits)]
-    if len(bearers) != 1:
-        told = "is of no animal in this book" if not bearers else "is of two animals in this book"
-        raise LookupError(f"Label {grouped(digits)} {told}.")
+    if not bearers:
+        raise LookupError(
+            tr("Label {digits} is of no animal in this book.", digits=grouped(digits))
+        )
+    if len(bearers) > 1:
+        raise LookupError(
+            tr("Label {digits} is of two animals in this book.", digits=grouped(digits))
+        )
     return bearers[0].code
 
 

@@ -78,7 +78,7 @@ class Tub:
     def gone(self) -> str:
         """What became of a missing animal, as a sentence goes on after its name."""
         dead = self.animal.status is Status.DIED
-        return "was found dead" if dead else "is not in its tub"
+        return tr("was found dead") if dead else tr("is not in its tub")
 
     @property
     def open(self) -> bool:
@@ -197,10 +197,15 @@ def refuse_impossible(tub: Tub, result: Result, prey: Prey | None) -> None:
     if result is Result.NOT_OFFERED:
         return
     if tub.missing:
-        raise LookupError(f"{tub_name(tub)} {tub.gone}; 7 and a reason goes on.")
+        raise LookupError(
+            tr("{tub} {gone}; 7 and a reason goes on.", tub=tub_name(tub), gone=tub.gone)
+        )
     if prey is None and tub.brought_up:
         raise LookupError(
-            f"{tub_name(tub)} regurgitated and is on hold; 7 and 3 go on, / chooses the prey."
+            tr(
+                "{tub} regurgitated and is on hold; 7 and 3 go on, / chooses the prey.",
+                tub=tub_name(tub),
+            )
         )
     if prey is None and tub.plan.prey is None and not tub.walked:
         raise LookupError(
@@ -266,7 +271,7 @@ def checked(tub: Tub, *, gone: bool) -> Offer:
         LookupError: nothing was offered there.
     """
     if tub.offer is None or tub.offer.event.result is Result.NOT_OFFERED:
-        raise LookupError("Nothing was offered in this tub tonight.")
+        raise LookupError(tr("Nothing was offered in this tub tonight."))
     result = Result.TAKEN if gone else Result.REFUSED
     evidence = Evidence.GONE if gone else Evidence.SEEN
     return replace(tub.offer.event, result=result, evidence=evidence)
@@ -291,7 +296,13 @@ def prey_of_grade(grade: PreyGrade, count: int) -> Prey:
         ValueError: no item, or more than anybody offers at once.
     """
     if not 1 <= count <= COUNT_MOST.value:
-        raise ValueError(f"{count} items is no offer; 1 to {COUNT_MOST.value} are right.")
+        raise ValueError(
+            tr(
+                "{count} items is no offer; 1 to {most} are right.",
+                count=count,
+                most=COUNT_MOST.value,
+            )
+        )
     return prey_name(grade), count, count * grade.mean_g.value
 
 
