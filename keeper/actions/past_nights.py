@@ -1,5 +1,6 @@
 """Yesterday and earlier: the same strip and keys, with what a correction changes told first."""
 
+from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import date, datetime, time, timedelta
@@ -11,7 +12,7 @@ from keeper.actions.due_board import due_rows, feed_nights_around
 from keeper.actions.keeping import Keeping, Written
 from keeper.actions.noting import note
 from keeper.actions.round_entries import write
-from keeper.actions.rounds import NIGHT_ENDS_HOUR, Walk, all_rounds, time_in
+from keeper.actions.rounds import NIGHT_ENDS_HOUR, Walk, all_rounds, by_night, rack_name, time_in
 from keeper.actions.tubs import (
     Prey,
     Tub,
@@ -69,9 +70,14 @@ class Correction(StrEnum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class NightLook:
-    """A round that is over, and how many of its tubs nobody has looked into since."""
+    """A round that is over, and how many of its tubs nobody has looked into since.
 
+    racks: where it was walked, if other rounds of that night were walked elsewhere.
+    """
+
+    round: int
     night: date
+    racks: str
     left_in: int
     assumed: int
     not_reached: int
@@ -191,18 +197,26 @@ def told_by(before: Offer, after: Offer) -> Correction:
     return Correction.OTHER
 
 
-def past_night(keeping: Keeping, night: date) -> PastNight | None:
-    """The closed round of *night*; None when none was walked."""
+def past_night(keeping: Keeping, night: date, round_: int | None = None) -> PastNight | None:
+    """The closed round of *night*; None when none was walked.
+
+    round_: which, where several were walked, one for some racks each; None: the last.
+    """
     over = [entry for entry, closed in all_rounds(keeping) if closed]
     found = [entry for entry in over if entry.event.happened.day == night]
+    if round_ is not None:
+        found = [entry for entry in found if entry.event.round == round_]
     return PastNight(keeping, found[-1]) if found else None
 
 
 def looks(keeping: Keeping) -> tuple[NightLook, ...]:
     """The last rounds that are over, newest first, with what the morning look has left."""
     over = [entry for entry, closed in all_rounds(keeping) if closed]
-    last = sorted(over, key=lambda entry: entry.event.happened.day, reverse=True)[:_LOOKS]
-    return tuple(_look(Walk(keeping, entry)) for entry in last)
+    nights = sorted({entry.event.happened.day for entry in over}, reverse=True)[:_LOOKS]
+    last = [entry for entry in over if entry.event.happened.day in nights]
+    walks = [Walk(keeping, entry) for entry in sorted(last, key=by_night, reverse=True)]
+    several = Counter(walk.night for walk in walks)
+    return tuple(_look(walk, several=several[walk.night] > 1) for walk in walks)
 
 
 def late_night(keeping: Keeping, night: date) -> PastNight:
@@ -290,10 +304,13 @@ def answer_night(keeping: Keeping, night: date, told: NightTold) -> Written:
     return note(keeping, "answer night", answer, where=_told(night), what=word(told))
 
 
-def _look(walk: Walk) -> NightLook:
+def _look(walk: Walk, *, several: bool) -> NightLook:
     offers = [tub.offer.event for tub in walk.tubs if tub.offer is not None]
+    racks = dict.fromkeys(rack_name(tub.plan.place) for tub in walk.tubs)
     return NightLook(
+        round=walk.round,
         night=walk.night,
+        racks=", ".join(filter(None, racks)) if several else "",
         left_in=sum(offer.result is Result.LEFT_IN for offer in offers),
         assumed=sum(offer.evidence is Evidence.ASSUMED for offer in offers),
         not_reached=sum(tub.open for tub in walk.tubs),

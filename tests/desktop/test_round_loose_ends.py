@@ -6,13 +6,14 @@ import pytest
 from round_desk import ROW, desk, offers, stands_at, walk
 
 from keeper.actions import rounds
-from keeper.actions.past_nights import past_night
+from keeper.actions.past_nights import looks, past_night
 from keeper.actions.round_entries import OtherResult
 from keeper.actions.rounds import last_night, open_night
 from keeper.actions.tubs import tub_name
 from keeper.desktop.screens.round import RoundScreen
-from keeper.desktop.screens.round_asking import Racks, Sweep
+from keeper.desktop.screens.round_asking import Sweep
 from keeper.desktop.screens.round_deeds import Deed, Refused, Verb
+from keeper.desktop.screens.round_racks import Racks
 from keeper.husbandry.events import Regurgitation, Result
 from keeper.husbandry.when import at_instant
 from keeper.store import reading
@@ -197,6 +198,21 @@ def test_a_round_of_chosen_racks_walks_those_and_leaves_the_others_due(qtbot, ke
     due = {tub.animal.called for tub in again.tubs if tub.walked}
     assert "Tansy" in due
     assert not due & {"Linnet", "Wick"}
+
+
+def test_each_round_of_a_night_is_looked_at_again_on_its_own_lines(qtbot, keeping):
+    made = Desk(RoundScreen, keeping)
+    made.press("+ 2 Enter 5 5 0 0 Enter")
+    made.press("+ 1 Enter 0")
+    walk(keeping).close()
+    made.close()
+
+    second, first = looks(keeping)
+    assert (second.racks, first.racks) == ("A", "B")
+    assert first.left_in == 2
+    opened = past_night(keeping, first.night, first.round)
+    assert [tub_name(tub) for tub in opened.tubs] == ["B1·1 Linnet", "B1·2 Wick"]
+    assert last_night(keeping).round == second.round
 
 
 def test_racks_are_chosen_and_left_out_by_digit_and_nothing_begins_without_one():

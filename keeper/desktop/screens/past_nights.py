@@ -41,6 +41,7 @@ class _Line:
     night: date
     missing: bool
     words: str
+    round: int | None = None
 
 
 class PastNightsScreen(QWidget):
@@ -91,7 +92,7 @@ class PastNightsScreen(QWidget):
             raise ValueError(
                 f"Nothing is written of {night_words(line.night)}; 1, 2 or 3 says why."
             )
-        night = past_night(self._keeping, line.night)
+        night = past_night(self._keeping, line.night, line.round)
         if night is not None:
             self.night_asked.emit(night)
 
@@ -117,7 +118,9 @@ class PastNightsScreen(QWidget):
     def _read(self) -> None:
         missing = missing_nights(self._keeping, self._keeping.today)
         told = [_Line(night, True, _missing_words(night)) for night in missing]
-        told += [_Line(look.night, False, _look_words(look)) for look in looks(self._keeping)]
+        told += [
+            _Line(look.night, False, _look_words(look), look.round) for look in looks(self._keeping)
+        ]
         self._lines = sorted(told, key=lambda line: line.night, reverse=True)
         before = max(self.nights.currentRow(), 0)
         self.nights.clear()
@@ -151,4 +154,5 @@ def _look_words(look: NightLook) -> str:
         (look.not_reached, "not reached"),
     )
     told = ", ".join(f"{count} {words}" for count, words in parts if count)
-    return f"{night_words(look.night)}   {told or 'every tub looked at'}"
+    where = f", {look.racks}" if look.racks else ""
+    return f"{night_words(look.night)}{where}   {told or 'every tub looked at'}"
