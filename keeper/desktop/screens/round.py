@@ -32,6 +32,7 @@ from keeper.desktop.screens.round_scan import scanned_line
 from keeper.desktop.screens.round_stand import RoundStand
 from keeper.desktop.screens.round_telling import RoundTelling
 from keeper.desktop.screens.round_view import WalkView
+from keeper.language import tr
 from keeper.reports.figures import counted
 
 _counted_steps = counted("step", "steps")
@@ -65,7 +66,7 @@ class RoundScreen(QWidget):
     def takes_back(self) -> str:
         """How the foot says that what was written is taken back."""
         walks = self.over.page is None and self._stand.here is not None
-        return ".  takes it back" if walks else "Ctrl+Z takes it back"
+        return tr(".  takes it back") if walks else tr("Ctrl+Z takes it back")
 
     @property
     def reach(self) -> str:
@@ -160,13 +161,17 @@ class RoundScreen(QWidget):
     def _ask_learned(self) -> None:
         self._asking = self._stand.asks()
         if self._asking is None:
-            self._telling.asked("Nobody held tonight has eaten often enough under such a hold.")
+            self._telling.asked(tr("Nobody held tonight has eaten often enough under such a hold."))
 
     def _ask_close(self) -> None:
         here = self._stand.here
         if here is None:
             return
-        counts = f"{here.not_reached} not reached stay due, {here.unproved} not looked at"
+        counts = tr(
+            "{count} not reached stay due, {unproved} not looked at",
+            count=here.not_reached,
+            unproved=here.unproved,
+        )
         if here.again:
             self._stand.leave()
         elif not here.not_reached and not here.unproved:
@@ -174,7 +179,10 @@ class RoundScreen(QWidget):
         else:
             self._asking = Closing(counts)
             night = night_words(here.walk.night)
-            self._telling.noted(f"{counts}. Enter again closes the round of {night}.")
+            told = tr(
+                "{counts}. Enter again closes the round of {night}.", counts=counts, night=night
+            )
+            self._telling.noted(told)
 
     def _close(self) -> None:
         self._telling.written(self._stand.close())
@@ -241,19 +249,19 @@ class RoundScreen(QWidget):
 
 
 def _steps(count: int) -> str:
-    return f"{_counted_steps(count)} can be taken back" if count else ""
+    return tr("{steps} can be taken back", steps=_counted_steps(count)) if count else ""
 
 
 def _actions(page: RoundScreen) -> list[QAction]:
     """What stands in the menu and on the key sheet."""
     deeds: tuple[tuple[str, str, Callable[[], None]], ...] = (
-        ("Close the round", "Ctrl+Return", page._ask_to_close),
-        ("All but, at the table", "Ctrl+A", page._ask_all_but),
-        ("Nights that are over", "Ctrl+Y", page._ask_nights),
-        ("Print the round sheet", "Ctrl+P", lambda: page._print(round_sheet_of_night)),
-        ("Print the thaw list", "Ctrl+T", lambda: page._print(thaw_list_of_night)),
-        ("Print the page for a holiday", "Ctrl+H", page.away.ask_days),
-        ("The last PDF on a printer", "Ctrl+Shift+P", page.paper.to_printer),
+        (tr("Close the round"), "Ctrl+Return", page._ask_to_close),
+        (tr("All but, at the table"), "Ctrl+A", page._ask_all_but),
+        (tr("Nights that are over"), "Ctrl+Y", page._ask_nights),
+        (tr("Print the round sheet"), "Ctrl+P", lambda: page._print(round_sheet_of_night)),
+        (tr("Print the thaw list"), "Ctrl+T", lambda: page._print(thaw_list_of_night)),
+        (tr("Print the page for a holiday"), "Ctrl+H", page.away.ask_days),
+        (tr("The last PDF on a printer"), "Ctrl+Shift+P", page.paper.to_printer),
     )
     return [_action(page, *deed) for deed in deeds]
 

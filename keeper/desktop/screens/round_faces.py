@@ -18,6 +18,7 @@ from keeper.husbandry.animal import Sex, Status
 from keeper.husbandry.events import Evidence, HoldKind, Offer, Result, ShedStage
 from keeper.husbandry.place import place_of
 from keeper.husbandry.profile import SpeciesProfile
+from keeper.language import tr, tr_table
 from keeper.reports.figures import GAP, age, day, grams, percent
 from keeper.reports.words import word, word_of
 
@@ -34,17 +35,18 @@ OF_PLAN = {"hold": S.HOLD, "not due": S.NOT_DUE}
 _HALF_PERCENT = (40, 60)
 
 ADVICE = {
-    HoldKind.QUARANTINE: "own tongs; a refused item is binned, never passed on",
-    HoldKind.NEW_ARRIVAL: "a small first item, in peace",
-    HoldKind.GRAVID: "off food in the last weeks is usual",
-    HoldKind.SEASON: "may refuse for weeks: the weight decides",
-    HoldKind.JUST_SHED: "hungry as a rule",
-    HoldKind.STUCK_SHED: "damp hide; never pick at caps",
-    HoldKind.OPAQUE: "may refuse; it does not count",
+    HoldKind.QUARANTINE: tr("own tongs; a refused item is binned, never passed on"),
+    HoldKind.NEW_ARRIVAL: tr("a small first item, in peace"),
+    HoldKind.GRAVID: tr("off food in the last weeks is usual"),
+    HoldKind.SEASON: tr("may refuse for weeks: the weight decides"),
+    HoldKind.JUST_SHED: tr("hungry as a rule"),
+    HoldKind.STUCK_SHED: tr("damp hide; never pick at caps"),
+    HoldKind.OPAQUE: tr("may refuse; it does not count"),
 }
 """Common practice, no source."""
 
-_BITES = "tongs at full length, tub a hand’s width"
+_NO_OFFER = tr_table({"hold": "on hold", "not due": "not due"})
+_BITES = tr("tongs at full length, tub a hand’s width")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -132,12 +134,13 @@ def caution_of(tub: Tub, profile: SpeciesProfile) -> tuple[str, str]:
     """One caution word in capitals and what to do about it; both empty where there is none."""
     if tub.missing:
         if tub.animal.status is Status.DIED:
-            return "FOUND DEAD", "keep it cool, not frozen, for a reptile vet; undo takes it back"
-        return "MISSING", "not in its tub; undo takes the mark back"
+            told = tr("keep it cool, not frozen, for a reptile vet; undo takes it back")
+            return tr("FOUND DEAD"), told
+        return tr("MISSING"), tr("not in its tub; undo takes the mark back")
     if tub.regurgitated:
-        return "REGURGITATED", _after_regurgitation(tub, profile)
+        return tr("REGURGITATED"), _after_regurgitation(tub, profile)
     if tub.plan.state == "hold" and (hold := _hold(tub)):
-        return word_of("HoldKind", str(hold["kind"])).upper(), f"hold {_hold_end(tub)}"
+        return word_of("HoldKind", str(hold["kind"])).upper(), tr("hold {end}", end=_hold_end(tub))
     own = tub.animal.caution
     if own:
         return _split(own, profile)
@@ -147,9 +150,9 @@ def caution_of(tub: Tub, profile: SpeciesProfile) -> tuple[str, str]:
 def who_of(tub: Tub, profile: SpeciesProfile) -> tuple[str, str]:
     """Sex, and species with age, in two lines."""
     row = tub.animal
-    sex = "sex not known" if row.sex is Sex.UNKNOWN else word(row.sex)
+    sex = tr("sex not known") if row.sex is Sex.UNKNOWN else word(row.sex)
     if row.place and row.place != tub.plan.place:
-        sex = f"{sex}, now in {row.place}"
+        sex = tr("{sex}, now in {place}", sex=sex, place=row.place)
     kind = profile.slug.replace("_", " ")
     days_old = row.age_days(tub.plan.happened.day)
     return sex, kind if days_old is None else f"{kind}, {age(days_old)}"
@@ -218,9 +221,9 @@ def _front(
         number=number,
         name=tub.animal.called,
         state=S.CURRENT if here and other is None else state,
-        corner="typed" if other is not None else _corner(tub),
+        corner=tr("typed") if other is not None else _corner(tub),
         caution=caution_of(tub, profile)[0],
-        now=said if tub.offer is not None or tub.regurgitated or tub.one_of else "now",
+        now=said if tub.offer is not None or tub.regurgitated or tub.one_of else tr("now"),
     )
 
 
@@ -231,18 +234,18 @@ def _corner(tub: Tub) -> str:
         return grams(event.mass_g) if eaten and event.mass_g is not None else ""
     if tub.plan.state == "hold":
         return _hold_end(tub)
-    return "not due" if tub.plan.state == "not due" else ""
+    return tr("not due") if tub.plan.state == "not due" else ""
 
 
 def _place(tub: Tub) -> str:
     place = place_of(tub.plan.place or "")
-    return str(place) if place else tub.plan.place or "no place"
+    return str(place) if place else tub.plan.place or tr("no place")
 
 
 def _no_offer(tub: Tub) -> str:
     if tub.brought_up:
-        return "on hold"
-    return {"hold": "on hold", "not due": "not due"}.get(tub.plan.state, "nothing planned")
+        return tr("on hold")
+    return _NO_OFFER.get(tub.plan.state, tr("nothing planned"))
 
 
 def _hold(tub: Tub) -> Mapping[str, object] | None:
@@ -255,17 +258,17 @@ def _hold_end(tub: Tub) -> str:
     if hold is None:
         return ""
     if hold.get("until"):
-        return f"to {day(str(hold['until']), tub.plan.happened.day)}"
+        return tr("to {end}", end=day(str(hold["until"]), tub.plan.happened.day))
     ends = hold.get("ends_when")
-    return f"to {word_of('ending', str(ends))}" if ends else "no end set"
+    return tr("to {end}", end=word_of("ending", str(ends))) if ends else tr("no end set")
 
 
 def _after_regurgitation(tub: Tub, profile: SpeciesProfile) -> str:
     figures = profile.holds.get(HoldKind.REGURGITATED)
     if figures is None or figures.days is None:
-        return "no food, no handling; look to water and heat"
+        return tr("no food, no handling; look to water and heat")
     until = tub.plan.happened.day + timedelta(days=round(figures.days.value))
-    return f"hold to {day(until, tub.plan.happened.day)}; water, heat, no handling"
+    return tr("hold to {day}; water, heat, no handling", day=day(until, tub.plan.happened.day))
 
 
 def _split(own: str, profile: SpeciesProfile) -> tuple[str, str]:
@@ -276,7 +279,7 @@ def _split(own: str, profile: SpeciesProfile) -> tuple[str, str]:
             return head.strip().upper(), rest.strip()
     if own.strip().upper() == "BITES":
         told = (text for text in profile.cautions if "bite" in text.casefold())
-        return "BITES", next(told, _BITES)
+        return tr("BITES"), next(told, _BITES)
     return own.strip().upper(), ""
 
 
@@ -286,9 +289,9 @@ def _of_plan(tub: Tub) -> tuple[str, str]:
         if reason.why == "part of a meal":
             share = float(str(reason.figures["percent"]))
             low, high = _HALF_PERCENT
-            size = "HALF SIZE" if low <= share <= high else "PART SIZE"
+            size = tr("HALF SIZE") if low <= share <= high else tr("PART SIZE")
             why = word_of("HoldKind", str(reason.figures["kind"]))
-            return size, f"{percent(share)} of a usual meal, {why}"
+            return size, tr("{share} of a usual meal, {why}", share=percent(share), why=why)
     hold = _hold(tub)
     if hold is not None:
         kind = HoldKind(str(hold["kind"]))
@@ -309,7 +312,7 @@ def _past(offer: Offer, came_back: bool, profile: SpeciesProfile, night: date) -
     what = spoken(offer.prey, profile).rpartition(" ")[0] if offer.prey else ""
     counted = f"{offer.count or 1}{GAP}{what or offer.prey}" if offer.prey else ""
     if offer.result is Result.NOT_OFFERED:
-        counted = word(offer.withheld) if offer.withheld else "no reason"
+        counted = word(offer.withheld) if offer.withheld else tr("no reason")
     return PastOffer(
         state=state,
         date=day(offer.happened.day, night),

@@ -14,6 +14,7 @@ from keeper.desktop.screens.round_deeds import Deed, Refused, Step, Verb
 from keeper.desktop.screens.round_learning import ASK, NO_ASIDE, ONE, TRY, Aside
 from keeper.husbandry.events import Result
 from keeper.husbandry.profile import PreyGrade
+from keeper.language import tr
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -33,29 +34,29 @@ class Ground:
 
 
 OFFER_LEGEND = {
-    "/": "other prey",
-    "*": "mark",
-    "-": "step back",
-    "7": "not offered",
-    "8": "regurg.",
-    "9": "go to line",
-    "+": "sweep rest of row",
-    "5": "left in",
-    "2": "part taken",
-    "3": "passed on",
-    "0": "refused",
-    ".": "undo",
-    "Enter": "taken seen",
+    "/": tr("other prey"),
+    "*": tr("mark"),
+    "-": tr("step back"),
+    "7": tr("not offered"),
+    "8": tr("regurg."),
+    "9": tr("go to line"),
+    "+": tr("sweep rest of row"),
+    "5": tr("left in"),
+    "2": tr("part taken"),
+    "3": tr("passed on"),
+    "0": tr("refused"),
+    ".": tr("undo"),
+    "Enter": tr("taken seen"),
 }
 CHECK_LEGEND = {
-    "*": "mark",
-    "-": "step back",
-    "8": "regurg.",
-    "9": "go to line",
-    "+": "sweep rest of row",
-    "0": "still there",
-    ".": "undo",
-    "Enter": "gone",
+    "*": tr("mark"),
+    "-": tr("step back"),
+    "8": tr("regurg."),
+    "9": tr("go to line"),
+    "+": tr("sweep rest of row"),
+    "0": tr("still there"),
+    ".": tr("undo"),
+    "Enter": tr("gone"),
 }
 
 

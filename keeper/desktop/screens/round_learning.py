@@ -47,11 +47,11 @@ class Aside:
     def legend(self) -> dict[str, str]:
         """The keys that live here."""
         words = {TRY: tr("offer anyway")} if self.passed_by else {}
-        words |= {TRY: "try next step"} if self.starting and self.starting.due else {}
+        words |= {TRY: tr("try next step")} if self.starting and self.starting.due else {}
         words |= {TRY: tr("live, lawful?")} if self.lawful else {}
         words |= {ONE: tr("was other tub")} if self.mends else {}
-        words |= {ASK: "eats through"} if self.question else {}
-        return words | ({ONE: "one of these"} if self.mates else {})
+        words |= {ASK: tr("eats through")} if self.question else {}
+        return words | ({ONE: tr("one of these")} if self.mates else {})
 
     @property
     def words(self) -> str:
@@ -65,12 +65,12 @@ class Aside:
         """The caution word and its advice, where the plan has none of its own."""
         young = self.starting
         if self.mates:
-            names = " and ".join(tub.animal.called for tub in self.mates)
-            return "SHARED", f"with {names}; feed apart"
+            names = tr(" and ").join(tub.animal.called for tub in self.mates)
+            return tr("SHARED"), tr("with {names}; feed apart", names=names)
         if young is None:
             return "", ""
         step = young.tonight or (young.advice.step if young.due else None)
-        return "NOT STARTED", word(step) if step else "no further step tonight"
+        return tr("NOT STARTED"), word(step) if step else tr("no further step tonight")
 
     def press(self, key: str) -> Step:
         """What *key* asks for here; None: nothing."""
@@ -103,11 +103,12 @@ class WhichOne:
 
     @property
     def word(self) -> str:
-        return "ONE OF THESE"
+        return tr("ONE OF THESE")
 
     @property
     def advice(self) -> str:
-        return f"with {' and '.join(self.mates)}: what was seen? it counts against neither"
+        names = tr(" and ").join(self.mates)
+        return tr("with {names}: what was seen? it counts against neither", names=names)
 
     def press(self, key: str) -> Step:
         if key == ".":
@@ -154,22 +155,25 @@ class EatsThrough:
 
     @property
     def legend(self) -> Mapping[str, str]:
-        return {"Enter": "offer all the same", "0": "go on skipping", ".": GIVE_UP_WORDS}
+        return {"Enter": tr("offer all the same"), "0": tr("go on skipping"), ".": GIVE_UP_WORDS}
 
     @property
     def name(self) -> str:
         """Place and name of who is asked about, for a page that shows no tub."""
         row, kind = self.question.animal, word(self.question.learned.kind)
-        return f"{row.place or ''} {row.called}, {kind}: offer all the same?".strip()
+        who = f"{row.place or ''} {row.called}".strip()
+        return tr("{who}, {kind}: offer all the same?", who=who, kind=kind)
 
     @property
     def word(self) -> str:
-        return f"{word(self.question.learned.kind).upper()}, OFFER?"
+        return tr("{kind}, OFFER?", kind=word(self.question.learned.kind).upper())
 
     @property
     def advice(self) -> str:
         learned = self.question.learned
-        return f"ate {learned.ate} of {learned.offered}; Enter yes, 0 no"
+        return tr(
+            "ate {ate} of {offered}; Enter yes, 0 no", ate=learned.ate, offered=learned.offered
+        )
 
     @property
     def because(self) -> str:
@@ -239,7 +243,9 @@ def _young_words(young: Starting) -> str:
     advice, tonight = young.advice, young.tonight
     reasons = [r for r in advice.because if tonight is None or r.why != "next step"]
     told = because_text((*reasons, *advice.cautions), young.animal.sex)
-    return f"Tried tonight: {word(tonight)}. {told}" if tonight else told
+    if not tonight:
+        return told
+    return f"{tr('Tried tonight: {step}.', step=word(tonight))} {told}"
 
 
 def _told(question: Question) -> str:

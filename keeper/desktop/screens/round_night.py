@@ -12,23 +12,23 @@ from keeper.desktop.screens.round_faces import gapped, tile_of
 from keeper.desktop.widgets.night_map import Night, NightRack, Tally
 from keeper.desktop.widgets.tile import TileState
 from keeper.husbandry.place import place_of
-from keeper.reports.figures import GAP
+from keeper.language import tr
 
 S = TileState
 
 TALLIES = (
-    (S.TAKEN, "taken seen"),
-    (S.ASSUMED, "assumed"),
-    (S.PART, "part"),
-    (S.REFUSED, "refused"),
-    (S.LEFT_IN, "left in"),
-    (S.REGURGITATED, "regurg."),
-    (S.ONE_OF, "one of these"),
-    (S.NOT_OFFERED, "not offered"),
-    (S.HOLD, "hold"),
-    (S.NOT_DUE, "not due"),
-    (S.EMPTY, "empty"),
-    (S.NOT_REACHED, "not reached"),
+    (S.TAKEN, tr("taken seen")),
+    (S.ASSUMED, tr("assumed")),
+    (S.PART, tr("part")),
+    (S.REFUSED, tr("refused")),
+    (S.LEFT_IN, tr("left in")),
+    (S.REGURGITATED, tr("regurg.")),
+    (S.ONE_OF, tr("one of these")),
+    (S.NOT_OFFERED, tr("not offered")),
+    (S.HOLD, tr("hold")),
+    (S.NOT_DUE, tr("not due")),
+    (S.EMPTY, tr("empty")),
+    (S.NOT_REACHED, tr("not reached")),
 )
 ALWAYS = frozenset({S.TAKEN, S.REFUSED, S.LEFT_IN, S.NOT_REACHED})
 PACE_TUBS = 20
@@ -129,10 +129,10 @@ def pace_words(
         return ("", ""), ""
     seconds = (last[-1] - last[0]).total_seconds() / (len(last) - 1)
     done = now + timedelta(seconds=seconds * waiting)
-    ends = f"done about {done:%H:%M}"
-    return (f"{seconds:.0f}{GAP}s a tub", ends), ends
+    ends = tr("done about {done:%H:%M}", done=done)
+    return (tr("{seconds:.0f}\u00a0s a tub", seconds=seconds), ends), ends
 
 
 def _rack(tub: Tub) -> str:
     place = place_of(tub.plan.place or "")
-    return place.rack if place else "other"
+    return place.rack if place else tr("other")

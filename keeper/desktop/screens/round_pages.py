@@ -27,6 +27,7 @@ from keeper.desktop.widgets.offer_panel import OfferWords
 from keeper.desktop.widgets.offers_strip import PastOffer
 from keeper.desktop.widgets.tile import TileState
 from keeper.husbandry.profile import SpeciesProfile
+from keeper.language import is_source, tr
 from keeper.reports.words import because_text
 
 RAISED = frozenset({"0", "5"})
@@ -78,8 +79,8 @@ class Standing:
     @property
     def name(self) -> str:
         if self.again:
-            return "Morning look" if self.walk.checking else "Night that is over"
-        return "Check pass" if self.walk.checking else "Offer pass"
+            return tr("Morning look") if self.walk.checking else tr("Night that is over")
+        return tr("Check pass") if self.walk.checking else tr("Offer pass")
 
 
 def standing(walk: Walk, *, again: bool = False) -> Standing:
@@ -102,11 +103,14 @@ def walk_face(
     face = _tub_face(keeping, here, tub, asking) if tub else _end_face(keeping, here)
     pace, ends = pace_words(here.times, here.waiting, now)
     right = _right(here)
-    line = f", line {tub.line}" if tub else ""
-    aside = ", ".join(part for part in (f"{here.name.lower()}{line}: {right[0]}", ends) if part)
+    told = tr("{walk}: {done}", walk=_within(here.name), done=right[0])
+    if tub:
+        walked = {"walk": _within(here.name), "line": str(tub.line), "done": right[0]}
+        told = tr("{walk}, line {line}: {done}", **walked)
+    aside = ", ".join(part for part in (told, ends) if part)
     night = here.board.night(
         here.walk.cursor,
-        aside=aside if small else "rows in walking order, tubs downward",
+        aside=aside if small else tr("rows in walking order, tubs downward"),
         pace=("", "") if small else pace,
     )
     face = replace(face, night=night, right=right, banner=here.banner)
@@ -117,6 +121,11 @@ def walk_face(
     return replace(face, words=words, legend=asking.legend, raised=frozenset(), because=because)
 
 
+def _within(told: str) -> str:
+    """As it stands within a line; in other languages than the source a noun keeps its capital."""
+    return told.lower() if is_source() else told
+
+
 def _tub_face(keeping: Keeping, here: Standing, tub: Tub, asking: Asking | None) -> WalkFace:
     walk, profile = here.walk, here.profile(keeping, tub)
     here.aside = aside_of(keeping, walk, tub)
@@ -125,17 +134,23 @@ def _tub_face(keeping: Keeping, here: Standing, tub: Tub, asking: Asking | None)
     others = asking.others if isinstance(asking, Sweep) else {}
     shown = row_shown(row, tub.line, profiles, others)
     rack, number = tub.row
-    where = (("rack", False), (rack, True), ("row", False), (str(number), True), ("tub", False))
+    where = (
+        (tr("rack"), False),
+        (rack, True),
+        (tr("row", sense="of tubs"), False),
+        (str(number), True),
+        (tr("tub"), False),
+    )
     place = (tub_words([each.plan.place for each in row], row.index(tub)), True)
-    line = (("line", False), (str(tub.line), True))
+    line = ((tr("line", sense="of a sheet"), False), (str(tub.line), True))
     return WalkFace(
         head=here.name,
-        where=(*where, place, *line) if number else (("place", False), (rack, True), *line),
+        where=(*where, place, *line) if number else ((tr("place"), False), (rack, True), *line),
         right=(),
         row=shown,
         words=_panel(offer_shown(tub, profile, here.prey), here.aside),
         past=_past(keeping, tub, profile, walk),
-        none_yet="no offer in the book yet",
+        none_yet=tr("no offer in the book yet"),
         because=_because(tub, profile, here.aside),
         night=here.board.night(None, pace=("", "")),
         legend=CHECK_LEGEND if walk.checking else OFFER_LEGEND | here.aside.legend,
@@ -152,7 +167,7 @@ def _panel(words: OfferWords, aside: Aside) -> OfferWords:
 
 def _because(tub: Tub, profile: SpeciesProfile, aside: Aside) -> str:
     if tub.brought_up:
-        return f"Regurgitation found tonight: {caution_of(tub, profile)[1]}."
+        return tr("Regurgitation found tonight: {caution}.", caution=caution_of(tub, profile)[1])
     plan = because_text(tub.because, tub.animal.sex)
     return f"{aside.words} {plan}" if aside.words else plan
 
@@ -170,12 +185,12 @@ def _end_face(keeping: Keeping, here: Standing) -> WalkFace:
     checks = here.unproved > 0 and not walk.checking
     return WalkFace(
         head=here.name,
-        where=(("at its end", False),),
+        where=((tr("at its end"), False),),
         right=(),
         row=row_shown(row, None, profiles, {}),
         words=_end_words(here, checks),
         past=(),
-        none_yet="the walk is at its end",
+        none_yet=tr("the walk is at its end"),
         because=_end_reason(here, checks),
         night=here.board.night(None, pace=("", "")),
         legend=_end_legend(here, checks),
@@ -184,15 +199,19 @@ def _end_face(keeping: Keeping, here: Standing) -> WalkFace:
 
 def _end_words(here: Standing, checks: bool) -> OfferWords:
     if checks:
-        offer = "Enter begins the check pass"
+        offer = tr("Enter begins the check pass")
     else:
-        offer = "Enter ends the look" if here.again else "Enter closes the round"
-    caution = f"{here.not_reached} NOT REACHED" if here.not_reached and not here.again else ""
-    unproved = f"{here.unproved} left in or assumed" if here.unproved else "every tub looked at"
+        offer = tr("Enter ends the look") if here.again else tr("Enter closes the round")
+    caution = ""
+    if here.not_reached and not here.again:
+        caution = tr("{count} NOT REACHED", count=here.not_reached)
+    unproved = tr("every tub looked at")
+    if here.unproved:
+        unproved = tr("{count} left in or assumed", count=here.unproved)
     return OfferWords(
-        place="End",
-        name=here.name.lower(),
-        who=("night of", night_words(here.walk.night)),
+        place=tr("End"),
+        name=_within(here.name),
+        who=(tr("night of"), night_words(here.walk.night)),
         offer=offer,
         caution=caution,
         advice=unproved,
@@ -201,27 +220,31 @@ def _end_words(here: Standing, checks: bool) -> OfferWords:
 
 def _end_reason(here: Standing, checks: bool) -> str:
     if checks:
-        end = "ends the look" if here.again else "closes the round"
-        return (
+        if here.again:
+            return tr(
+                "The check pass looks only where prey was left in or taken was assumed: gone, or"
+                " still there and removed. 0 ends the look without it."
+            )
+        return tr(
             "The check pass looks only where prey was left in or taken was assumed: gone, or still"
-            f" there and removed. 0 {end} without it."
+            " there and removed. 0 closes the round without it."
         )
-    return "What was not reached stays due. What is still left in waits for the morning look."
+    return tr("What was not reached stays due. What is still left in waits for the morning look.")
 
 
 def _end_legend(here: Standing, checks: bool) -> dict[str, str]:
-    words = {"-": "step back", "9": "go to line", ".": "undo"}
-    end = "end the look" if here.again else "close the round"
-    return words | ({"0": end, "Enter": "begin check pass"} if checks else {"Enter": end})
+    words = {"-": tr("step back"), "9": tr("go to line"), ".": tr("undo")}
+    end = tr("end the look") if here.again else tr("close the round")
+    return words | ({"0": end, "Enter": tr("begin check pass")} if checks else {"Enter": end})
 
 
 def _right(here: Standing) -> tuple[str, ...]:
     if here.walk.checking:
         return (
-            f"{here.looked - here.unproved} of {here.looked} looked at",
-            f"{here.unproved} to look at",
+            tr("{count} of {all} looked at", count=here.looked - here.unproved, all=here.looked),
+            tr("{count} to look at", count=here.unproved),
         )
     return (
-        f"{here.stops - here.not_reached} of {here.stops} walked",
-        f"{here.not_reached} not reached",
+        tr("{count} of {all} walked", count=here.stops - here.not_reached, all=here.stops),
+        tr("{count} not reached", count=here.not_reached),
     )

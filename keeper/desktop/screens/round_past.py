@@ -12,7 +12,8 @@ from keeper.desktop.screens.round_deeds import GIVE_UP, Deed, Step, Verb
 from keeper.desktop.screens.round_pages import Standing
 from keeper.husbandry.events import Result
 from keeper.husbandry.reasons import Reason
-from keeper.reports.words import because_text
+from keeper.language import tr
+from keeper.reports.words import because_text, word
 
 REASONS = {str(digit): why for digit, why in enumerate(Correction, start=1)}
 
@@ -26,15 +27,15 @@ class Why:
 
     @property
     def legend(self) -> Mapping[str, str]:
-        return {digit: why.value for digit, why in REASONS.items()} | {".": GIVE_UP_WORDS}
+        return {digit: word(why) for digit, why in REASONS.items()} | {".": GIVE_UP_WORDS}
 
     @property
     def word(self) -> str:
-        return "PUT RIGHT"
+        return tr("PUT RIGHT")
 
     @property
     def advice(self) -> str:
-        return "why? the pad names the reasons; nothing is written yet"
+        return tr("why? the pad names the reasons; nothing is written yet")
 
     def press(self, key: str) -> Step:
         if key == ".":

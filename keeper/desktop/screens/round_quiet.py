@@ -14,10 +14,11 @@ from keeper.desktop.screens.round_deeds import Asking
 from keeper.desktop.widgets.night_counts import CountRow, NightCounts
 from keeper.husbandry.events import Result
 from keeper.husbandry.place import place_of
-from keeper.reports.figures import counted, day
+from keeper.language import tr
+from keeper.reports.figures import counted, day, weekday
+from keeper.reports.words import word_of
 
 STATES = ("due", "hold", "not due", "cannot tell")
-_DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
 OTHER_RACK = "other"
 RACKLESS = {OTHER_RACK: ""}
 """How a place that names no rack is counted here, and what a round knows it by."""
@@ -32,7 +33,7 @@ def night_words(night: date) -> str:
     >>> night_words(date(2026, 11, 25)).replace("\u00a0", " ")
     'Wed 25 Nov'
     """
-    return f"{_DAYS[night.weekday()]} {day(night, night)}"
+    return f"{weekday(night)} {day(night, night)}"
 
 
 def quiet_counts(
@@ -43,12 +44,12 @@ def quiet_counts(
     for row in rows:
         by_rack.setdefault(_rack(row.animal.place), Counter())[row.plan.state.value] += 1
     total: Counter[str] = sum(by_rack.values(), Counter())
-    call = f"Enter begins the round of {night_words(night)}"
+    call = tr("Enter begins the round of {night}", night=night_words(night))
     return NightCounts(
-        call=call if rows else "No animal stands in a tub: take in your records first",
-        columns=STATES,
+        call=call if rows else tr("No animal stands in a tub: take in your records first"),
+        columns=tuple(word_of("DueState", state) for state in STATES),
         rows=tuple(_counted(name, counts) for name, counts in by_rack.items()),
-        total=_counted("all", total),
+        total=_counted(tr("all"), total),
         notes=(*(last_words(last) if last else ()), *missing_words(missing)),
     )
 
@@ -66,7 +67,7 @@ def asked_of(
 
 def missing_words(missing: int) -> tuple[str, ...]:
     """How many feed nights have no record, and where they are answered."""
-    return (f"{_nights(missing)} without a record; Ctrl+Y.",) if missing else ()
+    return (tr("{nights} without a record; Ctrl+Y.", nights=_nights(missing)),) if missing else ()
 
 
 def begun_words(night: date, stops: int) -> str:
@@ -75,12 +76,16 @@ def begun_words(night: date, stops: int) -> str:
     >>> begun_words(date(2026, 11, 25), 1).replace("\u00a0", " ")
     'The round of Wed 25 Nov is begun: 1 tub to walk.'
     """
-    return f"The round of {night_words(night)} is begun: {_tubs(stops)} to walk."
+    tubs = _tubs(stops)
+    return tr("The round of {night} is begun: {tubs} to walk.", night=night_words(night), tubs=tubs)
 
 
 def again_words(night: date) -> str:
     """Asked where the round of *night* was closed already."""
-    return f"The round of {night_words(night)} is closed. Enter again begins another of that night."
+    return tr(
+        "The round of {night} is closed. Enter again begins another of that night.",
+        night=night_words(night),
+    )
 
 
 def left_in(walk: Walk) -> list[Tub]:
@@ -92,15 +97,29 @@ def last_words(last: Walk) -> tuple[str, ...]:
     """What the last round left open, in one or two sentences."""
     missed = [tub for tub in last.tubs if tub.open]
     waiting = left_in(last)
-    told = f"Last round, {night_words(last.night)}:"
+    night = night_words(last.night)
     if not missed and not waiting:
-        return (f"{told} every tub was reached and looked at.",)
+        return (tr("Last round, {night}: every tub was reached and looked at.", night=night),)
     said = []
     if missed:
-        said.append(f"{told} {_tubs(len(missed))} not reached, still due: {_named(missed)}.")
+        said.append(
+            tr(
+                "Last round, {night}: {tubs} not reached, still due: {names}.",
+                night=night,
+                tubs=_tubs(len(missed)),
+                names=_named(missed),
+            )
+        )
     if waiting:
-        said.append(f"{told} {_tubs(len(waiting))} left in, result open: {_named(waiting)}.")
-        said.append("5 goes through the tubs left in and says gone or still there.")
+        said.append(
+            tr(
+                "Last round, {night}: {tubs} left in, result open: {names}.",
+                night=night,
+                tubs=_tubs(len(waiting)),
+                names=_named(waiting),
+            )
+        )
+        said.append(tr("5 goes through the tubs left in and says gone or still there."))
     return tuple(said)
 
 
@@ -111,7 +130,7 @@ def _counted(name: str, counts: Mapping[str, int]) -> CountRow:
 def _named(tubs: Sequence[Tub]) -> str:
     names = ", ".join(tub_name(tub) for tub in tubs[:_NAMED_MOST])
     more = len(tubs) - _NAMED_MOST
-    return f"{names} and {more} more" if more > 0 else names
+    return tr("{names} and {count} more", names=names, count=more) if more > 0 else names
 
 
 def _rack(place: str | None) -> str:

@@ -7,6 +7,7 @@ from keeper.actions.sheets import sheet_walk
 from keeper.desktop.screens.all_but_typing import CODE
 from keeper.desktop.screens.round_doing import line_of
 from keeper.desktop.screens.round_pages import Standing
+from keeper.language import tr
 
 
 def scanned_line(keeping: Keeping, here: Standing | None, code: str) -> int | None:
@@ -24,5 +25,6 @@ def scanned_line(keeping: Keeping, here: Standing | None, code: str) -> int | No
         sheet_walk(keeping, code, here.walk if here else None)
         return None
     if here is None:
-        raise LookupError(f"No round is open, so {code!r} has no tub to go to; Enter begins one.")
-    raise LookupError(f"No tub of tonight’s round bears {code!r}.")
+        told = tr("No round is open, so {code!r} has no tub to go to; Enter begins one.", code=code)
+        raise LookupError(told)
+    raise LookupError(tr("No tub of tonight’s round bears {code!r}.", code=code))

@@ -13,7 +13,6 @@ from keeper.actions.round_entries import steps_back
 from keeper.actions.round_place import forget_place, keep_place, taken_up
 from keeper.actions.rounds import Walk, night_of, sweep_bars, sweep_covers
 from keeper.actions.tubs import Tub, asks_for_prey, lacks_prey, read_tubs
-from keeper.desktop.screens.round_asking import Racks
 from keeper.desktop.screens.round_deeds import Deed, Step, Verb
 from keeper.desktop.screens.round_doing import do
 from keeper.desktop.screens.round_faces import sweep_places
@@ -33,6 +32,7 @@ from keeper.desktop.screens.round_quiet import (
     left_in,
     quiet_counts,
 )
+from keeper.desktop.screens.round_racks import Racks
 from keeper.desktop.widgets.night_counts import NightCounts
 from keeper.husbandry.events import Result
 from keeper.language import tr
@@ -181,12 +181,12 @@ class RoundStand:
 
     def quiet_legend(self) -> dict[str, str]:
         """What the pad does while no round is open."""
-        legend = {"Enter": "begin the round"} if self.counts().rows else {}
+        legend = {"Enter": tr("begin the round")} if self.counts().rows else {}
         if len(self.counts().rows) > 1:
             legend[RACKS] = tr("some racks")
         if self._last is not None and left_in(self._last):
-            legend["5"] = "look again"
-        return legend | ({ASK: "eaten through?"} if self._held else {})
+            legend["5"] = tr("look again")
+        return legend | ({ASK: tr("eaten through?")} if self._held else {})
 
     def _racks(self) -> Racks | None:
         """Which racks are walked, to be chosen; None where there is nothing to choose from."""

@@ -24,12 +24,12 @@ MOST_TYPED = 8
 
 LEGEND = {
     **dict.fromkeys("0123456789", ""),
-    "/": "no weight",
-    "*": "mark",
-    "-": "step back",
-    "+": "take off the bag",
+    "/": tr("no weight"),
+    "*": tr("mark"),
+    "-": tr("step back"),
+    "+": tr("take off the bag"),
     ".": "point",
-    "Enter": "write",
+    "Enter": tr("write"),
 }
 
 
@@ -141,7 +141,7 @@ class WeighInScreen(QWidget):
 
     def _enter(self, walk: WeighIn) -> None:
         if not self._typed or self._fresh:
-            self._refuse("Type the weight, then Enter; / goes on without one.")
+            self._refuse(tr("Type the weight, then Enter; / goes on without one."))
             return
         took = walk.weigh(self._typed)
         if isinstance(took, Asks):
@@ -152,12 +152,14 @@ class WeighInScreen(QWidget):
 
     def _take_off(self, walk: WeighIn) -> None:
         if not self._typed:
-            self._refuse("Put the empty bag on the scale, type what it reads, then +.")
+            self._refuse(tr("Put the empty bag on the scale, type what it reads, then +."))
             return
         bag_g = walk.take_off_bag(self._typed)
         self._typed, self._asks = "", None
-        told = f"{grams_typed(bag_g)} are taken off each weight; 0 and + end that."
-        self._notices.noted.emit(told if bag_g else "No bag is taken off any more.")
+        told = tr(
+            "{weight} are taken off each weight; 0 and + end that.", weight=grams_typed(bag_g)
+        )
+        self._notices.noted.emit(told if bag_g else tr("No bag is taken off any more."))
 
     def _set_scale(self) -> None:
         """The typed figure is the step of the scale."""
@@ -203,7 +205,7 @@ class WeighInScreen(QWidget):
         if self._marking:
             return Marks(dead=False).legend
         rubs = bool(self._typed) and self._asks is None
-        return LEGEND | ({"-": "rub out"} if rubs else {})
+        return LEGEND | ({"-": tr("rub out")} if rubs else {})
 
     def _show(self) -> None:
         if self._walk is None or self._stale:

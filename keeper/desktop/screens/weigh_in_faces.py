@@ -18,11 +18,12 @@ from keeper.husbandry.animal import Sex
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import place_of
 from keeper.husbandry.reasons import Reason
+from keeper.language import tr, tr_table
 from keeper.reports.figures import (
     GAP,
     age,
+    ago,
     day,
-    days,
     grams,
     mass_unit,
     number,
@@ -33,8 +34,7 @@ from keeper.reports.figures import (
 from keeper.reports.words import because_text, word
 from keeper.reports.writing import in_use
 
-HER = {Sex.FEMALE: "her", Sex.MALE: "him", Sex.UNKNOWN: "it"}
-HERS = {Sex.FEMALE: "Her", Sex.MALE: "His", Sex.UNKNOWN: "Its"}
+HER = tr_table({"whom": {Sex.FEMALE: "her", Sex.MALE: "him", Sex.UNKNOWN: "it"}})["whom"]
 FACTORS = {10.0: "× 10", 0.1: "÷ 10", 100.0: "× 100", 0.01: "÷ 100", 1000.0: "× 1,000"}
 _FAR = 3.0  # from this factor on, how far outside is told as a factor, else in per cent
 
@@ -82,12 +82,24 @@ def words_of(walk: WeighIn, scale: OnScale, typed: str, asks: Asks | None, kind:
         who=_who(walk, row, kind),
         typed=f"{typed}{GAP}{mass_unit()}" if typed else "",
         state=_state(walk, typed, asks),
-        expected=f"expected {expected} for {HER[row.sex]}" if expected else "nothing expected yet",
+        expected=_expected_words(row.sex, expected),
         outside=_outside(scale, asks),
         question=_question(asks),
-        answer="Type the weight again" if asks else "",
+        answer=tr("Type the weight again") if asks else "",
         gauge=_gauge(scale, asks, expected),
     )
+
+
+def head_of_last(sex: Sex) -> str:
+    """Over the last weights of an animal."""
+    heads = {Sex.FEMALE: tr("Her last weights"), Sex.MALE: tr("His last weights")}
+    return heads.get(sex, tr("Its last weights"))
+
+
+def _expected_words(sex: Sex, expected: str) -> str:
+    if not expected:
+        return tr("nothing expected yet")
+    return tr("expected {range} for {her}", range=expected, her=HER[sex])
 
 
 def slips_of(asks: Asks | None) -> list[SlipLine]:
@@ -96,7 +108,7 @@ def slips_of(asks: Asks | None) -> list[SlipLine]:
         return []
     kept: dict[str, SlipLine] = {}
     for slip in asks.verdict.slips:
-        name = f"neighbour, {slip.whose}" if slip.whose else slip.name
+        name = tr("neighbour, {whose}", whose=slip.whose) if slip.whose else slip.name
         line = SlipLine(name=name, grams=grams(slip.grams), inside=slip.inside)
         if name not in kept or (slip.inside and not kept[name].inside):
             kept[name] = line
@@ -110,7 +122,7 @@ def because_of(scale: OnScale, asks: Asks | None) -> str:
     own = scale.range.because if scale.range else ()
     reasons = [r for r in (*verdict, *own) if r.why not in told_already and not _idle(r)]
     told = because_text(reasons, scale.animal.sex)
-    return told or "Nothing to compare this weight with; it is written as typed."
+    return told or tr("Nothing to compare this weight with; it is written as typed.")
 
 
 def last_weights(scale: OnScale, on: date) -> list[PastWeight]:
@@ -118,7 +130,7 @@ def last_weights(scale: OnScale, on: date) -> list[PastWeight]:
     return [
         PastWeight(
             grams=grams(empty_g),
-            day=day(when, on) if not within else f"{day(when, on)}, reckoned",
+            day=day(when, on) if not within else tr("{day}, reckoned", day=day(when, on)),
             empty=not within,
         )
         for when, empty_g, within in scale.last
@@ -128,30 +140,38 @@ def last_weights(scale: OnScale, on: date) -> list[PastWeight]:
 def hint_of(walk: WeighIn, asks: Asks | None) -> str:
     """What Enter does now."""
     if asks is None:
-        return "Enter writes what was typed. A weight outside the range is asked for again."
-    twice = f"{typed_grams(asks.typed_g)} Enter a second time writes {grams_typed(asks.typed_g)}"
+        return tr("Enter writes what was typed. A weight outside the range is asked for again.")
+    figures = {"typed": typed_grams(asks.typed_g), "weight": grams_typed(asks.typed_g)}
     guess = asks.verdict.guess_g
-    first = f"{typed_grams(guess)} Enter writes {grams_typed(guess)}.   " if guess else ""
-    return f"{first}{twice}, marked typed twice.   Nothing is changed for you."
+    twice = tr(
+        "{typed} Enter a second time writes {weight}, marked typed twice.   Nothing is changed"
+        " for you.",
+        **figures,
+    )
+    if not guess:
+        return twice
+    meant = {"typed": typed_grams(guess), "weight": grams_typed(guess)}
+    return "   ".join((tr("{typed} Enter writes {weight}.", **meant), twice))
 
 
 def head_of(walk: WeighIn) -> tuple[tuple[tuple[str, bool], ...], tuple[str, ...]]:
     """Where one is, and how much is done."""
-    right = [f"{len(walk.written)} of {len(walk.animals)} weighed"]
+    right = [tr("{count} of {all} weighed", count=len(walk.written), all=len(walk.animals))]
     if walk.bag_g:
-        right.append(f"bag {grams_typed(walk.bag_g)} taken off")
+        right.append(tr("bag {weight} taken off", weight=grams_typed(walk.bag_g)))
     if walk.scale.step_g:
-        right.append(f"scale reads to {grams_typed(walk.scale.step_g)}")
+        right.append(tr("scale reads to {weight}", weight=grams_typed(walk.scale.step_g)))
     row = walk.current
     if row is None:
-        return (("at its end", False),), tuple(right)
+        return ((tr("at its end"), False),), tuple(right)
     rack, line = row_key(row.place)
     if not line:
-        return (("place", False), (rack or "none", True)), tuple(right)
+        return ((tr("place"), False), (rack or tr("none"), True)), tuple(right)
     beside = row_of(walk, walk.cursor)
     tub = tub_words([walk.animals[n].place for n in beside], beside.index(walk.cursor))
-    where = (("rack", False), (rack, True), ("row", False), (str(line), True), ("tub", False))
-    return (*where, (tub, True)), tuple(right)
+    of_row = tr("row", sense="of tubs")
+    where = ((tr("rack"), False), (rack, True), (of_row, False), (str(line), True))
+    return (*where, (tr("tub"), False), (tub, True)), tuple(right)
 
 
 def grams_typed(value: float) -> str:
@@ -166,7 +186,7 @@ def grams_typed(value: float) -> str:
 def _front(walk: WeighIn, num: int, index: int, passed: frozenset[int], *, asks: bool) -> TubFront:
     row, here = walk.animals[index], index == walk.cursor
     weight = walk.written.get(index)
-    now = "again" if asks else "now"
+    now = tr("again") if asks else tr("now")
     if here and weight is not None and not asks:
         now = grams_typed(weight)
     left_out = weight is None and index in passed
@@ -175,7 +195,7 @@ def _front(walk: WeighIn, num: int, index: int, passed: frozenset[int], *, asks:
         name=row.called,
         state=TileState.CURRENT if here else TileState.NOT_REACHED,
         value=grams_typed(weight) if weight is not None and not here else "",
-        note="written" if weight is not None else "no weight" if left_out else "",
+        note=tr("written") if weight is not None else tr("no weight") if left_out else "",
         now=now,
     )
 
@@ -189,30 +209,32 @@ def _idle(reason: Reason) -> bool:
 
 def _place(row: AnimalNow) -> str:
     place = place_of(row.place or "")
-    return str(place) if place else row.place or "no place"
+    return str(place) if place else row.place or tr("no place")
 
 
 def _who(walk: WeighIn, row: AnimalNow, kind: str) -> tuple[str, ...]:
-    sex = "sex not known" if row.sex is Sex.UNKNOWN else word(row.sex)
+    sex = tr("sex not known") if row.sex is Sex.UNKNOWN else word(row.sex)
     days_old = row.age_days(walk.on)
     first = ", ".join([sex, kind, *([age(days_old)] if days_old is not None else [])])
     if row.eaten_on is None:
-        return first, "no meal in the book"
-    ago = (walk.on - row.eaten_on).days
-    return first, f"last meal {days(ago)} ago" if ago > 0 else "last meal today"
+        return first, tr("no meal in the book")
+    since = (walk.on - row.eaten_on).days
+    return first, tr("last meal {ago}", ago=ago(since)) if since > 0 else tr("last meal today")
 
 
 def _state(walk: WeighIn, typed: str, asks: Asks | None) -> str:
     if not typed:
         weight = walk.written.get(walk.cursor)
-        return "type the weight" if weight is None else f"written {grams_typed(weight)}"
+        if weight is None:
+            return tr("type the weight")
+        return tr("written {weight}", weight=grams_typed(weight))
     if not walk.bag_g:
-        return "typed, not written"
+        return tr("typed, not written")
     try:
         net = grams_typed(walk.net_g(typed))
     except ValueError:
-        net = "not yet a weight"
-    return f"not written; less the bag {net}"
+        net = tr("not yet a weight")
+    return tr("not written; less the bag {weight}", weight=net)
 
 
 def _range_words(scale: OnScale) -> str:
@@ -228,16 +250,20 @@ def _outside(scale: OnScale, asks: Asks | None) -> str:
     nearest = scale.range.low_g if below else scale.range.high_g
     factor = nearest / asks.typed_g if below else asks.typed_g / nearest
     if factor >= _FAR:
-        return f"outside by a factor of {number(factor)}"
-    side = "under" if below else "over"
-    return f"{percent(100 * abs(1 - asks.typed_g / nearest))} {side} the range"
+        return tr("outside by a factor of {factor}", factor=number(factor))
+    share = percent(100 * abs(1 - asks.typed_g / nearest))
+    if below:
+        return tr("{share} under the range", share=share)
+    return tr("{share} over the range", share=share)
 
 
 def _question(asks: Asks | None) -> str:
     if asks is None:
         return ""
     guess = asks.verdict.guess_g
-    return f"Did you mean {number(in_use().mass(guess), 3)}?" if guess else "Is that right?"
+    if not guess:
+        return tr("Is that right?")
+    return tr("Did you mean {weight}?", weight=number(in_use().mass(guess), 3))
 
 
 def _gauge(scale: OnScale, asks: Asks | None, expected: str) -> GaugeMarks:

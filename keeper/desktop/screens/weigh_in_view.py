@@ -17,8 +17,9 @@ from keeper.desktop.widgets.pad import KeyFace, KeyMeaning, PadLegend
 from keeper.desktop.widgets.slips_table import SlipsTable
 from keeper.desktop.widgets.weigh_panel import WeighPanel, WeighWords
 from keeper.desktop.widgets.words_line import HeadLine, Reason
+from keeper.language import tr
 
-_QUIET = "A weight inside the range is written in silence."
+_QUIET = tr("A weight inside the range is written in silence.")
 _PANEL_SHARE = 0.765
 
 
@@ -52,10 +53,10 @@ class WeighView(QWidget):
     ) -> None:
         """Show the animal at the cursor of *walk* with what is *typed* and what was asked."""
         where, right = faces.head_of(walk)
-        self._head.show_words("Weigh-in", where, right)
+        self._head.show_words(tr("Weigh-in"), where, right)
         self.pad.show_meanings({key: _meaning(key, words) for key, words in legend.items()})
         if not walk.animals:
-            self._panel.show_words(WeighWords(place="", name="No animal stands in a tub."))
+            self._panel.show_words(WeighWords(place="", name=tr("No animal stands in a tub.")))
             return
         at = min(walk.cursor, len(walk.animals) - 1)
         row = faces.row_shown(walk, at, passed, asks=asks is not None)
@@ -69,7 +70,7 @@ class WeighView(QWidget):
         self._panel.show_words(faces.words_of(walk, scale, typed, asks, kind))
         self._slips.show_slips(faces.slips_of(asks), "" if self.look.small else _QUIET)
         self._because.show_reason(faces.because_of(scale, asks))
-        head = f"{faces.HERS[scale.animal.sex]} last weights"
+        head = faces.head_of_last(scale.animal.sex)
         if self.look.small:  # the head line has no room there
             head = f"{head}; {', '.join(right)}"
         self._last.show_weights(head, faces.last_weights(scale, walk.on), faces.hint_of(walk, asks))
@@ -78,16 +79,16 @@ class WeighView(QWidget):
         left = len(walk.animals) - len(walk.written)
         self._panel.show_words(
             WeighWords(
-                place="End",
-                name="of the weigh-in",
+                place=tr("End"),
+                name=tr("of the weigh-in"),
                 typed=str(len(walk.written)),
-                state="weighed today",
-                expected=f"{left} without a weight",
-                outside="− steps back",
+                state=tr("weighed today"),
+                expected=tr("{count} without a weight", count=left),
+                outside=tr("− steps back"),
             )
         )
         self._slips.show_slips((), "")
-        self._because.show_reason("The walk is through; a scan or − goes to an animal again.")
+        self._because.show_reason(tr("The walk is through; a scan or − goes to an animal again."))
         self._last.show_weights("", (), "")
 
     def _compose(self) -> None:
