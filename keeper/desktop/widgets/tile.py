@@ -264,7 +264,8 @@ def _lettering(rect: QRectF, letter: str, number: str, given: QFont | None) -> t
     """The letter and the number as lines on a common middle, centred in *rect*."""
     alone = len(letter) == 1 and not number
     share = (0.72 if rect.height() < 30 else 0.6) if alone else 0.36
-    font = given or _proportional(rect, letter or number, share, 700 if letter else 400)
+    font = _no_wider(given, letter, rect) if given else None
+    font = font or _proportional(rect, letter or number, share, 700 if letter else 400)
     fonts = [(letter, font)] if letter else []
     if number:
         below = QFont(font)
@@ -281,6 +282,16 @@ def _lettering(rect: QRectF, letter: str, number: str, given: QFont | None) -> t
         lines.append(_Line(text=text, font=each, box=box, start=box.bottomLeft()))
         top += height + leading
     return tuple(lines)
+
+
+def _no_wider(font: QFont, text: str, rect: QRectF) -> QFont:
+    """*font*, smaller where *text* would reach over the edges of *rect*."""
+    wide = QFontMetricsF(font).horizontalAdvance(text)
+    room = rect.width() - 2 * _PATTERN_MARGIN_PX
+    fitted = QFont(font)
+    if wide > room > 0:
+        fitted.setPointSizeF(font.pointSizeF() * room / wide)
+    return fitted
 
 
 def _proportional(rect: QRectF, text: str, share: float, weight: int) -> QFont:
