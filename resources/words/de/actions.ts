@@ -12,7 +12,23 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>0 {unit} is no weight; leave her out with / if she was not weighed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>A body score lies between 1, thin, and 5, fat; got {told}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>A clutch needs the number of its good eggs first: {laid}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>A correction needs the result and a reason: refused, found next day.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>A correction needs the weight and a reason: 41.2, read the wrong tub.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -24,7 +40,23 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>A hold ends after {day}, not on {until}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>A hold needs kind, end and reason: vet, 12 Dec, swelling at the neck.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>A hold of the kind {kind} spares the animal; it is always kept.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>A length of {length:g} cm is none a snake has; svl 61.5, score 3, or total 74 are right, lengths in cm or with mm.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>A move needs a place, such as B4·2.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -40,11 +72,47 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>An empty note says nothing; a few words are right.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>B begun, spray as vet or label say; B clear, seen or ended</source>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Code {code} is not of a night in this book; look whose sheet it is.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Code {code} is of the night of {night}, not of {here}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Give the line of the other tub, where something is written.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Given, missed or stopped are right; V on her page takes a course.</source>
+   <translation>Richtig sind given, missed oder stopped; V auf der Tierseite nimmt eine Kur auf.</translation>
+  </message>
+  <message>
+   <source>How is it known? {right} are right.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Label {digits} holds a slip: its check digit does not fit.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Label {digits} is of no animal in this book.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Label {digits} is of two animals in this book.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Line {line} is not in the rest of this row.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -56,11 +124,27 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Live prey: check local law, and say that it is lawful where you are.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>No animal stands here; there is no label to print.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No animal stands in a tub of these racks.</source>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>No animal stands in a tub; take in your records first.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No clutch of hers was laid by {day}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>No dose of {name} is due today; one of a past day is written on her page, on that day, or is missed.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -80,7 +164,15 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>No tub waits; 9 and a line number goes to one.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>None of them has a weight in the book yet.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Nothing is left to take back.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -92,7 +184,27 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Nothing is planned in the rest of this row; walk it tub by tub.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Nothing of this is left to write.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Nothing of this round is left to take back.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Nothing was offered in this tub tonight.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Nothing was offered in this tub, so there is no item to pass on.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Nothing was taken back since the last entry.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -104,8 +216,16 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Rack {rack} has {rows} rows of {tubs} tubs: from {place} on {free} of them are free, not {count}; another tub is right, or a larger rack (D in Racks).</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Row {row}</source>
    <translation>Reihe {row}</translation>
+  </message>
+  <message>
+   <source>Say in a word what was found; nothing is written otherwise.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>That animal is not in this book.</source>
@@ -140,6 +260,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>The round of {night} is still open; close it first.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The sheet</source>
    <translation type="unfinished" />
   </message>
@@ -148,11 +272,27 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>The walk is at its end; − steps back.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>There is no folder {folder}; one on another disk or a stick is right.</source>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>There is no line {line} tonight; lines run 1 to {last}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>There is no rack {rack!r} on this night.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>This line stands for no animal, so there is no page to write it on.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>This line stands; only what was taken back is written again.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -208,11 +348,25 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>body score {score:g}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>bought, settling in</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>breathing</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>breathing</source>
+   <comment>typed</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>caution</source>
+   <comment>typed</comment>
    <translation type="unfinished" />
   </message>
   <message>
@@ -241,6 +395,11 @@
   </message>
   <message>
    <source>cleared</source>
+   <translation>klar</translation>
+  </message>
+  <message>
+   <source>cleared</source>
+   <comment>typed</comment>
    <translation type="unfinished" />
   </message>
   <message>
@@ -257,6 +416,11 @@
   </message>
   <message>
    <source>code, kind, sex, hatched, tub, name: 26-101, corn snake, f, 3 Sep 2026, B4-2, Wren; ? where it is not known; bought if it came from outside</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>cooling</source>
+   <comment>typed</comment>
    <translation type="unfinished" />
   </message>
   <message>
@@ -285,6 +449,11 @@
   </message>
   <message>
    <source>dull</source>
+   <translation>matt</translation>
+  </message>
+  <message>
+   <source>dull</source>
+   <comment>typed</comment>
    <translation type="unfinished" />
   </message>
   <message>
@@ -298,6 +467,11 @@
   <message>
    <source>empty tub</source>
    <translation>leere Box</translation>
+  </message>
+  <message>
+   <source>end</source>
+   <comment>a hold</comment>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>end of a hold</source>
@@ -325,6 +499,11 @@
   </message>
   <message>
    <source>eye cap kept</source>
+   <translation>Augenkappe</translation>
+  </message>
+  <message>
+   <source>eye cap kept</source>
+   <comment>typed</comment>
    <translation type="unfinished" />
   </message>
   <message>
@@ -344,6 +523,16 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>faeces</source>
+   <comment>typed</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>female</source>
+   <comment>typed</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>file of readings</source>
    <translation type="unfinished" />
   </message>
@@ -357,6 +546,11 @@
   </message>
   <message>
    <source>gone</source>
+   <translation>weg</translation>
+  </message>
+  <message>
+   <source>gone</source>
+   <comment>prey</comment>
    <translation type="unfinished" />
   </message>
   <message>
@@ -365,6 +559,11 @@
   </message>
   <message>
    <source>grade, bag and number: mouse fuzzy: 14: 200</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>gravid</source>
+   <comment>typed</comment>
    <translation type="unfinished" />
   </message>
   <message>
@@ -380,8 +579,25 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>heat</source>
+   <comment>typed</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>hold</source>
    <translation>Pause</translation>
+  </message>
+  <message>
+   <source>hold {kind} ended</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>hold {kind} until it is ended</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>hold {kind} until {day}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>holds</source>
@@ -397,6 +613,11 @@
   </message>
   <message>
    <source>in pieces</source>
+   <translation>in Fetzen</translation>
+  </message>
+  <message>
+   <source>in season</source>
+   <comment>typed</comment>
    <translation type="unfinished" />
   </message>
   <message>
@@ -405,6 +626,10 @@
   </message>
   <message>
    <source>into {place}, which is in no rack (A4-1 is rack A, row 4, tub 1)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>is not in its tub</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -420,7 +645,17 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>just shed</source>
+   <comment>typed</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>kind / number / last day: transfer permit / 26-118 / 30 Jun 2027</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>laid</source>
+   <comment>typed</comment>
    <translation type="unfinished" />
   </message>
   <message>
@@ -429,6 +664,11 @@
   </message>
   <message>
    <source>laid {eggs}, clutch {code}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>left in</source>
+   <comment>typed</comment>
    <translation type="unfinished" />
   </message>
   <message>
@@ -468,6 +708,11 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>male</source>
+   <comment>typed</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>measurement</source>
    <translation type="unfinished" />
   </message>
@@ -477,6 +722,11 @@
   </message>
   <message>
    <source>mites</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>mites</source>
+   <comment>typed</comment>
    <translation type="unfinished" />
   </message>
   <message>
@@ -493,6 +743,11 @@
   </message>
   <message>
    <source>name Wren; line Sandpaper; either or both</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>new arrival</source>
+   <comment>typed</comment>
    <translation type="unfinished" />
   </message>
   <message>
@@ -520,12 +775,30 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>not offered</source>
+   <comment>typed</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>not reached</source>
    <translation>nicht erreicht</translation>
   </message>
   <message>
+   <source>note</source>
+   <comment>typed</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>noted: {note}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>offer</source>
    <translation>Angebot</translation>
+  </message>
+  <message>
+   <source>offer {result}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>offered while {hold}</source>
@@ -537,6 +810,26 @@
   </message>
   <message>
    <source>opaque</source>
+   <translation>trüb</translation>
+  </message>
+  <message>
+   <source>opaque</source>
+   <comment>typed</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>open</source>
+   <comment>an end</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>open mouth</source>
+   <comment>typed</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>other</source>
+   <comment>typed</comment>
    <translation type="unfinished" />
   </message>
   <message>
@@ -556,6 +849,11 @@
    <translation>Verpaarungen</translation>
   </message>
   <message>
+   <source>part taken</source>
+   <comment>typed</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>permit</source>
    <translation type="unfinished" />
   </message>
@@ -572,11 +870,36 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>popped</source>
+   <comment>typed</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>pre-lay shed</source>
+   <comment>typed</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>probe placed</source>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>probed</source>
+   <comment>typed</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>probes placed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>prolapse</source>
+   <comment>typed</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>quarantine</source>
+   <comment>typed</comment>
    <translation type="unfinished" />
   </message>
   <message>
@@ -592,8 +915,26 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>refused</source>
+   <comment>typed</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>refused, taken by {tub}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>regurgitated</source>
+   <comment>typed</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>regurgitation</source>
    <translation>Auswürgen</translation>
+  </message>
+  <message>
+   <source>regurgitation found</source>
+   <translation>Ausgewürgtes gefunden</translation>
   </message>
   <message>
    <source>regurgitations</source>
@@ -617,6 +958,10 @@
   </message>
   <message>
    <source>round closed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>round closed, {count} not reached</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -644,6 +989,11 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>shed in pieces</source>
+   <comment>typed</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>shed sign</source>
    <translation type="unfinished" />
   </message>
@@ -653,6 +1003,16 @@
   </message>
   <message>
    <source>shed whole</source>
+   <translation>vollständig</translation>
+  </message>
+  <message>
+   <source>shed whole</source>
+   <comment>typed</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>sired</source>
+   <comment>typed</comment>
    <translation type="unfinished" />
   </message>
   <message>
@@ -701,10 +1061,47 @@
   </message>
   <message>
    <source>still there</source>
+   <translation>noch da</translation>
+  </message>
+  <message>
+   <source>still there, removed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>straining</source>
+   <comment>typed</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>stuck shed</source>
+   <comment>typed</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>tail</source>
+   <comment>typed</comment>
    <translation type="unfinished" />
   </message>
   <message>
    <source>tail tip kept</source>
+   <translation>Schwanzspitze</translation>
+  </message>
+  <message>
+   <source>tail tip kept</source>
+   <comment>typed</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>taken</source>
+   <comment>typed</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>taken back: {count} results of a row</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>taken back: {what}</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -724,6 +1121,31 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>to {place}, with {names}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>total length</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>total length {length:g} cm</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>total length {length}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>total lengths</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>travel or show</source>
+   <comment>typed</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>tub cleaned</source>
    <translation type="unfinished" />
   </message>
@@ -737,10 +1159,37 @@
   </message>
   <message>
    <source>tubs</source>
-   <translation type="unfinished" />
+   <translation>Boxen</translation>
   </message>
   <message>
    <source>tubs cleaned</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>unknown</source>
+   <comment>typed</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>vet</source>
+   <comment>typed</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>was found dead</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>water</source>
+   <comment>typed</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>way to know a sex</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>weight {weight}</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -757,6 +1206,11 @@
   </message>
   <message>
    <source>wound</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>wound</source>
+   <comment>typed</comment>
    <translation type="unfinished" />
   </message>
   <message>
@@ -792,7 +1246,15 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>{code!r} is not a sheet code; nine digits stand at its top.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{code!r} is the code of {who} already; a code of its own is right.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{code} does not stand in a tub today.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -800,7 +1262,19 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>{count} as planned, {others} not</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{count} below</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{count} entries</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{count} gone, {others} not</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -809,6 +1283,10 @@
   </message>
   <message>
    <source>{count} hatched, {codes}, into {tubs}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{count} items is no offer; 1 to {most} are right.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -833,6 +1311,34 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>{day} is a day to come; an entry is of today or before.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{day} is a day to come; an entry is of {today} or a day before.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{day} lies before hatching on {hatched}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{day}, here {words}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{day}, there {words}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{digits!r} may be a length or a score; svl {digits} or score {digits}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{digits} holds a slip: its check digit does not fit.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{first!r} is no day; 2026-11-24 is right.</source>
    <translation type="unfinished" />
   </message>
@@ -854,6 +1360,10 @@
   </message>
   <message>
    <source>{left}: {look}</source>
+   <translation>{left}: {look}</translation>
+  </message>
+  <message>
+   <source>{length:g} cm snout to vent</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -866,6 +1376,14 @@
   </message>
   <message>
    <source>{medicine} {told}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{most} and {last}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{most} or {last}</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -889,6 +1407,22 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>{part!r} is a second body score; one of each is right.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{part!r} is a second length from snout to vent; one of each is right.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{part!r} is a second total length; one of each is right.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{part!r} is no length and no score; svl 61.5, score 3, or total 74 are right, lengths in cm or with mm.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{part!r} is not understood; {laid}.</source>
    <translation type="unfinished" />
   </message>
@@ -901,7 +1435,15 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>{path} could not be written: {error}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{path} holds no certificate in PEM; a file such as ca.crt is right.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{path} is there already; a new file needs a name of its own.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -933,6 +1475,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>{text!r} is no day; 12 Dec, 2026-12-12, 14 days or open are right.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{text!r} is no hatch date; 3 Sep 2026, 2026-09-03, Sep 2026, 2026 or ? are right.</source>
    <translation type="unfinished" />
   </message>
@@ -950,6 +1496,10 @@
   </message>
   <message>
    <source>{text!r} is no step of a scale; grams such as 0.1 or 1 are right.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{text!r} is not a weight; digits and one point, such as 41.2, are right</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -985,6 +1535,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>{told}, {days}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{told}, {treatment}</source>
    <translation type="unfinished" />
   </message>
@@ -994,6 +1548,14 @@
   </message>
   <message>
    <source>{tub} is spared food ({hold}); / names the prey if it is given all the same.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{tub} regurgitated and is on hold; 7 and 3 go on, / chooses the prey.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{tub} {gone}; 7 and a reason goes on.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1013,7 +1575,15 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>{typed!r} is no {what}; {right} are right.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{typed!r} is not understood; {right}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{typed!r} may be {either}; type a little more.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1022,6 +1592,14 @@
   </message>
   <message>
    <source>{wanted!r} is no size of a rack; rows x tubs, such as 7x10, are right (at most {rows_most}x{tubs_most}).</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{weight} is no more than the bag of {bag}; 0 and + if no bag is on the scale</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{weight}, typed twice</source>
    <translation type="unfinished" />
   </message>
   <message>

@@ -44,10 +44,6 @@
    <translation>Verbindet mit {address}.</translation>
   </message>
   <message>
-   <source>Ctrl+Z takes it back</source>
-   <translation>Strg+Z nimmt es zurück</translation>
-  </message>
-  <message>
    <source>Day</source>
    <translation>Tag</translation>
   </message>
@@ -146,10 +142,6 @@
   <message>
    <source>This window reads the book only; readings are heard where it is written.</source>
    <translation>Dieses Fenster liest das Buch nur; Messwerte werden dort gehört, wo es geschrieben wird.</translation>
-  </message>
-  <message>
-   <source>Weigh-in</source>
-   <translation>Wiegen</translation>
   </message>
   <message>
    <source>Write again</source>

@@ -854,10 +854,6 @@
    <translation>Jan</translation>
   </message>
   <message>
-   <source>Joined. Taking this line back takes all of it back, readings excepted.</source>
-   <translation>Zusammengeführt. Wird diese Zeile zurückgenommen, gilt das für alles, außer den Messwerten.</translation>
-  </message>
-  <message>
    <source>Jul</source>
    <comment>month</comment>
    <translation>Jul</translation>

@@ -4,6 +4,10 @@
  <context>
   <name>keeper</name>
   <message>
+   <source>.  takes it back</source>
+   <translation>.  nimmt es zurück</translation>
+  </message>
+  <message>
    <source>12 Dec, 14 days, shed, meal, weighing or eggs are right</source>
    <translation>richtig sind 12 Dec, 14 days, shed, meal, weighing oder eggs</translation>
   </message>
@@ -13,8 +17,12 @@
    <translation>1 Reihe</translation>
   </message>
   <message>
+   <source>5 goes through the tubs left in and says gone or still there.</source>
+   <translation>5 geht die Boxen mit liegen Gelassenem durch und sagt weg oder noch da.</translation>
+  </message>
+  <message>
    <source>7 says that local law allows it; . says nothing</source>
-   <translation type="unfinished" />
+   <translation>7 sagt, dass das örtliche Recht es erlaubt; . sagt nichts</translation>
   </message>
   <message>
    <source>A book without an animal; the first one is asked for: code, kind, sex, hatch date, tub.</source>
@@ -57,8 +65,16 @@
    <translation>Neues Rack, Reihen x Boxen (A 7x10)</translation>
   </message>
   <message>
+   <source>A weight inside the range is written in silence.</source>
+   <translation>Ein Gewicht im Bereich wird still geschrieben.</translation>
+  </message>
+  <message>
    <source>Against mites ({right})</source>
    <translation>Gegen Milben ({right})</translation>
+  </message>
+  <message>
+   <source>All but, at the table</source>
+   <translation>Alles außer, am Tisch</translation>
   </message>
   <message>
    <source>An invented room of about eighty snakes; yours stays untouched.</source>
@@ -73,6 +89,10 @@
    <translation>Fort von, bis (5 Dec to 14 Dec; 9 days)</translation>
   </message>
   <message>
+   <source>BITES</source>
+   <translation>BEISST</translation>
+  </message>
+  <message>
    <source>Backed up and proved: {name}.</source>
    <translation>Gesichert und bewiesen: {name}.</translation>
   </message>
@@ -85,6 +105,10 @@
    <translation>Nach: {layer}</translation>
   </message>
   <message>
+   <source>CLOSE</source>
+   <translation>ABSCHLIESSEN</translation>
+  </message>
+  <message>
    <source>Card for a buyer</source>
    <translation>Abgabekarte</translation>
   </message>
@@ -93,12 +117,24 @@
    <translation>Zertifikate, die für den Broker bürgen (none, system oder eine Datei)</translation>
   </message>
   <message>
+   <source>Check pass</source>
+   <translation>Kontrollgang</translation>
+  </message>
+  <message>
    <source>Choose another with  python -m keeper open BOOK,  or put a copy from its backups in its place; begin anew with one of these:</source>
    <translation>Ein anderes wählen mit  python -m keeper open BUCH,  oder eine Kopie aus seinen Sicherungen an seine Stelle legen; oder neu beginnen:</translation>
   </message>
   <message>
    <source>Cleaned (B3·4, B3 or B; add spot for a spot clean)</source>
    <translation>Gereinigt (B3·4, B3 oder B; mit spot nur stellenweise)</translation>
+  </message>
+  <message>
+   <source>Close the round</source>
+   <translation>Runde abschließen</translation>
+  </message>
+  <message>
+   <source>Ctrl+Z takes it back</source>
+   <translation>Strg+Z nimmt es zurück</translation>
   </message>
   <message>
    <source>D says how many rows and tubs a rack has; Records takes your records in.</source>
@@ -113,6 +149,10 @@
    <translation>Datei des Tagebuchs (leer: keine)</translation>
   </message>
   <message>
+   <source>Did you mean {weight}?</source>
+   <translation>War {weight} gemeint?</translation>
+  </message>
+  <message>
    <source>Dose of {who} (given, missed or stopped, then why)</source>
    <translation>Gabe für {who} (given, missed oder stopped, dann warum)</translation>
   </message>
@@ -125,6 +165,10 @@
    <translation>Frisst wieder seit {day}; z {then} damals, {now} jetzt.</translation>
   </message>
   <message>
+   <source>End</source>
+   <translation>Ende</translation>
+  </message>
+  <message>
    <source>Enter</source>
    <translation>Enter</translation>
   </message>
@@ -133,8 +177,24 @@
    <translation>Noch einmal Enter schreibt es, Strg+Z nähme es zurück.</translation>
   </message>
   <message>
-   <source>Enter begins the round of {racks}</source>
-   <translation>Enter beginnt die Runde von {racks}</translation>
+   <source>Enter begins the check pass</source>
+   <translation>Enter beginnt den Kontrollgang</translation>
+  </message>
+  <message>
+   <source>Enter begins the round of {night}</source>
+   <translation>Enter beginnt die Runde vom {night}</translation>
+  </message>
+  <message>
+   <source>Enter begins the round, only {racks}</source>
+   <translation>Enter beginnt die Runde, nur {racks}</translation>
+  </message>
+  <message>
+   <source>Enter closes the round</source>
+   <translation>Enter schließt die Runde ab</translation>
+  </message>
+  <message>
+   <source>Enter ends the look</source>
+   <translation>Enter beendet die Nachschau</translation>
   </message>
   <message>
    <source>Enter makes the book</source>
@@ -157,6 +217,10 @@
    <translation>Enter öffnet {name}; danach {others}</translation>
   </message>
   <message>
+   <source>Enter writes what was typed. A weight outside the range is asked for again.</source>
+   <translation>Enter schreibt das Getippte. Ein Gewicht außerhalb des Bereichs wird noch einmal erfragt.</translation>
+  </message>
+  <message>
    <source>Enter writes, Esc leaves</source>
    <translation>Enter schreibt, Esc verlässt</translation>
   </message>
@@ -166,7 +230,7 @@
   </message>
   <message>
    <source>Every other step was tried. A live newborn is a last one, and in many places it is forbidden: check local law, and ask a reptile vet. With 7 you say that it is lawful where you are; that is written with today's date, stands in Records, and can be taken back there.</source>
-   <translation type="unfinished" />
+   <translation>Jeder andere Schritt wurde versucht. Ein lebendes Neugeborenes ist der letzte und vielerorts verboten: örtliches Recht prüfen und einen Reptilientierarzt fragen. Mit 7 wird erklärt, dass es hier erlaubt ist; das wird mit dem heutigen Datum eingetragen, steht in „Aufzeichnungen“ und lässt sich dort zurücknehmen.</translation>
   </message>
   <message>
    <source>Every paper is set for {size}, printed to scale without fitting to the page.</source>
@@ -179,6 +243,10 @@
   <message>
    <source>Exchange {who} with tub (B3·2) or animal (by name)</source>
    <translation>{who} tauschen mit Box (B3·2) oder Tier (mit Namen)</translation>
+  </message>
+  <message>
+   <source>FOUND DEAD</source>
+   <translation>TOT GEFUNDEN</translation>
   </message>
   <message>
    <source>Faecal test</source>
@@ -201,12 +269,28 @@
    <translation>Weiter weg</translation>
   </message>
   <message>
-   <source>Given, missed or stopped are right; V on her page takes a course.</source>
-   <translation>Richtig sind given, missed oder stopped; V auf der Tierseite nimmt eine Kur auf.</translation>
+   <source>GO TO</source>
+   <translation>GEHE ZU</translation>
   </message>
   <message>
    <source>Gone, or back</source>
    <translation>Fort oder zurück</translation>
+  </message>
+  <message>
+   <source>HALF SIZE</source>
+   <translation>HALBE GRÖSSE</translation>
+  </message>
+  <message>
+   <source>HOW MANY</source>
+   <translation>WIE VIELE</translation>
+  </message>
+  <message>
+   <source>Her last weights</source>
+   <translation>Letzte Gewichte</translation>
+  </message>
+  <message>
+   <source>His last weights</source>
+   <translation>Letzte Gewichte</translation>
   </message>
   <message>
    <source>Hold</source>
@@ -221,8 +305,16 @@
    <translation>ES WAR BOX</translation>
   </message>
   <message>
+   <source>Is that right?</source>
+   <translation>Stimmt das?</translation>
+  </message>
+  <message>
    <source>It comes back with {end}. Put aside twice and back again, it goes one step up. Records takes it back at once.</source>
    <translation>Wiederkehr: {end}. Zweimal beiseitegelegt und wieder da, rückt es eine Stufe auf. „Aufzeichnungen“ nimmt es sofort zurück.</translation>
+  </message>
+  <message>
+   <source>Its last weights</source>
+   <translation>Letzte Gewichte</translation>
   </message>
   <message>
    <source>Join it; taking that line back takes all of it back</source>
@@ -261,6 +353,18 @@
    <translation>Sprache</translation>
   </message>
   <message>
+   <source>Last round, {night}: every tub was reached and looked at.</source>
+   <translation>Letzte Runde, {night}: Jede Box wurde erreicht und angesehen.</translation>
+  </message>
+  <message>
+   <source>Last round, {night}: {tubs} left in, result open: {names}.</source>
+   <translation>Letzte Runde, {night}: {tubs} mit liegen Gelassenem, Ergebnis offen: {names}.</translation>
+  </message>
+  <message>
+   <source>Last round, {night}: {tubs} not reached, still due: {names}.</source>
+   <translation>Letzte Runde, {night}: {tubs} nicht erreicht, noch fällig: {names}.</translation>
+  </message>
+  <message>
    <source>Length and body score</source>
    <translation>Länge und Körperzustand</translation>
   </message>
@@ -281,12 +385,24 @@
    <translation>Das Buch wird durchgesehen.</translation>
   </message>
   <message>
+   <source>MARK</source>
+   <translation>VERMERK</translation>
+  </message>
+  <message>
+   <source>MISSING</source>
+   <translation>VERMISST</translation>
+  </message>
+  <message>
    <source>Making the invented room; it takes a few seconds.</source>
    <translation>Der erfundene Raum wird angelegt; es dauert einige Sekunden.</translation>
   </message>
   <message>
    <source>Medicine and doses</source>
    <translation>Arznei und Gaben</translation>
+  </message>
+  <message>
+   <source>Morning look</source>
+   <translation>Nachschau am Morgen</translation>
   </message>
   <message>
    <source>Move the animal to another tub</source>
@@ -299,6 +415,18 @@
   <message>
    <source>Move {name} from {tub} to</source>
    <translation>{name} aus {tub} umsetzen nach</translation>
+  </message>
+  <message>
+   <source>NO GRADES</source>
+   <translation>KEINE GRÖSSEN</translation>
+  </message>
+  <message>
+   <source>NOT OFFERED</source>
+   <translation>NICHT ANGEBOTEN</translation>
+  </message>
+  <message>
+   <source>NOT STARTED</source>
+   <translation>FRISST NOCH NICHT</translation>
   </message>
   <message>
    <source>Name a file for the book, such as snakes.book in your documents.</source>
@@ -327,6 +455,14 @@
   <message>
    <source>Next offer, {night}</source>
    <translation>Nächstes Angebot, {night}</translation>
+  </message>
+  <message>
+   <source>Night that is over</source>
+   <translation>Vergangener Abend</translation>
+  </message>
+  <message>
+   <source>Nights that are over</source>
+   <translation>Vergangene Abende</translation>
   </message>
   <message>
    <source>No animal here bears {code!r}.</source>
@@ -361,8 +497,20 @@
    <translation>Noch steht kein Tier in einem Rack.</translation>
   </message>
   <message>
+   <source>No animal stands in a tub.</source>
+   <translation>Kein Tier steht in einer Box.</translation>
+  </message>
+  <message>
+   <source>No animal stands in a tub: take in your records first</source>
+   <translation>Kein Tier steht in einer Box: erst Dateien aufnehmen</translation>
+  </message>
+  <message>
+   <source>No bag is taken off any more.</source>
+   <translation>Kein Beutel wird mehr abgezogen.</translation>
+  </message>
+  <message>
    <source>No clutch of {who} is in the book; L writes one.</source>
-   <translation type="unfinished" />
+   <translation>Kein Gelege von {who} steht im Buch; L trägt eines ein.</translation>
   </message>
   <message>
    <source>No course of medicine runs for this line.</source>
@@ -381,12 +529,28 @@
    <translation>Keine Zeile hier betrifft {code!r}: Nichts davon ist anzusehen.</translation>
   </message>
   <message>
+   <source>No line was typed; give its number, then Enter.</source>
+   <translation>Keine Zeile getippt; ihre Nummer, dann Enter.</translation>
+  </message>
+  <message>
    <source>No looser limit is proposed for this line.</source>
    <translation>Für diese Zeile ist keine weitere Grenze vorgeschlagen.</translation>
   </message>
   <message>
+   <source>No round is open, so {code!r} has no tub to go to; Enter begins one.</source>
+   <translation>Keine Runde ist offen, also gibt es für {code!r} keine Box; Enter beginnt eine.</translation>
+  </message>
+  <message>
+   <source>No tub of tonight’s round bears {code!r}.</source>
+   <translation>Keine Box der Runde von heute trägt {code!r}.</translation>
+  </message>
+  <message>
    <source>No weight and no offer is written of {day}.</source>
    <translation>Vom {day} ist weder Gewicht noch Angebot eingetragen.</translation>
+  </message>
+  <message>
+   <source>Nobody held tonight has eaten often enough under such a hold.</source>
+   <translation>Kein Tier, das heute Pause hat, hat in einer solchen Pause oft genug gefressen.</translation>
   </message>
   <message>
    <source>Not eaten since.</source>
@@ -409,12 +573,24 @@
    <translation>Nichts ist anzusehen.</translation>
   </message>
   <message>
+   <source>Nothing to compare this weight with; it is written as typed.</source>
+   <translation>Nichts, womit dieses Gewicht zu vergleichen wäre; es wird wie getippt geschrieben.</translation>
+  </message>
+  <message>
    <source>Nothing was taken in. Mend these and try again:</source>
    <translation>Nichts wurde aufgenommen. Dies berichtigen und noch einmal versuchen:</translation>
   </message>
   <message>
+   <source>ONE OF THESE</source>
+   <translation>EINE VON DIESEN</translation>
+  </message>
+  <message>
    <source>Of the heat in the other {count} it cannot tell.</source>
    <translation>Über die Wärme der anderen {count} ist nichts zu sagen.</translation>
+  </message>
+  <message>
+   <source>Offer pass</source>
+   <translation>Futtergang</translation>
   </message>
   <message>
    <source>Older backups are thinned out again from the next one on.</source>
@@ -437,6 +613,18 @@
    <translation>Oder neu beginnen und das Buch lassen, wie es ist:</translation>
   </message>
   <message>
+   <source>PART SIZE</source>
+   <translation>TEILGRÖSSE</translation>
+  </message>
+  <message>
+   <source>PASS ON TO</source>
+   <translation>WEITER AN</translation>
+  </message>
+  <message>
+   <source>PUT RIGHT</source>
+   <translation>BERICHTIGEN</translation>
+  </message>
+  <message>
    <source>Paired</source>
    <translation>Verpaart</translation>
   </message>
@@ -457,6 +645,18 @@
    <translation>Futter gezählt ({right})</translation>
   </message>
   <message>
+   <source>Print the page for a holiday</source>
+   <translation>Urlaubsblatt drucken</translation>
+  </message>
+  <message>
+   <source>Print the round sheet</source>
+   <translation>Rundenblatt drucken</translation>
+  </message>
+  <message>
+   <source>Print the thaw list</source>
+   <translation>Auftauliste drucken</translation>
+  </message>
+  <message>
    <source>Put aside on {day} by {keeper}: “{reason}”.</source>
    <translation>Beiseitegelegt am {day} von {keeper}: „{reason}“.</translation>
   </message>
@@ -475,6 +675,14 @@
   <message>
    <source>Put right</source>
    <translation>Berichtigen</translation>
+  </message>
+  <message>
+   <source>Put the empty bag on the scale, type what it reads, then +.</source>
+   <translation>Den leeren Beutel auf die Waage legen, ihren Wert tippen, dann +.</translation>
+  </message>
+  <message>
+   <source>REGURGITATED</source>
+   <translation>AUSGEWÜRGT</translation>
   </message>
   <message>
    <source>Racks</source>
@@ -505,6 +713,10 @@
    <translation>Ausgewürgt am {since}; nichts angeboten bis {until}, dann kleine Mahlzeiten.</translation>
   </message>
   <message>
+   <source>Regurgitation found tonight: {caution}.</source>
+   <translation>Heute Ausgewürgtes gefunden: {caution}.</translation>
+  </message>
+  <message>
    <source>Round</source>
    <translation>Runde</translation>
   </message>
@@ -515,6 +727,14 @@
   <message>
    <source>Rows x tubs of rack {rack}, empty: as the animals stand</source>
    <translation>Reihen x Boxen von Rack {rack}, leer: wie die Tiere stehen</translation>
+  </message>
+  <message>
+   <source>SHARED</source>
+   <translation>GETEILT</translation>
+  </message>
+  <message>
+   <source>SWEEP</source>
+   <translation>REST DER REIHE</translation>
   </message>
   <message>
    <source>Shed sign</source>
@@ -529,6 +749,10 @@
    <translation>TLS; für das Zertifikat des Brokers bürgt: {by}</translation>
   </message>
   <message>
+   <source>TUB {number}</source>
+   <translation>BOX {number}</translation>
+  </message>
+  <message>
    <source>Take in {counts}</source>
    <translation>{counts} aufnehmen</translation>
   </message>
@@ -539,6 +763,14 @@
   <message>
    <source>The book could not be opened</source>
    <translation>Das Buch ließ sich nicht öffnen</translation>
+  </message>
+  <message>
+   <source>The check pass looks only where prey was left in or taken was assumed: gone, or still there and removed. 0 closes the round without it.</source>
+   <translation>Der Kontrollgang sieht nur dort nach, wo Futter liegen blieb oder als gefressen angenommen wurde: weg, oder noch da und entfernt. 0 schließt die Runde ohne ihn ab.</translation>
+  </message>
+  <message>
+   <source>The check pass looks only where prey was left in or taken was assumed: gone, or still there and removed. 0 ends the look without it.</source>
+   <translation>Der Kontrollgang sieht nur dort nach, wo Futter liegen blieb oder als gefressen angenommen wurde: weg, oder noch da und entfernt. 0 beendet die Nachschau ohne ihn.</translation>
   </message>
   <message>
    <source>The females are still being read; then it asks.</source>
@@ -605,6 +837,14 @@
    <translation>Verweigerungen der Abende auf Papier</translation>
   </message>
   <message>
+   <source>The round of {night} is begun: {tubs} to walk.</source>
+   <translation>Die Runde vom {night} ist begonnen: {tubs} zu gehen.</translation>
+  </message>
+  <message>
+   <source>The round of {night} is closed. Enter again begins another of that night.</source>
+   <translation>Die Runde vom {night} ist abgeschlossen. Noch einmal Enter beginnt eine weitere.</translation>
+  </message>
+  <message>
    <source>The row</source>
    <translation>Die Reihe</translation>
   </message>
@@ -619,6 +859,10 @@
   <message>
    <source>The tub before</source>
    <translation>Vorige Box</translation>
+  </message>
+  <message>
+   <source>The walk is through; a scan or − goes to an animal again.</source>
+   <translation>Der Gang ist zu Ende; ein Scan oder − führt wieder zu einem Tier.</translation>
   </message>
   <message>
    <source>The watch could not be read. {why}</source>
@@ -701,6 +945,10 @@
    <translation>Zu heute</translation>
   </message>
   <message>
+   <source>Tried tonight: {step}.</source>
+   <translation>Heute versucht: {step}.</translation>
+  </message>
+  <message>
    <source>Tub cleaned</source>
    <translation>Box gereinigt</translation>
   </message>
@@ -737,6 +985,14 @@
    <translation>Den Schritt der Waage tippen, etwa 0.1, dann R.</translation>
   </message>
   <message>
+   <source>Type the weight again</source>
+   <translation>Gewicht noch einmal tippen</translation>
+  </message>
+  <message>
+   <source>Type the weight, then Enter; / goes on without one.</source>
+   <translation>Gewicht tippen, dann Enter; / geht ohne weiter.</translation>
+  </message>
+  <message>
    <source>Until (12 Dec, 14 days, shed, meal, weighing, eggs)</source>
    <translation>Bis (12 Dec, 14 days, shed, meal, weighing, eggs)</translation>
   </message>
@@ -745,8 +1001,16 @@
    <translation>WELCHE RACKS</translation>
   </message>
   <message>
+   <source>WHICH {kind}</source>
+   <translation>WELCHE GRÖSSE: {kind}</translation>
+  </message>
+  <message>
    <source>Watch</source>
    <translation>Im Auge</translation>
+  </message>
+  <message>
+   <source>Weigh-in</source>
+   <translation>Wiegen</translation>
   </message>
   <message>
    <source>Weights of the clutch or line</source>
@@ -759,6 +1023,10 @@
   <message>
    <source>What is new</source>
    <translation>Neuerungen</translation>
+  </message>
+  <message>
+   <source>What was not reached stays due. What is still left in waits for the morning look.</source>
+   <translation>Was nicht erreicht wurde, bleibt fällig. Was noch liegt, wartet auf die Nachschau am Morgen.</translation>
   </message>
   <message>
    <source>What was not written down it cannot see; look at the animals all the same.</source>
@@ -813,16 +1081,32 @@
    <translation>ein Platz, etwa B4·2</translation>
   </message>
   <message>
+   <source>a small first item, in peace</source>
+   <translation>ein kleines erstes Stück, in Ruhe</translation>
+  </message>
+  <message>
    <source>a step against mites, of a rack or the room</source>
    <translation>ein Schritt gegen Milben, im Rack oder Raum</translation>
+  </message>
+  <message>
+   <source>act {temp}</source>
+   <translation>handeln {temp}</translation>
   </message>
   <message>
    <source>adults</source>
    <translation>Adulte</translation>
   </message>
   <message>
+   <source>again</source>
+   <translation>noch einmal</translation>
+  </message>
+  <message>
    <source>age ?</source>
    <translation>Alter ?</translation>
+  </message>
+  <message>
+   <source>all</source>
+   <translation>alle</translation>
   </message>
   <message>
    <source>all of them, and no others</source>
@@ -837,8 +1121,24 @@
    <translation>Pfeile gehen durch die Racks   X tauscht Boxen   D Größe des Racks   R Verweigerungen</translation>
   </message>
   <message>
+   <source>as last: {count} {prey}</source>
+   <translation>wie zuletzt: {count} {prey}</translation>
+  </message>
+  <message>
    <source>as this machine's</source>
    <translation>wie dieser Rechner</translation>
+  </message>
+  <message>
+   <source>assumed</source>
+   <translation>angenommen</translation>
+  </message>
+  <message>
+   <source>at its end</source>
+   <translation>am Ende</translation>
+  </message>
+  <message>
+   <source>ate {ate} of {offered}; Enter yes, 0 no</source>
+   <translation>fraß {ate} von {offered}; Enter ja, 0 nein</translation>
   </message>
   <message>
    <source>bag {bag}</source>
@@ -847,6 +1147,18 @@
   <message>
    <source>bag {bag}, all of them</source>
    <translation>Beutel {bag}, alle</translation>
+  </message>
+  <message>
+   <source>bag {weight} taken off</source>
+   <translation>Beutel {weight} abgezogen</translation>
+  </message>
+  <message>
+   <source>begin check pass</source>
+   <translation>Kontrolle beginnen</translation>
+  </message>
+  <message>
+   <source>begin the round</source>
+   <translation>Runde beginnen</translation>
   </message>
   <message>
    <source>begin these</source>
@@ -869,6 +1181,10 @@
    <translation>gereinigt; Rundgang; Beutel</translation>
   </message>
   <message>
+   <source>close the round</source>
+   <translation>Runde abschließen</translation>
+  </message>
+  <message>
    <source>code, name or place; Enter opens, ↑ ↓ choose, Esc leaves</source>
    <translation>Code, Name oder Platz; Enter öffnet, ↑ ↓ wählen, Esc verlässt</translation>
   </message>
@@ -889,16 +1205,36 @@
    <translation>Rundgang gemacht</translation>
   </message>
   <message>
+   <source>damp hide; never pick at caps</source>
+   <translation>feuchtes Versteck; nie an Kappen zupfen</translation>
+  </message>
+  <message>
    <source>day {count}</source>
    <translation>Tag {count}</translation>
+  </message>
+  <message>
+   <source>digest {temp}</source>
+   <translation>verdauen {temp}</translation>
+  </message>
+  <message>
+   <source>done about {done:%H:%M}</source>
+   <translation>fertig etwa {done:%H:%M}</translation>
   </message>
   <message>
    <source>done: what was found</source>
    <translation>erledigt: was gefunden wurde</translation>
   </message>
   <message>
+   <source>eaten through?</source>
+   <translation>doch fressen?</translation>
+  </message>
+  <message>
    <source>eaten {day}, {ago}</source>
    <translation>gefressen {day}, {ago}</translation>
+  </message>
+  <message>
+   <source>eats through</source>
+   <translation>frisst doch</translation>
   </message>
   <message>
    <source>elsewhere</source>
@@ -907,6 +1243,10 @@
   <message>
    <source>elsewhere, in no rack</source>
    <translation>anderswo, in keinem Rack</translation>
+  </message>
+  <message>
+   <source>empty</source>
+   <translation>leer</translation>
   </message>
   <message>
    <source>empty, no meal before</source>
@@ -921,12 +1261,24 @@
    <translation>leer: Etikett {first}; Enter druckt, Esc verlässt</translation>
   </message>
   <message>
+   <source>end the look</source>
+   <translation>Nachschau beenden</translation>
+  </message>
+  <message>
+   <source>every tub looked at</source>
+   <translation>jede Box angesehen</translation>
+  </message>
+  <message>
    <source>expected</source>
    <translation>erwartet</translation>
   </message>
   <message>
    <source>expected p50</source>
    <translation>erwartet p50</translation>
+  </message>
+  <message>
+   <source>expected {range} for {her}</source>
+   <translation>erwartet {range}</translation>
   </message>
   <message>
    <source>faecal test, {day}</source>
@@ -959,6 +1311,26 @@
   <message>
    <source>fits</source>
    <translation>passt</translation>
+  </message>
+  <message>
+   <source>give up</source>
+   <translation>aufgeben</translation>
+  </message>
+  <message>
+   <source>go on skipping</source>
+   <translation>weiter auslassen</translation>
+  </message>
+  <message>
+   <source>go there</source>
+   <translation>dorthin</translation>
+  </message>
+  <message>
+   <source>go to line</source>
+   <translation>zu Zeile</translation>
+  </message>
+  <message>
+   <source>gravid</source>
+   <translation>trächtig</translation>
   </message>
   <message>
    <source>hatched between {first} and {last}, {age}</source>
@@ -1003,6 +1375,14 @@
    <translation>Pause ab {day}</translation>
   </message>
   <message>
+   <source>hold to {day}; water, heat, no handling</source>
+   <translation>Pause bis {day}; Wasser, Wärme, nicht anfassen</translation>
+  </message>
+  <message>
+   <source>hold {end}</source>
+   <translation>Pause {end}</translation>
+  </message>
+  <message>
    <source>hot end of {place}, {unit}, since {day}</source>
    <translation>warme Seite von {place}, {unit}, seit {day}</translation>
   </message>
@@ -1019,6 +1399,14 @@
    <translation>Feuchte</translation>
   </message>
   <message>
+   <source>hungry as a rule</source>
+   <translation>meist hungrig</translation>
+  </message>
+  <message>
+   <source>in season</source>
+   <translation>Paarungszeit</translation>
+  </message>
+  <message>
    <source>it</source>
    <comment>whom</comment>
    <translation>es</translation>
@@ -1028,8 +1416,16 @@
    <translation>früher</translation>
   </message>
   <message>
+   <source>just shed</source>
+   <translation>frisch gehäutet</translation>
+  </message>
+  <message>
    <source>juveniles</source>
    <translation>Jungtiere</translation>
+  </message>
+  <message>
+   <source>keep it cool, not frozen, for a reptile vet; undo takes it back</source>
+   <translation>kühl halten, nicht einfrieren, für einen Reptilientierarzt; die Rücknahme macht es ungeschehen</translation>
   </message>
   <message>
    <source>kind, end or open, reason: vet, 12 Dec, swelling. end vet ends it. Kinds: {kinds}</source>
@@ -1044,6 +1440,14 @@
    <translation>zuletzt</translation>
   </message>
   <message>
+   <source>last meal today</source>
+   <translation>letzte Mahlzeit heute</translation>
+  </message>
+  <message>
+   <source>last meal {ago}</source>
+   <translation>letzte Mahlzeit {ago}</translation>
+  </message>
+  <message>
    <source>last {count} feed nights, refused of offered; excused ones not counted</source>
    <translation>letzte {count} Futterabende, verweigert von angeboten; entschuldigte nicht gezählt</translation>
   </message>
@@ -1052,8 +1456,16 @@
    <translation>hier erlaubt</translation>
   </message>
   <message>
+   <source>left in</source>
+   <translation>liegen gelassen</translation>
+  </message>
+  <message>
    <source>live, lawful?</source>
    <translation>lebend, erlaubt?</translation>
+  </message>
+  <message>
+   <source>look again</source>
+   <translation>nachsehen</translation>
   </message>
   <message>
    <source>look again {day}</source>
@@ -1076,8 +1488,20 @@
    <translation>die vorgeschlagene Grenze weiten</translation>
   </message>
   <message>
+   <source>mark</source>
+   <translation>Vermerk</translation>
+  </message>
+  <message>
    <source>may be</source>
    <translation>kann sein</translation>
+  </message>
+  <message>
+   <source>may refuse for weeks: the weight decides</source>
+   <translation>kann wochenlang verweigern: das Gewicht entscheidet</translation>
+  </message>
+  <message>
+   <source>may refuse; it does not count</source>
+   <translation>kann verweigern; es zählt nicht</translation>
   </message>
   <message>
    <source>measured, {day}</source>
@@ -1094,6 +1518,10 @@
   <message>
    <source>messages</source>
    <translation>Nachrichten</translation>
+  </message>
+  <message>
+   <source>minus again writes it; it is planned for no more</source>
+   <translation>noch einmal Minus schreibt es; es wird nicht mehr geplant</translation>
   </message>
   <message>
    <source>more meal than animal: check the grams</source>
@@ -1116,6 +1544,10 @@
    <translation>Umzug, Jahreszeit</translation>
   </message>
   <message>
+   <source>neighbour, {whose}</source>
+   <translation>Nachbar, {whose}</translation>
+  </message>
+  <message>
    <source>new animal</source>
    <translation>neues Tier</translation>
   </message>
@@ -1132,6 +1564,10 @@
    <translation>nächste {day}</translation>
   </message>
   <message>
+   <source>night of</source>
+   <translation>Abend vom</translation>
+  </message>
+  <message>
    <source>no</source>
    <translation>nein</translation>
   </message>
@@ -1140,12 +1576,36 @@
    <translation>kein Tier trägt {typed}</translation>
   </message>
   <message>
+   <source>no end set</source>
+   <translation>ohne Ende</translation>
+  </message>
+  <message>
+   <source>no food, no handling; look to water and heat</source>
+   <translation>kein Futter, nicht anfassen; auf Wasser und Wärme achten</translation>
+  </message>
+  <message>
+   <source>no further step tonight</source>
+   <translation>heute kein weiterer Schritt</translation>
+  </message>
+  <message>
    <source>no meal in the book</source>
    <translation>keine Mahlzeit im Buch</translation>
   </message>
   <message>
+   <source>no offer in the book yet</source>
+   <translation>noch kein Angebot im Buch</translation>
+  </message>
+  <message>
    <source>no place</source>
    <translation>ohne Platz</translation>
+  </message>
+  <message>
+   <source>no reason</source>
+   <translation>ohne Grund</translation>
+  </message>
+  <message>
+   <source>no weight</source>
+   <translation>kein Gewicht</translation>
   </message>
   <message>
    <source>none open</source>
@@ -1156,6 +1616,18 @@
    <translation>keine seither</translation>
   </message>
   <message>
+   <source>not due</source>
+   <translation>nicht fällig</translation>
+  </message>
+  <message>
+   <source>not in its tub; undo takes the mark back</source>
+   <translation>nicht in der Box; die Rücknahme löscht den Vermerk</translation>
+  </message>
+  <message>
+   <source>not offered</source>
+   <translation>nicht angeboten</translation>
+  </message>
+  <message>
    <source>not read</source>
    <translation>nicht gemessen</translation>
   </message>
@@ -1164,24 +1636,60 @@
    <translation>nicht gewogen</translation>
   </message>
   <message>
+   <source>not written; less the bag {weight}</source>
+   <translation>nicht geschrieben; ohne Beutel {weight}</translation>
+  </message>
+  <message>
+   <source>not yet a weight</source>
+   <translation>noch kein Gewicht</translation>
+  </message>
+  <message>
    <source>note, {day}</source>
    <translation>Notiz, {day}</translation>
+  </message>
+  <message>
+   <source>nothing expected yet</source>
+   <translation>noch nichts erwartet</translation>
   </message>
   <message>
    <source>nothing offered</source>
    <translation>nichts angeboten</translation>
   </message>
   <message>
+   <source>nothing planned</source>
+   <translation>nichts geplant</translation>
+  </message>
+  <message>
+   <source>now</source>
+   <translation>jetzt</translation>
+  </message>
+  <message>
    <source>of the row</source>
    <translation>der Reihe</translation>
+  </message>
+  <message>
+   <source>of the weigh-in</source>
+   <translation>des Wiegens</translation>
   </message>
   <message>
    <source>of {dam} × {sire}</source>
    <translation>von {dam} × {sire}</translation>
   </message>
   <message>
+   <source>off food in the last weeks is usual</source>
+   <translation>in den letzten Wochen ohne Futter ist üblich</translation>
+  </message>
+  <message>
+   <source>offer all the same</source>
+   <translation>doch anbieten</translation>
+  </message>
+  <message>
    <source>offer anyway</source>
    <translation>doch anbieten</translation>
+  </message>
+  <message>
+   <source>on hold</source>
+   <translation>Pause</translation>
   </message>
   <message>
    <source>once {sex}, </source>
@@ -1190,6 +1698,10 @@
   <message>
    <source>one may have gone unseen</source>
    <translation>eine kann unbemerkt geblieben sein</translation>
+  </message>
+  <message>
+   <source>one of these</source>
+   <translation>eine von diesen</translation>
   </message>
   <message>
    <source>open her page</source>
@@ -1204,8 +1716,28 @@
    <translation>öffnet die Tierseite</translation>
   </message>
   <message>
+   <source>other</source>
+   <translation>anderes</translation>
+  </message>
+  <message>
+   <source>other prey</source>
+   <translation>anderes Futter</translation>
+  </message>
+  <message>
+   <source>other tub</source>
+   <translation>andere Box</translation>
+  </message>
+  <message>
    <source>ounces</source>
    <translation>Unzen</translation>
+  </message>
+  <message>
+   <source>outside by a factor of {factor}</source>
+   <translation>außerhalb um den Faktor {factor}</translation>
+  </message>
+  <message>
+   <source>own tongs; a refused item is binned, never passed on</source>
+   <translation>eigene Pinzette; Verweigertes kommt in den Müll, nie weiter</translation>
   </message>
   <message>
    <source>page</source>
@@ -1214,6 +1746,18 @@
   <message>
    <source>paired, {day}</source>
    <translation>verpaart, {day}</translation>
+  </message>
+  <message>
+   <source>part</source>
+   <translation>teils</translation>
+  </message>
+  <message>
+   <source>part taken</source>
+   <translation>teils gefressen</translation>
+  </message>
+  <message>
+   <source>passed on</source>
+   <translation>weiter</translation>
   </message>
   <message>
    <source>path of a JPEG, PNG or WebP, then a comma and what it shows; Enter writes, Esc leaves</source>
@@ -1268,6 +1812,10 @@
    <translation>diese Zeile beiseitelegen</translation>
   </message>
   <message>
+   <source>rack</source>
+   <translation>Rack</translation>
+  </message>
+  <message>
    <source>rack {rack} row {number}</source>
    <translation>Rack {rack} Reihe {number}</translation>
   </message>
@@ -1284,12 +1832,33 @@
    <translation>verweigert von angeboten: {house}; nach Abend: {nights}; nach Reihe: {rows}</translation>
   </message>
   <message>
+   <source>regurg.</source>
+   <translation>ausgew.</translation>
+  </message>
+  <message>
    <source>result, reason: refused, found later</source>
    <translation>Ergebnis, Grund: refused, später gefunden</translation>
   </message>
   <message>
+   <source>row</source>
+   <comment>of tubs</comment>
+   <translation>Reihe</translation>
+  </message>
+  <message>
    <source>row {name}</source>
    <translation>Reihe {name}</translation>
+  </message>
+  <message>
+   <source>rows in walking order, tubs downward</source>
+   <translation>Reihen wie gegangen, Boxen abwärts</translation>
+  </message>
+  <message>
+   <source>rub out</source>
+   <translation>löschen</translation>
+  </message>
+  <message>
+   <source>scale reads to {weight}</source>
+   <translation>Waage zeigt auf {weight}</translation>
   </message>
   <message>
    <source>sex, {day}</source>
@@ -1352,6 +1921,10 @@
    <translation>Schritt</translation>
   </message>
   <message>
+   <source>step back</source>
+   <translation>zurück</translation>
+  </message>
+  <message>
    <source>steps</source>
    <translation>Schritte</translation>
   </message>
@@ -1360,8 +1933,24 @@
    <translation>Halbwüchsige</translation>
   </message>
   <message>
+   <source>sweep rest of row</source>
+   <translation>Rest der Reihe</translation>
+  </message>
+  <message>
    <source>take in your records</source>
    <translation>vorhandene Aufzeichnungen aufnehmen</translation>
+  </message>
+  <message>
+   <source>take it there</source>
+   <translation>dorthin</translation>
+  </message>
+  <message>
+   <source>take off the bag</source>
+   <translation>Beutel abziehen</translation>
+  </message>
+  <message>
+   <source>taken seen</source>
+   <translation>gefressen gesehen</translation>
   </message>
   <message>
    <source>that day</source>
@@ -1384,8 +1973,24 @@
    <translation>nächstes Tier</translation>
   </message>
   <message>
+   <source>the pad names the grades</source>
+   <translation>die Tasten nennen die Größen</translation>
+  </message>
+  <message>
+   <source>the pad names the results</source>
+   <translation>die Tasten nennen die Ergebnisse</translation>
+  </message>
+  <message>
+   <source>the profile lists no prey</source>
+   <translation>das Profil nennt kein Futter</translation>
+  </message>
+  <message>
    <source>the season too</source>
    <translation>auch die Jahreszeit</translation>
+  </message>
+  <message>
+   <source>the walk is at its end</source>
+   <translation>der Gang ist zu Ende</translation>
   </message>
   <message>
    <source>this system</source>
@@ -1396,6 +2001,18 @@
    <translation>bis: {end}</translation>
   </message>
   <message>
+   <source>to {end}</source>
+   <translation>bis {end}</translation>
+  </message>
+  <message>
+   <source>tongs at full length, tub a hand’s width</source>
+   <translation>lange Pinzette, Box nur eine Handbreit auf</translation>
+  </message>
+  <message>
+   <source>try next step</source>
+   <translation>nächster Schritt</translation>
+  </message>
+  <message>
    <source>tub cleaned, {day}</source>
    <translation>Box gereinigt, {day}</translation>
   </message>
@@ -1404,8 +2021,40 @@
    <translation>Boxen gereinigt: eine Box, Reihe oder ein Rack</translation>
   </message>
   <message>
+   <source>type the line, then Enter</source>
+   <translation>Zeile tippen, dann Enter</translation>
+  </message>
+  <message>
+   <source>type the line, then Enter; 0 is the end of the walk</source>
+   <translation>Zeile tippen, dann Enter; 0 ist das Ende</translation>
+  </message>
+  <message>
+   <source>type the weight</source>
+   <translation>Gewicht tippen</translation>
+  </message>
+  <message>
+   <source>typed</source>
+   <translation>getippt</translation>
+  </message>
+  <message>
+   <source>typed, not written</source>
+   <translation>getippt, nicht geschrieben</translation>
+  </message>
+  <message>
+   <source>undo</source>
+   <translation>zurücknehmen</translation>
+  </message>
+  <message>
+   <source>vet</source>
+   <translation>Tierarzt</translation>
+  </message>
+  <message>
    <source>was other tub</source>
    <translation>andere Box</translation>
+  </message>
+  <message>
+   <source>weighed today</source>
+   <translation>heute gewogen</translation>
   </message>
   <message>
    <source>weight</source>
@@ -1428,6 +2077,10 @@
    <translation>Schritt der Waage, wie getippt</translation>
   </message>
   <message>
+   <source>what was seen? written at once, the tub stays</source>
+   <translation>was war zu sehen? sofort geschrieben, die Box bleibt</translation>
+  </message>
+  <message>
    <source>who fed</source>
    <translation>wer fütterte</translation>
   </message>
@@ -1436,8 +2089,24 @@
    <translation>whole oder spot, dann eine Notiz; nur Enter heißt whole</translation>
   </message>
   <message>
+   <source>why? the pad names the reasons</source>
+   <translation>warum? die Tasten nennen die Gründe</translation>
+  </message>
+  <message>
+   <source>why? the pad names the reasons; nothing is written yet</source>
+   <translation>warum? die Tasten nennen die Gründe; noch ist nichts geschrieben</translation>
+  </message>
+  <message>
    <source>with {names}</source>
    <translation>mit {names}</translation>
+  </message>
+  <message>
+   <source>with {names}: what was seen? it counts against neither</source>
+   <translation>mit {names}: was war zu sehen? es zählt gegen keines</translation>
+  </message>
+  <message>
+   <source>with {names}; feed apart</source>
+   <translation>mit {names}; getrennt füttern</translation>
   </message>
   <message>
    <source>within digestion, empty about {weight}</source>
@@ -1448,8 +2117,20 @@
    <translation>Worte, oder eines von {kinds} mit Doppelpunkt</translation>
   </message>
   <message>
+   <source>write</source>
+   <translation>schreiben</translation>
+  </message>
+  <message>
+   <source>write it</source>
+   <translation>schreiben</translation>
+  </message>
+  <message>
    <source>write it there</source>
    <translation>dort eintragen</translation>
+  </message>
+  <message>
+   <source>write the row</source>
+   <translation>Reihe schreiben</translation>
   </message>
   <message>
    <source>write your animals in by hand</source>
@@ -1466,6 +2147,14 @@
   <message>
    <source>writes: {what}</source>
    <translation>schreibt: {what}</translation>
+  </message>
+  <message>
+   <source>written</source>
+   <translation>geschrieben</translation>
+  </message>
+  <message>
+   <source>written {weight}</source>
+   <translation>geschrieben {weight}</translation>
   </message>
   <message>
    <source>written {when}</source>
@@ -1490,6 +2179,14 @@
   <message>
    <source>{animals} looked at; heat read lately in {count} of {rows}</source>
    <translation>{animals} angesehen; Wärme jüngst gemessen: {count} von {rows}</translation>
+  </message>
+  <message>
+   <source>{counts}. Enter again closes the round of {night}.</source>
+   <translation>{counts}. Noch einmal Enter schließt die Runde vom {night} ab.</translation>
+  </message>
+  <message>
+   <source>{count} NOT REACHED</source>
+   <translation>{count} NICHT ERREICHT</translation>
   </message>
   <message>
    <source>{count} cannot tell</source>
@@ -1520,8 +2217,36 @@
    <translation>{count} im Zyklus</translation>
   </message>
   <message>
+   <source>{count} items are more than the {usual} of a usual meal; {count} again takes them.</source>
+   <translation>{count} Stück sind mehr als die {usual} einer üblichen Mahlzeit; noch einmal {count} nimmt sie.</translation>
+  </message>
+  <message>
+   <source>{count} left in or assumed</source>
+   <translation>{count} liegen gelassen oder angenommen</translation>
+  </message>
+  <message>
    <source>{count} more: {places}</source>
    <translation>{count} weitere: {places}</translation>
+  </message>
+  <message>
+   <source>{count} not reached</source>
+   <translation>{count} nicht erreicht</translation>
+  </message>
+  <message>
+   <source>{count} not reached stay due, {unproved} not looked at</source>
+   <translation>{count} nicht erreicht, bleiben fällig, {unproved} nicht angesehen</translation>
+  </message>
+  <message>
+   <source>{count} of {all} looked at</source>
+   <translation>{count} von {all} angesehen</translation>
+  </message>
+  <message>
+   <source>{count} of {all} walked</source>
+   <translation>{count} von {all} gegangen</translation>
+  </message>
+  <message>
+   <source>{count} of {all} weighed</source>
+   <translation>{count} von {all} gewogen</translation>
   </message>
   <message>
    <source>{count} refusals under a hold, excused: no step follows.</source>
@@ -1530,6 +2255,10 @@
   <message>
    <source>{count} to look at</source>
    <translation>{count} anzusehen</translation>
+  </message>
+  <message>
+   <source>{count} without a weight</source>
+   <translation>{count} ohne Gewicht</translation>
   </message>
   <message>
    <source>{count} d</source>
@@ -1541,6 +2270,10 @@
    <translation>{count} Reihen</translation>
   </message>
   <message>
+   <source>{day}, reckoned</source>
+   <translation>{day}, gerechnet</translation>
+  </message>
+  <message>
    <source>{eaten}; refused once since</source>
    <translation>{eaten}; seither einmal verweigert</translation>
   </message>
@@ -1549,8 +2282,16 @@
    <translation>{eaten}; seither {count}-mal verweigert</translation>
   </message>
   <message>
+   <source>{grade} {kind}: a digit</source>
+   <translation>{grade} {kind}: eine Ziffer</translation>
+  </message>
+  <message>
    <source>{keeper}, all of them</source>
    <translation>{keeper}, alle</translation>
+  </message>
+  <message>
+   <source>{kind}, OFFER?</source>
+   <translation>{kind}, ANBIETEN?</translation>
   </message>
   <message>
    <source>{kind}; “{reason}”{by}</source>
@@ -1563,6 +2304,14 @@
   <message>
    <source>{line}. Put aside, because</source>
    <translation>{line}. Beiseitelegen, weil</translation>
+  </message>
+  <message>
+   <source>{names} and {count} more</source>
+   <translation>{names} und {count} weitere</translation>
+  </message>
+  <message>
+   <source>{nights} without a record; Ctrl+Y.</source>
+   <translation>{nights} ohne Eintrag; Strg+Y.</translation>
   </message>
   <message>
    <source>{number} of {last}</source>
@@ -1605,6 +2354,14 @@
    <translation>{refused} von {offered} anderswo verweigert</translation>
   </message>
   <message>
+   <source>{rest} as planned, {count} not; Enter writes the row</source>
+   <translation>{rest} wie geplant, {count} nicht; Enter schreibt die Reihe</translation>
+  </message>
+  <message>
+   <source>{rest} gone, {count} not; Enter writes the row</source>
+   <translation>{rest} weg, {count} nicht; Enter schreibt die Reihe</translation>
+  </message>
+  <message>
    <source>{rows} stand in the book already.</source>
    <translation>{rows} stehen schon im Buch.</translation>
   </message>
@@ -1621,6 +2378,26 @@
    <translation>{row} fiel am {day} auf {low}, ausgelassen: {offers}.</translation>
   </message>
   <message>
+   <source>{seconds:.0f} s a tub</source>
+   <translation>{seconds:.0f} s je Box</translation>
+  </message>
+  <message>
+   <source>{sex}, now in {place}</source>
+   <translation>{sex}, jetzt in {place}</translation>
+  </message>
+  <message>
+   <source>{share} of a usual meal, {why}</source>
+   <translation>{share} einer üblichen Mahlzeit, {why}</translation>
+  </message>
+  <message>
+   <source>{share} over the range</source>
+   <translation>{share} über dem Bereich</translation>
+  </message>
+  <message>
+   <source>{share} under the range</source>
+   <translation>{share} unter dem Bereich</translation>
+  </message>
+  <message>
    <source>{shows} (the picture is not in the folder)</source>
    <translation>{shows} (das Bild liegt nicht im Ordner)</translation>
   </message>
@@ -1631,6 +2408,10 @@
   <message>
    <source>{stage} since {day}, {days} too long</source>
    <translation>{stage} seit {day}, {days} zu lang</translation>
+  </message>
+  <message>
+   <source>{steps} can be taken back</source>
+   <translation>{steps} zurücknehmbar</translation>
   </message>
   <message>
    <source>{temp} against {wanted}</source>
@@ -1653,12 +2434,36 @@
    <translation>{typed!r} ist kein Ende; {right}.</translation>
   </message>
   <message>
+   <source>{typed} Enter a second time writes {weight}, marked typed twice.   Nothing is changed for you.</source>
+   <translation>Ein zweites Mal {typed} Enter schreibt {weight}, als zweimal getippt vermerkt.   Nichts wird von selbst geändert.</translation>
+  </message>
+  <message>
+   <source>{typed} Enter writes {weight}.</source>
+   <translation>{typed} Enter schreibt {weight}.</translation>
+  </message>
+  <message>
    <source>{verb}, taken back</source>
    <translation>{verb}, zurückgenommen</translation>
   </message>
   <message>
+   <source>{walk}, line {line}: {done}</source>
+   <translation>{walk}, Zeile {line}: {done}</translation>
+  </message>
+  <message>
+   <source>{walk}: {done}</source>
+   <translation>{walk}: {done}</translation>
+  </message>
+  <message>
+   <source>{weight} are taken off each weight; 0 and + end that.</source>
+   <translation>{weight} werden von jedem Gewicht abgezogen; 0 und + beenden das.</translation>
+  </message>
+  <message>
    <source>{weight} empty</source>
    <translation>{weight} nüchtern</translation>
+  </message>
+  <message>
+   <source>{who}, {kind}: offer all the same?</source>
+   <translation>{who}, {kind}: doch anbieten?</translation>
   </message>
   <message>
    <source>{who}: {nights}</source>
@@ -1671,6 +2476,10 @@
   <message>
    <source>↑ ↓ another entry of the day</source>
    <translation>↑ ↓ anderer Eintrag des Tages</translation>
+  </message>
+  <message>
+   <source>− steps back</source>
+   <translation>− geht zurück</translation>
   </message>
  </context>
 </TS>

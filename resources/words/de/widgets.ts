@@ -196,10 +196,6 @@
    <translation>heute fällig</translation>
   </message>
   <message>
-   <source>empty</source>
-   <translation>leer</translation>
-  </message>
-  <message>
    <source>empty weight of gate</source>
    <translation>nüchtern / Schwelle</translation>
   </message>
@@ -266,10 +262,6 @@
   <message>
    <source>inside</source>
    <translation>innerhalb</translation>
-  </message>
-  <message>
-   <source>just shed</source>
-   <translation>frisch gehäutet</translation>
   </message>
   <message>
    <source>keys of {place}: {keys}</source>
@@ -416,20 +408,12 @@
    <translation>nicht gezählt</translation>
   </message>
   <message>
-   <source>not due</source>
-   <translation>nicht fällig</translation>
-  </message>
-  <message>
    <source>not eaten</source>
    <translation>verweigert</translation>
   </message>
   <message>
    <source>not judged</source>
    <translation>nicht beurteilt</translation>
-  </message>
-  <message>
-   <source>not offered</source>
-   <translation>nicht angeboten</translation>
   </message>
   <message>
    <source>not read in two weeks</source>
@@ -460,10 +444,6 @@
    <translation>Notizen</translation>
   </message>
   <message>
-   <source>now</source>
-   <translation>jetzt</translation>
-  </message>
-  <message>
    <source>num lock</source>
    <translation>Num</translation>
   </message>
@@ -478,10 +458,6 @@
   <message>
    <source>opaque too long</source>
    <translation>zu lange trüb</translation>
-  </message>
-  <message>
-   <source>other</source>
-   <translation>anderes</translation>
   </message>
   <message>
    <source>outside</source>
@@ -502,10 +478,6 @@
   <message>
    <source>paired</source>
    <translation>verpaart</translation>
-  </message>
-  <message>
-   <source>part taken</source>
-   <translation>teils gefressen</translation>
   </message>
   <message>
    <source>photo: {words}</source>
@@ -537,20 +509,12 @@
    <translation>Quarantäne</translation>
   </message>
   <message>
-   <source>rack</source>
-   <translation>Rack</translation>
-  </message>
-  <message>
    <source>ratio</source>
    <translation>Verhältnis-</translation>
   </message>
   <message>
    <source>regurgitated</source>
    <translation>ausgewürgt</translation>
-  </message>
-  <message>
-   <source>regurgitation found</source>
-   <translation>Ausgewürgtes gefunden</translation>
   </message>
   <message>
    <source>reptile vet</source>
@@ -654,10 +618,6 @@
    <translation>unter 0,8</translation>
   </message>
   <message>
-   <source>vet</source>
-   <translation>Tierarzt</translation>
-  </message>
-  <message>
    <source>wanted</source>
    <translation>gewünscht</translation>
   </message>
@@ -684,10 +644,6 @@
   <message>
    <source>within digestion</source>
    <translation>in der Verdauung</translation>
-  </message>
-  <message>
-   <source>written</source>
-   <translation>geschrieben</translation>
   </message>
   <message>
    <source>written {clock} {place}</source>
