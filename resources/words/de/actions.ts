@@ -9,87 +9,87 @@
   </message>
   <message>
    <source>0 taken as planned</source>
-   <translation type="unfinished" />
+   <translation>0 wie geplant gefressen</translation>
   </message>
   <message>
    <source>0 {unit} is no weight; leave her out with / if she was not weighed</source>
-   <translation type="unfinished" />
+   <translation>0 {unit} ist kein Gewicht; mit / auslassen, wenn das Tier nicht gewogen wurde</translation>
   </message>
   <message>
    <source>A body score lies between 1, thin, and 5, fat; got {told}.</source>
-   <translation type="unfinished" />
+   <translation>Ein Körperzustand liegt zwischen 1, dünn, und 5, fett; da steht {told}.</translation>
   </message>
   <message>
    <source>A clutch needs the number of its good eggs first: {laid}.</source>
-   <translation type="unfinished" />
+   <translation>Ein Gelege braucht zuerst die Zahl seiner guten Eier: {laid}.</translation>
   </message>
   <message>
    <source>A correction needs the result and a reason: refused, found next day.</source>
-   <translation type="unfinished" />
+   <translation>Eine Berichtigung braucht Ergebnis und Grund: verweigert, am nächsten Tag gefunden.</translation>
   </message>
   <message>
    <source>A correction needs the weight and a reason: 41.2, read the wrong tub.</source>
-   <translation type="unfinished" />
+   <translation>Eine Berichtigung braucht Gewicht und Grund: 41.2, falsche Box abgelesen.</translation>
   </message>
   <message>
    <source>A course needs {parts}.</source>
-   <translation type="unfinished" />
+   <translation>Eine Behandlung braucht {parts}.</translation>
   </message>
   <message>
    <source>A female and a male would be together.</source>
-   <translation type="unfinished" />
+   <translation>Ein Weibchen und ein Männchen kämen zusammen.</translation>
   </message>
   <message>
    <source>A hold ends after {day}, not on {until}.</source>
-   <translation type="unfinished" />
+   <translation>Eine Pause endet nach dem {day}, nicht am {until}.</translation>
   </message>
   <message>
    <source>A hold needs kind, end and reason: vet, 12 Dec, swelling at the neck.</source>
-   <translation type="unfinished" />
+   <translation>Eine Pause braucht Art, Ende und Grund: Tierarzt, 12. Dez, Schwellung am Hals.</translation>
   </message>
   <message>
    <source>A hold of the kind {kind} spares the animal; it is always kept.</source>
-   <translation type="unfinished" />
+   <translation>Eine Pause der Art {kind} schont das Tier; sie wird immer eingehalten.</translation>
   </message>
   <message>
    <source>A length of {length:g} cm is none a snake has; svl 61.5, score 3, or total 74 are right, lengths in cm or with mm.</source>
-   <translation type="unfinished" />
+   <translation>Eine Länge von {length:g} cm hat keine Schlange; richtig sind svl 61.5, score 3 oder total 74, Längen in cm oder mit mm.</translation>
   </message>
   <message>
    <source>A move needs a place, such as B4·2.</source>
-   <translation type="unfinished" />
+   <translation>Ein Umzug braucht einen Platz, etwa B4·2.</translation>
   </message>
   <message>
    <source>A new animal needs a code first: {new}.</source>
-   <translation type="unfinished" />
+   <translation>Ein neues Tier braucht zuerst einen Code: {new}.</translation>
   </message>
   <message>
    <source>A new animal needs {new}.</source>
-   <translation type="unfinished" />
+   <translation>Ein neues Tier braucht {new}.</translation>
   </message>
   <message>
    <source>A permit needs {parts}.</source>
-   <translation type="unfinished" />
+   <translation>Eine Genehmigung braucht {parts}.</translation>
   </message>
   <message>
    <source>An empty note says nothing; a few words are right.</source>
-   <translation type="unfinished" />
+   <translation>Eine leere Notiz sagt nichts; ein paar Worte sind richtig.</translation>
   </message>
   <message>
    <source>B begun, spray as vet or label say; B clear, seen or ended</source>
-   <translation type="unfinished" />
+   <translation>B begonnen, Mittel nach Tierarzt oder Packung; B frei, gesehen oder beendet</translation>
   </message>
   <message>
    <source>Code {code} is not of a night in this book; look whose sheet it is.</source>
-   <translation type="unfinished" />
+   <translation>Code {code} gehört zu keinem Abend in diesem Buch; nachsehen, wessen Blatt es ist.</translation>
   </message>
   <message>
    <source>Code {code} is of the night of {night}, not of {here}.</source>
-   <translation type="unfinished" />
+   <translation>Code {code} gehört zum Abend {night}, nicht zu {here}.</translation>
   </message>
   <message>
    <source>Give the line of the other tub, where something is written.</source>
-   <translation type="unfinished" />
+   <translation>Die Zeile der anderen Box angeben, in der etwas eingetragen ist.</translation>
   </message>
   <message>
    <source>Given, missed or stopped are right; V on her page takes a course.</source>
@@ -97,127 +97,127 @@
   </message>
   <message>
    <source>How is it known? {right} are right.</source>
-   <translation type="unfinished" />
+   <translation>Woher bekannt? Richtig sind {right}.</translation>
   </message>
   <message>
    <source>Label {digits} holds a slip: its check digit does not fit.</source>
-   <translation type="unfinished" />
+   <translation>Etikett {digits} enthält einen Tippfehler: die Prüfziffer passt nicht.</translation>
   </message>
   <message>
    <source>Label {digits} is of no animal in this book.</source>
-   <translation type="unfinished" />
+   <translation>Etikett {digits} gehört zu keinem Tier in diesem Buch.</translation>
   </message>
   <message>
    <source>Label {digits} is of two animals in this book.</source>
-   <translation type="unfinished" />
+   <translation>Etikett {digits} gehört zu zwei Tieren in diesem Buch.</translation>
   </message>
   <message>
    <source>Line {line} is not in the rest of this row.</source>
-   <translation type="unfinished" />
+   <translation>Zeile {line} steht nicht im Rest dieser Reihe.</translation>
   </message>
   <message>
    <source>Line {line} is not in {name}; its lines are {spans}.</source>
-   <translation type="unfinished" />
+   <translation>Zeile {line} steht nicht in {name}; dort stehen {spans}.</translation>
   </message>
   <message>
    <source>Line {line} was typed twice, and not the same both times.</source>
-   <translation type="unfinished" />
+   <translation>Zeile {line} wurde zweimal eingegeben, und nicht beide Male gleich.</translation>
   </message>
   <message>
    <source>Live prey: check local law, and say that it is lawful where you are.</source>
-   <translation type="unfinished" />
+   <translation>Lebendfutter: örtliches Recht prüfen und angeben, dass es hier erlaubt ist.</translation>
   </message>
   <message>
    <source>No animal stands here; there is no label to print.</source>
-   <translation type="unfinished" />
+   <translation>Hier steht kein Tier; es gibt kein Etikett zu drucken.</translation>
   </message>
   <message>
    <source>No animal stands in a tub of these racks.</source>
-   <translation type="unfinished" />
+   <translation>In keiner Box dieser Racks steht ein Tier.</translation>
   </message>
   <message>
    <source>No animal stands in a tub; take in your records first.</source>
-   <translation type="unfinished" />
+   <translation>In keiner Box steht ein Tier; zuerst die Aufzeichnungen übernehmen.</translation>
   </message>
   <message>
    <source>No clutch of hers was laid by {day}.</source>
-   <translation type="unfinished" />
+   <translation>Bis {day} hat sie kein Gelege abgelegt.</translation>
   </message>
   <message>
    <source>No dose of {name} is due today; one of a past day is written on her page, on that day, or is missed.</source>
-   <translation type="unfinished" />
+   <translation>Keine Gabe {name} ist heute fällig; eine von einem früheren Tag wird auf der Seite des Tiers an jenem Tag eingetragen oder gilt als versäumt.</translation>
   </message>
   <message>
    <source>No male here is called {text!r}; a code or name, or ?, is right.</source>
-   <translation type="unfinished" />
+   <translation>Kein Männchen hier heißt {text!r}; ein Code oder Name oder ? ist richtig.</translation>
   </message>
   <message>
    <source>No meal can be told for {tub}; / chooses the prey.</source>
-   <translation type="unfinished" />
+   <translation>Für {tub} ist keine Mahlzeit zu sagen; / wählt das Futter.</translation>
   </message>
   <message>
    <source>No other animal here is called {name!r}; {paired}.</source>
-   <translation type="unfinished" />
+   <translation>Kein anderes Tier hier heißt {name!r}; {paired}.</translation>
   </message>
   <message>
    <source>No tub of a rack stands here; there is no place to label.</source>
-   <translation type="unfinished" />
+   <translation>Hier steht keine Box eines Racks; es gibt keinen Platz zu beschriften.</translation>
   </message>
   <message>
    <source>No tub waits; 9 and a line number goes to one.</source>
-   <translation type="unfinished" />
+   <translation>Keine Box wartet; 9 und eine Zeilennummer führt zu einer.</translation>
   </message>
   <message>
    <source>None of them has a weight in the book yet.</source>
-   <translation type="unfinished" />
+   <translation>Keines davon hat bisher ein Gewicht im Buch.</translation>
   </message>
   <message>
    <source>Nothing is left to take back.</source>
-   <translation type="unfinished" />
+   <translation>Nichts ist mehr zurückzunehmen.</translation>
   </message>
   <message>
    <source>Nothing is planned for {tub}; / names the prey that was given.</source>
-   <translation type="unfinished" />
+   <translation>Für {tub} ist nichts geplant; / nennt das Futter, das gegeben wurde.</translation>
   </message>
   <message>
    <source>Nothing is planned for {tub}; 4 offers it all the same, / chooses the prey.</source>
-   <translation type="unfinished" />
+   <translation>Für {tub} ist nichts geplant; 4 bietet trotzdem an, / wählt das Futter.</translation>
   </message>
   <message>
    <source>Nothing is planned in the rest of this row; walk it tub by tub.</source>
-   <translation type="unfinished" />
+   <translation>Im Rest dieser Reihe ist nichts geplant; Box für Box gehen.</translation>
   </message>
   <message>
    <source>Nothing of this is left to write.</source>
-   <translation type="unfinished" />
+   <translation>Davon ist nichts mehr einzutragen.</translation>
   </message>
   <message>
    <source>Nothing of this round is left to take back.</source>
-   <translation type="unfinished" />
+   <translation>Von dieser Runde ist nichts mehr zurückzunehmen.</translation>
   </message>
   <message>
    <source>Nothing was offered in this tub tonight.</source>
-   <translation type="unfinished" />
+   <translation>In dieser Box wurde heute Abend nichts angeboten.</translation>
   </message>
   <message>
    <source>Nothing was offered in this tub, so there is no item to pass on.</source>
-   <translation type="unfinished" />
+   <translation>In dieser Box wurde nichts angeboten, also gibt es nichts weiterzugeben.</translation>
   </message>
   <message>
    <source>Nothing was taken back since the last entry.</source>
-   <translation type="unfinished" />
+   <translation>Seit dem letzten Eintrag wurde nichts zurückgenommen.</translation>
   </message>
   <message>
    <source>One of them is of unknown sex.</source>
-   <translation type="unfinished" />
+   <translation>Bei einem davon ist das Geschlecht unbekannt.</translation>
   </message>
   <message>
    <source>Rack {rack}</source>
-   <translation type="unfinished" />
+   <translation>Rack {rack}</translation>
   </message>
   <message>
    <source>Rack {rack} has {rows} rows of {tubs} tubs: from {place} on {free} of them are free, not {count}; another tub is right, or a larger rack (D in Racks).</source>
-   <translation type="unfinished" />
+   <translation>Rack {rack} hat {rows} Reihen mit {tubs} Boxen: ab {place} sind {free} frei, nicht {count}; eine andere Box ist richtig oder ein größeres Rack (D in Racks).</translation>
   </message>
   <message>
    <source>Row {row}</source>
@@ -225,173 +225,173 @@
   </message>
   <message>
    <source>Say in a word what was found; nothing is written otherwise.</source>
-   <translation type="unfinished" />
+   <translation>Mit einem Wort sagen, was gefunden wurde; sonst wird nichts eingetragen.</translation>
   </message>
   <message>
    <source>That animal is not in this book.</source>
-   <translation type="unfinished" />
+   <translation>Dieses Tier steht nicht in diesem Buch.</translation>
   </message>
   <message>
    <source>The absence begins in {days} days; it can be planned from {most} days before on.</source>
-   <translation type="unfinished" />
+   <translation>Die Abwesenheit beginnt in {days} Tagen; geplant werden kann sie ab {most} Tagen vorher.</translation>
   </message>
   <message>
    <source>The absence begins on {first}, which is past; from {today} on is right.</source>
-   <translation type="unfinished" />
+   <translation>Die Abwesenheit beginnt am {first}, das ist vorbei; richtig ist ab {today}.</translation>
   </message>
   <message>
    <source>The absence ends on {last}, before it begins on {first}; the first day comes first.</source>
-   <translation type="unfinished" />
+   <translation>Die Abwesenheit endet am {last}, bevor sie am {first} beginnt; der erste Tag kommt zuerst.</translation>
   </message>
   <message>
    <source>The backup stands at {path}, but {place} is not there.</source>
-   <translation type="unfinished" />
+   <translation>Die Sicherung steht in {path}, aber {place} ist nicht da.</translation>
   </message>
   <message>
    <source>The book has no animal {animal}.</source>
-   <translation type="unfinished" />
+   <translation>Das Buch hat kein Tier {animal}.</translation>
   </message>
   <message>
    <source>The dose of {name} due on {day} is written as given; no second.</source>
-   <translation type="unfinished" />
+   <translation>Die Gabe {name}, fällig am {day}, ist als gegeben eingetragen; keine zweite.</translation>
   </message>
   <message>
    <source>The last shed of {name} left nothing behind that is still followed.</source>
-   <translation type="unfinished" />
+   <translation>Von der letzten Häutung von {name} blieb nichts zurück, was noch verfolgt wird.</translation>
   </message>
   <message>
    <source>The round of {night} is still open; close it first.</source>
-   <translation type="unfinished" />
+   <translation>Die Runde vom {night} ist noch offen; zuerst schließen.</translation>
   </message>
   <message>
    <source>The sheet</source>
-   <translation type="unfinished" />
+   <translation>Das Blatt</translation>
   </message>
   <message>
    <source>The tub here is empty; name a tub to exchange it with.</source>
-   <translation type="unfinished" />
+   <translation>Die Box hier ist leer; eine Box zum Tauschen nennen.</translation>
   </message>
   <message>
    <source>The walk is at its end; − steps back.</source>
-   <translation type="unfinished" />
+   <translation>Die Reihe der Tiere ist zu Ende; − geht zurück.</translation>
   </message>
   <message>
    <source>There is no folder {folder}; one on another disk or a stick is right.</source>
-   <translation type="unfinished" />
+   <translation>Es gibt keinen Ordner {folder}; einer auf einer anderen Platte oder einem Stick ist richtig.</translation>
   </message>
   <message>
    <source>There is no line {line} tonight; lines run 1 to {last}.</source>
-   <translation type="unfinished" />
+   <translation>Es gibt heute keine Zeile {line}; die Zeilen gehen von 1 bis {last}.</translation>
   </message>
   <message>
    <source>There is no rack {rack!r} on this night.</source>
-   <translation type="unfinished" />
+   <translation>An diesem Abend gibt es kein Rack {rack!r}.</translation>
   </message>
   <message>
    <source>This line stands for no animal, so there is no page to write it on.</source>
-   <translation type="unfinished" />
+   <translation>Diese Zeile steht für kein Tier, es gibt also keine Seite dafür.</translation>
   </message>
   <message>
    <source>This line stands; only what was taken back is written again.</source>
-   <translation type="unfinished" />
+   <translation>Diese Zeile gilt; nur Zurückgenommenes wird wieder eingetragen.</translation>
   </message>
   <message>
    <source>Until when? A course needs its last day: until 12 Dec, or 14 days.</source>
-   <translation type="unfinished" />
+   <translation>Bis wann? Eine Behandlung braucht ihren letzten Tag: bis 12. Dez, oder 14 Tage.</translation>
   </message>
   <message>
    <source>What was found? As the laboratory wrote it: found: flagellates.</source>
-   <translation type="unfinished" />
+   <translation>Was wurde gefunden? So, wie das Labor es schrieb: gefunden: Flagellaten.</translation>
   </message>
   <message>
    <source>Which medicine? Courses that run: {which}.</source>
-   <translation type="unfinished" />
+   <translation>Welches Medikament? Es laufen: {which}.</translation>
   </message>
   <message>
    <source>Young need the code of their clutch: {hatched}.</source>
-   <translation type="unfinished" />
+   <translation>Junge brauchen den Code ihres Geleges: {hatched}.</translation>
   </message>
   <message>
    <source>animal described</source>
-   <translation type="unfinished" />
+   <translation>Tier beschrieben</translation>
   </message>
   <message>
    <source>animals described</source>
-   <translation type="unfinished" />
+   <translation>Tiere beschrieben</translation>
   </message>
   <message>
    <source>as the animals stand</source>
-   <translation type="unfinished" />
+   <translation>wie die Tiere stehen</translation>
   </message>
   <message>
    <source>as the vet wrote it: name / amount / route / until 12 Dec or 14 days / every 2 days / lot 7; or given, missed or stopped</source>
-   <translation type="unfinished" />
+   <translation>wie vom Tierarzt geschrieben: Name / Menge / Weg / bis 12. Dez oder 14 Tage / alle 2 Tage / Charge 7; oder gegeben, versäumt oder abgesetzt</translation>
   </message>
   <message>
    <source>bag counted</source>
-   <translation type="unfinished" />
+   <translation>Beutel gezählt</translation>
   </message>
   <message>
    <source>bag opened</source>
-   <translation type="unfinished" />
+   <translation>Beutel geöffnet</translation>
   </message>
   <message>
    <source>bag {bag} of {prey}: {left}</source>
-   <translation type="unfinished" />
+   <translation>Beutel {bag}, {prey}: {left}</translation>
   </message>
   <message>
    <source>bags counted</source>
-   <translation type="unfinished" />
+   <translation>Beutel gezählt</translation>
   </message>
   <message>
    <source>bags opened</source>
-   <translation type="unfinished" />
+   <translation>Beutel geöffnet</translation>
   </message>
   <message>
    <source>body score {score:g}</source>
-   <translation type="unfinished" />
+   <translation>Körperzustand {score:g}</translation>
   </message>
   <message>
    <source>bought, settling in</source>
-   <translation type="unfinished" />
+   <translation>gekauft, wird eingewöhnt</translation>
   </message>
   <message>
    <source>breathing</source>
-   <translation type="unfinished" />
+   <translation>Atmung</translation>
   </message>
   <message>
    <source>breathing</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>Atmung</translation>
   </message>
   <message>
    <source>caution</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>Vorsicht</translation>
   </message>
   <message>
    <source>choice</source>
-   <translation type="unfinished" />
+   <translation>Wahl</translation>
   </message>
   <message>
    <source>choice for an animal</source>
-   <translation type="unfinished" />
+   <translation>Wahl für ein Tier</translation>
   </message>
   <message>
    <source>choices</source>
-   <translation type="unfinished" />
+   <translation>Wahlen</translation>
   </message>
   <message>
    <source>choices for animals</source>
-   <translation type="unfinished" />
+   <translation>Wahlen für Tiere</translation>
   </message>
   <message>
    <source>cleaned</source>
-   <translation type="unfinished" />
+   <translation>gereinigt</translation>
   </message>
   <message>
    <source>cleaning</source>
-   <translation type="unfinished" />
+   <translation>Reinigung</translation>
   </message>
   <message>
    <source>cleared</source>
@@ -400,52 +400,52 @@
   <message>
    <source>cleared</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>klar</translation>
   </message>
   <message>
    <source>clutch</source>
-   <translation type="unfinished" />
+   <translation>Gelege</translation>
   </message>
   <message>
    <source>clutch {clutch}</source>
-   <translation type="unfinished" />
+   <translation>Gelege {clutch}</translation>
   </message>
   <message>
    <source>clutches</source>
-   <translation type="unfinished" />
+   <translation>Gelege</translation>
   </message>
   <message>
    <source>code, kind, sex, hatched, tub, name: 26-101, corn snake, f, 3 Sep 2026, B4-2, Wren; ? where it is not known; bought if it came from outside</source>
-   <translation type="unfinished" />
+   <translation>Code, Art, Geschlecht, geschlüpft, Box, Name: 26-101, Kornnatter, w, 3. Sep 2026, B4-2, Wren; ? was nicht bekannt ist; gekauft, wenn es von außen kam</translation>
   </message>
   <message>
    <source>cooling</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>Kühlung</translation>
   </message>
   <message>
    <source>course of medicine</source>
-   <translation type="unfinished" />
+   <translation>Behandlung</translation>
   </message>
   <message>
    <source>courses of medicine</source>
-   <translation type="unfinished" />
+   <translation>Behandlungen</translation>
   </message>
   <message>
    <source>daily round</source>
-   <translation type="unfinished" />
+   <translation>Rundgang</translation>
   </message>
   <message>
    <source>daily rounds</source>
-   <translation type="unfinished" />
+   <translation>Rundgänge</translation>
   </message>
   <message>
    <source>dose</source>
-   <translation type="unfinished" />
+   <translation>Gabe</translation>
   </message>
   <message>
    <source>doses</source>
-   <translation type="unfinished" />
+   <translation>Gaben</translation>
   </message>
   <message>
    <source>dull</source>
@@ -454,15 +454,15 @@
   <message>
    <source>dull</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>matt</translation>
   </message>
   <message>
    <source>egg</source>
-   <translation type="unfinished" />
+   <translation>Ei</translation>
   </message>
   <message>
    <source>eggs</source>
-   <translation type="unfinished" />
+   <translation>Eier</translation>
   </message>
   <message>
    <source>empty tub</source>
@@ -471,31 +471,31 @@
   <message>
    <source>end</source>
    <comment>a hold</comment>
-   <translation type="unfinished" />
+   <translation>Ende</translation>
   </message>
   <message>
    <source>end of a hold</source>
-   <translation type="unfinished" />
+   <translation>Ende einer Pause</translation>
   </message>
   <message>
    <source>ends of holds</source>
-   <translation type="unfinished" />
+   <translation>Enden von Pausen</translation>
   </message>
   <message>
    <source>every 0 days is no feed night; every 4 days is right.</source>
-   <translation type="unfinished" />
+   <translation>alle 0 Tage ist kein Futterabend; alle 4 Tage ist richtig.</translation>
   </message>
   <message>
    <source>every day</source>
-   <translation type="unfinished" />
+   <translation>jeden Tag</translation>
   </message>
   <message>
    <source>every {count} days from {first}</source>
-   <translation type="unfinished" />
+   <translation>alle {count} Tage ab {first}</translation>
   </message>
   <message>
    <source>every {n}</source>
-   <translation type="unfinished" />
+   <translation>alle {n}</translation>
   </message>
   <message>
    <source>eye cap kept</source>
@@ -504,45 +504,45 @@
   <message>
    <source>eye cap kept</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>Augenkappe haftet</translation>
   </message>
   <message>
    <source>faecal test</source>
-   <translation type="unfinished" />
+   <translation>Kotuntersuchung</translation>
   </message>
   <message>
    <source>faecal test: {result}</source>
-   <translation type="unfinished" />
+   <translation>Kotuntersuchung: {result}</translation>
   </message>
   <message>
    <source>faecal tests</source>
-   <translation type="unfinished" />
+   <translation>Kotuntersuchungen</translation>
   </message>
   <message>
    <source>faeces</source>
-   <translation type="unfinished" />
+   <translation>Kot</translation>
   </message>
   <message>
    <source>faeces</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>Kot</translation>
   </message>
   <message>
    <source>female</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>Weibchen</translation>
   </message>
   <message>
    <source>file of readings</source>
-   <translation type="unfinished" />
+   <translation>Messwertdatei</translation>
   </message>
   <message>
    <source>files of readings</source>
-   <translation type="unfinished" />
+   <translation>Messwertdateien</translation>
   </message>
   <message>
    <source>found dead</source>
-   <translation type="unfinished" />
+   <translation>tot gefunden</translation>
   </message>
   <message>
    <source>gone</source>
@@ -551,37 +551,37 @@
   <message>
    <source>gone</source>
    <comment>prey</comment>
-   <translation type="unfinished" />
+   <translation>weg</translation>
   </message>
   <message>
    <source>good eggs, slugs, grams of the clutch, its code: 8, 2 slugs, 61 g, 26-9</source>
-   <translation type="unfinished" />
+   <translation>gute Eier, Wachseier, Gramm des Geleges, sein Code: 8, 2 Wachseier, 61 g, 26-9</translation>
   </message>
   <message>
    <source>grade, bag and number: mouse fuzzy: 14: 200</source>
-   <translation type="unfinished" />
+   <translation>Größe, Beutel und Anzahl: mouse fuzzy: 14: 200</translation>
   </message>
   <message>
    <source>gravid</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>trächtig</translation>
   </message>
   <message>
    <source>hatch day not known</source>
-   <translation type="unfinished" />
+   <translation>Schlupftag unbekannt</translation>
   </message>
   <message>
    <source>hatched {day}</source>
-   <translation type="unfinished" />
+   <translation>geschlüpft {day}</translation>
   </message>
   <message>
    <source>hatched {first} to {last}</source>
-   <translation type="unfinished" />
+   <translation>geschlüpft {first} bis {last}</translation>
   </message>
   <message>
    <source>heat</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>Wärme</translation>
   </message>
   <message>
    <source>hold</source>
@@ -589,27 +589,27 @@
   </message>
   <message>
    <source>hold {kind} ended</source>
-   <translation type="unfinished" />
+   <translation>Pause {kind} beendet</translation>
   </message>
   <message>
    <source>hold {kind} until it is ended</source>
-   <translation type="unfinished" />
+   <translation>Pause {kind}, bis sie beendet wird</translation>
   </message>
   <message>
    <source>hold {kind} until {day}</source>
-   <translation type="unfinished" />
+   <translation>Pause {kind} bis {day}</translation>
   </message>
   <message>
    <source>holds</source>
-   <translation type="unfinished" />
+   <translation>Pausen</translation>
   </message>
   <message>
    <source>how many and what: 8 pipped, 6 hatched, 1 failed, 1 died; a clutch after 'of'</source>
-   <translation type="unfinished" />
+   <translation>wie viele und was: 8 angeritzt, 6 geschlüpft, 1 verloren, 1 gestorben; ein Gelege nach 'of'</translation>
   </message>
   <message>
    <source>how many, clutch, first tub, sire: 12, 26-9, A4-1, Bram</source>
-   <translation type="unfinished" />
+   <translation>wie viele, Gelege, erste Box, Vater: 12, 26-9, A4-1, Bram</translation>
   </message>
   <message>
    <source>in pieces</source>
@@ -618,153 +618,153 @@
   <message>
    <source>in season</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>Paarungszeit</translation>
   </message>
   <message>
    <source>into {place}</source>
-   <translation type="unfinished" />
+   <translation>in {place}</translation>
   </message>
   <message>
    <source>into {place}, which is in no rack (A4-1 is rack A, row 4, tub 1)</source>
-   <translation type="unfinished" />
+   <translation>in {place}, das in keinem Rack ist (A4-1 ist Rack A, Reihe 4, Box 1)</translation>
   </message>
   <message>
    <source>is not in its tub</source>
-   <translation type="unfinished" />
+   <translation>ist nicht in seiner Box</translation>
   </message>
   <message>
    <source>it was {tub}</source>
-   <translation type="unfinished" />
+   <translation>es war {tub}</translation>
   </message>
   <message>
    <source>item</source>
-   <translation type="unfinished" />
+   <translation>Stück</translation>
   </message>
   <message>
    <source>items</source>
-   <translation type="unfinished" />
+   <translation>Stück</translation>
   </message>
   <message>
    <source>just shed</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>frisch gehäutet</translation>
   </message>
   <message>
    <source>kind / number / last day: transfer permit / 26-118 / 30 Jun 2027</source>
-   <translation type="unfinished" />
+   <translation>Art / Nummer / letzter Tag: Transportgenehmigung / 26-118 / 30. Jun 2027</translation>
   </message>
   <message>
    <source>laid</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>abgelegt</translation>
   </message>
   <message>
    <source>laid {eggs}</source>
-   <translation type="unfinished" />
+   <translation>abgelegt: {eggs}</translation>
   </message>
   <message>
    <source>laid {eggs}, clutch {code}</source>
-   <translation type="unfinished" />
+   <translation>abgelegt: {eggs}, Gelege {code}</translation>
   </message>
   <message>
    <source>left in</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>liegen gelassen</translation>
   </message>
   <message>
    <source>line of the plan</source>
-   <translation type="unfinished" />
+   <translation>Planzeile</translation>
   </message>
   <message>
    <source>line put aside</source>
-   <translation type="unfinished" />
+   <translation>Zeile beiseitegelegt</translation>
   </message>
   <message>
    <source>line put aside until</source>
-   <translation type="unfinished" />
+   <translation>Zeile beiseitegelegt bis</translation>
   </message>
   <message>
    <source>line {line}, {tub}: typed {typed}, the book has {book}</source>
-   <translation type="unfinished" />
+   <translation>Zeile {line}, {tub}: eingegeben {typed}, im Buch {book}</translation>
   </message>
   <message>
    <source>line {line}, {tub}: {said}</source>
-   <translation type="unfinished" />
+   <translation>Zeile {line}, {tub}: {said}</translation>
   </message>
   <message>
    <source>lines of the plan</source>
-   <translation type="unfinished" />
+   <translation>Planzeilen</translation>
   </message>
   <message>
    <source>lines put aside</source>
-   <translation type="unfinished" />
+   <translation>Zeilen beiseitegelegt</translation>
   </message>
   <message>
    <source>lines put aside until</source>
-   <translation type="unfinished" />
+   <translation>Zeilen beiseitegelegt bis</translation>
   </message>
   <message>
    <source>live prey lawful: {told}</source>
-   <translation type="unfinished" />
+   <translation>Lebendfutter erlaubt: {told}</translation>
   </message>
   <message>
    <source>male</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>Männchen</translation>
   </message>
   <message>
    <source>measurement</source>
-   <translation type="unfinished" />
+   <translation>Messung</translation>
   </message>
   <message>
    <source>measurements</source>
-   <translation type="unfinished" />
+   <translation>Messungen</translation>
   </message>
   <message>
    <source>mites</source>
-   <translation type="unfinished" />
+   <translation>Milben</translation>
   </message>
   <message>
    <source>mites</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>Milben</translation>
   </message>
   <message>
    <source>mites, {where}: {told}</source>
-   <translation type="unfinished" />
+   <translation>Milben, {where}: {told}</translation>
   </message>
   <message>
    <source>move</source>
-   <translation type="unfinished" />
+   <translation>Umzug</translation>
   </message>
   <message>
    <source>moves</source>
-   <translation type="unfinished" />
+   <translation>Umzüge</translation>
   </message>
   <message>
    <source>name Wren; line Sandpaper; either or both</source>
-   <translation type="unfinished" />
+   <translation>name Wren; line Sandpaper; eines oder beide</translation>
   </message>
   <message>
    <source>new arrival</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>Neuzugang</translation>
   </message>
   <message>
    <source>night answered</source>
-   <translation type="unfinished" />
+   <translation>Abend beantwortet</translation>
   </message>
   <message>
    <source>nights answered</source>
-   <translation type="unfinished" />
+   <translation>Abende beantwortet</translation>
   </message>
   <message>
    <source>no meal can be told, ask the keeper</source>
-   <translation type="unfinished" />
+   <translation>keine Mahlzeit zu sagen, Halter fragen</translation>
   </message>
   <message>
    <source>no tub yet</source>
-   <translation type="unfinished" />
+   <translation>noch keine Box</translation>
   </message>
   <message>
    <source>none</source>
@@ -772,12 +772,12 @@
   </message>
   <message>
    <source>none has a code</source>
-   <translation type="unfinished" />
+   <translation>keines hat einen Code</translation>
   </message>
   <message>
    <source>not offered</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>nicht angeboten</translation>
   </message>
   <message>
    <source>not reached</source>
@@ -786,11 +786,11 @@
   <message>
    <source>note</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>Notiz</translation>
   </message>
   <message>
    <source>noted: {note}</source>
-   <translation type="unfinished" />
+   <translation>notiert: {note}</translation>
   </message>
   <message>
    <source>offer</source>
@@ -798,11 +798,11 @@
   </message>
   <message>
    <source>offer {result}</source>
-   <translation type="unfinished" />
+   <translation>Angebot {result}</translation>
   </message>
   <message>
    <source>offered while {hold}</source>
-   <translation type="unfinished" />
+   <translation>angeboten trotz {hold}</translation>
   </message>
   <message>
    <source>offers</source>
@@ -815,30 +815,30 @@
   <message>
    <source>opaque</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>trüb</translation>
   </message>
   <message>
    <source>open</source>
    <comment>an end</comment>
-   <translation type="unfinished" />
+   <translation>offen</translation>
   </message>
   <message>
    <source>open mouth</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>offenes Maul</translation>
   </message>
   <message>
    <source>other</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>anderes</translation>
   </message>
   <message>
    <source>own figure</source>
-   <translation type="unfinished" />
+   <translation>eigener Wert</translation>
   </message>
   <message>
    <source>own figures</source>
-   <translation type="unfinished" />
+   <translation>eigene Werte</translation>
   </message>
   <message>
    <source>pairing</source>
@@ -851,82 +851,82 @@
   <message>
    <source>part taken</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>teils gefressen</translation>
   </message>
   <message>
    <source>permit</source>
-   <translation type="unfinished" />
+   <translation>Genehmigung</translation>
   </message>
   <message>
    <source>permits</source>
-   <translation type="unfinished" />
+   <translation>Genehmigungen</translation>
   </message>
   <message>
    <source>place put aside</source>
-   <translation type="unfinished" />
+   <translation>Platz beiseitegelegt</translation>
   </message>
   <message>
    <source>places put aside</source>
-   <translation type="unfinished" />
+   <translation>Plätze beiseitegelegt</translation>
   </message>
   <message>
    <source>popped</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>gepoppt</translation>
   </message>
   <message>
    <source>pre-lay shed</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>Häutung vor Ablage</translation>
   </message>
   <message>
    <source>probe placed</source>
-   <translation type="unfinished" />
+   <translation>Fühler gesetzt</translation>
   </message>
   <message>
    <source>probed</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>sondiert</translation>
   </message>
   <message>
    <source>probes placed</source>
-   <translation type="unfinished" />
+   <translation>Fühler gesetzt</translation>
   </message>
   <message>
    <source>prolapse</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>Vorfall</translation>
   </message>
   <message>
    <source>quarantine</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>Quarantäne</translation>
   </message>
   <message>
    <source>rack {letter}</source>
-   <translation type="unfinished" />
+   <translation>Rack {letter}</translation>
   </message>
   <message>
    <source>reading</source>
-   <translation type="unfinished" />
+   <translation>Messwert</translation>
   </message>
   <message>
    <source>readings</source>
-   <translation type="unfinished" />
+   <translation>Messwerte</translation>
   </message>
   <message>
    <source>refused</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>verweigert</translation>
   </message>
   <message>
    <source>refused, taken by {tub}</source>
-   <translation type="unfinished" />
+   <translation>verweigert, gefressen von {tub}</translation>
   </message>
   <message>
    <source>regurgitated</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>ausgewürgt</translation>
   </message>
   <message>
    <source>regurgitation</source>
@@ -942,39 +942,39 @@
   </message>
   <message>
    <source>remark</source>
-   <translation type="unfinished" />
+   <translation>Bemerkung</translation>
   </message>
   <message>
    <source>remarks</source>
-   <translation type="unfinished" />
+   <translation>Bemerkungen</translation>
   </message>
   <message>
    <source>result of a faecal test</source>
-   <translation type="unfinished" />
+   <translation>Ergebnis einer Kotuntersuchung</translation>
   </message>
   <message>
    <source>round begun</source>
-   <translation type="unfinished" />
+   <translation>Runde begonnen</translation>
   </message>
   <message>
    <source>round closed</source>
-   <translation type="unfinished" />
+   <translation>Runde geschlossen</translation>
   </message>
   <message>
    <source>round closed, {count} not reached</source>
-   <translation type="unfinished" />
+   <translation>Runde geschlossen, {count} nicht erreicht</translation>
   </message>
   <message>
    <source>rounds begun</source>
-   <translation type="unfinished" />
+   <translation>Runden begonnen</translation>
   </message>
   <message>
    <source>rounds closed</source>
-   <translation type="unfinished" />
+   <translation>Runden geschlossen</translation>
   </message>
   <message>
    <source>sent, clear, or found: and what the laboratory says</source>
-   <translation type="unfinished" />
+   <translation>abgeschickt, ohne Befund, oder gefunden: und was das Labor sagt</translation>
   </message>
   <message>
    <source>sex not known</source>
@@ -982,24 +982,24 @@
   </message>
   <message>
    <source>sexes</source>
-   <translation type="unfinished" />
+   <translation>Geschlechter</translation>
   </message>
   <message>
    <source>shed in pieces</source>
-   <translation type="unfinished" />
+   <translation>in Fetzen gehäutet</translation>
   </message>
   <message>
    <source>shed in pieces</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>in Fetzen gehäutet</translation>
   </message>
   <message>
    <source>shed sign</source>
-   <translation type="unfinished" />
+   <translation>Häutungszeichen</translation>
   </message>
   <message>
    <source>shed signs</source>
-   <translation type="unfinished" />
+   <translation>Häutungszeichen</translation>
   </message>
   <message>
    <source>shed whole</source>
@@ -1008,56 +1008,56 @@
   <message>
    <source>shed whole</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>vollständig gehäutet</translation>
   </message>
   <message>
    <source>sired</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>Nachzucht</translation>
   </message>
   <message>
    <source>skipped while {hold}</source>
-   <translation type="unfinished" />
+   <translation>ausgelassen wegen {hold}</translation>
   </message>
   <message>
    <source>slug</source>
-   <translation type="unfinished" />
+   <translation>Wachsei</translation>
   </message>
   <message>
    <source>slugs</source>
-   <translation type="unfinished" />
+   <translation>Wachseier</translation>
   </message>
   <message>
    <source>sold, died, on loan or missing, then a note; kept when it is back</source>
-   <translation type="unfinished" />
+   <translation>verkauft, gestorben, verliehen oder vermisst, dann eine Notiz; im Bestand, wenn es zurück ist</translation>
   </message>
   <message>
    <source>spot clean</source>
-   <translation type="unfinished" />
+   <translation>stellenweise gereinigt</translation>
   </message>
   <message>
    <source>standing</source>
-   <translation type="unfinished" />
+   <translation>Verbleib</translation>
   </message>
   <message>
    <source>standings</source>
-   <translation type="unfinished" />
+   <translation>Verbleib</translation>
   </message>
   <message>
    <source>step against mites</source>
-   <translation type="unfinished" />
+   <translation>Schritt gegen Milben</translation>
   </message>
   <message>
    <source>step of a start</source>
-   <translation type="unfinished" />
+   <translation>Schritt beim Anfüttern</translation>
   </message>
   <message>
    <source>steps against mites</source>
-   <translation type="unfinished" />
+   <translation>Schritte gegen Milben</translation>
   </message>
   <message>
    <source>steps of a start</source>
-   <translation type="unfinished" />
+   <translation>Schritte beim Anfüttern</translation>
   </message>
   <message>
    <source>still there</source>
@@ -1065,22 +1065,22 @@
   </message>
   <message>
    <source>still there, removed</source>
-   <translation type="unfinished" />
+   <translation>noch da, entfernt</translation>
   </message>
   <message>
    <source>straining</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>Pressen</translation>
   </message>
   <message>
    <source>stuck shed</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>Häutungsreste</translation>
   </message>
   <message>
    <source>tail</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>Schwanz</translation>
   </message>
   <message>
    <source>tail tip kept</source>
@@ -1089,40 +1089,40 @@
   <message>
    <source>tail tip kept</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>Schwanzspitze haftet</translation>
   </message>
   <message>
    <source>taken</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>gefressen</translation>
   </message>
   <message>
    <source>taken back: {count} results of a row</source>
-   <translation type="unfinished" />
+   <translation>zurückgenommen: {count} Ergebnisse einer Reihe</translation>
   </message>
   <message>
    <source>taken back: {what}</source>
-   <translation type="unfinished" />
+   <translation>zurückgenommen: {what}</translation>
   </message>
   <message>
    <source>the room</source>
-   <translation type="unfinished" />
+   <translation>der Raum</translation>
   </message>
   <message>
    <source>the scale reads in steps of {step}</source>
-   <translation type="unfinished" />
+   <translation>die Waage zeigt in Schritten von {step}</translation>
   </message>
   <message>
    <source>thing that becomes of eggs</source>
-   <translation type="unfinished" />
+   <translation>Verbleib von Eiern</translation>
   </message>
   <message>
    <source>to {place}</source>
-   <translation type="unfinished" />
+   <translation>nach {place}</translation>
   </message>
   <message>
    <source>to {place}, with {names}</source>
-   <translation type="unfinished" />
+   <translation>nach {place}, zu {names}</translation>
   </message>
   <message>
    <source>total length</source>
@@ -1130,7 +1130,7 @@
   </message>
   <message>
    <source>total length {length:g} cm</source>
-   <translation type="unfinished" />
+   <translation>Gesamtlänge {length:g} cm</translation>
   </message>
   <message>
    <source>total length {length}</source>
@@ -1143,19 +1143,19 @@
   <message>
    <source>travel or show</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>Reise oder Schau</translation>
   </message>
   <message>
    <source>tub cleaned</source>
-   <translation type="unfinished" />
+   <translation>Box gereinigt</translation>
   </message>
   <message>
    <source>tub cleaned whole</source>
-   <translation type="unfinished" />
+   <translation>Box ganz gereinigt</translation>
   </message>
   <message>
    <source>tub spot-cleaned</source>
-   <translation type="unfinished" />
+   <translation>Box stellenweise gereinigt</translation>
   </message>
   <message>
    <source>tubs</source>
@@ -1163,188 +1163,188 @@
   </message>
   <message>
    <source>tubs cleaned</source>
-   <translation type="unfinished" />
+   <translation>Boxen gereinigt</translation>
   </message>
   <message>
    <source>unknown</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>unbekannt</translation>
   </message>
   <message>
    <source>vet</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>Tierarzt</translation>
   </message>
   <message>
    <source>was found dead</source>
-   <translation type="unfinished" />
+   <translation>wurde tot gefunden</translation>
   </message>
   <message>
    <source>water</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>Wasser</translation>
   </message>
   <message>
    <source>way to know a sex</source>
-   <translation type="unfinished" />
+   <translation>Weg, ein Geschlecht zu kennen</translation>
   </message>
   <message>
    <source>weight {weight}</source>
-   <translation type="unfinished" />
+   <translation>Gewicht {weight}</translation>
   </message>
   <message>
    <source>who with, then locked if a lock was seen: Bram, locked</source>
-   <translation type="unfinished" />
+   <translation>mit wem, dann kopuliert, wenn es gesehen wurde: Bram, kopuliert</translation>
   </message>
   <message>
    <source>word of eggs</source>
-   <translation type="unfinished" />
+   <translation>Nachricht von Eiern</translation>
   </message>
   <message>
    <source>words of eggs</source>
-   <translation type="unfinished" />
+   <translation>Nachrichten von Eiern</translation>
   </message>
   <message>
    <source>wound</source>
-   <translation type="unfinished" />
+   <translation>Wunde</translation>
   </message>
   <message>
    <source>wound</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>Wunde</translation>
   </message>
   <message>
    <source>{called} and {called_2} are not in two tubs.</source>
-   <translation type="unfinished" />
+   <translation>{called} und {called_2} sind nicht in zwei Boxen.</translation>
   </message>
   <message>
    <source>{called} has neither clutch nor line in the book.</source>
-   <translation type="unfinished" />
+   <translation>{called} hat weder Gelege noch Linie im Buch.</translation>
   </message>
   <message>
    <source>{called} is a male; put the sex right first.</source>
-   <translation type="unfinished" />
+   <translation>{called} ist ein Männchen; zuerst das Geschlecht berichtigen.</translation>
   </message>
   <message>
    <source>{called} is a male; young are written on the dam's page.</source>
-   <translation type="unfinished" />
+   <translation>{called} ist ein Männchen; Junge werden auf der Seite der Mutter eingetragen.</translation>
   </message>
   <message>
    <source>{called} is in {place} already.</source>
-   <translation type="unfinished" />
+   <translation>{called} ist schon in {place}.</translation>
   </message>
   <message>
    <source>{called} is {value} too; put the sex right first.</source>
-   <translation type="unfinished" />
+   <translation>{called} ist auch {value}; zuerst das Geschlecht berichtigen.</translation>
   </message>
   <message>
    <source>{clutch} has {count} letters left, not {count_2}; fewer young, or another clutch code, is right.</source>
-   <translation type="unfinished" />
+   <translation>{clutch} hat noch {count} Buchstaben, nicht {count_2}; weniger Junge oder ein anderer Gelegecode ist richtig.</translation>
   </message>
   <message>
    <source>{clutch} was laid on {on} and cannot hatch on {hatched}; a later day, or another clutch, is right.</source>
-   <translation type="unfinished" />
+   <translation>{clutch} wurde am {on} abgelegt und kann nicht am {hatched} schlüpfen; ein späterer Tag oder ein anderes Gelege ist richtig.</translation>
   </message>
   <message>
    <source>{code!r} is not a sheet code; nine digits stand at its top.</source>
-   <translation type="unfinished" />
+   <translation>{code!r} ist kein Blattcode; oben stehen neun Ziffern.</translation>
   </message>
   <message>
    <source>{code!r} is the code of {who} already; a code of its own is right.</source>
-   <translation type="unfinished" />
+   <translation>{code!r} ist schon der Code von {who}; ein eigener Code ist richtig.</translation>
   </message>
   <message>
    <source>{code} does not stand in a tub today.</source>
-   <translation type="unfinished" />
+   <translation>{code} steht heute in keiner Box.</translation>
   </message>
   <message>
    <source>{count} animals here are called {text}; its code is one's.</source>
-   <translation type="unfinished" />
+   <translation>{count} Tiere hier heißen {text}; der Code gehört nur einem.</translation>
   </message>
   <message>
    <source>{count} as planned, {others} not</source>
-   <translation type="unfinished" />
+   <translation>{count} wie geplant, {others} nicht</translation>
   </message>
   <message>
    <source>{count} below</source>
-   <translation type="unfinished" />
+   <translation>{count} darunter</translation>
   </message>
   <message>
    <source>{count} entries</source>
-   <translation type="unfinished" />
+   <translation>{count} Einträge</translation>
   </message>
   <message>
    <source>{count} gone, {others} not</source>
-   <translation type="unfinished" />
+   <translation>{count} weg, {others} nicht</translation>
   </message>
   <message>
    <source>{count} hatched, {codes}</source>
-   <translation type="unfinished" />
+   <translation>{count} geschlüpft, {codes}</translation>
   </message>
   <message>
    <source>{count} hatched, {codes}, into {tubs}</source>
-   <translation type="unfinished" />
+   <translation>{count} geschlüpft, {codes}, in {tubs}</translation>
   </message>
   <message>
    <source>{count} items is no offer; 1 to {most} are right.</source>
-   <translation type="unfinished" />
+   <translation>{count} Stück ist kein Angebot; 1 bis {most} ist richtig.</translation>
   </message>
   <message>
    <source>{count} taken as planned ({lines})</source>
-   <translation type="unfinished" />
+   <translation>{count} wie geplant gefressen ({lines})</translation>
   </message>
   <message>
    <source>{count} without a plan stay not reached</source>
-   <translation type="unfinished" />
+   <translation>{count} ohne Plan bleiben nicht erreicht</translation>
   </message>
   <message>
    <source>{count} written otherwise already stay as they are</source>
-   <translation type="unfinished" />
+   <translation>{count} schon anders eingetragen, bleiben so</translation>
   </message>
   <message>
    <source>{count} {fate}</source>
    <comment>eggs</comment>
-   <translation type="unfinished" />
+   <translation>{count} {fate}</translation>
   </message>
   <message>
    <source>{days} days are more than can be planned; up to {most} are right.</source>
-   <translation type="unfinished" />
+   <translation>{days} Tage sind mehr, als geplant werden kann; bis zu {most} ist richtig.</translation>
   </message>
   <message>
    <source>{day} is a day to come; an entry is of today or before.</source>
-   <translation type="unfinished" />
+   <translation>{day} liegt in der Zukunft; ein Eintrag ist von heute oder früher.</translation>
   </message>
   <message>
    <source>{day} is a day to come; an entry is of {today} or a day before.</source>
-   <translation type="unfinished" />
+   <translation>{day} liegt in der Zukunft; ein Eintrag ist vom {today} oder einem Tag davor.</translation>
   </message>
   <message>
    <source>{day} lies before hatching on {hatched}.</source>
-   <translation type="unfinished" />
+   <translation>{day} liegt vor dem Schlupf am {hatched}.</translation>
   </message>
   <message>
    <source>{day}, here {words}</source>
-   <translation type="unfinished" />
+   <translation>{day}, hier {words}</translation>
   </message>
   <message>
    <source>{day}, there {words}</source>
-   <translation type="unfinished" />
+   <translation>{day}, dort {words}</translation>
   </message>
   <message>
    <source>{digits!r} may be a length or a score; svl {digits} or score {digits}.</source>
-   <translation type="unfinished" />
+   <translation>{digits!r} kann eine Länge oder ein Körperzustand sein; svl {digits} oder score {digits}.</translation>
   </message>
   <message>
    <source>{digits} holds a slip: its check digit does not fit.</source>
-   <translation type="unfinished" />
+   <translation>{digits} enthält einen Tippfehler: die Prüfziffer passt nicht.</translation>
   </message>
   <message>
    <source>{first!r} is no day; 2026-11-24 is right.</source>
-   <translation type="unfinished" />
+   <translation>{first!r} ist kein Tag; 2026-11-24 ist richtig.</translation>
   </message>
   <message>
    <source>{first} is a day to come; it hatched before {on}.</source>
-   <translation type="unfinished" />
+   <translation>{first} liegt in der Zukunft; geschlüpft ist es vor {on}.</translation>
   </message>
   <message>
    <source>{first} to {last}</source>
@@ -1352,11 +1352,11 @@
   </message>
   <message>
    <source>{folder} is where the book lies; another disk or a stick is right.</source>
-   <translation type="unfinished" />
+   <translation>In {folder} liegt das Buch; eine andere Platte oder ein Stick ist richtig.</translation>
   </message>
   <message>
    <source>{kind} {number}, until {on}</source>
-   <translation type="unfinished" />
+   <translation>{kind} {number}, bis {on}</translation>
   </message>
   <message>
    <source>{left}: {look}</source>
@@ -1364,259 +1364,259 @@
   </message>
   <message>
    <source>{length:g} cm snout to vent</source>
-   <translation type="unfinished" />
+   <translation>{length:g} cm Kopf-Rumpf</translation>
   </message>
   <message>
    <source>{lines} of another book</source>
-   <translation type="unfinished" />
+   <translation>{lines} eines anderen Buchs</translation>
   </message>
   <message>
    <source>{male} is short of a gate: {told}</source>
-   <translation type="unfinished" />
+   <translation>{male} fehlt eine Bedingung: {told}</translation>
   </message>
   <message>
    <source>{medicine} {told}</source>
-   <translation type="unfinished" />
+   <translation>{medicine} {told}</translation>
   </message>
   <message>
    <source>{most} and {last}</source>
-   <translation type="unfinished" />
+   <translation>{most} und {last}</translation>
   </message>
   <message>
    <source>{most} or {last}</source>
-   <translation type="unfinished" />
+   <translation>{most} oder {last}</translation>
   </message>
   <message>
    <source>{name} and {name_2} are both empty; nothing changes places.</source>
-   <translation type="unfinished" />
+   <translation>{name} und {name_2} sind beide leer; nichts wechselt den Platz.</translation>
   </message>
   <message>
    <source>{name} was taken in on {on} as {known}; nothing was added.</source>
-   <translation type="unfinished" />
+   <translation>{name} wurde am {on} als {known} übernommen; nichts kam hinzu.</translation>
   </message>
   <message>
    <source>{name}, {amount}, {route}, {every} until {until}</source>
-   <translation type="unfinished" />
+   <translation>{name}, {amount}, {route}, {every} bis {until}</translation>
   </message>
   <message>
    <source>{one} with {other}</source>
-   <translation type="unfinished" />
+   <translation>{one} mit {other}</translation>
   </message>
   <message>
    <source>{one} with {other}, {place} with {other_place}</source>
-   <translation type="unfinished" />
+   <translation>{one} mit {other}, {place} mit {other_place}</translation>
   </message>
   <message>
    <source>{part!r} is a second body score; one of each is right.</source>
-   <translation type="unfinished" />
+   <translation>{part!r} ist ein zweiter Körperzustand; einer genügt.</translation>
   </message>
   <message>
    <source>{part!r} is a second length from snout to vent; one of each is right.</source>
-   <translation type="unfinished" />
+   <translation>{part!r} ist eine zweite Kopf-Rumpf-Länge; eine genügt.</translation>
   </message>
   <message>
    <source>{part!r} is a second total length; one of each is right.</source>
-   <translation type="unfinished" />
+   <translation>{part!r} ist eine zweite Gesamtlänge; eine genügt.</translation>
   </message>
   <message>
    <source>{part!r} is no length and no score; svl 61.5, score 3, or total 74 are right, lengths in cm or with mm.</source>
-   <translation type="unfinished" />
+   <translation>{part!r} ist weder Länge noch Körperzustand; richtig sind svl 61.5, score 3 oder total 74, Längen in cm oder mit mm.</translation>
   </message>
   <message>
    <source>{part!r} is not understood; {laid}.</source>
-   <translation type="unfinished" />
+   <translation>{part!r} ist nicht zu verstehen; {laid}.</translation>
   </message>
   <message>
    <source>{part!r} is not understood; {named}.</source>
-   <translation type="unfinished" />
+   <translation>{part!r} ist nicht zu verstehen; {named}.</translation>
   </message>
   <message>
    <source>{path} cannot be read: {why}; name a file such as ca.crt.</source>
-   <translation type="unfinished" />
+   <translation>{path} ist nicht lesbar: {why}; eine Datei wie ca.crt nennen.</translation>
   </message>
   <message>
    <source>{path} could not be written: {error}.</source>
-   <translation type="unfinished" />
+   <translation>{path} konnte nicht geschrieben werden: {error}.</translation>
   </message>
   <message>
    <source>{path} holds no certificate in PEM; a file such as ca.crt is right.</source>
-   <translation type="unfinished" />
+   <translation>{path} enthält kein Zertifikat in PEM; eine Datei wie ca.crt ist richtig.</translation>
   </message>
   <message>
    <source>{path} is there already; a new file needs a name of its own.</source>
-   <translation type="unfinished" />
+   <translation>{path} ist schon da; eine neue Datei braucht einen eigenen Namen.</translation>
   </message>
   <message>
    <source>{planned} as planned, {others} not</source>
-   <translation type="unfinished" />
+   <translation>{planned} wie geplant, {others} nicht</translation>
   </message>
   <message>
    <source>{readings} from {name}, {aside} kept aside</source>
-   <translation type="unfinished" />
+   <translation>{readings} aus {name}, {aside} beiseitegelegt</translation>
   </message>
   <message>
    <source>{readings} of {name} taken in</source>
-   <translation type="unfinished" />
+   <translation>{readings} aus {name} übernommen</translation>
   </message>
   <message>
    <source>{rest!r} is not understood; {paired}.</source>
-   <translation type="unfinished" />
+   <translation>{rest!r} ist nicht zu verstehen; {paired}.</translation>
   </message>
   <message>
    <source>{rows} rows of {tubs} tubs</source>
-   <translation type="unfinished" />
+   <translation>{rows} Reihen mit {tubs} Boxen</translation>
   </message>
   <message>
    <source>{scope} was typed before and says the same; nothing was added.</source>
-   <translation type="unfinished" />
+   <translation>{scope} wurde schon eingegeben und sagt dasselbe; nichts kam hinzu.</translation>
   </message>
   <message>
    <source>{scope} was typed before: {lines} differ from the book; nothing was added.</source>
-   <translation type="unfinished" />
+   <translation>{scope} wurde schon eingegeben: {lines} weichen vom Buch ab; nichts kam hinzu.</translation>
   </message>
   <message>
    <source>{text!r} is no day; 12 Dec, 2026-12-12, 14 days or open are right.</source>
-   <translation type="unfinished" />
+   <translation>{text!r} ist kein Tag; richtig sind 12. Dez, 2026-12-12, 14 Tage oder offen.</translation>
   </message>
   <message>
    <source>{text!r} is no hatch date; 3 Sep 2026, 2026-09-03, Sep 2026, 2026 or ? are right.</source>
-   <translation type="unfinished" />
+   <translation>{text!r} ist kein Schlupfdatum; richtig sind 3. Sep 2026, 2026-09-03, Sep 2026, 2026 oder ?.</translation>
   </message>
   <message>
    <source>{text!r} is no hour of an evening; {least} to 23 is right.</source>
-   <translation type="unfinished" />
+   <translation>{text!r} ist keine Stunde eines Abends; {least} bis 23 ist richtig.</translation>
   </message>
   <message>
    <source>{text!r} is no number of young; 1 to {letters} are right: {hatched}.</source>
-   <translation type="unfinished" />
+   <translation>{text!r} ist keine Zahl von Jungen; richtig ist 1 bis {letters}: {hatched}.</translation>
   </message>
   <message>
    <source>{text!r} is no other tub in this room; B3·2 is one way.</source>
-   <translation type="unfinished" />
+   <translation>{text!r} ist keine andere Box in diesem Raum; B3·2 ist ein Weg.</translation>
   </message>
   <message>
    <source>{text!r} is no step of a scale; grams such as 0.1 or 1 are right.</source>
-   <translation type="unfinished" />
+   <translation>{text!r} ist kein Schritt einer Waage; Gramm wie 0.1 oder 1 sind richtig.</translation>
   </message>
   <message>
    <source>{text!r} is not a weight; digits and one point, such as 41.2, are right</source>
-   <translation type="unfinished" />
+   <translation>{text!r} ist kein Gewicht; richtig sind Ziffern und ein Punkt, etwa 41.2</translation>
   </message>
   <message>
    <source>{text!r} names no tub and no animal here; B3·2 or a name does.</source>
-   <translation type="unfinished" />
+   <translation>{text!r} nennt hier weder Box noch Tier; B3·2 oder ein Name tut es.</translation>
   </message>
   <message>
    <source>{text!r} names no tub; rack, row and tub are right: A4-1.</source>
-   <translation type="unfinished" />
+   <translation>{text!r} nennt keine Box; Rack, Reihe und Box sind richtig: A4-1.</translation>
   </message>
   <message>
    <source>{text!r} names nothing; {named}.</source>
-   <translation type="unfinished" />
+   <translation>{text!r} nennt nichts; {named}.</translation>
   </message>
   <message>
    <source>{there} are in {place}: {arrive} would share.</source>
-   <translation type="unfinished" />
+   <translation>{there} sind in {place}: {arrive} kämen dazu.</translation>
   </message>
   <message>
    <source>{there} is in {place}: {arrive} would share.</source>
-   <translation type="unfinished" />
+   <translation>{there} ist in {place}: {arrive} käme dazu.</translation>
   </message>
   <message>
    <source>{told!r} names no tub; rack, row and tub such as B3·2 or b3-2 do.</source>
-   <translation type="unfinished" />
+   <translation>{told!r} nennt keine Box; Rack, Reihe und Box wie B3·2 oder b3-2 tun es.</translation>
   </message>
   <message>
    <source>{told} by {who}</source>
-   <translation type="unfinished" />
+   <translation>{told} von {who}</translation>
   </message>
   <message>
    <source>{told} of {clutch}</source>
-   <translation type="unfinished" />
+   <translation>{told} aus {clutch}</translation>
   </message>
   <message>
    <source>{told}, {days}</source>
-   <translation type="unfinished" />
+   <translation>{told}, {days}</translation>
   </message>
   <message>
    <source>{told}, {treatment}</source>
-   <translation type="unfinished" />
+   <translation>{told}, {treatment}</translation>
   </message>
   <message>
    <source>{tub_name} was written meanwhile; type these lines again.</source>
-   <translation type="unfinished" />
+   <translation>{tub_name} wurde inzwischen eingetragen; diese Zeilen noch einmal eingeben.</translation>
   </message>
   <message>
    <source>{tub} is spared food ({hold}); / names the prey if it is given all the same.</source>
-   <translation type="unfinished" />
+   <translation>{tub} bekommt kein Futter ({hold}); / nennt das Futter, wenn es trotzdem gegeben wird.</translation>
   </message>
   <message>
    <source>{tub} regurgitated and is on hold; 7 and 3 go on, / chooses the prey.</source>
-   <translation type="unfinished" />
+   <translation>{tub} hat ausgewürgt und ist in Pause; 7 und 3 geht weiter, / wählt das Futter.</translation>
   </message>
   <message>
    <source>{tub} {gone}; 7 and a reason goes on.</source>
-   <translation type="unfinished" />
+   <translation>{tub} {gone}; 7 und ein Grund geht weiter.</translation>
   </message>
   <message>
    <source>{typed!r} counts no bag; {right}.</source>
-   <translation type="unfinished" />
+   <translation>{typed!r} zählt keinen Beutel; {right}.</translation>
   </message>
   <message>
    <source>{typed!r} is no clutch of hers; {known}.</source>
-   <translation type="unfinished" />
+   <translation>{typed!r} ist keines ihrer Gelege; {known}.</translation>
   </message>
   <message>
    <source>{typed!r} is no grade of prey here; {known} are.</source>
-   <translation type="unfinished" />
+   <translation>{typed!r} ist hier keine Futtergröße; es gibt {known}.</translation>
   </message>
   <message>
    <source>{typed!r} is no rack; {known} or room are right.</source>
-   <translation type="unfinished" />
+   <translation>{typed!r} ist kein Rack; richtig ist {known} oder room.</translation>
   </message>
   <message>
    <source>{typed!r} is no {what}; {right} are right.</source>
-   <translation type="unfinished" />
+   <translation>{typed!r} passt nicht als {what}; richtig sind {right}.</translation>
   </message>
   <message>
    <source>{typed!r} is not understood; {right}.</source>
-   <translation type="unfinished" />
+   <translation>{typed!r} ist nicht zu verstehen; {right}.</translation>
   </message>
   <message>
    <source>{typed!r} may be {either}; type a little more.</source>
-   <translation type="unfinished" />
+   <translation>{typed!r} kann {either} sein; etwas mehr tippen.</translation>
   </message>
   <message>
    <source>{typed} names no absence; 5 Dec to 14 Dec, 2026-12-05 to 2026-12-14 or 9 days is right.</source>
-   <translation type="unfinished" />
+   <translation>{typed} nennt keine Abwesenheit; 5 Dec to 14 Dec, 2026-12-05 to 2026-12-14 oder 9 days ist richtig.</translation>
   </message>
   <message>
    <source>{wanted!r} is no size of a rack; rows x tubs, such as 7x10, are right (at most {rows_most}x{tubs_most}).</source>
-   <translation type="unfinished" />
+   <translation>{wanted!r} ist keine Größe eines Racks; Reihen x Boxen, etwa 7x10, ist richtig (höchstens {rows_most}x{tubs_most}).</translation>
   </message>
   <message>
    <source>{weight} is no more than the bag of {bag}; 0 and + if no bag is on the scale</source>
-   <translation type="unfinished" />
+   <translation>{weight} ist nicht mehr als der Beutel mit {bag}; 0 und +, wenn kein Beutel auf der Waage ist</translation>
   </message>
   <message>
    <source>{weight}, typed twice</source>
-   <translation type="unfinished" />
+   <translation>{weight}, zweimal eingegeben</translation>
   </message>
   <message>
    <source>{word!r} is no feed night; tue fri, every 4 days, or a rule such as FREQ=WEEKLY;BYDAY=WE,SA is right.</source>
-   <translation type="unfinished" />
+   <translation>{word!r} ist kein Futterabend; richtig ist tue fri, every 4 days oder eine Regel wie FREQ=WEEKLY;BYDAY=WE,SA.</translation>
   </message>
   <message>
    <source>{words}, lot {lot}</source>
-   <translation type="unfinished" />
+   <translation>{words}, Charge {lot}</translation>
   </message>
   <message>
    <source>{young} by {sire}</source>
-   <translation type="unfinished" />
+   <translation>{young} von {sire}</translation>
   </message>
   <message>
    <source>{young} young of {clutch} would be more than its {good} good eggs; put the count of the eggs right first, or the number of young.</source>
-   <translation type="unfinished" />
+   <translation>{young} Junge von {clutch} wären mehr als die {good} guten Eier; zuerst die Zahl der Eier berichtigen, oder die der Jungen.</translation>
   </message>
  </context>
 </TS>
