@@ -16,6 +16,8 @@ from typing import Any
 
 from keeper.store.rows import KINDS, cell_names
 
+Rows = Mapping[str, Iterable[tuple[Any, ...]]]
+"""Rows by table, with the cells of ``CELLS``."""
 _BITS_63 = 2**63 - 1
 HEAD = ("id", "station", "keeper", "verb", "written", "utc_offset", "reason")
 """The columns of a batch's own row that its checksum covers."""
@@ -28,7 +30,7 @@ CELLS: Mapping[str, tuple[str, ...]] = {
 """The tables of what a batch wrote, with the cells that are hashed, in their order."""
 
 
-def checksum(head: Sequence[Any], rows: Mapping[str, Iterable[Sequence[Any]]]) -> int:
+def checksum(head: tuple[Any, ...], rows: Rows) -> int:
     """Of a batch with the cells *head*, and *rows* by table in the order of ``CELLS``."""
     total = row_hash("batch", head)
     for table, cells in rows.items():
@@ -36,12 +38,12 @@ def checksum(head: Sequence[Any], rows: Mapping[str, Iterable[Sequence[Any]]]) -
     return total & _BITS_63
 
 
-def row_hash(table: str, cells: Sequence[Any]) -> int:
+def row_hash(table: str, cells: tuple[Any, ...]) -> int:
     """
     >>> row_hash("animal", (7, 6)) == row_hash("animal", (7, 6, None)) != row_hash("animal", (7, 5))
     True
     """
-    text = f"{table} {tuple(cells)!a}"[:-1]
+    text = f"{table} {cells!a}"[:-1]
     while text.endswith(", None"):
         text = text[:-6]
     return int.from_bytes(blake2b(text.encode(), digest_size=8).digest(), "little")
@@ -53,24 +55,26 @@ def unlike(connection: sqlite3.Connection) -> list[int]:
     heads = connection.execute(f"SELECT checksum, {names} FROM batch WHERE checksum IS NOT NULL")
     told, found = dict[int, int](), dict[int, int]()
     for kept, *head in heads:
-        told[head[0]], found[head[0]] = kept, row_hash("batch", head)
+        told[head[0]], found[head[0]] = kept, row_hash("batch", tuple(head))
     if not told:
         return []
-    for table, cells in CELLS.items():
-        _add(found, table, connection.execute(f"SELECT batch, {', '.join(cells)} FROM {table}"))
+    for table in CELLS:
+        _add(found, table, connection)
     return sorted(batch for batch, kept in told.items() if found[batch] & _BITS_63 != kept)
 
 
-def _add(found: dict[int, int], table: str, rows: Iterable[tuple[Any, ...]]) -> None:
-    for batch, *cells in rows:
-        if batch in found:
-            found[batch] += row_hash(table, cells)
+def _add(found: dict[int, int], table: str, connection: sqlite3.Connection) -> None:
+    cells = CELLS[table]
+    at = cells.index("batch")
+    for row in connection.execute(f"SELECT {', '.join(cells)} FROM {table}"):
+        if row[at] in found:
+            found[row[at]] += row_hash(table, row)
 
 
 def insert_batch(
     connection: sqlite3.Connection,
-    head: Sequence[Any],
-    rows: Mapping[str, Iterable[Sequence[Any]]],
+    head: tuple[Any, ...],
+    rows: Rows,
 ) -> None:
     """Write the batch's own row, with the checksum of it and of what it is about to write."""
     connection.execute(_INSERT, (*head, checksum(head, rows)))

@@ -8,7 +8,7 @@ copies of one book from choosing the same key).
 """
 
 import sqlite3
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator
 from contextlib import contextmanager, suppress
 from dataclasses import dataclass, field
 from datetime import UTC, datetime, timedelta
@@ -198,7 +198,7 @@ def _next_key(connection: sqlite3.Connection, written: datetime, tail: Callable[
     return key
 
 
-def _write(connection: sqlite3.Connection, writer: BatchWriter, head: Sequence[Cell]) -> None:
+def _write(connection: sqlite3.Connection, writer: BatchWriter, head: tuple[Cell, ...]) -> None:
     """All that *writer* collected, under its own row, and the state that follows from it."""
     for target in writer.must_stand:
         _refuse_idle(connection, target, writer.id)
@@ -218,9 +218,9 @@ def _write(connection: sqlite3.Connection, writer: BatchWriter, head: Sequence[C
         refresh(connection, touched_animals(connection, changed))
 
 
-def _rows(writer: BatchWriter) -> dict[str, list[Sequence[Cell]]]:
+def _rows(writer: BatchWriter) -> dict[str, list[tuple[Cell, ...]]]:
     """The rows of a batch by table, in an order in which each finds what it refers to."""
-    rows: dict[str, list[Sequence[Cell]]] = {}
+    rows: dict[str, list[tuple[Cell, ...]]] = {}
     for table, key in writer.things:
         rows.setdefault(table, []).append((key, writer.id))
     for seq, event in enumerate(writer.events):
