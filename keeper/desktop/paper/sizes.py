@@ -15,7 +15,6 @@ class Paper(Enum):
     A4 = QPageSize.PageSizeId.A4
     LETTER = QPageSize.PageSizeId.Letter
 
-
     @property
     def called(self) -> str:
         """Its name as it is printed on a packet."""

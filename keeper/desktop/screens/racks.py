@@ -28,8 +28,8 @@ from keeper.desktop.screens.racks_walk import (
     aside,
     first_tub,
     next_lived,
-    place_at,
     rack_on,
+    scanned_in,
     to_end,
     tub_at,
     tub_counts,
@@ -84,18 +84,13 @@ class RacksScreen(QWidget):
 
     def scanned(self, code: str) -> None:
         """Choose the tub of the animal, or the place, whose label was scanned."""
-        everyone = self.room.everyone() if self.room else iter(())
-        found = next((row.animal.animal for row in everyone if row.animal.code == code), None)
-        tub = place_at(self.room, code) if self.room and found is None else None
-        if tub is not None:
-            self._choose(tub)
-        elif found is None:
-            self._notices.refused.emit(
-                tr("No animal in these racks has the code {code}.", code=code)
-            )
+        at, animal = scanned_in(self.room, code)
+        if at is None:
+            told = tr("No animal in these racks has the code {code}.", code=code)
+            self._notices.refused.emit(told)
         else:
-            self._animal = found
-            self._choose(where_is(self.room, found) if self.room else None)
+            self._animal = animal
+            self._choose(at)
 
     def close_down(self) -> None:
         """Let go of the book in the reader's thread."""

@@ -90,6 +90,14 @@ def place_at(room: Room, written: str) -> At | None:
     return next(stands, None) if wanted is not None else None
 
 
+def scanned_in(room: Room | None, code: str) -> tuple[At | None, int | None]:
+    """Where the animal or the tub stands whose label was scanned, and the animal if it is one."""
+    if room is None:
+        return None, None
+    found = next((row.animal.animal for row in room.everyone() if row.animal.code == code), None)
+    return (place_at(room, code) if found is None else where_is(room, found)), found
+
+
 def next_lived(room: Room, at: At, by: int) -> At:
     """The next tub with an animal in it, or the one before; *at* itself where there is none."""
     lived = [place for place, _ in _lived(room)]
