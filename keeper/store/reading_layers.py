@@ -28,8 +28,13 @@ _WIDE = tuple(
 _TAKEN = """
     SELECT NOT EXISTS (SELECT 1 FROM withdrawn w WHERE w.batch = e.batch AND w.seq IN (e.seq, -1))
     FROM readings_taken e WHERE e.batch = ?"""
-_LAYER = "INSERT INTO reading_layer (probe, day, batch, owned, held, stands)"
-_PUT = f"""{_LAYER} VALUES (?, ?, ?, ?, ?, ?)
+_UNSETTLED = f"""
+    SELECT DISTINCT l.batch FROM reading_layer l
+    WHERE l.stands <> coalesce(({_TAKEN.replace("?", "l.batch")}), l.stands)"""
+_LAYER = """
+    INSERT INTO reading_layer (probe, day, batch, owned, held, stands)
+    VALUES (?, ?, ?, ?, ?, ?)"""
+_PUT = f"""{_LAYER}
     ON CONFLICT (probe, day, batch) DO UPDATE SET
     owned = excluded.owned, held = excluded.held, stands = excluded.stands"""
 
@@ -55,7 +60,7 @@ def lay_over(
             empty, _ = _exchanged(_number(EMPTY_DAY), _number(before), _mask(owned))
             held = _number_bytes(empty)
         rows.append((probe, day, batch, owned, b"" if held == EMPTY_DAY else held, True))
-    connection.executemany(f"{_LAYER} VALUES (?, ?, ?, ?, ?, ?)", rows)
+    connection.executemany(_LAYER, rows)
 
 
 def settle(connection: sqlite3.Connection, batches: Iterable[int]) -> None:
@@ -79,10 +84,7 @@ def settle_all(connection: sqlite3.Connection) -> None:
 
 def unsettled(connection: sqlite3.Connection) -> list[int]:
     """Batches whose readings do not lie as their entry stands; empty when all do."""
-    rows = connection.execute(
-        f"""SELECT DISTINCT l.batch FROM reading_layer l
-            WHERE l.stands <> coalesce(({_TAKEN.replace("?", "l.batch")}), l.stands)"""
-    )
+    rows = connection.execute(_UNSETTLED)
     return [batch for (batch,) in rows]
 
 
