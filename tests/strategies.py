@@ -39,6 +39,7 @@ _NUMBERS: dict[str, st.SearchStrategy[Any]] = {
     "body_score": st.sampled_from((1.0, 2.5, 5.0)),
     "value": st.floats(allow_nan=False, allow_infinity=False),
     "temp_c": st.integers(-40_000, 90_000).map(lambda thousandths: thousandths / 1000),
+    "total_cm": st.integers(1, 30_000).map(lambda millimetres: millimetres / 10),
     "svl_cm": st.integers(1, 30_000).map(lambda millimetres: millimetres / 10),
     "count": st.integers(1, 5),
     "good": st.integers(0, 20),

@@ -25,6 +25,7 @@ from keeper.husbandry.events import (
     Sexed,
     ShedSign,
     Stock,
+    TotalLength,
     Weighing,
 )
 from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
@@ -125,6 +126,7 @@ def events_of(page: AnimalPage) -> Sequence[AnimalEvent]:
         *life.clutches,
         *life.pairings,
         *life.measures,
+        *life.lengths,
         *life.remarks,
         *life.care,
         *(sexed for sexed in beside.sexings if sexed.happened.day <= page.today),
@@ -142,6 +144,7 @@ TOLD_APART = (
     Stock,
     Moved,
     Measured,
+    TotalLength,
     Remark,
     HoldSet,
     ShedSign,

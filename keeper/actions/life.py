@@ -23,6 +23,7 @@ from keeper.husbandry.events import (
     Remark,
     Result,
     ShedSign,
+    TotalLength,
     Weighing,
 )
 from keeper.husbandry.now import AnimalNow
@@ -50,6 +51,7 @@ class Life:
     clutches: tuple[Clutch, ...] = ()
     pairings: tuple[Paired, ...] = ()  # of either side
     measures: tuple[Measured, ...] = ()
+    lengths: tuple[TotalLength, ...] = ()
     remarks: tuple[Remark, ...] = ()
     care: tuple[AnimalEvent, ...] = ()  # medicine, tests, permits, eggs, cleanings
 
@@ -80,6 +82,7 @@ def life_of(keeping: Keeping, animal: AnimalId, on: date) -> Life:
             if paired.happened.day <= on
         ),
         measures=read(Measured),
+        lengths=read(TotalLength),
         remarks=read(Remark),
         care=tuple(event for kind in CARE for event in read(kind)),
     )

@@ -1,10 +1,11 @@
 """A length and a body score as a keeper types them: ``61.5, score 3, along the spine``."""
 
 import re
+from dataclasses import replace
 
 from keeper.actions.typed_entries import Typed
 from keeper.husbandry.animal import AnimalId
-from keeper.husbandry.events import Measured, Remark, RemarkKind
+from keeper.husbandry.events import Measured, TotalLength
 from keeper.husbandry.when import Happened
 from keeper.language import tr, tr_table
 
@@ -21,7 +22,7 @@ _BETWEEN = re.compile(r"\s*;\s*|,\s+")  # 61,5 is a number
 def measured_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
     """Snout-vent length, body score or total length, in any order, then a note.
 
-    A length without a name is from snout to vent. A total length is kept in words, because
+    A length without a name is from snout to vent. A total length is an entry of its own, because
     body condition is reckoned from snout to vent alone.
 
     Raises:
@@ -39,15 +40,18 @@ def measured_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
         tr("noted: {note}", note=note) if note else ""
     )  # told too, because a slip may have made it a note
     what = ", ".join(part for part in (*told, noted) if part)
-    in_book = f"total length {total_cm:g} cm" if total_cm else ""  # the same in every language
-    kept = ", ".join(part for part in (in_book, note) if part)
-    if svl_cm is None and score is None:
-        remark = Remark(animal=animal, happened=happened, kind=RemarkKind.NOTE, text=kept)
-        return Typed(verb="measure", event=remark, what=what)
-    event = Measured(
-        animal=animal, happened=happened, note=kept or None, svl_cm=svl_cm, body_score=score
+    total = (
+        TotalLength(animal=animal, happened=happened, note=note or None, total_cm=total_cm)
+        if total_cm
+        else None
     )
-    return Typed(verb="measure", event=event, what=what)
+    if svl_cm is None and score is None and total is not None:
+        return Typed(verb="measure", event=total, what=what)
+    event = Measured(
+        animal=animal, happened=happened, note=note or None, svl_cm=svl_cm, body_score=score
+    )
+    also = (replace(total, note=None),) if total is not None else ()
+    return Typed(verb="measure", event=event, what=what, also=also)
 
 
 def _read(text: str) -> tuple[dict[str, float], str]:

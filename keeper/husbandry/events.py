@@ -182,6 +182,16 @@ class Measured(AnimalEvent):
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class TotalLength(AnimalEvent):
+    """From snout to tail tip. Body condition is reckoned from snout to vent alone."""
+
+    total_cm: float
+
+    def __post_init__(self) -> None:
+        refuse_unless_positive(LENGTH, self.total_cm)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class ShedSign(AnimalEvent):
     stage: ShedStage
     quality: ShedQuality | None = None
@@ -369,6 +379,7 @@ AboutAnimal = (
     | Regurgitation
     | Weighing
     | Measured
+    | TotalLength
     | ShedSign
     | HoldSet
     | HoldEnded

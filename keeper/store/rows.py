@@ -32,6 +32,7 @@ TABLES: dict[type[Any], str] = {
     events.Regurgitation: "regurgitation",
     events.Weighing: "weighing",
     events.Measured: "measured",
+    events.TotalLength: "total_length",
     events.ShedSign: "shed_sign",
     events.HoldSet: "hold_set",
     events.HoldEnded: "hold_ended",

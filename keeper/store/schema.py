@@ -40,6 +40,7 @@ ANIMAL_COLUMNS = {
         weight_mg INTEGER NOT NULL CHECK (weight_mg > 0), resolution_mg INTEGER,
         typed_twice INTEGER NOT NULL CHECK (typed_twice IN (0, 1))""",
     "measured": "svl_mm INTEGER CHECK (svl_mm > 0), body_score REAL CHECK (body_score > 0)",
+    "total_length": "total_mm INTEGER NOT NULL CHECK (total_mm > 0)",
     "shed_sign": """
         stage TEXT NOT NULL CHECK (stage IN ('dull', 'opaque', 'cleared', 'shed')),
         quality TEXT, pre_lay INTEGER NOT NULL CHECK (pre_lay IN (0, 1))""",

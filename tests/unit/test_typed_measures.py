@@ -5,7 +5,7 @@ from datetime import date
 import pytest
 
 from keeper.actions.typed_measures import measured_typed
-from keeper.husbandry.events import Measured, Remark
+from keeper.husbandry.events import Measured, TotalLength
 from keeper.husbandry.when import on_day
 
 ON = on_day(date(2026, 11, 24))
@@ -20,7 +20,7 @@ ON = on_day(date(2026, 11, 24))
         ("snout to vent: 61.5; score 3.5", 61.5, 3.5, None),
         ("score 4", None, 4.0, None),
         ("score 4, 61.5, along the spine, twice", 61.5, 4.0, "along the spine, twice"),
-        ("61.5, total 74", 61.5, None, "total length 74 cm"),
+        ("61.5, total 74", 61.5, None, None),
         ("svl 3", 3.0, None, None),
     ],
 )
@@ -31,12 +31,19 @@ def test_what_was_measured_is_understood_in_any_order(text, svl_cm, score, note)
     assert (event.svl_cm, event.body_score, event.note) == (svl_cm, score, note)
 
 
-def test_a_total_length_alone_is_kept_in_words():
+def test_a_total_length_alone_is_an_entry_of_its_own():
     typed = measured_typed(1, ON, "total 74, straight")
 
-    assert isinstance(typed.event, Remark)
-    assert typed.event.text == "total length 74 cm, straight"
+    assert typed.event == TotalLength(animal=1, happened=ON, total_cm=74.0, note="straight")
+    assert typed.also == ()
     assert typed.what == "total length 74 cm, noted: straight"
+
+
+def test_a_total_length_beside_others_is_written_with_them_and_the_note_stands_once():
+    typed = measured_typed(1, ON, "61.5, total 740 mm, straight")
+
+    assert (typed.event.svl_cm, typed.event.note) == (61.5, "straight")
+    assert typed.also == (TotalLength(animal=1, happened=ON, total_cm=74.0),)
 
 
 @pytest.mark.parametrize(

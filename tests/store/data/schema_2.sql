@@ -42,6 +42,7 @@ CREATE INDEX shed_sign_pre_lay ON shed_sign (animal) WHERE pre_lay = 1;
 CREATE INDEX snooze_batch ON snooze (batch);
 CREATE INDEX start_step_batch ON start_step (batch);
 CREATE INDEX stock_batch ON stock (batch);
+CREATE INDEX total_length_batch ON total_length (batch);
 CREATE INDEX weighing_batch ON weighing (batch);
 CREATE INDEX withdrawal_target ON withdrawal (target_batch);
 CREATE TABLE animal (
@@ -515,6 +516,17 @@ CREATE TABLE stock (
     note TEXT,status TEXT NOT NULL,
     PRIMARY KEY (animal, at, batch, seq)
 ) STRICT, WITHOUT ROWID;
+CREATE TABLE total_length (
+    animal INTEGER NOT NULL REFERENCES animal (id),
+    at INTEGER NOT NULL,
+    span INTEGER NOT NULL CHECK (span >= 0),
+    utc_offset INTEGER NOT NULL,
+    day INTEGER NOT NULL,
+    batch INTEGER NOT NULL REFERENCES batch (id),
+    seq INTEGER NOT NULL,
+    note TEXT,total_mm INTEGER NOT NULL CHECK (total_mm > 0),
+    PRIMARY KEY (animal, at, batch, seq)
+) STRICT, WITHOUT ROWID;
 CREATE TABLE weighing (
     animal INTEGER NOT NULL REFERENCES animal (id),
     at INTEGER NOT NULL,
@@ -701,6 +713,10 @@ CREATE TRIGGER stock_no_delete BEFORE DELETE ON stock
 BEGIN SELECT RAISE(ABORT, 'stock is insert-only'); END;
 CREATE TRIGGER stock_no_update BEFORE UPDATE ON stock
 BEGIN SELECT RAISE(ABORT, 'stock is insert-only'); END;
+CREATE TRIGGER total_length_no_delete BEFORE DELETE ON total_length
+BEGIN SELECT RAISE(ABORT, 'total_length is insert-only'); END;
+CREATE TRIGGER total_length_no_update BEFORE UPDATE ON total_length
+BEGIN SELECT RAISE(ABORT, 'total_length is insert-only'); END;
 CREATE TRIGGER weighing_no_delete BEFORE DELETE ON weighing
 BEGIN SELECT RAISE(ABORT, 'weighing is insert-only'); END;
 CREATE TRIGGER weighing_no_update BEFORE UPDATE ON weighing
