@@ -168,12 +168,17 @@ def _read_of(language: str, area: str) -> Catalogue:
 
 
 def compiled(language: str, into: Path) -> None:
-    """Make the one .qm of a language out of its catalogues. Raises CalledProcessError."""
+    """Make the one .qm of a language out of its catalogues. Raises CalledProcessError.
+
+    A window that runs reads the old one on, so the new one takes its name and not its place.
+    """
     tool = shutil.which("pyside6-lrelease", path=str(Path(sys.executable).parent))
     if tool is None:
         raise FileNotFoundError("pyside6-lrelease is missing; it comes with PySide6.")
     parts = [str(catalogue_path(language, area)) for area in AREAS]
-    subprocess.run([tool, "-silent", *parts, "-qm", str(into)], check=True)
+    fresh = into.with_suffix(".new")
+    subprocess.run([tool, "-silent", *parts, "-qm", str(fresh)], check=True)
+    fresh.replace(into)
 
 
 def main() -> int:
