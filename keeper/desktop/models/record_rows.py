@@ -11,6 +11,7 @@ from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersisten
 from PySide6.QtGui import QFont
 
 from keeper.actions.records import RecordRow
+from keeper.language import tr
 from keeper.reports.figures import day
 
 Index = QModelIndex | QPersistentModelIndex
@@ -49,9 +50,9 @@ def by_whom(row: RecordRow, seen: Seen) -> str:
         return row.batch.keeper
     station = row.batch.station
     if station == seen.station:
-        return "here"
+        return tr("here")
     made = _MADE_UP.fullmatch(station)
-    return f"machine {made[1]}" if made else station
+    return tr("machine {name}", name=made[1]) if made else station
 
 
 def _who(row: RecordRow, seen: Seen) -> str:
@@ -59,16 +60,16 @@ def _who(row: RecordRow, seen: Seen) -> str:
 
 
 def _stands(row: RecordRow, seen: Seen) -> str:
-    return "" if row.batch.stands else "taken back"
+    return "" if row.batch.stands else tr("taken back")
 
 
 COLUMNS = (
-    Column("written", when),
-    Column("what was done", lambda row, seen: row.batch.verb),
-    Column("animals", _who),
-    Column("what it says", lambda row, seen: row.told),
-    Column("by", by_whom),
-    Column("stands", _stands),
+    Column(tr("written"), when),
+    Column(tr("what was done"), lambda row, seen: tr(row.batch.verb)),
+    Column(tr("animals"), _who),
+    Column(tr("what it says"), lambda row, seen: row.told),
+    Column(tr("by"), by_whom),
+    Column(tr("stands"), _stands),
 )
 
 

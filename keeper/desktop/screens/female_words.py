@@ -11,6 +11,7 @@ from keeper.actions.females import FemaleRow
 from keeper.desktop.widgets.calendar_strip import Marks, Window, months_round
 from keeper.desktop.widgets.gate_row import FemaleFace, GateFace
 from keeper.desktop.widgets.tile import FACES, TileState
+from keeper.language import tr
 from keeper.reports.figures import ago, centimetres, day, days, grams, mass_unit, number, span
 from keeper.reports.words import because_text, word_of
 
@@ -19,7 +20,7 @@ if TYPE_CHECKING:
 
 S = TileState
 OF_GATE = {"met": S.GATE_MET, "not yet": S.GATE_NOT_YET, "cannot tell": S.GATE_CANNOT_TELL}
-RECKONING = "reckoning a day"
+RECKONING = tr("reckoning a day")
 _TOLD_DAYS = 365  # for so long a clutch is told on her row; her page has them all
 
 
@@ -52,16 +53,16 @@ def _kind(row: FemaleRow) -> str:
 
 def _beside(row: FemaleRow, on: date) -> str:
     if row.empty_g is not None:
-        return f"gate {grams(target_g(row))}"
+        return tr("gate {weight}", weight=grams(target_g(row)))
     if row.animal.weighed_on is None:
-        return "never weighed"
-    return f"last {days((on - row.animal.weighed_on).days)} ago"
+        return tr("never weighed")
+    return tr("last {days} ago", days=days((on - row.animal.weighed_on).days))
 
 
 def _marks(row: FemaleRow, forecast: WeightForecast | None, on: date) -> Marks:
-    missing = f"missing: {_missing(row, on) or 'nothing'}"
+    missing = tr("missing: {gates}", gates=_missing(row, on) or tr("nothing"))
     if row.ready == "met":
-        return Marks(at=on, told="every gate is met", beneath=missing)
+        return Marks(at=on, told=tr("every gate is met"), beneath=missing)
     age_on = next((g.on for g in row.gates if g.name == "age" and g.state == "not yet"), None)
     if wants_forecast(row):
         return _by_weight(forecast, age_on, missing, on)
@@ -88,10 +89,12 @@ def _bred(row: FemaleRow, on: date) -> str:
     pairings = [one for one in row.pairings if one.happened.day > laid]
     if pairings:
         last = pairings[-1]
-        seen = ", lock seen" if last.locked else ""
-        return f"paired {day(last.happened.day, on=on)}, {ago((on - last.happened.day).days)}{seen}"
+        when, since = day(last.happened.day, on=on), ago((on - last.happened.day).days)
+        if last.locked:
+            return tr("paired {day}, {ago}, lock seen", day=when, ago=since)
+        return tr("paired {day}, {ago}", day=when, ago=since)
     if row.clutches and (on - laid).days <= _TOLD_DAYS:
-        return f"laid {day(laid, on=on)}, {ago((on - laid).days)}"
+        return tr("laid {day}, {ago}", day=day(laid, on=on), ago=ago((on - laid).days))
     return ""
 
 
@@ -101,10 +104,10 @@ def _by_weight(
     if forecast is None:
         return Marks(from_on=age_on, told=RECKONING, beneath=missing)
     if forecast.on is None:
-        told = f"cannot tell: {because_text(forecast.because)}"
+        told = tr("cannot tell: {why}", why=because_text(forecast.because))
         return Marks(from_on=age_on, unknown=True, told=told, beneath=missing)
     if forecast.reached:
-        told = f"weight reached on {day(forecast.on, on=on)}, and lost since"
+        told = tr("weight reached on {day}, and lost since", day=day(forecast.on, on=on))
         return Marks(from_on=age_on, told=told, beneath=missing)
     return Marks(
         window=_window(forecast), from_on=age_on, told=_dates(forecast, on), beneath=missing
@@ -128,7 +131,11 @@ def _dates(forecast: WeightForecast, on: date) -> str:
     if forecast.on is None or forecast.low is None:
         return ""
     if forecast.high is None:
-        return f"{day(forecast.on, on=on)}   from {day(forecast.low, on=on)}, no latest day"
+        return tr(
+            "{day}   from {first}, no latest day",
+            day=day(forecast.on, on=on),
+            first=day(forecast.low, on=on),
+        )
     last = forecast.high if forecast.high.year != on.year else on
     between = span(day(forecast.low, on=last), day(forecast.high, on=on))
     return f"{day(forecast.on, on=last)}   {between}"
@@ -139,10 +146,12 @@ def _by_others(row: FemaleRow, age_on: date | None, missing: str, on: date) -> M
     open_gates = [gate for gate in row.gates if gate.state == "not yet"]
     dated = [gate for gate in open_gates if gate.on is not None]
     if not open_gates or len(dated) < len(open_gates):
-        return Marks(from_on=age_on, unknown=True, told="cannot tell a day", beneath=missing)
+        return Marks(from_on=age_on, unknown=True, told=tr("cannot tell a day"), beneath=missing)
     last = max(dated, key=lambda gate: gate.on or on)
     when = day(last.on or on, on=on)
-    told = f"old enough on {when}" if last.name == "age" else f"sheds about {when}"
+    told = tr("sheds about {day}", day=when)
+    if last.name == "age":
+        told = tr("old enough on {day}", day=when)
     at = next((gate.on for gate in dated if gate.name != "age"), None)
     return Marks(from_on=age_on, at=at, told=told, beneath=missing)
 
@@ -166,22 +175,26 @@ def _lacks(gate: Gate, on: date) -> str:
             wanted = span(
                 number(float(str(figures["low"])), 1), number(float(str(figures["high"])), 1)
             )
-            return f"score {wanted}, is {number(float(str(figures['score'])), 1)}"
+            is_now = number(float(str(figures["score"])), 1)
+            return tr("score {wanted}, is {score}", wanted=wanted, score=is_now)
         case "meals":
-            return f"{int(str(figures['need'])) - int(str(figures['have']))} kept meals"
+            lacking = int(str(figures["need"])) - int(str(figures["have"]))
+            return tr("{count} kept meals", count=lacking)
         case "age":
             in_view = gate.on is None or months_round(on, 0.0, 1.0).shows(gate.on)
-            return "age" if gate.on is None or in_view else f"age ({day(gate.on, on=on)})"
+            if gate.on is None or in_view:
+                return tr("age")
+            return tr("age ({day})", day=day(gate.on, on=on))
         case "shed":
-            return "a clear shed"
+            return tr("a clear shed")
 
 
 def _unknown(gate: Gate) -> str:
     return {
-        "age": "a hatching day",
-        "weight": "a weight",
-        "length": "a length",
-        "score": "a body score",
-        "shed": "a shed noted",
-        "meals": "meals noted",
+        "age": tr("a hatching day"),
+        "weight": tr("a weight"),
+        "length": tr("a length"),
+        "score": tr("a body score"),
+        "shed": tr("a shed noted"),
+        "meals": tr("meals noted"),
     }[gate.name]

@@ -35,8 +35,8 @@ from keeper.reports.writing import in_use
 if TYPE_CHECKING:
     from keeper.actions.forecasting import WeightForecast
 
-_NONE = "No female stands in this book. A sex is written on the animal’s page."
-_PERMISSION = (
+_NONE = tr("No female stands in this book. A sex is written on the animal’s page.")
+_PERMISSION = tr(
     "Every gate met is leave to consider a pairing, no advice to make one."
     " Enter opens her page, G changes the weight of the gate."
 )
@@ -73,7 +73,7 @@ class FemalesScreen(QWidget):
             if code in (row.animal.code, row.animal.place):
                 self._choose(number)
                 return
-        self._notices.refused.emit(f"No female here bears {code!r}.")
+        self._notices.refused.emit(tr("No female here bears {code!r}.", code=code))
 
     def close_down(self) -> None:
         """Let go of the book; a kind that is being fitted is called off."""
@@ -142,7 +142,7 @@ class FemalesScreen(QWidget):
     def _fail(self, error: Exception) -> None:
         if not isinstance(error, REFUSALS):
             raise error
-        self.none.setText(f"The females could not be read. {said(error)}")
+        self.none.setText(tr("The females could not be read. {why}", why=said(error)))
         self.none.show()
 
     # --- showing -----------------------------------------------------------------------------
@@ -162,12 +162,12 @@ class FemalesScreen(QWidget):
         column.addWidget(self.asking)
         self.none.hide()
         self.legend.show_caution(f"{_PERMISSION} {sentence(CAUTION)}")
-        self.head.show_words("Females", [("looking through the book", False)])
+        self.head.show_words(tr("Females"), [(tr("looking through the book"), False)])
 
     def _listen(self) -> None:
         self.list.activated.connect(lambda _: self._open())
-        add_told_key(self, "Enter", "open her page", self._open)
-        add_key(self, "G", "change the weight of the gate", self._ask_gate)
+        add_told_key(self, "Enter", tr("open her page"), self._open)
+        add_key(self, "G", tr("change the weight of the gate"), self._ask_gate)
         self._notices.changed.connect(self._hear)
         self._look.changed.connect(self._fit)
 
@@ -179,9 +179,9 @@ class FemalesScreen(QWidget):
 
     def _show(self, found: Females) -> None:
         ready = sum(row.ready == "met" for row in found.rows)
-        met = f"{ready} of {len(found.rows)}"
-        parts = [(met, True), ("have every gate met; nearest first", False)]
-        self.head.show_words("Females", parts)
+        met = tr("{number} of {last}", number=ready, last=len(found.rows))
+        parts = [(met, True), (tr("have every gate met; nearest first"), False)]
+        self.head.show_words(tr("Females"), parts)
         self.none.setText(_NONE)
         self.none.setVisible(not found.rows)
         self._fit()
@@ -229,7 +229,7 @@ class FemalesScreen(QWidget):
         except ValueError as refusal:
             self._notices.refused.emit(said(refusal))
             return False
-        self.asking.ask("Because", partial(self._set_gate, row, weight_g))
+        self.asking.ask(tr("Because"), partial(self._set_gate, row, weight_g))
         return False
 
     def _set_gate(self, row: FemaleRow, weight_g: float, reason: str) -> bool:

@@ -39,7 +39,7 @@ from keeper.desktop.screens.heat_words import (
 from keeper.language import tr
 from keeper.reports.figures import degrees, heat_unit
 
-KEYS = (
+KEYS = tr(
     "digits, Enter  write    +  −  row    /  zone    G  read with    L  logger file    P  probe"
     "    I  incubator    M  live"
 )
@@ -62,11 +62,11 @@ _KEYS = {
 }
 
 TOLD = {
-    "0": "and the other digits type what was read",
-    "Enter": "write what was typed",
-    "+, Down": "the next row",
-    "-, Up": "the row before",
-    "/, Right": "the next zone",
+    "0": tr("and the other digits type what was read"),
+    "Enter": tr("write what was typed"),
+    "+, Down": tr("the next row"),
+    "-, Up": tr("the row before"),
+    "/, Right": tr("the next zone"),
 }
 """Keys that the page takes by itself."""
 
@@ -104,7 +104,7 @@ class HeatScreen(HeatView):
             if code == line.place:
                 self._choose(number, self._cell)
                 return
-        self._notices.refused.emit(f"No place here bears {code!r}.")
+        self._notices.refused.emit(tr("No place here bears {code!r}.", code=code))
 
     def close_down(self) -> None:
         """Wait for what is being read."""
@@ -122,11 +122,11 @@ class HeatScreen(HeatView):
 
     def _listen(self) -> None:
         for key, words, slot in (
-            ("L", "take in a logger’s file", self.files.begin),
-            ("P", "place a probe here", self._place_probe),
-            ("G", "what readings are typed from", self._ask_read_with),
-            ("I", "limits of the incubator", self._ask_incubator),
-            ("M", "live readings of a message broker", self._look_at_live),
+            ("L", tr("take in a logger’s file"), self.files.begin),
+            ("P", tr("place a probe here"), self._place_probe),
+            ("G", tr("what readings are typed from"), self._ask_read_with),
+            ("I", tr("limits of the incubator"), self._ask_incubator),
+            ("M", tr("live readings of a message broker"), self._look_at_live),
         ):
             self.addAction(_action(self, key, words, slot))
         for key, words in TOLD.items():
@@ -174,7 +174,7 @@ class HeatScreen(HeatView):
             self.panel.show_reading(reading_face(*here, self._keeping.today, typed, asked))
 
     def _show_head(self) -> None:
-        self.head.show_words("Heat", *head_words(self._board, self._typing.read_with))
+        self.head.show_words(tr("Heat"), *head_words(self._board, self._typing.read_with))
 
     def _show_file(self, seen: Preview | None) -> None:
         self.live.looked_at = False
@@ -253,7 +253,7 @@ class HeatScreen(HeatView):
             self.files.place(here[0].place, here[1].zone)
 
     def _ask_read_with(self) -> None:
-        self.asking.ask("Readings are typed from", self._take_read_with, self._typing.read_with)
+        self.asking.ask(tr("Readings are typed from"), self._take_read_with, self._typing.read_with)
 
     def _take_read_with(self, text: str) -> bool:
         self._typing.read_with = text or GUN

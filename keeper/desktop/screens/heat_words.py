@@ -12,19 +12,21 @@ from keeper.desktop.widgets.day_night_band import BandFace, Limit
 from keeper.desktop.widgets.heat_list import CellFace, PlaceFace
 from keeper.desktop.widgets.reading_panel import ReadingFace
 from keeper.husbandry.events import Zone
-from keeper.language import tr
+from keeper.language import tr, tr_table
 from keeper.reports.figures import celsius, counted, day, degrees, number, span, tenths
 from keeper.reports.words import because_text, sentence, word
 
 READINGS = counted("reading", "readings")
 PLACES = counted("place", "places")
 COLUMNS = {Zone.HOT: 0, Zone.COOL: 1, Zone.NIGHT: 2}
-ORDERS = {"ymd": "year first", "dmy": "day first", "mdy": "month first"}
-UNSURE = {
-    "unit": "The unit stands nowhere in the file: U changes it.",
-    "order": "Day or month first cannot be told: O changes it.",
-    "probe": "The file names no probe: N gives it its name.",
-}
+ORDERS = tr_table({"ymd": "year first", "dmy": "day first", "mdy": "month first"})
+UNSURE = tr_table(
+    {
+        "unit": "The unit stands nowhere in the file: U changes it.",
+        "order": "Day or month first cannot be told: O changes it.",
+        "probe": "The file names no probe: N gives it its name.",
+    }
+)
 
 
 def place_face(line: HeatLine, on: date) -> PlaceFace:
@@ -43,21 +45,26 @@ def head_words(board: HeatBoard, read_with: str) -> tuple[list[tuple[str, bool]]
     parts = [(PLACES(len(board.lines)), True)]
     if board.faults:
         parts.append((f"{board.fault_places[0]}: {sentence(board.faults[0])}", True))
-    right = (f"{out} to look at", f"{unread} not read in two weeks", f"with {read_with}")
+    right = (
+        tr("{count} to look at", count=out),
+        tr("{count} not read in two weeks", count=unread),
+        tr("with {device}", device=read_with),
+    )
     return parts, right
 
 
 def reading_face(line: HeatLine, cell: HeatCell, on: date, typed: str, asked: str) -> ReadingFace:
     """The panel of the chosen cell."""
-    wanted = ""
+    zone = word(cell.zone)
     if cell.low_c is not None and cell.high_c is not None:
-        wanted = f", wanted {span(celsius(cell.low_c), celsius(cell.high_c))}"
-    last = "not read yet"
+        wanted = span(celsius(cell.low_c), celsius(cell.high_c))
+        zone = tr("{zone}, wanted {span}", zone=zone, span=wanted)
+    last = tr("not read yet")
     if cell.temp_c is not None and cell.at is not None:
-        last = f"last {celsius(cell.temp_c)}, {_when(cell.at, on)}"
+        last = tr("last {temp}, {when}", temp=celsius(cell.temp_c), when=_when(cell.at, on))
     return ReadingFace(
         place=line.place,
-        zone=f"{word(cell.zone)}{wanted}",
+        zone=zone,
         last=last,
         typed=typed,
         asked=asked,
@@ -68,10 +75,16 @@ def reading_face(line: HeatLine, cell: HeatCell, on: date, typed: str, asked: st
 def band_face(line: HeatLine, cell: HeatCell, band: DayBand) -> BandFace:
     """The picture of the chosen cell."""
     known = cell.low_c is not None and cell.high_c is not None
-    how = f"{band.days} days before"
-    how += " (middle, 5–95 %)" if band.has_band else f", {READINGS(band.count)}"
+    figures = {
+        "place": _where(line, cell),
+        "days": str(band.days),
+        "readings": READINGS(band.count),
+    }
+    title = tr("{place}: today against {days} days before, {readings}", **figures)
+    if band.has_band:
+        title = tr("{place}: today against {days} days before (middle, 5–95 %)", **figures)
     return BandFace(
-        title=f"{_where(line, cell)}: today against {how}",
+        title=title,
         band=band,
         wanted=(cell.low_c or 0.0, cell.high_c or 0.0) if known else None,
         limits=tuple(_limits(line, cell)),
@@ -81,7 +94,11 @@ def band_face(line: HeatLine, cell: HeatCell, band: DayBand) -> BandFace:
 def _where(line: HeatLine, cell: HeatCell) -> str:
     """Zone and place; a place that goes by the name of its zone is named once."""
     zone = word(cell.zone)
-    return zone if zone.casefold() == line.place.casefold() else f"{zone} of {line.place}"
+    return (
+        zone
+        if zone.casefold() == line.place.casefold()
+        else tr("{zone} of {place}", zone=zone, place=line.place)
+    )
 
 
 def _limits(line: HeatLine, cell: HeatCell) -> Iterator[Limit]:
@@ -97,33 +114,54 @@ def _limits(line: HeatLine, cell: HeatCell) -> Iterator[Limit]:
 
 def preview_lines(seen: Preview) -> Iterator[tuple[str, bool]]:
     """A logger file as it was understood, line by line; True: heavy."""
-    shape = seen.shape
-    yield f"{seen.path.name}: {READINGS(seen.readings)} would go in", True
+    shape, name = seen.shape, seen.path.name
+    told = tr("{file}: {readings} would go in", file=name, readings=READINGS(seen.readings))
+    yield told, True
     if seen.is_known and seen.known is not None:
-        yield f"Taken in before, on {day(seen.known.taken.date())}: it would add nothing.", True
+        on = day(seen.known.taken.date())
+        yield tr("Taken in before, on {day}: it would add nothing.", day=on), True
     unit = "°F" if shape.fahrenheit else "°C"
-    how = "read as last time" if seen.remembered else "found in the file"
-    yield f"{unit}, {ORDERS[shape.order]}, zone {shape.zone} where none is written ({how})", False
+    how = tr("read as last time") if seen.remembered else tr("found in the file")
+    figures = {"unit": unit, "order": ORDERS[shape.order], "zone": shape.zone, "how": how}
+    yield tr("{unit}, {order}, zone {zone} where none is written ({how})", **figures), False
     yield from ((UNSURE[what], True) for what in shape.unsure)
     for probe in seen.probes:
         yield _probe_words(probe), probe.place is None
     if seen.thinned:
-        yield f"{READINGS(seen.thinned)} share five minutes with a later one", False
+        thin = READINGS(seen.thinned)
+        yield tr("{readings} share five minutes with a later one", readings=thin), False
     if seen.aside:
         total = sum(aside.count for aside in seen.aside)
-        yield f"Kept aside: {READINGS(total)}", True
+        yield tr("Kept aside: {readings}", readings=READINGS(total)), True
         yield from ((_aside_words(aside), False) for aside in seen.aside)
 
 
 def _probe_words(probe: ProbeSpan) -> str:
     if probe.place is None:
-        return f"{probe.probe}: never placed; P places it ({READINGS(probe.readings)} wait)"
+        return tr(
+            "{probe}: never placed; P places it ({readings} wait)",
+            probe=probe.probe,
+            readings=READINGS(probe.readings),
+        )
     zone = word(probe.zone) if probe.zone else ""
     if probe.first_at is None or probe.last_at is None:
-        return f"{probe.probe} at {probe.place}, {zone}: nothing sound"
+        return tr(
+            "{probe} at {place}, {zone}: nothing sound",
+            probe=probe.probe,
+            place=probe.place,
+            zone=zone,
+        )
     days = span(day(probe.first_at.date()), day(probe.last_at.date()))
     range_c = span(celsius(probe.lowest_c or 0.0), celsius(probe.highest_c or 0.0))
-    return f"{probe.probe} at {probe.place}, {zone}: {READINGS(probe.readings)}, {days}, {range_c}"
+    return tr(
+        "{probe} at {place}, {zone}: {readings}, {days}, {range}",
+        probe=probe.probe,
+        place=probe.place,
+        zone=zone,
+        readings=READINGS(probe.readings),
+        days=days,
+        range=range_c,
+    )
 
 
 def _aside_words(aside: KeptAside) -> str:
@@ -145,7 +183,7 @@ def _cell_face(cell: HeatCell, on: date) -> CellFace:
 
 def _cell_words(cell: HeatCell, on: date) -> str:
     if cell.temp_c is None or cell.at is None:
-        return f"{word(cell.zone)} not read"
+        return tr("{zone} not read", zone=word(cell.zone))
     return f"{word(cell.zone)} {celsius(cell.temp_c)}, {_when(cell.at, on)}, {cell.standing}"
 
 

@@ -52,20 +52,21 @@ from keeper.desktop.screens.settings_words import (
 from keeper.desktop.widgets.asking_line import AskingLine
 from keeper.desktop.widgets.choice_row import ChoiceRow
 from keeper.desktop.widgets.words_line import HeadLine
+from keeper.language import tr
 from keeper.reports.writing import put_to_use
 
 NIGHTS, EVENING, MASS, HEAT, MARKS, LIGHT, TEXT, PLACE, LANGUAGE, PAPER = range(10)
 NAMES = (
-    "feed nights",
-    "when feed nights begin",
-    "grams or ounces",
-    "temperatures in Celsius or Fahrenheit",
-    "marks of numbers and dates",
-    "light, Day or Red lamp",
-    "size of the text",
-    "second place of backups",
-    "language of the words",
-    "size of the paper",
+    tr("feed nights"),
+    tr("when feed nights begin"),
+    tr("grams or ounces"),
+    tr("temperatures in Celsius or Fahrenheit"),
+    tr("marks of numbers and dates"),
+    tr("light, Day or Red lamp"),
+    tr("size of the text"),
+    tr("second place of backups"),
+    tr("language of the words"),
+    tr("size of the paper"),
 )
 KEYS = "1234567890"
 
@@ -140,8 +141,8 @@ class SettingsScreen(QWidget):
     def _show(self) -> None:
         if not self.isVisible():
             return
-        where = [("the digit of a line, or Enter on it, changes it", False)]
-        self._head.show_words("House ways", where)
+        where = [(tr("the digit of a line, or Enter on it, changes it"), False)]
+        self._head.show_words(tr("House ways"), where)
         shown = faces(self._keeping, self._look, figure_ways())
         for row, face in zip(self.rows, shown, strict=True):
             row.show_choice(face)
@@ -170,7 +171,7 @@ class SettingsScreen(QWidget):
     def _ask_evening(self) -> None:
         self._ask(
             EVENING,
-            "Feed nights begin at the hour",
+            tr("Feed nights begin at the hour"),
             lambda text: self._notices.tell_of(lambda: set_evening_hour(self._keeping, text)),
             str(evening_hour(self._keeping)),
             lambda text: evening_words(evening_typed(text)),
@@ -180,7 +181,7 @@ class SettingsScreen(QWidget):
         before = second_place(self._keeping.book.path)
         self._ask(
             PLACE,
-            "A folder on another disk or a stick (empty: none)",
+            tr("A folder on another disk or a stick (empty: none)"),
             self._set_place,
             str(before or ""),
             lambda text: place_words(self._keeping, second_place_typed(self._keeping, text)),
@@ -226,7 +227,7 @@ class SettingsScreen(QWidget):
         put_to_use(writing_of(ways, QLocale()))
         self._notices.changed.emit()
         self._notices.noted.emit(
-            "Every figure is written so from now on; the same key puts it back."
+            tr("Every figure is written so from now on; the same key puts it back.")
         )
 
     def _switch_light(self) -> None:

@@ -22,8 +22,8 @@ from keeper.language import tr
 from keeper.reports.figures import GAP, celsius, counted, day, grams, number, weekday
 from keeper.reports.writing import in_use, writing_as
 
-NIGHTS_ASKED = "Feed on (tue fri, every 4 days, or a rule)"
-BOOK, MACHINE = "in the book", "on this machine"
+NIGHTS_ASKED = tr("Feed on (tue fri, every 4 days, or a rule)")
+BOOK, MACHINE = tr("in the book"), tr("on this machine")
 SAMPLE_G, SAMPLE_C, SAMPLE_NUMBER = 41.2, 31.2, 1240.5
 _COPIES = counted("copy lies", "copies lie")
 
@@ -32,7 +32,7 @@ def nights_face(keeping: Keeping) -> ChoiceFace:
     chosen = feed_nights_chosen(keeping)
     return ChoiceFace(
         key="1",
-        name="Feed nights",
+        name=tr("Feed nights"),
         value=chosen.words,
         effect=coming_words(chosen, keeping.today),
         kept=BOOK,
@@ -42,18 +42,18 @@ def nights_face(keeping: Keeping) -> ChoiceFace:
 def coming_words(chosen: NightsChoice, today: date) -> str:
     """The next nights in words."""
     if not chosen.coming:
-        return "No night comes of this within a year."
+        return tr("No night comes of this within a year.")
     if not chosen.rules:
-        return "Every night is a feed night; each animal is due on its own day."
+        return tr("Every night is a feed night; each animal is due on its own day.")
     told = (f"{weekday(night)}{GAP}{day(night, on=today)}" for night in chosen.coming)
-    return f"Next feed nights: {', '.join(told)}."
+    return tr("Next feed nights: {nights}.", nights=", ".join(told))
 
 
 def evening_face(keeping: Keeping) -> ChoiceFace:
     hour = evening_hour(keeping)
     return ChoiceFace(
         key="2",
-        name="Feed nights begin at",
+        name=tr("Feed nights begin at"),
         value=f"{hour}:00",
         effect=evening_words(hour),
         kept=BOOK,
@@ -62,7 +62,11 @@ def evening_face(keeping: Keeping) -> ChoiceFace:
 
 def evening_words(hour: int) -> str:
     ends = int(NIGHT_ENDS_HOUR.value)
-    return f"A night written up later counts from {hour}:00 to {ends}:00 the next morning."
+    return tr(
+        "A night written up later counts from {hour}:00 to {ends}:00 the next morning.",
+        hour=hour,
+        ends=ends,
+    )
 
 
 def mass_face(ways: FigureWays) -> ChoiceFace:
@@ -71,12 +75,17 @@ def mass_face(ways: FigureWays) -> ChoiceFace:
         metric = grams(SAMPLE_G)
     with writing_as(replace(here, ounces=True)):
         ounces = grams(SAMPLE_G)
-    value = "ounces" if ways.ounces else "grams"
+    value = tr("ounces") if ways.ounces else tr("grams")
     return ChoiceFace(
         key="3",
-        name="Weights",
+        name=tr("Weights"),
         value=value,
-        effect=f"{metric} = {ounces}. A weight at the scales is typed in {value}.",
+        effect=tr(
+            "{grams} = {ounces}. A weight at the scales is typed in {unit}.",
+            grams=metric,
+            ounces=ounces,
+            unit=value,
+        ),
         kept=MACHINE,
     )
 
@@ -90,9 +99,14 @@ def heat_face(ways: FigureWays) -> ChoiceFace:
     value = "Fahrenheit" if ways.fahrenheit else "Celsius"
     return ChoiceFace(
         key="4",
-        name="Temperatures",
+        name=tr("Temperatures"),
         value=value,
-        effect=f"{metric} = {fahrenheit}. A reading is typed in degrees {value}.",
+        effect=tr(
+            "{celsius} = {fahrenheit}. A reading is typed in degrees {unit}.",
+            celsius=metric,
+            fahrenheit=fahrenheit,
+            unit=value,
+        ),
         kept=MACHINE,
     )
 
@@ -100,29 +114,38 @@ def heat_face(ways: FigureWays) -> ChoiceFace:
 def marks_face(ways: FigureWays, today: date) -> ChoiceFace:
     return ChoiceFace(
         key="5",
-        name="Numbers and dates",
-        value="as the program's own" if ways.house_marks else "as this machine's",
-        effect=f"They are written {number(SAMPLE_NUMBER, 1)} and {day(today)}.",
+        name=tr("Numbers and dates"),
+        value=tr("as the program's own") if ways.house_marks else tr("as this machine's"),
+        effect=tr(
+            "They are written {number} and {day}.",
+            number=number(SAMPLE_NUMBER, 1),
+            day=day(today),
+        ),
         kept=MACHINE,
     )
 
 
 def light_face(look: Look) -> ChoiceFace:
-    effect = "F12 changes it from anywhere."
+    effect = tr("F12 changes it from anywhere.")
     if look.red_lamp:
-        effect = "F12 changes it from anywhere, Ctrl+F12 dims it in four steps."
-    return ChoiceFace(key="6", name="Light", value=look.palette.name, effect=effect, kept=MACHINE)
+        effect = tr("F12 changes it from anywhere, Ctrl+F12 dims it in four steps.")
+    return ChoiceFace(
+        key="6", name=tr("Light"), value=tr(look.palette.name), effect=effect, kept=MACHINE
+    )
 
 
 def text_face(look: Look) -> ChoiceFace:
     """Larger type changes nothing where the window is small already, and that is said."""
-    body = f"Lines like this one stand in {number(look.font(Use.BODY).pointSizeF(), 1)} pt."
+    size = number(look.font(Use.BODY).pointSizeF(), 1)
+    body = tr("Lines like this one stand in {size} pt.", size=size)
     same = look.large_text and look.small_anyway
-    effect = "This window has no room for larger type; a larger window has." if same else body
+    effect = body
+    if same:
+        effect = tr("This window has no room for larger type; a larger window has.")
     return ChoiceFace(
         key="7",
-        name="Text",
-        value="larger" if look.large_text else "as drawn for the window",
+        name=tr("Text"),
+        value=tr("larger") if look.large_text else tr("as drawn for the window"),
         effect=effect,
         kept=MACHINE,
     )
@@ -132,8 +155,8 @@ def place_face(keeping: Keeping) -> ChoiceFace:
     folder = second_place(keeping.book.path)
     return ChoiceFace(
         key="8",
-        name="Second place of backups",
-        value=str(folder) if folder is not None else "none",
+        name=tr("Second place of backups"),
+        value=str(folder) if folder is not None else tr("none"),
         effect=place_words(keeping, folder),
         kept=MACHINE,
     )
@@ -142,12 +165,16 @@ def place_face(keeping: Keeping) -> ChoiceFace:
 def place_words(keeping: Keeping, folder: Path | None) -> str:
     """What becomes of the backups with *folder* as their second place."""
     if folder is None:
-        return "All backups lie beside the book; one disk that fails takes both."
+        return tr("All backups lie beside the book; one disk that fails takes both.")
     if not folder.is_dir():
-        return "It is not there now; the next backup will say so and stay beside the book alone."
+        return tr(
+            "It is not there now; the next backup will say so and stay beside the book alone."
+        )
     there = second_folder(keeping.book.path, folder)
-    return (
-        f"Each backup is copied to {there.name} there; {_COPIES(copies_in(keeping, folder))} there."
+    return tr(
+        "Each backup is copied to {name} there; {copies} there.",
+        name=there.name,
+        copies=_COPIES(copies_in(keeping, folder)),
     )
 
 

@@ -14,7 +14,7 @@ from PySide6.QtCore import (
     QSize,
     Qt,
 )
-from PySide6.QtGui import QPainter, QPen, QResizeEvent
+from PySide6.QtGui import QPainter, QPen, QPicture, QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QListView,
@@ -167,19 +167,32 @@ class GateLegend(Drawn):
 
     def _draw(self, painter: QPainter) -> None:
         look = self.look
-        self._left = look.u(7, 3.5)
         row = QRectF(0, 0, self.width(), look.u(10, 8))
+        measured = QPicture()
+        self._legend(QPainter(measured), row)
+        painter.save()
+        room = self.width() - look.u(7, 3.5)
+        share = min(1.0, room / self._left)  # words of another language may be longer
+        painter.translate(0, row.center().y() * (1 - share))
+        painter.scale(share, share)
+        self._legend(painter, row)
+        painter.restore()
+        font = look.font(Use.TABLE)
+        room = self.width() - 2 * look.u(7, 3.5)
+        for n, line in enumerate(list(wrapped(self._caution, font, room))[:2]):
+            place = QPointF(look.u(7, 3.5), row.bottom() + look.u(3, 2.6) + n * look.u(4.8, 4.2))
+            set_line(painter, place, line, font, look.colour("ink2"), room=room)
+
+    def _legend(self, painter: QPainter, row: QRectF) -> None:
+        """Tiles, letters and marks from the left; ``_left`` is where they end."""
+        look = self.look
+        self._left = look.u(7, 3.5)
         for state in GATES:
             self._tile(painter, row, state)
         for letter, words in _letters():
             self._words(painter, row, letter, Use.TABLE_STRONG, look.u(1, 0.7))
             self._words(painter, row, words, Use.TABLE, look.u(2.4, 1.5))
         self._marks(painter, row)
-        font = look.font(Use.TABLE)
-        room = self.width() - 2 * look.u(7, 3.5)
-        for n, line in enumerate(list(wrapped(self._caution, font, room))[:2]):
-            place = QPointF(look.u(7, 3.5), row.bottom() + look.u(3, 2.6) + n * look.u(4.8, 4.2))
-            set_line(painter, place, line, font, look.colour("ink2"), room=room)
 
     def _tile(self, painter: QPainter, row: QRectF, state: TileState) -> None:
         look, side = self.look, self.look.u(6.4, 5.2)
