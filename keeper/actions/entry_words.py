@@ -6,6 +6,7 @@ from typing import Any
 
 from keeper.actions.care_words import care_words
 from keeper.actions.due_board import FEED_NIGHTS
+from keeper.actions.joined import JOINED
 from keeper.actions.settings import nights_words
 from keeper.actions.tubs import offer_words
 from keeper.husbandry import events as e
@@ -24,6 +25,7 @@ KINDS: Mapping[str, Callable[[float], str]] = {
     "regurgitation": counted("regurgitation", "regurgitations"),
     "weighing": counted("weighing", "weighings"),
     "measured": counted("measurement", "measurements"),
+    "total_length": counted("total length", "total lengths"),
     "shed_sign": counted("shed sign", "shed signs"),
     "hold_set": counted("hold", "holds"),
     "hold_ended": counted("end of a hold", "ends of holds"),
@@ -96,6 +98,8 @@ def _of_the_body(event: Any) -> str:
     match event:
         case e.Weighing():
             return grams(event.weight_g) + (", typed twice" if event.typed_twice else "")
+        case e.TotalLength():
+            return tr("total length {length}", length=centimetres(event.total_cm))
         case e.Measured():
             return _measures(event)
         case e.ShedSign():
@@ -183,6 +187,8 @@ def _described(event: e.Described) -> str:
 
 def _chosen(event: e.Setting) -> str:
     """Feed nights in words, as they are typed; any other choice as it is kept."""
+    if event.key == JOINED:
+        return tr("{lines} of another book", lines=_LINES(len(event.value.split())))
     value = nights_words(event.value) if event.key == FEED_NIGHTS else event.value
     return f"{event.key}: {value}"
 
@@ -228,5 +234,6 @@ def _measures(event: e.Measured) -> str:
 
 
 _EGGS = counted("egg", "eggs")
+_LINES = counted("line", "lines")
 _SLUGS = counted("slug", "slugs")
 _READINGS = counted("reading", "readings")
