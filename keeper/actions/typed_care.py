@@ -47,7 +47,7 @@ _EVERY = re.compile(r"every\s+(?:(\d{1,3})\s*(?:d|day|days)|day)|daily", re.IGNO
 _UNTIL = re.compile(r"until\s+(\S.*)", re.IGNORECASE)
 _LASTS = re.compile(r"(\d{1,3})\s*(?:d|day|days)", re.IGNORECASE)
 _LOT = re.compile(r"(?:lot|batch)\s+(\S.*)", re.IGNORECASE)
-_EGGS = re.compile(r"(\d{1,3})\s*([a-z]+)", re.IGNORECASE)
+_EGGS = re.compile(r"(\d{1,3})\s*([^\W\d_]+)")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -73,7 +73,7 @@ HOLDS = {kind.value: kind for kind in HoldKind}
 REMARKS = {kind.value: kind for kind in RemarkKind if kind is not RemarkKind.PHOTO}
 RESULTS = {result.value: result for result in Result}
 OPEN_END = ("open", "?", "-", "", tr("open", sense="an end"))
-_ENDS = ("end ", f"{tr('end', sense='a hold')} ")
+_ENDS = ("end ", f"{tr('end', sense='a hold').casefold()} ")
 
 MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
 _SPOKEN_MONTHS = tuple(name.casefold()[:3] for name in Writing().months)

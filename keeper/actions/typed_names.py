@@ -1,4 +1,4 @@
-"""Names of shed signs, sexes, holds, remarks and results as a keeper types them.
+"""Names of signs, sexes, holds, remarks, results, tests, eggs and the like as a keeper types them.
 
 The English ones are always taken too; what is shown and typed in another language stands here.
 """
@@ -50,6 +50,22 @@ _ENGLISH = {
         "refused": "refused",
         "left in": "left in",
         "not offered": "not offered",
+        "sent": "sent",
+        "clear": "clear",
+        "found": "found",
+        "pipped": "pipped",
+        "hatched": "hatched",
+        "failed": "failed",
+        "died": "died",
+        "kept": "kept",
+        "missing": "missing",
+        "sold": "sold",
+        "begun": "begun",
+        "seen": "seen",
+        "ended": "ended",
+        "spot": "spot",
+        "whole": "whole",
+        "on loan": "on loan",
     },
 }
 

@@ -12,11 +12,11 @@ import pytest
 
 ROOT = Path(__file__).resolve().parents[2]
 
-UNFINISHED = {"actions", "screens", "widgets", "desk"}
+UNFINISHED = {"screens", "widgets", "desk"}
 """Parts that may still lack translations; none of the others may."""
 
 SEEN_TO_BE_ALIKE = {
-    *("OK", "Enter", "Rack", "Racks", "cm", "m", "adult"),
+    *("OK", "Enter", "Rack", "Racks", "cm", "m", "adult", "Rack {rack}", "Rack {letter}"),
     *("Jan", "Feb", "Apr", "Jun", "Jul", "Aug", "Sep", "Nov"),
 }
 """Sources that read the same in German; each stands here because somebody has looked."""

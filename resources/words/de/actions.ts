@@ -77,7 +77,7 @@
   </message>
   <message>
    <source>B begun, spray as vet or label say; B clear, seen or ended</source>
-   <translation>B begonnen, Mittel nach Tierarzt oder Packung; B frei, gesehen oder beendet</translation>
+   <translation>B begonnen, Mittel nach Tierarzt oder Packung; B ohne Befund, gesehen oder beendet</translation>
   </message>
   <message>
    <source>Code {code} is not of a night in this book; look whose sheet it is.</source>
@@ -297,7 +297,7 @@
   </message>
   <message>
    <source>Until when? A course needs its last day: until 12 Dec, or 14 days.</source>
-   <translation>Bis wann? Eine Behandlung braucht ihren letzten Tag: bis 12. Dez, oder 14 Tage.</translation>
+   <translation>Bis wann? Eine Behandlung braucht ihren letzten Tag: until 12 Dez, oder 14 days.</translation>
   </message>
   <message>
    <source>What was found? As the laboratory wrote it: found: flagellates.</source>
@@ -325,7 +325,7 @@
   </message>
   <message>
    <source>as the vet wrote it: name / amount / route / until 12 Dec or 14 days / every 2 days / lot 7; or given, missed or stopped</source>
-   <translation>wie vom Tierarzt geschrieben: Name / Menge / Weg / bis 12. Dez oder 14 Tage / alle 2 Tage / Charge 7; oder gegeben, versäumt oder abgesetzt</translation>
+   <translation>wie vom Tierarzt geschrieben: Name / Menge / Weg / until 12 Dez oder 14 days / every 2 days / lot 7; oder given, missed oder stopped (gegeben, versäumt, abgesetzt)</translation>
   </message>
   <message>
    <source>bag counted</source>
@@ -346,6 +346,11 @@
   <message>
    <source>bags opened</source>
    <translation>Beutel geöffnet</translation>
+  </message>
+  <message>
+   <source>begun</source>
+   <comment>typed</comment>
+   <translation>begonnen</translation>
   </message>
   <message>
    <source>body score {score:g}</source>
@@ -394,6 +399,11 @@
    <translation>Reinigung</translation>
   </message>
   <message>
+   <source>clear</source>
+   <comment>typed</comment>
+   <translation>ohne Befund</translation>
+  </message>
+  <message>
    <source>cleared</source>
    <translation>klar</translation>
   </message>
@@ -416,7 +426,7 @@
   </message>
   <message>
    <source>code, kind, sex, hatched, tub, name: 26-101, corn snake, f, 3 Sep 2026, B4-2, Wren; ? where it is not known; bought if it came from outside</source>
-   <translation>Code, Art, Geschlecht, geschlüpft, Box, Name: 26-101, Kornnatter, w, 3. Sep 2026, B4-2, Wren; ? was nicht bekannt ist; gekauft, wenn es von außen kam</translation>
+   <translation>Code, Art, Geschlecht, geschlüpft, Box, Name: 26-101, Kornnatter, w, 3 Sep 2026, B4-2, Wren; ? was nicht bekannt ist; bought, wenn es von außen kam</translation>
   </message>
   <message>
    <source>cooling</source>
@@ -438,6 +448,11 @@
   <message>
    <source>daily rounds</source>
    <translation>Rundgänge</translation>
+  </message>
+  <message>
+   <source>died</source>
+   <comment>typed</comment>
+   <translation>gestorben</translation>
   </message>
   <message>
    <source>dose</source>
@@ -476,6 +491,11 @@
   <message>
    <source>end of a hold</source>
    <translation>Ende einer Pause</translation>
+  </message>
+  <message>
+   <source>ended</source>
+   <comment>typed</comment>
+   <translation>beendet</translation>
   </message>
   <message>
    <source>ends of holds</source>
@@ -528,6 +548,11 @@
    <translation>Kot</translation>
   </message>
   <message>
+   <source>failed</source>
+   <comment>typed</comment>
+   <translation>verloren</translation>
+  </message>
+  <message>
    <source>female</source>
    <comment>typed</comment>
    <translation>Weibchen</translation>
@@ -539,6 +564,11 @@
   <message>
    <source>files of readings</source>
    <translation>Messwertdateien</translation>
+  </message>
+  <message>
+   <source>found</source>
+   <comment>typed</comment>
+   <translation>gefunden</translation>
   </message>
   <message>
    <source>found dead</source>
@@ -555,7 +585,7 @@
   </message>
   <message>
    <source>good eggs, slugs, grams of the clutch, its code: 8, 2 slugs, 61 g, 26-9</source>
-   <translation>gute Eier, Wachseier, Gramm des Geleges, sein Code: 8, 2 Wachseier, 61 g, 26-9</translation>
+   <translation>gute Eier, Wachseier (slugs), Gramm des Geleges, sein Code: 8, 2 slugs, 61 g, 26-9</translation>
   </message>
   <message>
    <source>grade, bag and number: mouse fuzzy: 14: 200</source>
@@ -569,6 +599,11 @@
   <message>
    <source>hatch day not known</source>
    <translation>Schlupftag unbekannt</translation>
+  </message>
+  <message>
+   <source>hatched</source>
+   <comment>typed</comment>
+   <translation>geschlüpft</translation>
   </message>
   <message>
    <source>hatched {day}</source>
@@ -605,7 +640,7 @@
   </message>
   <message>
    <source>how many and what: 8 pipped, 6 hatched, 1 failed, 1 died; a clutch after 'of'</source>
-   <translation>wie viele und was: 8 angeritzt, 6 geschlüpft, 1 verloren, 1 gestorben; ein Gelege nach 'of'</translation>
+   <translation>wie viele und was: 8 angeritzt, 6 geschlüpft, 1 verloren, 1 gestorben; ein Gelege nach „of“</translation>
   </message>
   <message>
    <source>how many, clutch, first tub, sire: 12, 26-9, A4-1, Bram</source>
@@ -648,6 +683,11 @@
    <source>just shed</source>
    <comment>typed</comment>
    <translation>frisch gehäutet</translation>
+  </message>
+  <message>
+   <source>kept</source>
+   <comment>typed</comment>
+   <translation>im Bestand</translation>
   </message>
   <message>
    <source>kind / number / last day: transfer permit / 26-118 / 30 Jun 2027</source>
@@ -719,6 +759,11 @@
   <message>
    <source>measurements</source>
    <translation>Messungen</translation>
+  </message>
+  <message>
+   <source>missing</source>
+   <comment>typed</comment>
+   <translation>vermisst</translation>
   </message>
   <message>
    <source>mites</source>
@@ -809,6 +854,11 @@
    <translation>Angebote</translation>
   </message>
   <message>
+   <source>on loan</source>
+   <comment>typed</comment>
+   <translation>verliehen</translation>
+  </message>
+  <message>
    <source>opaque</source>
    <translation>trüb</translation>
   </message>
@@ -860,6 +910,11 @@
   <message>
    <source>permits</source>
    <translation>Genehmigungen</translation>
+  </message>
+  <message>
+   <source>pipped</source>
+   <comment>typed</comment>
+   <translation>angeritzt</translation>
   </message>
   <message>
    <source>place put aside</source>
@@ -973,6 +1028,16 @@
    <translation>Runden geschlossen</translation>
   </message>
   <message>
+   <source>seen</source>
+   <comment>typed</comment>
+   <translation>gesehen</translation>
+  </message>
+  <message>
+   <source>sent</source>
+   <comment>typed</comment>
+   <translation>abgeschickt</translation>
+  </message>
+  <message>
    <source>sent, clear, or found: and what the laboratory says</source>
    <translation>abgeschickt, ohne Befund, oder gefunden: und was das Labor sagt</translation>
   </message>
@@ -1028,8 +1093,18 @@
    <translation>Wachseier</translation>
   </message>
   <message>
+   <source>sold</source>
+   <comment>typed</comment>
+   <translation>verkauft</translation>
+  </message>
+  <message>
    <source>sold, died, on loan or missing, then a note; kept when it is back</source>
    <translation>verkauft, gestorben, verliehen oder vermisst, dann eine Notiz; im Bestand, wenn es zurück ist</translation>
+  </message>
+  <message>
+   <source>spot</source>
+   <comment>typed</comment>
+   <translation>stellenweise</translation>
   </message>
   <message>
    <source>spot clean</source>
@@ -1126,7 +1201,7 @@
   </message>
   <message>
    <source>total length</source>
-   <translation type="unfinished" />
+   <translation>Gesamtlänge</translation>
   </message>
   <message>
    <source>total length {length:g} cm</source>
@@ -1134,11 +1209,11 @@
   </message>
   <message>
    <source>total length {length}</source>
-   <translation type="unfinished" />
+   <translation>Gesamtlänge {length}</translation>
   </message>
   <message>
    <source>total lengths</source>
-   <translation type="unfinished" />
+   <translation>Gesamtlängen</translation>
   </message>
   <message>
    <source>travel or show</source>
@@ -1194,7 +1269,12 @@
   </message>
   <message>
    <source>who with, then locked if a lock was seen: Bram, locked</source>
-   <translation>mit wem, dann kopuliert, wenn es gesehen wurde: Bram, kopuliert</translation>
+   <translation>mit wem, dann locked, wenn eine Kopulation gesehen wurde: Bram, locked</translation>
+  </message>
+  <message>
+   <source>whole</source>
+   <comment>typed</comment>
+   <translation>ganz</translation>
   </message>
   <message>
    <source>word of eggs</source>

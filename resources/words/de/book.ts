@@ -216,6 +216,10 @@
    <translation>Das Programm ist an einer Nachricht gescheitert; es wird nichts mehr gehört.</translation>
   </message>
   <message>
+   <source>The readings of batch {batch} do not lie as its entry stands.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The restored copy is not sound: {flaw}. Nothing was restored.</source>
    <translation>Die wiederhergestellte Kopie ist nicht heil: {flaw}. Nichts wurde wiederhergestellt.</translation>
   </message>

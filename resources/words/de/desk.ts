@@ -52,18 +52,6 @@
    <translation>Rotlicht dimmen</translation>
   </message>
   <message>
-   <source>Females</source>
-   <translation>Weibchen</translation>
-  </message>
-  <message>
-   <source>Heat</source>
-   <translation>Wärme</translation>
-  </message>
-  <message>
-   <source>House ways</source>
-   <translation>Hausgebrauch</translation>
-  </message>
-  <message>
    <source>Keys of this place</source>
    <translation>Tasten dieser Seite</translation>
   </message>

@@ -41,6 +41,10 @@
    <translation>Eine Ziffer wählt ein Rack, noch einmal lässt es weg. Was nicht gewählt ist, bleibt fällig.</translation>
   </message>
   <message>
+   <source>A folder on another disk or a stick (empty: none)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>A folder with a table for each kind of entry, the readings and the photos: for a spreadsheet, for another machine, for whoever gets an animal. Of one animal only its own lines are written.</source>
    <translation>Ein Ordner mit einer Tabelle für jede Art von Eintrag, den Messwerten und den Fotos: für eine Tabellenkalkulation, für einen anderen Rechner, für den, der ein Tier bekommt. Von einem Tier werden nur seine eigenen Zeilen geschrieben.</translation>
   </message>
@@ -65,12 +69,20 @@
    <translation>Neues Rack, Reihen x Boxen (A 7x10)</translation>
   </message>
   <message>
+   <source>A night written up later counts from {hour}:00 to {ends}:00 the next morning.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>A weight inside the range is written in silence.</source>
    <translation>Ein Gewicht im Bereich wird still geschrieben.</translation>
   </message>
   <message>
    <source>Against mites ({right})</source>
    <translation>Gegen Milben ({right})</translation>
+  </message>
+  <message>
+   <source>All backups lie beside the book; one disk that fails takes both.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>All but, at the table</source>
@@ -99,6 +111,10 @@
   <message>
    <source>Bag opened (mouse fuzzy: 14)</source>
    <translation>Beutel geöffnet (mouse fuzzy: 14)</translation>
+  </message>
+  <message>
+   <source>Because</source>
+   <translation>Weil</translation>
   </message>
   <message>
    <source>By {layer}</source>
@@ -145,6 +161,10 @@
    <translation>Rundgang gemacht (room, ein Rack oder eine Reihe)</translation>
   </message>
   <message>
+   <source>Day or month first cannot be told: O changes it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Diary file (empty: none)</source>
    <translation>Datei des Tagebuchs (leer: keine)</translation>
   </message>
@@ -155,6 +175,10 @@
   <message>
    <source>Dose of {who} (given, missed or stopped, then why)</source>
    <translation>Gabe für {who} (given, missed oder stopped, dann warum)</translation>
+  </message>
+  <message>
+   <source>Each backup is copied to {name} there; {copies} there.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Eating again since {day}.</source>
@@ -229,6 +253,18 @@
    <translation>Jedes Weibchen von {species} ab wie viel {unit}</translation>
   </message>
   <message>
+   <source>Every figure is written so from now on; the same key puts it back.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Every gate met is leave to consider a pairing, no advice to make one. Enter opens her page, G changes the weight of the gate.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Every night is a feed night; each animal is due on its own day.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Every other step was tried. A live newborn is a last one, and in many places it is forbidden: check local law, and ask a reptile vet. With 7 you say that it is lawful where you are; that is written with today's date, stands in Records, and can be taken back there.</source>
    <translation>Jeder andere Schritt wurde versucht. Ein lebendes Neugeborenes ist der letzte und vielerorts verboten: örtliches Recht prüfen und einen Reptilientierarzt fragen. Mit 7 wird erklärt, dass es hier erlaubt ist; das wird mit dem heutigen Datum eingetragen, steht in „Aufzeichnungen“ und lässt sich dort zurücknehmen.</translation>
   </message>
@@ -245,12 +281,40 @@
    <translation>{who} tauschen mit Box (B3·2) oder Tier (mit Namen)</translation>
   </message>
   <message>
+   <source>F12 changes it from anywhere, Ctrl+F12 dims it in four steps.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>F12 changes it from anywhere.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>FOUND DEAD</source>
    <translation>TOT GEFUNDEN</translation>
   </message>
   <message>
    <source>Faecal test</source>
    <translation>Kotuntersuchung</translation>
+  </message>
+  <message>
+   <source>Feed nights</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Feed nights begin at</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Feed nights begin at the hour</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Feed on (tue fri, every 4 days, or a rule)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Females</source>
+   <translation>Weibchen</translation>
   </message>
   <message>
    <source>Find an animal</source>
@@ -285,6 +349,10 @@
    <translation>WIE VIELE</translation>
   </message>
   <message>
+   <source>Heat</source>
+   <translation>Wärme</translation>
+  </message>
+  <message>
    <source>Her last weights</source>
    <translation>Letzte Gewichte</translation>
   </message>
@@ -301,6 +369,10 @@
    <translation>Warme Seiten, in den letzten zwei Tagen gemessen: {count} von {rows}.</translation>
   </message>
   <message>
+   <source>House ways</source>
+   <translation>Hausgebrauch</translation>
+  </message>
+  <message>
    <source>IT WAS TUB</source>
    <translation>ES WAR BOX</translation>
   </message>
@@ -313,6 +385,10 @@
    <translation>Wiederkehr: {end}. Zweimal beiseitegelegt und wieder da, rückt es eine Stufe auf. „Aufzeichnungen“ nimmt es sofort zurück.</translation>
   </message>
   <message>
+   <source>It is not there now; the next backup will say so and stay beside the book alone.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Its last weights</source>
    <translation>Letzte Gewichte</translation>
   </message>
@@ -323,6 +399,10 @@
   <message>
    <source>Join the book in the folder</source>
    <translation>Das Buch in diesem Ordner übernehmen</translation>
+  </message>
+  <message>
+   <source>Kept aside: {readings}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>LIVE PREY?</source>
@@ -373,8 +453,16 @@
    <translation>Lebensstreifen auf Papier</translation>
   </message>
   <message>
+   <source>Light</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Limits of the incubator, {unit} ({low}-{high})</source>
    <translation>Grenzen des Inkubators, {unit} ({low}-{high})</translation>
+  </message>
+  <message>
+   <source>Lines like this one stand in {size} pt.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Looked at: {animals}, by their weights, meals, refusals, sheds, holds and remarks.</source>
@@ -443,6 +531,10 @@
   <message>
    <source>Nearer</source>
    <translation>Näher heran</translation>
+  </message>
+  <message>
+   <source>Next feed nights: {nights}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Next offer</source>
@@ -517,6 +609,14 @@
    <translation>Für diese Zeile läuft keine Kur.</translation>
   </message>
   <message>
+   <source>No female here bears {code!r}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>No female stands in this book. A sex is written on the animal’s page.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No female stands in this book; there is no gate.</source>
    <translation>In diesem Buch steht kein Weibchen; es gibt keine Schwelle.</translation>
   </message>
@@ -535,6 +635,14 @@
   <message>
    <source>No looser limit is proposed for this line.</source>
    <translation>Für diese Zeile ist keine weitere Grenze vorgeschlagen.</translation>
+  </message>
+  <message>
+   <source>No night comes of this within a year.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>No place here bears {code!r}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>No round is open, so {code!r} has no tub to go to; Enter begins one.</source>
@@ -579,6 +687,10 @@
   <message>
    <source>Nothing was taken in. Mend these and try again:</source>
    <translation>Nichts wurde aufgenommen. Dies berichtigen und noch einmal versuchen:</translation>
+  </message>
+  <message>
+   <source>Numbers and dates</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>ONE OF THESE</source>
@@ -701,6 +813,10 @@
    <translation>Die Racks werden gelesen</translation>
   </message>
   <message>
+   <source>Readings are typed from</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Refusals</source>
    <translation>Verweigerungen</translation>
   </message>
@@ -737,6 +853,10 @@
    <translation>REST DER REIHE</translation>
   </message>
   <message>
+   <source>Second place of backups</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Shed sign</source>
    <translation>Häutungszeichen</translation>
   </message>
@@ -757,6 +877,18 @@
    <translation>{counts} aufnehmen</translation>
   </message>
   <message>
+   <source>Taken in before, on {day}: it would add nothing.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Temperatures</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Text</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The animal before</source>
    <translation>Voriges Tier</translation>
   </message>
@@ -775,6 +907,14 @@
   <message>
    <source>The females are still being read; then it asks.</source>
    <translation>Die Weibchen werden noch gelesen; dann wird gefragt.</translation>
+  </message>
+  <message>
+   <source>The females could not be read. {why}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The file names no probe: N gives it its name.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>The files hold no rows.</source>
@@ -861,6 +1001,10 @@
    <translation>Vorige Box</translation>
   </message>
   <message>
+   <source>The unit stands nowhere in the file: U changes it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The walk is through; a scan or − goes to an animal again.</source>
    <translation>Der Gang ist zu Ende; ein Scan oder − führt wieder zu einem Tier.</translation>
   </message>
@@ -893,6 +1037,10 @@
    <translation>Im Rest dieser Reihe gibt es keine Box {digit}.</translation>
   </message>
   <message>
+   <source>They are written {number} and {day}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Thin older backups out again</source>
    <translation>Ältere Sicherungen wieder ausdünnen</translation>
   </message>
@@ -923,6 +1071,10 @@
   <message>
    <source>This tub is empty: there is no animal to open.</source>
    <translation>Diese Box ist leer: Es gibt kein Tier zu öffnen.</translation>
+  </message>
+  <message>
+   <source>This window has no room for larger type; a larger window has.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>To hatching</source>
@@ -1073,12 +1225,32 @@
    <translation>ein Futterbeutel geöffnet</translation>
   </message>
   <message>
+   <source>a body score</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a clear shed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>a dose of medicine given, or missed</source>
    <translation>eine Arzneigabe gegeben oder versäumt</translation>
   </message>
   <message>
+   <source>a hatching day</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a length</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>a place, such as B4·2</source>
    <translation>ein Platz, etwa B4·2</translation>
+  </message>
+  <message>
+   <source>a shed noted</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>a small first item, in peace</source>
@@ -1087,6 +1259,10 @@
   <message>
    <source>a step against mites, of a rack or the room</source>
    <translation>ein Schritt gegen Milben, im Rack oder Raum</translation>
+  </message>
+  <message>
+   <source>a weight</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>act {temp}</source>
@@ -1099,6 +1275,10 @@
   <message>
    <source>again</source>
    <translation>noch einmal</translation>
+  </message>
+  <message>
+   <source>age ({day})</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>age ?</source>
@@ -1117,12 +1297,24 @@
    <translation>allein</translation>
   </message>
   <message>
+   <source>and the other digits type what was read</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>arrows walk the racks   X exchanges tubs   D sizes the rack   R refusals</source>
    <translation>Pfeile gehen durch die Racks   X tauscht Boxen   D Größe des Racks   R Verweigerungen</translation>
   </message>
   <message>
+   <source>as drawn for the window</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>as last: {count} {prey}</source>
    <translation>wie zuletzt: {count} {prey}</translation>
+  </message>
+  <message>
+   <source>as the program's own</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>as this machine's</source>
@@ -1173,6 +1365,18 @@
    <translation>nicht zu sagen</translation>
   </message>
   <message>
+   <source>cannot tell a day</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>cannot tell: {why}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>change the weight of the gate</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>cleaned {day}</source>
    <translation>gereinigt {day}</translation>
   </message>
@@ -1209,12 +1413,20 @@
    <translation>feuchtes Versteck; nie an Kappen zupfen</translation>
   </message>
   <message>
+   <source>day first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>day {count}</source>
    <translation>Tag {count}</translation>
   </message>
   <message>
    <source>digest {temp}</source>
    <translation>verdauen {temp}</translation>
+  </message>
+  <message>
+   <source>digits, Enter  write    +  −  row    /  zone    G  read with    L  logger file    P  probe    I  incubator    M  live</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>done about {done:%H:%M}</source>
@@ -1265,6 +1477,10 @@
    <translation>Nachschau beenden</translation>
   </message>
   <message>
+   <source>every gate is met</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>every tub looked at</source>
    <translation>jede Box angesehen</translation>
   </message>
@@ -1313,6 +1529,14 @@
    <translation>passt</translation>
   </message>
   <message>
+   <source>found in the file</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>gate {weight}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>give up</source>
    <translation>aufgeben</translation>
   </message>
@@ -1327,6 +1551,10 @@
   <message>
    <source>go to line</source>
    <translation>zu Zeile</translation>
+  </message>
+  <message>
+   <source>grams or ounces</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>gravid</source>
@@ -1351,6 +1579,10 @@
   <message>
    <source>hatchlings</source>
    <translation>Schlüpflinge</translation>
+  </message>
+  <message>
+   <source>have every gate met; nearest first</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>heat</source>
@@ -1407,6 +1639,10 @@
    <translation>Paarungszeit</translation>
   </message>
   <message>
+   <source>in the book</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>it</source>
    <comment>whom</comment>
    <translation>es</translation>
@@ -1432,8 +1668,20 @@
    <translation>Art, Ende oder open, Grund: vet, 12 Dec, Schwellung. end vet beendet sie. Arten: {kinds}</translation>
   </message>
   <message>
+   <source>laid {day}, {ago}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>laid, {day}</source>
    <translation>abgelegt, {day}</translation>
+  </message>
+  <message>
+   <source>language of the words</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>larger</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>last eaten</source>
@@ -1452,12 +1700,32 @@
    <translation>letzte {count} Futterabende, verweigert von angeboten; entschuldigte nicht gezählt</translation>
   </message>
   <message>
+   <source>last {days} ago</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>last {temp}, {when}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>lawful here</source>
    <translation>hier erlaubt</translation>
   </message>
   <message>
    <source>left in</source>
    <translation>liegen gelassen</translation>
+  </message>
+  <message>
+   <source>light, Day or Red lamp</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>limits of the incubator</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>live readings of a message broker</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>live, lawful?</source>
@@ -1480,6 +1748,10 @@
    <translation>in der Vorführsammlung umsehen</translation>
   </message>
   <message>
+   <source>looking through the book</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>loosen the limit</source>
    <translation>Grenze weiten</translation>
   </message>
@@ -1492,6 +1764,10 @@
    <translation>Vermerk</translation>
   </message>
   <message>
+   <source>marks of numbers and dates</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>may be</source>
    <translation>kann sein</translation>
   </message>
@@ -1502,6 +1778,10 @@
   <message>
    <source>may refuse; it does not count</source>
    <translation>kann verweigern; es zählt nicht</translation>
+  </message>
+  <message>
+   <source>meals noted</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>measured, {day}</source>
@@ -1522,6 +1802,14 @@
   <message>
    <source>minus again writes it; it is planned for no more</source>
    <translation>noch einmal Minus schreibt es; es wird nicht mehr geplant</translation>
+  </message>
+  <message>
+   <source>missing: {gates}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>month first</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>more meal than animal: check the grams</source>
@@ -1546,6 +1834,10 @@
   <message>
    <source>neighbour, {whose}</source>
    <translation>Nachbar, {whose}</translation>
+  </message>
+  <message>
+   <source>never weighed</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>new animal</source>
@@ -1632,6 +1924,10 @@
    <translation>nicht gemessen</translation>
   </message>
   <message>
+   <source>not read yet</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>not weighed</source>
    <translation>nicht gewogen</translation>
   </message>
@@ -1646,6 +1942,10 @@
   <message>
    <source>note, {day}</source>
    <translation>Notiz, {day}</translation>
+  </message>
+  <message>
+   <source>nothing</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>nothing expected yet</source>
@@ -1688,8 +1988,16 @@
    <translation>doch anbieten</translation>
   </message>
   <message>
+   <source>old enough on {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>on hold</source>
    <translation>Pause</translation>
+  </message>
+  <message>
+   <source>on this machine</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>once {sex}, </source>
@@ -1744,6 +2052,14 @@
    <translation>Seite</translation>
   </message>
   <message>
+   <source>paired {day}, {ago}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>paired {day}, {ago}, lock seen</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>paired, {day}</source>
    <translation>verpaart, {day}</translation>
   </message>
@@ -1770,6 +2086,10 @@
   <message>
    <source>place</source>
    <translation>Platz</translation>
+  </message>
+  <message>
+   <source>place a probe here</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>places</source>
@@ -1824,8 +2144,16 @@
    <translation>Racks nach {layer}: {racks}</translation>
   </message>
   <message>
+   <source>read as last time</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>read it first</source>
    <translation>erst messen</translation>
+  </message>
+  <message>
+   <source>reckoning a day</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>refused of offered: {house}; by night: {nights}; by row: {rows}</source>
@@ -1861,6 +2189,14 @@
    <translation>Waage zeigt auf {weight}</translation>
   </message>
   <message>
+   <source>score {wanted}, is {score}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>second place of backups</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>sex, {day}</source>
    <translation>Geschlecht, {day}</translation>
   </message>
@@ -1893,6 +2229,10 @@
    <translation>gehäutet {ago}</translation>
   </message>
   <message>
+   <source>sheds about {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>since {day}</source>
    <translation>seit {day}</translation>
   </message>
@@ -1903,6 +2243,14 @@
   <message>
    <source>since {first}, until it is ended</source>
    <translation>seit {first}, bis sie beendet wird</translation>
+  </message>
+  <message>
+   <source>size of the paper</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>size of the text</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>snout to vent in cm, score 1 thin to 5 fat: 61.5, score 3, a note</source>
@@ -1937,6 +2285,10 @@
    <translation>Rest der Reihe</translation>
   </message>
   <message>
+   <source>take in a logger’s file</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>take in your records</source>
    <translation>vorhandene Aufzeichnungen aufnehmen</translation>
   </message>
@@ -1953,6 +2305,10 @@
    <translation>gefressen gesehen</translation>
   </message>
   <message>
+   <source>temperatures in Celsius or Fahrenheit</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>that day</source>
    <translation>der Tag</translation>
   </message>
@@ -1965,12 +2321,24 @@
    <translation>die Kurve endet vor diesem Alter</translation>
   </message>
   <message>
+   <source>the digit of a line, or Enter on it, changes it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>the newest first; {key} comes back here</source>
    <translation>das Neueste zuerst; {key} führt wieder hierher</translation>
   </message>
   <message>
    <source>the next animal</source>
    <translation>nächstes Tier</translation>
+  </message>
+  <message>
+   <source>the next row</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>the next zone</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>the pad names the grades</source>
@@ -1983,6 +2351,10 @@
   <message>
    <source>the profile lists no prey</source>
    <translation>das Profil nennt kein Futter</translation>
+  </message>
+  <message>
+   <source>the row before</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>the season too</source>
@@ -2061,6 +2433,10 @@
    <translation>Gewicht</translation>
   </message>
   <message>
+   <source>weight reached on {day}, and lost since</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>weight, reason: 41.2, read the wrong tub</source>
    <translation>Gewicht, Grund: 41.2, falsche Box abgelesen</translation>
   </message>
@@ -2073,12 +2449,20 @@
    <translation>was zuerst anzusehen ist</translation>
   </message>
   <message>
+   <source>what readings are typed from</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>what the scale reads to, as typed</source>
    <translation>Schritt der Waage, wie getippt</translation>
   </message>
   <message>
    <source>what was seen? written at once, the tub stays</source>
    <translation>was war zu sehen? sofort geschrieben, die Box bleibt</translation>
+  </message>
+  <message>
+   <source>when feed nights begin</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>who fed</source>
@@ -2095,6 +2479,10 @@
   <message>
    <source>why? the pad names the reasons; nothing is written yet</source>
    <translation>warum? die Tasten nennen die Gründe; noch ist nichts geschrieben</translation>
+  </message>
+  <message>
+   <source>with {device}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>with {names}</source>
@@ -2133,6 +2521,10 @@
    <translation>Reihe schreiben</translation>
   </message>
   <message>
+   <source>write what was typed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>write your animals in by hand</source>
    <translation>die Tiere von Hand eintragen</translation>
   </message>
@@ -2161,6 +2553,10 @@
    <translation>geschrieben {when}</translation>
   </message>
   <message>
+   <source>year first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>yes</source>
    <translation>ja</translation>
   </message>
@@ -2179,6 +2575,10 @@
   <message>
    <source>{animals} looked at; heat read lately in {count} of {rows}</source>
    <translation>{animals} angesehen; Wärme jüngst gemessen: {count} von {rows}</translation>
+  </message>
+  <message>
+   <source>{celsius} = {fahrenheit}. A reading is typed in degrees {unit}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{counts}. Enter again closes the round of {night}.</source>
@@ -2221,6 +2621,10 @@
    <translation>{count} Stück sind mehr als die {usual} einer üblichen Mahlzeit; noch einmal {count} nimmt sie.</translation>
   </message>
   <message>
+   <source>{count} kept meals</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{count} left in or assumed</source>
    <translation>{count} liegen gelassen oder angenommen</translation>
   </message>
@@ -2235,6 +2639,10 @@
   <message>
    <source>{count} not reached stay due, {unproved} not looked at</source>
    <translation>{count} nicht erreicht, bleiben fällig, {unproved} nicht angesehen</translation>
+  </message>
+  <message>
+   <source>{count} not read in two weeks</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{count} of {all} looked at</source>
@@ -2270,6 +2678,10 @@
    <translation>{count} Reihen</translation>
   </message>
   <message>
+   <source>{day}   from {first}, no latest day</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{day}, reckoned</source>
    <translation>{day}, gerechnet</translation>
   </message>
@@ -2282,8 +2694,16 @@
    <translation>{eaten}; seither {count}-mal verweigert</translation>
   </message>
   <message>
+   <source>{file}: {readings} would go in</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{grade} {kind}: a digit</source>
    <translation>{grade} {kind}: eine Ziffer</translation>
+  </message>
+  <message>
+   <source>{grams} = {ounces}. A weight at the scales is typed in {unit}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{keeper}, all of them</source>
@@ -2322,6 +2742,26 @@
    <translation>{old} berichtigt zu {new}: {reason}</translation>
   </message>
   <message>
+   <source>{place}: today against {days} days before (middle, 5–95 %)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{place}: today against {days} days before, {readings}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{probe} at {place}, {zone}: nothing sound</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{probe} at {place}, {zone}: {readings}, {days}, {range}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{probe}: never placed; P places it ({readings} wait)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{quality}, shed {day}</source>
    <translation>{quality}, gehäutet {day}</translation>
   </message>
@@ -2336,6 +2776,10 @@
   <message>
    <source>{rack} with {count} rows</source>
    <translation>{rack} mit {count} Reihen</translation>
+  </message>
+  <message>
+   <source>{readings} share five minutes with a later one</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{refusals}; heat was not read, the cause cannot be told.</source>
@@ -2442,6 +2886,10 @@
    <translation>{typed} Enter schreibt {weight}.</translation>
   </message>
   <message>
+   <source>{unit}, {order}, zone {zone} where none is written ({how})</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{verb}, taken back</source>
    <translation>{verb}, zurückgenommen</translation>
   </message>
@@ -2472,6 +2920,18 @@
   <message>
    <source>{who}: {nights}; refused {total}</source>
    <translation>{who}: {nights}; verweigert {total}</translation>
+  </message>
+  <message>
+   <source>{zone} not read</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{zone} of {place}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{zone}, wanted {span}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>↑ ↓ another entry of the day</source>

@@ -28,10 +28,6 @@
    <translation>8 von 10: {first} bis {last}</translation>
   </message>
   <message>
-   <source>Because</source>
-   <translation>Weil</translation>
-  </message>
-  <message>
    <source>Because {reason}</source>
    <translation>Weil: {reason}</translation>
   </message>
@@ -122,6 +118,10 @@
   <message>
    <source>breeding</source>
    <translation>Zucht</translation>
+  </message>
+  <message>
+   <source>by</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>calendar of months</source>
@@ -236,6 +236,10 @@
    <translation>Pause, entschuldigt</translation>
   </message>
   <message>
+   <source>here</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>holding or gaining</source>
    <translation>hält oder nimmt zu</translation>
   </message>
@@ -322,6 +326,10 @@
   <message>
    <source>losing, ask a vet</source>
    <translation>nimmt ab, Tierarzt</translation>
+  </message>
+  <message>
+   <source>machine {name}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>met</source>
@@ -542,6 +550,10 @@
    <translation>geprüfte Irrtümer: {slips}</translation>
   </message>
   <message>
+   <source>stands</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>star</source>
    <translation>Stern</translation>
   </message>
@@ -552,6 +564,10 @@
   <message>
    <source>taken as planned, assumed</source>
    <translation>wie geplant gefressen, angenommen</translation>
+  </message>
+  <message>
+   <source>taken back</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>taken, seen</source>
@@ -630,12 +646,20 @@
    <translation>Gewichte alt, wenige</translation>
   </message>
   <message>
+   <source>what it says</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>what needs a look, worst first</source>
    <translation>was anzusehen ist, das Schlimmste zuerst</translation>
   </message>
   <message>
    <source>what stands</source>
    <translation>Stand</translation>
+  </message>
+  <message>
+   <source>what was done</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>what was written, newest first</source>
