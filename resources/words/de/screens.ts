@@ -42,7 +42,7 @@
   </message>
   <message>
    <source>A folder on another disk or a stick (empty: none)</source>
-   <translation type="unfinished" />
+   <translation>Ein Ordner auf einem anderen Datenträger oder Stick (leer: keiner)</translation>
   </message>
   <message>
    <source>A folder with a table for each kind of entry, the readings and the photos: for a spreadsheet, for another machine, for whoever gets an animal. Of one animal only its own lines are written.</source>
@@ -70,7 +70,7 @@
   </message>
   <message>
    <source>A night written up later counts from {hour}:00 to {ends}:00 the next morning.</source>
-   <translation type="unfinished" />
+   <translation>Ein später eingetragener Abend zählt von {hour}:00 bis {ends}:00 am nächsten Morgen.</translation>
   </message>
   <message>
    <source>A weight inside the range is written in silence.</source>
@@ -82,7 +82,7 @@
   </message>
   <message>
    <source>All backups lie beside the book; one disk that fails takes both.</source>
-   <translation type="unfinished" />
+   <translation>Alle Sicherungen liegen neben dem Buch; ein defekter Datenträger nimmt beides.</translation>
   </message>
   <message>
    <source>All but, at the table</source>
@@ -162,7 +162,7 @@
   </message>
   <message>
    <source>Day or month first cannot be told: O changes it.</source>
-   <translation type="unfinished" />
+   <translation>Ob Tag oder Monat zuerst steht, ist nicht zu sagen: O ändert es.</translation>
   </message>
   <message>
    <source>Diary file (empty: none)</source>
@@ -178,7 +178,7 @@
   </message>
   <message>
    <source>Each backup is copied to {name} there; {copies} there.</source>
-   <translation type="unfinished" />
+   <translation>Jede Sicherung wird dort nach {name} kopiert; {copies} dort.</translation>
   </message>
   <message>
    <source>Eating again since {day}.</source>
@@ -254,15 +254,15 @@
   </message>
   <message>
    <source>Every figure is written so from now on; the same key puts it back.</source>
-   <translation type="unfinished" />
+   <translation>Jede Zahl steht ab jetzt so; dieselbe Taste macht es rückgängig.</translation>
   </message>
   <message>
    <source>Every gate met is leave to consider a pairing, no advice to make one. Enter opens her page, G changes the weight of the gate.</source>
-   <translation type="unfinished" />
+   <translation>Alle Schwellen erfüllt heißt: eine Verpaarung darf erwogen werden; es ist kein Rat dazu. Enter öffnet die Tierseite, G ändert das Gewicht der Schwelle.</translation>
   </message>
   <message>
    <source>Every night is a feed night; each animal is due on its own day.</source>
-   <translation type="unfinished" />
+   <translation>Jeder Abend ist Futterabend; jedes Tier ist an seinem Tag fällig.</translation>
   </message>
   <message>
    <source>Every other step was tried. A live newborn is a last one, and in many places it is forbidden: check local law, and ask a reptile vet. With 7 you say that it is lawful where you are; that is written with today's date, stands in Records, and can be taken back there.</source>
@@ -282,11 +282,11 @@
   </message>
   <message>
    <source>F12 changes it from anywhere, Ctrl+F12 dims it in four steps.</source>
-   <translation type="unfinished" />
+   <translation>F12 ändert es von überall, Strg+F12 dimmt in vier Stufen.</translation>
   </message>
   <message>
    <source>F12 changes it from anywhere.</source>
-   <translation type="unfinished" />
+   <translation>F12 ändert es von überall.</translation>
   </message>
   <message>
    <source>FOUND DEAD</source>
@@ -298,19 +298,19 @@
   </message>
   <message>
    <source>Feed nights</source>
-   <translation type="unfinished" />
+   <translation>Futterabende</translation>
   </message>
   <message>
    <source>Feed nights begin at</source>
-   <translation type="unfinished" />
+   <translation>Futterabende beginnen um</translation>
   </message>
   <message>
    <source>Feed nights begin at the hour</source>
-   <translation type="unfinished" />
+   <translation>Futterabende beginnen zur Stunde</translation>
   </message>
   <message>
    <source>Feed on (tue fri, every 4 days, or a rule)</source>
-   <translation type="unfinished" />
+   <translation>Füttern am (tue fri, every 4 days oder eine Regel)</translation>
   </message>
   <message>
    <source>Females</source>
@@ -386,7 +386,7 @@
   </message>
   <message>
    <source>It is not there now; the next backup will say so and stay beside the book alone.</source>
-   <translation type="unfinished" />
+   <translation>Er ist jetzt nicht da; die nächste Sicherung sagt es und bleibt allein neben dem Buch.</translation>
   </message>
   <message>
    <source>Its last weights</source>
@@ -402,7 +402,7 @@
   </message>
   <message>
    <source>Kept aside: {readings}</source>
-   <translation type="unfinished" />
+   <translation>Beiseite: {readings}</translation>
   </message>
   <message>
    <source>LIVE PREY?</source>
@@ -454,7 +454,7 @@
   </message>
   <message>
    <source>Light</source>
-   <translation type="unfinished" />
+   <translation>Licht</translation>
   </message>
   <message>
    <source>Limits of the incubator, {unit} ({low}-{high})</source>
@@ -462,7 +462,7 @@
   </message>
   <message>
    <source>Lines like this one stand in {size} pt.</source>
-   <translation type="unfinished" />
+   <translation>Zeilen wie diese stehen in {size} pt.</translation>
   </message>
   <message>
    <source>Looked at: {animals}, by their weights, meals, refusals, sheds, holds and remarks.</source>
@@ -534,7 +534,7 @@
   </message>
   <message>
    <source>Next feed nights: {nights}.</source>
-   <translation type="unfinished" />
+   <translation>Nächste Futterabende: {nights}.</translation>
   </message>
   <message>
    <source>Next offer</source>
@@ -610,11 +610,11 @@
   </message>
   <message>
    <source>No female here bears {code!r}.</source>
-   <translation type="unfinished" />
+   <translation>Kein Weibchen hier trägt {code!r}.</translation>
   </message>
   <message>
    <source>No female stands in this book. A sex is written on the animal’s page.</source>
-   <translation type="unfinished" />
+   <translation>In diesem Buch steht kein Weibchen. Ein Geschlecht wird auf der Tierseite eingetragen.</translation>
   </message>
   <message>
    <source>No female stands in this book; there is no gate.</source>
@@ -638,11 +638,11 @@
   </message>
   <message>
    <source>No night comes of this within a year.</source>
-   <translation type="unfinished" />
+   <translation>Daraus wird binnen eines Jahres kein Abend.</translation>
   </message>
   <message>
    <source>No place here bears {code!r}.</source>
-   <translation type="unfinished" />
+   <translation>Kein Platz hier trägt {code!r}.</translation>
   </message>
   <message>
    <source>No round is open, so {code!r} has no tub to go to; Enter begins one.</source>
@@ -690,7 +690,7 @@
   </message>
   <message>
    <source>Numbers and dates</source>
-   <translation type="unfinished" />
+   <translation>Zahlen und Daten</translation>
   </message>
   <message>
    <source>ONE OF THESE</source>
@@ -814,7 +814,7 @@
   </message>
   <message>
    <source>Readings are typed from</source>
-   <translation type="unfinished" />
+   <translation>Messwerte werden getippt von</translation>
   </message>
   <message>
    <source>Refusals</source>
@@ -854,7 +854,7 @@
   </message>
   <message>
    <source>Second place of backups</source>
-   <translation type="unfinished" />
+   <translation>Zweiter Ort der Sicherungen</translation>
   </message>
   <message>
    <source>Shed sign</source>
@@ -878,15 +878,15 @@
   </message>
   <message>
    <source>Taken in before, on {day}: it would add nothing.</source>
-   <translation type="unfinished" />
+   <translation>Schon aufgenommen, am {day}: Es käme nichts hinzu.</translation>
   </message>
   <message>
    <source>Temperatures</source>
-   <translation type="unfinished" />
+   <translation>Temperaturen</translation>
   </message>
   <message>
    <source>Text</source>
-   <translation type="unfinished" />
+   <translation>Schrift</translation>
   </message>
   <message>
    <source>The animal before</source>
@@ -910,11 +910,11 @@
   </message>
   <message>
    <source>The females could not be read. {why}</source>
-   <translation type="unfinished" />
+   <translation>Die Weibchen ließen sich nicht lesen. {why}</translation>
   </message>
   <message>
    <source>The file names no probe: N gives it its name.</source>
-   <translation type="unfinished" />
+   <translation>Die Datei nennt keinen Fühler: N gibt ihm einen Namen.</translation>
   </message>
   <message>
    <source>The files hold no rows.</source>
@@ -1002,7 +1002,7 @@
   </message>
   <message>
    <source>The unit stands nowhere in the file: U changes it.</source>
-   <translation type="unfinished" />
+   <translation>Die Einheit steht nirgends in der Datei: U ändert sie.</translation>
   </message>
   <message>
    <source>The walk is through; a scan or − goes to an animal again.</source>
@@ -1038,7 +1038,7 @@
   </message>
   <message>
    <source>They are written {number} and {day}.</source>
-   <translation type="unfinished" />
+   <translation>Sie stehen so da: {number} und {day}.</translation>
   </message>
   <message>
    <source>Thin older backups out again</source>
@@ -1074,7 +1074,7 @@
   </message>
   <message>
    <source>This window has no room for larger type; a larger window has.</source>
-   <translation type="unfinished" />
+   <translation>Dieses Fenster hat keinen Platz für größere Schrift; ein größeres schon.</translation>
   </message>
   <message>
    <source>To hatching</source>
@@ -1226,11 +1226,11 @@
   </message>
   <message>
    <source>a body score</source>
-   <translation type="unfinished" />
+   <translation>ein Körperzustand</translation>
   </message>
   <message>
    <source>a clear shed</source>
-   <translation type="unfinished" />
+   <translation>eine saubere Häutung</translation>
   </message>
   <message>
    <source>a dose of medicine given, or missed</source>
@@ -1238,11 +1238,11 @@
   </message>
   <message>
    <source>a hatching day</source>
-   <translation type="unfinished" />
+   <translation>ein Schlupftag</translation>
   </message>
   <message>
    <source>a length</source>
-   <translation type="unfinished" />
+   <translation>eine Länge</translation>
   </message>
   <message>
    <source>a place, such as B4·2</source>
@@ -1250,7 +1250,7 @@
   </message>
   <message>
    <source>a shed noted</source>
-   <translation type="unfinished" />
+   <translation>eine Häutung</translation>
   </message>
   <message>
    <source>a small first item, in peace</source>
@@ -1262,7 +1262,7 @@
   </message>
   <message>
    <source>a weight</source>
-   <translation type="unfinished" />
+   <translation>ein Gewicht</translation>
   </message>
   <message>
    <source>act {temp}</source>
@@ -1278,7 +1278,7 @@
   </message>
   <message>
    <source>age ({day})</source>
-   <translation type="unfinished" />
+   <translation>Alter ({day})</translation>
   </message>
   <message>
    <source>age ?</source>
@@ -1298,7 +1298,7 @@
   </message>
   <message>
    <source>and the other digits type what was read</source>
-   <translation type="unfinished" />
+   <translation>und die anderen Ziffern tippen den Messwert</translation>
   </message>
   <message>
    <source>arrows walk the racks   X exchanges tubs   D sizes the rack   R refusals</source>
@@ -1306,7 +1306,7 @@
   </message>
   <message>
    <source>as drawn for the window</source>
-   <translation type="unfinished" />
+   <translation>wie für das Fenster gezeichnet</translation>
   </message>
   <message>
    <source>as last: {count} {prey}</source>
@@ -1314,7 +1314,7 @@
   </message>
   <message>
    <source>as the program's own</source>
-   <translation type="unfinished" />
+   <translation>wie das Programm</translation>
   </message>
   <message>
    <source>as this machine's</source>
@@ -1366,15 +1366,15 @@
   </message>
   <message>
    <source>cannot tell a day</source>
-   <translation type="unfinished" />
+   <translation>kein Tag zu sagen</translation>
   </message>
   <message>
    <source>cannot tell: {why}</source>
-   <translation type="unfinished" />
+   <translation>nicht zu sagen: {why}</translation>
   </message>
   <message>
    <source>change the weight of the gate</source>
-   <translation type="unfinished" />
+   <translation>Gewicht der Schwelle ändern</translation>
   </message>
   <message>
    <source>cleaned {day}</source>
@@ -1414,7 +1414,7 @@
   </message>
   <message>
    <source>day first</source>
-   <translation type="unfinished" />
+   <translation>Tag zuerst</translation>
   </message>
   <message>
    <source>day {count}</source>
@@ -1426,7 +1426,7 @@
   </message>
   <message>
    <source>digits, Enter  write    +  −  row    /  zone    G  read with    L  logger file    P  probe    I  incubator    M  live</source>
-   <translation type="unfinished" />
+   <translation>Ziffern, Enter  schreiben    +  −  Reihe    /  Zone    G  Messgerät    L  Datei    P  Fühler    I  Inkubator    M  live</translation>
   </message>
   <message>
    <source>done about {done:%H:%M}</source>
@@ -1478,7 +1478,7 @@
   </message>
   <message>
    <source>every gate is met</source>
-   <translation type="unfinished" />
+   <translation>alle Schwellen erfüllt</translation>
   </message>
   <message>
    <source>every tub looked at</source>
@@ -1530,11 +1530,11 @@
   </message>
   <message>
    <source>found in the file</source>
-   <translation type="unfinished" />
+   <translation>in der Datei gefunden</translation>
   </message>
   <message>
    <source>gate {weight}</source>
-   <translation type="unfinished" />
+   <translation>ab {weight}</translation>
   </message>
   <message>
    <source>give up</source>
@@ -1554,7 +1554,7 @@
   </message>
   <message>
    <source>grams or ounces</source>
-   <translation type="unfinished" />
+   <translation>Gramm oder Unzen</translation>
   </message>
   <message>
    <source>gravid</source>
@@ -1582,7 +1582,7 @@
   </message>
   <message>
    <source>have every gate met; nearest first</source>
-   <translation type="unfinished" />
+   <translation>haben alle Schwellen erfüllt; die nächsten zuerst</translation>
   </message>
   <message>
    <source>heat</source>
@@ -1640,7 +1640,7 @@
   </message>
   <message>
    <source>in the book</source>
-   <translation type="unfinished" />
+   <translation>im Buch</translation>
   </message>
   <message>
    <source>it</source>
@@ -1669,7 +1669,7 @@
   </message>
   <message>
    <source>laid {day}, {ago}</source>
-   <translation type="unfinished" />
+   <translation>abgelegt {day}, {ago}</translation>
   </message>
   <message>
    <source>laid, {day}</source>
@@ -1677,11 +1677,11 @@
   </message>
   <message>
    <source>language of the words</source>
-   <translation type="unfinished" />
+   <translation>Sprache der Worte</translation>
   </message>
   <message>
    <source>larger</source>
-   <translation type="unfinished" />
+   <translation>größer</translation>
   </message>
   <message>
    <source>last eaten</source>
@@ -1701,11 +1701,11 @@
   </message>
   <message>
    <source>last {days} ago</source>
-   <translation type="unfinished" />
+   <translation>zuletzt vor {days}</translation>
   </message>
   <message>
    <source>last {temp}, {when}</source>
-   <translation type="unfinished" />
+   <translation>zuletzt {temp}, {when}</translation>
   </message>
   <message>
    <source>lawful here</source>
@@ -1717,15 +1717,15 @@
   </message>
   <message>
    <source>light, Day or Red lamp</source>
-   <translation type="unfinished" />
+   <translation>Licht: Tag oder Rotlicht</translation>
   </message>
   <message>
    <source>limits of the incubator</source>
-   <translation type="unfinished" />
+   <translation>Grenzen des Inkubators</translation>
   </message>
   <message>
    <source>live readings of a message broker</source>
-   <translation type="unfinished" />
+   <translation>Live-Messwerte eines Brokers</translation>
   </message>
   <message>
    <source>live, lawful?</source>
@@ -1749,7 +1749,7 @@
   </message>
   <message>
    <source>looking through the book</source>
-   <translation type="unfinished" />
+   <translation>das Buch wird durchgesehen</translation>
   </message>
   <message>
    <source>loosen the limit</source>
@@ -1765,7 +1765,7 @@
   </message>
   <message>
    <source>marks of numbers and dates</source>
-   <translation type="unfinished" />
+   <translation>Zeichen von Zahlen und Daten</translation>
   </message>
   <message>
    <source>may be</source>
@@ -1781,7 +1781,7 @@
   </message>
   <message>
    <source>meals noted</source>
-   <translation type="unfinished" />
+   <translation>Mahlzeiten</translation>
   </message>
   <message>
    <source>measured, {day}</source>
@@ -1805,11 +1805,11 @@
   </message>
   <message>
    <source>missing: {gates}</source>
-   <translation type="unfinished" />
+   <translation>fehlt: {gates}</translation>
   </message>
   <message>
    <source>month first</source>
-   <translation type="unfinished" />
+   <translation>Monat zuerst</translation>
   </message>
   <message>
    <source>more meal than animal: check the grams</source>
@@ -1837,7 +1837,7 @@
   </message>
   <message>
    <source>never weighed</source>
-   <translation type="unfinished" />
+   <translation>nie gewogen</translation>
   </message>
   <message>
    <source>new animal</source>
@@ -1925,7 +1925,7 @@
   </message>
   <message>
    <source>not read yet</source>
-   <translation type="unfinished" />
+   <translation>noch nicht gemessen</translation>
   </message>
   <message>
    <source>not weighed</source>
@@ -1945,7 +1945,7 @@
   </message>
   <message>
    <source>nothing</source>
-   <translation type="unfinished" />
+   <translation>nichts</translation>
   </message>
   <message>
    <source>nothing expected yet</source>
@@ -1989,7 +1989,7 @@
   </message>
   <message>
    <source>old enough on {day}</source>
-   <translation type="unfinished" />
+   <translation>alt genug am {day}</translation>
   </message>
   <message>
    <source>on hold</source>
@@ -1997,7 +1997,7 @@
   </message>
   <message>
    <source>on this machine</source>
-   <translation type="unfinished" />
+   <translation>auf diesem Rechner</translation>
   </message>
   <message>
    <source>once {sex}, </source>
@@ -2053,11 +2053,11 @@
   </message>
   <message>
    <source>paired {day}, {ago}</source>
-   <translation type="unfinished" />
+   <translation>verpaart {day}, {ago}</translation>
   </message>
   <message>
    <source>paired {day}, {ago}, lock seen</source>
-   <translation type="unfinished" />
+   <translation>verpaart {day}, {ago}, Kopulation gesehen</translation>
   </message>
   <message>
    <source>paired, {day}</source>
@@ -2089,7 +2089,7 @@
   </message>
   <message>
    <source>place a probe here</source>
-   <translation type="unfinished" />
+   <translation>hier einen Fühler anbringen</translation>
   </message>
   <message>
    <source>places</source>
@@ -2145,7 +2145,7 @@
   </message>
   <message>
    <source>read as last time</source>
-   <translation type="unfinished" />
+   <translation>gelesen wie zuletzt</translation>
   </message>
   <message>
    <source>read it first</source>
@@ -2153,7 +2153,7 @@
   </message>
   <message>
    <source>reckoning a day</source>
-   <translation type="unfinished" />
+   <translation>ein Tag wird gerechnet</translation>
   </message>
   <message>
    <source>refused of offered: {house}; by night: {nights}; by row: {rows}</source>
@@ -2190,11 +2190,11 @@
   </message>
   <message>
    <source>score {wanted}, is {score}</source>
-   <translation type="unfinished" />
+   <translation>Zustand {wanted}, ist {score}</translation>
   </message>
   <message>
    <source>second place of backups</source>
-   <translation type="unfinished" />
+   <translation>zweiter Ort der Sicherungen</translation>
   </message>
   <message>
    <source>sex, {day}</source>
@@ -2230,7 +2230,7 @@
   </message>
   <message>
    <source>sheds about {day}</source>
-   <translation type="unfinished" />
+   <translation>Häutung etwa {day}</translation>
   </message>
   <message>
    <source>since {day}</source>
@@ -2246,11 +2246,11 @@
   </message>
   <message>
    <source>size of the paper</source>
-   <translation type="unfinished" />
+   <translation>Papiergröße</translation>
   </message>
   <message>
    <source>size of the text</source>
-   <translation type="unfinished" />
+   <translation>Größe der Schrift</translation>
   </message>
   <message>
    <source>snout to vent in cm, score 1 thin to 5 fat: 61.5, score 3, a note</source>
@@ -2286,7 +2286,7 @@
   </message>
   <message>
    <source>take in a logger’s file</source>
-   <translation type="unfinished" />
+   <translation>Datei eines Loggers aufnehmen</translation>
   </message>
   <message>
    <source>take in your records</source>
@@ -2306,7 +2306,7 @@
   </message>
   <message>
    <source>temperatures in Celsius or Fahrenheit</source>
-   <translation type="unfinished" />
+   <translation>Temperaturen in Celsius oder Fahrenheit</translation>
   </message>
   <message>
    <source>that day</source>
@@ -2322,7 +2322,7 @@
   </message>
   <message>
    <source>the digit of a line, or Enter on it, changes it</source>
-   <translation type="unfinished" />
+   <translation>die Ziffer einer Zeile, oder Enter darauf, ändert sie</translation>
   </message>
   <message>
    <source>the newest first; {key} comes back here</source>
@@ -2334,11 +2334,11 @@
   </message>
   <message>
    <source>the next row</source>
-   <translation type="unfinished" />
+   <translation>nächste Reihe</translation>
   </message>
   <message>
    <source>the next zone</source>
-   <translation type="unfinished" />
+   <translation>nächste Zone</translation>
   </message>
   <message>
    <source>the pad names the grades</source>
@@ -2354,7 +2354,7 @@
   </message>
   <message>
    <source>the row before</source>
-   <translation type="unfinished" />
+   <translation>vorige Reihe</translation>
   </message>
   <message>
    <source>the season too</source>
@@ -2434,7 +2434,7 @@
   </message>
   <message>
    <source>weight reached on {day}, and lost since</source>
-   <translation type="unfinished" />
+   <translation>Gewicht erreicht am {day}, seither verloren</translation>
   </message>
   <message>
    <source>weight, reason: 41.2, read the wrong tub</source>
@@ -2450,7 +2450,7 @@
   </message>
   <message>
    <source>what readings are typed from</source>
-   <translation type="unfinished" />
+   <translation>wovon Messwerte getippt werden</translation>
   </message>
   <message>
    <source>what the scale reads to, as typed</source>
@@ -2462,7 +2462,7 @@
   </message>
   <message>
    <source>when feed nights begin</source>
-   <translation type="unfinished" />
+   <translation>wann Futterabende beginnen</translation>
   </message>
   <message>
    <source>who fed</source>
@@ -2482,7 +2482,7 @@
   </message>
   <message>
    <source>with {device}</source>
-   <translation type="unfinished" />
+   <translation>mit {device}</translation>
   </message>
   <message>
    <source>with {names}</source>
@@ -2522,7 +2522,7 @@
   </message>
   <message>
    <source>write what was typed</source>
-   <translation type="unfinished" />
+   <translation>das Getippte schreiben</translation>
   </message>
   <message>
    <source>write your animals in by hand</source>
@@ -2554,7 +2554,7 @@
   </message>
   <message>
    <source>year first</source>
-   <translation type="unfinished" />
+   <translation>Jahr zuerst</translation>
   </message>
   <message>
    <source>yes</source>
@@ -2578,7 +2578,7 @@
   </message>
   <message>
    <source>{celsius} = {fahrenheit}. A reading is typed in degrees {unit}.</source>
-   <translation type="unfinished" />
+   <translation>{celsius} = {fahrenheit}. Messwerte werden in Grad {unit} getippt.</translation>
   </message>
   <message>
    <source>{counts}. Enter again closes the round of {night}.</source>
@@ -2622,7 +2622,7 @@
   </message>
   <message>
    <source>{count} kept meals</source>
-   <translation type="unfinished" />
+   <translation>{count} behaltene Mahlzeiten</translation>
   </message>
   <message>
    <source>{count} left in or assumed</source>
@@ -2642,7 +2642,7 @@
   </message>
   <message>
    <source>{count} not read in two weeks</source>
-   <translation type="unfinished" />
+   <translation>{count} seit zwei Wochen nicht gemessen</translation>
   </message>
   <message>
    <source>{count} of {all} looked at</source>
@@ -2679,7 +2679,7 @@
   </message>
   <message>
    <source>{day}   from {first}, no latest day</source>
-   <translation type="unfinished" />
+   <translation>{day}   ab {first}, kein letzter Tag</translation>
   </message>
   <message>
    <source>{day}, reckoned</source>
@@ -2695,7 +2695,7 @@
   </message>
   <message>
    <source>{file}: {readings} would go in</source>
-   <translation type="unfinished" />
+   <translation>{file}: {readings} kämen hinein</translation>
   </message>
   <message>
    <source>{grade} {kind}: a digit</source>
@@ -2703,7 +2703,7 @@
   </message>
   <message>
    <source>{grams} = {ounces}. A weight at the scales is typed in {unit}.</source>
-   <translation type="unfinished" />
+   <translation>{grams} = {ounces}. Gewichte an der Waage werden in {unit} getippt.</translation>
   </message>
   <message>
    <source>{keeper}, all of them</source>
@@ -2743,23 +2743,23 @@
   </message>
   <message>
    <source>{place}: today against {days} days before (middle, 5–95 %)</source>
-   <translation type="unfinished" />
+   <translation>{place}: heute gegen {days} Tage davor (Mitte, 5–95 %)</translation>
   </message>
   <message>
    <source>{place}: today against {days} days before, {readings}</source>
-   <translation type="unfinished" />
+   <translation>{place}: heute gegen {days} Tage davor, {readings}</translation>
   </message>
   <message>
    <source>{probe} at {place}, {zone}: nothing sound</source>
-   <translation type="unfinished" />
+   <translation>{probe} an {place}, {zone}: nichts Brauchbares</translation>
   </message>
   <message>
    <source>{probe} at {place}, {zone}: {readings}, {days}, {range}</source>
-   <translation type="unfinished" />
+   <translation>{probe} an {place}, {zone}: {readings}, {days}, {range}</translation>
   </message>
   <message>
    <source>{probe}: never placed; P places it ({readings} wait)</source>
-   <translation type="unfinished" />
+   <translation>{probe}: nie angebracht; P gibt ihm einen Platz ({readings} warten)</translation>
   </message>
   <message>
    <source>{quality}, shed {day}</source>
@@ -2779,7 +2779,7 @@
   </message>
   <message>
    <source>{readings} share five minutes with a later one</source>
-   <translation type="unfinished" />
+   <translation>{readings} teilen fünf Minuten mit einem späteren</translation>
   </message>
   <message>
    <source>{refusals}; heat was not read, the cause cannot be told.</source>
@@ -2887,7 +2887,7 @@
   </message>
   <message>
    <source>{unit}, {order}, zone {zone} where none is written ({how})</source>
-   <translation type="unfinished" />
+   <translation>{unit}, {order}, Zone {zone}, wo keine steht ({how})</translation>
   </message>
   <message>
    <source>{verb}, taken back</source>
@@ -2923,15 +2923,15 @@
   </message>
   <message>
    <source>{zone} not read</source>
-   <translation type="unfinished" />
+   <translation>{zone} nicht gemessen</translation>
   </message>
   <message>
    <source>{zone} of {place}</source>
-   <translation type="unfinished" />
+   <translation>{zone}, {place}</translation>
   </message>
   <message>
    <source>{zone}, wanted {span}</source>
-   <translation type="unfinished" />
+   <translation>{zone}, gewünscht {span}</translation>
   </message>
   <message>
    <source>↑ ↓ another entry of the day</source>

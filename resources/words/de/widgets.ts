@@ -121,7 +121,7 @@
   </message>
   <message>
    <source>by</source>
-   <translation type="unfinished" />
+   <translation>von</translation>
   </message>
   <message>
    <source>calendar of months</source>
@@ -237,7 +237,7 @@
   </message>
   <message>
    <source>here</source>
-   <translation type="unfinished" />
+   <translation>hier</translation>
   </message>
   <message>
    <source>holding or gaining</source>
@@ -329,7 +329,7 @@
   </message>
   <message>
    <source>machine {name}</source>
-   <translation type="unfinished" />
+   <translation>Rechner {name}</translation>
   </message>
   <message>
    <source>met</source>
@@ -551,7 +551,7 @@
   </message>
   <message>
    <source>stands</source>
-   <translation type="unfinished" />
+   <translation>Stand</translation>
   </message>
   <message>
    <source>star</source>
@@ -567,7 +567,7 @@
   </message>
   <message>
    <source>taken back</source>
-   <translation type="unfinished" />
+   <translation>zurückgenommen</translation>
   </message>
   <message>
    <source>taken, seen</source>
@@ -647,7 +647,7 @@
   </message>
   <message>
    <source>what it says</source>
-   <translation type="unfinished" />
+   <translation>Inhalt</translation>
   </message>
   <message>
    <source>what needs a look, worst first</source>
@@ -659,7 +659,7 @@
   </message>
   <message>
    <source>what was done</source>
-   <translation type="unfinished" />
+   <translation>was geschah</translation>
   </message>
   <message>
    <source>what was written, newest first</source>
