@@ -20,7 +20,7 @@ from keeper.desktop.screens.quiet_view import QuietView
 from keeper.desktop.screens.round_asking import Closing
 from keeper.desktop.screens.round_deeds import Asking, Deed, Refused, Step, Verb
 from keeper.desktop.screens.round_over import RoundOver
-from keeper.desktop.screens.round_pages import walk_face
+from keeper.desktop.screens.round_pages import Standing, walk_face
 from keeper.desktop.screens.round_paper import (
     AwayLine,
     round_sheet_of_night,
@@ -167,21 +167,12 @@ class RoundScreen(QWidget):
         here = self._stand.here
         if here is None:
             return
-        counts = tr(
-            "{count} not reached stay due, {unproved} not looked at",
-            count=here.not_reached,
-            unproved=here.unproved,
-        )
         if here.again:
             self._stand.leave()
         elif not here.not_reached and not here.unproved:
             self._close()
         else:
-            self._asking = Closing(counts)
-            night = night_words(here.walk.night)
-            told = tr(
-                "{counts}. Enter again closes the round of {night}.", counts=counts, night=night
-            )
+            self._asking, told = _closing(here)
             self._telling.noted(told)
 
     def _close(self) -> None:
@@ -246,6 +237,18 @@ class RoundScreen(QWidget):
             face = walk_face(self._keeping, here, self._asking, small=small, now=now)
             self._walk_view.show_face(face)
             self.over.show(self._walk_view)
+
+
+def _closing(here: Standing) -> tuple[Closing, str]:
+    """What is asked before a round is closed that is not done, and the sentence at the foot."""
+    counts = tr(
+        "{count} not reached stay due, {unproved} not looked at",
+        count=here.not_reached,
+        unproved=here.unproved,
+    )
+    night = night_words(here.walk.night)
+    told = tr("{counts}. Enter again closes the round of {night}.", counts=counts, night=night)
+    return Closing(counts), told
 
 
 def _steps(count: int) -> str:
