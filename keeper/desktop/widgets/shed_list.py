@@ -33,9 +33,15 @@ from keeper.desktop.widgets.shed_strips import (
 from keeper.desktop.widgets.stamps import stamp_tile
 from keeper.desktop.widgets.tile import TileState
 from keeper.desktop.widgets.walked import first_shown
+from keeper.husbandry.events import ShedStage
+from keeper.language import tr
+from keeper.reports.words import word
 
-LEGEND = (("dull", "dull"), ("opaque", "opaque"), ("cleared", "cleared"))
-LETTERS = "thin lines: past cycles to their shed   band: when a shed is usual   ticks: past sheds"
+_STAGES = (ShedStage.DULL, ShedStage.OPAQUE, ShedStage.CLEARED)
+LEGEND = tuple((stage.value, word(stage)) for stage in _STAGES)
+LETTERS = tr(
+    "thin lines: past cycles to their shed   band: when a shed is usual   ticks: past sheds"
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -77,7 +83,7 @@ class ShedList(Drawn):
         self._line = self._first = 0
         self._most, self._cycle_most = 90.0, 21.0
         self._today = date.min
-        self._heads = KeptPicture()
+        self._heads, self._body = KeptPicture(), KeptPicture()
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
 
     def show_sheds(self, faces: Sequence[ShedFace], line: int, today: date) -> None:
@@ -97,16 +103,25 @@ class ShedList(Drawn):
                 self.asked.emit(line)
 
     def paint(self, painter: QPainter) -> None:
-        columns, rects = self._columns(), self._rects()
+        rects = self._rects()
         about = (self._most, self._cycle_most)
         heads = QSize(self.width(), round(self.look.u(11, 9)))
         self._heads.lay(
             painter, heads, self.look, about, lambda p: self._paint_heads(p, self._columns())
         )
         for line, rect in rects:
-            face = self._faces[line]
             if line == self._line:
                 self._paint_chosen(painter, rect)
+        shown = (self._first, self._faces[self._first : self._first + len(rects)], self._today)
+        self._body.lay(
+            painter, self.size(), self.look, (*about, *shown), lambda p: self._paint_rows(p, rects)
+        )
+
+    def _paint_rows(self, painter: QPainter, rects: Sequence[tuple[int, QRectF]]) -> None:
+        """What the lines say, the chosen one like any other: a step down paints none anew."""
+        columns = self._columns()
+        for line, rect in rects:
+            face = self._faces[line]
             self._paint_who(painter, face, rect, columns)
             strip = self._in(columns.strip, rect)
             paint_strip(painter, face.strip, strip, self._most, self.look)
@@ -144,10 +159,10 @@ class ShedList(Drawn):
         look, font = self.look, self.look.font(Use.TABLE)
         base = look.u(4, 3.4)
         heads = (
-            (columns.place, "place, name, kind"),
-            (columns.strip.left(), "days since the last shed"),
-            (columns.cycle.left(), "days since dull"),
-            (columns.tile, "what stands"),
+            (columns.place, tr("place, name, kind")),
+            (columns.strip.left(), tr("days since the last shed")),
+            (columns.cycle.left(), tr("days since dull")),
+            (columns.tile, tr("what stands")),
         )
         for x, words in heads:
             set_line(painter, QPointF(x, base), words, font, look.colour("ink2"))
@@ -207,7 +222,8 @@ class ShedLegend(Drawn):
     def __init__(self, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(look, parent)
         self._kept = KeptPicture()
-        self.tell("legend: " + ", ".join(words for _, words in LEGEND) + ", " + LETTERS)
+        told = ", ".join((*(words for _, words in LEGEND), LETTERS))
+        self.tell(tr("legend: {told}", told=told))
 
     def natural_size(self) -> tuple[float, float]:
         return self.look.u(150, 110), self.look.u(7, 5.6)
