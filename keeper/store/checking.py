@@ -13,6 +13,7 @@ from keeper.store.checksums import unlike
 from keeper.store.database import Book
 from keeper.store.journal import milliseconds_of
 from keeper.store.reading import batch_row
+from keeper.store.reading_layers import unsettled
 from keeper.store.rows import TABLES
 from keeper.store.schema import EVENT_TABLES, SPINE_TABLES, new_parts, schema_parts
 from keeper.store.standing import WHOLE, reckoned
@@ -139,6 +140,8 @@ def _withdrawn(book: Book) -> Iterator[str]:
         yield tr("{entry} was taken back, but the book still counts it.", entry=_entry(batch, seq))
     for batch, seq in sorted(kept - right)[:_SHOWN]:
         yield tr("{entry} stands, but the book does not count it.", entry=_entry(batch, seq))
+    for batch in unsettled(book.connection)[:_SHOWN]:
+        yield tr("The readings of batch {batch} do not lie as its entry stands.", batch=batch)
 
 
 def _entry(batch: int, seq: int) -> str:
