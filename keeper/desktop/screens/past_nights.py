@@ -26,11 +26,12 @@ from keeper.desktop.notices import Notices
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.words_line import HeadLine, Words
 from keeper.husbandry.events import NightTold
+from keeper.language import tr
 from keeper.reports.figures import night as night_words
 from keeper.reports.words import word
 
 ANSWERS = {"1": NightTold.NO_ROUND, "2": NightTold.FORGOT, "3": NightTold.UNWRITTEN}
-KEYS = (
+KEYS = tr(
     "Enter opens the night on its own lines     nothing written:  1 no round   2 forgot to record,"
     " open it   3 done, not recorded"
 )
@@ -55,7 +56,7 @@ class PastNightsScreen(QWidget):
         self._lines: list[_Line] = []
         self._head = HeadLine(look)
         self.nights = QListWidget(self)
-        self.nights.setAccessibleName("Nights that are over")
+        self.nights.setAccessibleName(tr("Nights that are over"))
         self.nights.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self._keys = Words(look, Use.BODY, "ink2")
         self._keys.setText(KEYS)
@@ -90,7 +91,10 @@ class PastNightsScreen(QWidget):
     def _open(self, line: _Line) -> None:
         if line.missing:
             raise ValueError(
-                f"Nothing is written of {night_words(line.night)}; 1, 2 or 3 says why."
+                tr(
+                    "Nothing is written of {night}; 1, 2 or 3 says why.",
+                    night=night_words(line.night),
+                )
             )
         night = past_night(self._keeping, line.night, line.round)
         if night is not None:
@@ -98,7 +102,8 @@ class PastNightsScreen(QWidget):
 
     def _answer(self, line: _Line, told: NightTold) -> None:
         if not line.missing:
-            raise ValueError(f"{night_words(line.night)} has a round; Enter opens it.")
+            told_of = night_words(line.night)
+            raise ValueError(tr("{night} has a round; Enter opens it.", night=told_of))
         self._notices.tell_written(answer_night(self._keeping, line.night, told))
         if told is NightTold.FORGOT:
             night: PastNight = late_night(self._keeping, line.night)
@@ -126,8 +131,10 @@ class PastNightsScreen(QWidget):
         self.nights.clear()
         self.nights.addItems([line.words for line in self._lines])
         self.nights.setCurrentRow(min(before, len(self._lines) - 1))
-        asked = f"{len(missing)} to answer" if missing else "none to answer"
-        self._head.show_words("Nights that are over", right=[asked])
+        asked = tr("none to answer")
+        if missing:
+            asked = tr("{count} to answer", count=len(missing))
+        self._head.show_words(tr("Nights that are over"), right=[asked])
 
     def _dress(self) -> None:
         self.nights.setFont(self._look.font(Use.LINE_TITLE))
@@ -144,15 +151,15 @@ class PastNightsScreen(QWidget):
 
 def _missing_words(night: date) -> str:
     answers = ", ".join(word(told) for told in NightTold)
-    return f"{night_words(night)}   nothing written: {answers}?"
+    return tr("{night}   nothing written: {answers}?", night=night_words(night), answers=answers)
 
 
 def _look_words(look: NightLook) -> str:
     parts = (
-        (look.left_in, "left in"),
-        (look.assumed, "assumed"),
-        (look.not_reached, "not reached"),
+        (look.left_in, tr("left in")),
+        (look.assumed, tr("assumed")),
+        (look.not_reached, tr("not reached")),
     )
     told = ", ".join(f"{count} {words}" for count, words in parts if count)
     where = f", {look.racks}" if look.racks else ""
-    return f"{night_words(look.night)}{where}   {told or 'every tub looked at'}"
+    return f"{night_words(look.night)}{where}   {told or tr('every tub looked at')}"

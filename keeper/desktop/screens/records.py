@@ -27,9 +27,10 @@ from keeper.desktop.screens.settings_words import NIGHTS_ASKED
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.asking_line import AskingLine
 from keeper.desktop.widgets.words_line import HeadLine, Words
+from keeper.language import tr
 from keeper.reports.figures import GAP, counted, night
 
-KEYS = (
+KEYS = tr(
     "T take the line back   R write it again   O one animal   I take in files"
     "   N feed nights   F own figures   B back up   C check   M mend a copy"
     "   E write everything out   J join another book"
@@ -70,17 +71,17 @@ class RecordsScreen(QWidget):
         self._asked_back: int | None = None
         self._lay_out()
         for key, words, slot in (
-            ("T", "take the chosen line back", self._take_back),
-            ("R", "write it again", self._put_back),
-            ("O", "one animal's lines", self._ask_animal),
-            ("I", "take in files", self._files.begin),
-            ("N", "feed nights", self._ask_feed_nights),
-            ("F", "own figures", self._show_own),
-            ("B", "back up now", self._care.back_up),
-            ("C", "check the book", self._care.check),
-            ("M", "mend a copy of the book", self._care.mend),
-            ("E", "write everything out", self._sharing.write_out),
-            ("J", "join another book", self._sharing.join),
+            ("T", tr("take the chosen line back"), self._take_back),
+            ("R", tr("write it again"), self._put_back),
+            ("O", tr("one animal's lines"), self._ask_animal),
+            ("I", tr("take in files"), self._files.begin),
+            ("N", tr("feed nights"), self._ask_feed_nights),
+            ("F", tr("own figures"), self._show_own),
+            ("B", tr("back up now"), self._care.back_up),
+            ("C", tr("check the book"), self._care.check),
+            ("M", tr("mend a copy of the book"), self._care.mend),
+            ("E", tr("write everything out"), self._sharing.write_out),
+            ("J", tr("join another book"), self._sharing.join),
         ):
             add_key(self, key, words, slot)
         notices.changed.connect(self._list.hear)
@@ -120,15 +121,16 @@ class RecordsScreen(QWidget):
         only = self._list.only
         where = [(str(self._keeping.book.path), False)]
         if only is not None:
-            where.append((f"only {only.called}", True))
-        self._head.show_words("Records", where, (self._feed_nights(),))
+            where.append((tr("only {name}", name=only.called), True))
+        self._head.show_words(tr("Records"), where, (self._feed_nights(),))
 
     def _feed_nights(self) -> str:
         today = self._keeping.today
         coming = [n for n in feed_nights_around(self._keeping, today) if n >= today]
         if not coming:
-            return "every night is a feed night"
-        return "feed nights " + ", ".join(night(n) for n in coming[:_SHOWN_NIGHTS])
+            return tr("every night is a feed night")
+        nights = ", ".join(night(n) for n in coming[:_SHOWN_NIGHTS])
+        return tr("feed nights {nights}", nights=nights)
 
     def _take_back(self) -> None:
         """Asks once more with the same key, since later entries may lean on it."""
@@ -140,7 +142,11 @@ class RecordsScreen(QWidget):
             came = len(came_with(self._keeping, row.batch.id))
             count = _LINES(came) if came else _ENTRIES(sum(row.counts.values()))
             self._notices.noted.emit(
-                f"{row.batch.verb}: {count} would no longer stand. T again takes it back."
+                tr(
+                    "{verb}: {count} would no longer stand. T again takes it back.",
+                    verb=tr(row.batch.verb),
+                    count=count,
+                )
             )
             return
         self._asked_back = None
@@ -157,13 +163,14 @@ class RecordsScreen(QWidget):
         self.body.setVisible(bool(text))
 
     def _ask_animal(self) -> None:
-        self._asking.ask("Only the lines of (code, name or tub; nothing for all)", self._keep_to)
+        asked = tr("Only the lines of (code, name or tub; nothing for all)")
+        self._asking.ask(asked, self._keep_to)
 
     def _keep_to(self, text: str) -> bool:
         """The lines of the one animal meant by *text*."""
         meant = found(animals_on(self._keeping, self._keeping.today), text, most=1)
         if text.strip() and not meant:
-            self._notices.refused.emit(f"No animal here is called {text!r}.")
+            self._notices.refused.emit(tr("No animal here is called {text!r}.", text=text))
             return False
         self._list.keep_to(meant[0] if meant else None)
         self._show_head()
@@ -173,11 +180,12 @@ class RecordsScreen(QWidget):
         return take_in(self._keeping, animals=animals, diary=diary, dry_run=True)
 
     def _agreed(self, files: Paths, counts: str) -> None:
-        self._asking.ask(f"Take in {counts}", lambda text: self._take_in(files, text), "yes")
+        asked = tr("Take in {counts}", counts=counts)
+        self._asking.ask(asked, lambda text: self._take_in(files, text), tr("yes"))
 
     def _take_in(self, files: Paths, text: str) -> bool:
         self._say("")
-        if text.casefold() in ("y", "yes"):
+        if text.casefold() in ("y", "yes", tr("yes")):
             animals, diary = files
             self._notices.tell_of(
                 lambda: take_in(self._keeping, animals=animals, diary=diary).written
@@ -190,10 +198,17 @@ class RecordsScreen(QWidget):
             self._say("")
             return
         own = [
-            f"{each.species}, {each.key}: {each.value:g}, shipped {each.shipped:g}; {each.why}"
+            tr(
+                "{species}, {key}: {value:g}, shipped {shipped:g}; {why}",
+                species=each.species,
+                key=each.key,
+                value=each.value,
+                shipped=each.shipped,
+                why=each.why,
+            )
             for each in own_figures(self._keeping)
         ]
-        self._say("\n".join(own) or "Every figure in use is the one that was shipped.")
+        self._say("\n".join(own) or tr("Every figure in use is the one that was shipped."))
 
     def _ask_feed_nights(self) -> None:
         self._asking.ask(NIGHTS_ASKED, self._set_nights)

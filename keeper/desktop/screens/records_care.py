@@ -14,9 +14,11 @@ from keeper.desktop.remembered import second_place
 from keeper.desktop.widgets.asking_line import AskingLine
 from keeper.language import tr
 
-WHOLE = "The book is whole: structure, references, every state row as rebuilt, every backup."
-CAN_MEND = "M writes a mended copy beside the book and says what it holds; the book stays as it is."
-LOOKING, MENDING = "Looking the book over.", "Writing a mended copy."
+WHOLE = tr("The book is whole: structure, references, every state row as rebuilt, every backup.")
+CAN_MEND = tr(
+    "M writes a mended copy beside the book and says what it holds; the book stays as it is."
+)
+LOOKING, MENDING = tr("Looking the book over."), tr("Writing a mended copy.")
 _SHOWN = 8
 
 
@@ -64,7 +66,7 @@ class BookCare:
                     " thinned out again, fewer the further back they lie."
                 )
             )
-            self._asking.ask(tr("Thin older backups out again"), self._thin, "no")
+            self._asking.ask(tr("Thin older backups out again"), self._thin, tr("no"))
 
     def stop(self) -> None:
         """Wait a moment for what is being done."""
@@ -75,19 +77,19 @@ class BookCare:
             self._say("")
             self._notices.noted.emit(WHOLE)
             return
-        more = [f"and {len(flaws) - _SHOWN} more"] if len(flaws) > _SHOWN else []
+        more = [tr("and {count} more", count=len(flaws) - _SHOWN)] if len(flaws) > _SHOWN else []
         self._say("\n".join((*flaws[:_SHOWN], *more, CAN_MEND)))
-        self._notices.noted.emit(f"Something is wrong with the book: {flaws[0]}")
+        self._notices.noted.emit(tr("Something is wrong with the book: {flaw}", flaw=flaws[0]))
 
     def _mended(self, mended: Mended) -> None:
         told = mended_sentences(mended)
         self._say("\n".join((*told[:_SHOWN], *told[_SHOWN:][-1:])))
-        self._notices.noted.emit(f"Written: {mended.path.name}.")
+        self._notices.noted.emit(tr("Written: {name}.", name=mended.path.name))
         if is_sound(mended) and self._keeping.book.writable:
             self._asking.ask(
-                "Open the copy in the book's place, and keep the book beside it",
+                tr("Open the copy in the book's place, and keep the book beside it"),
                 lambda text: self._agreed(mended, text),
-                "yes",
+                tr("yes"),
             )
 
     def _thin(self, text: str) -> bool:
@@ -100,7 +102,7 @@ class BookCare:
         return True
 
     def _agreed(self, mended: Mended, text: str) -> bool:
-        if text.casefold() in ("y", "yes"):
+        if text.casefold() in ("y", "yes", tr("yes")):
             self._notices.copy_agreed.emit(mended.path)
         return True
 
