@@ -16,6 +16,10 @@
    <translation>0 {unit} ist kein Gewicht; mit / auslassen, wenn das Tier nicht gewogen wurde</translation>
   </message>
   <message>
+   <source>192.168.1.20, broker.local:1883 or ro@broker.local is right</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>A body score lies between 1, thin, and 5, fat; got {told}.</source>
    <translation>Ein Körperzustand liegt zwischen 1, dünn, und 5, fett; da steht {told}.</translation>
   </message>
@@ -56,6 +60,10 @@
    <translation>Eine Länge von {length:g} cm hat keine Schlange; richtig sind svl 61.5, score 3 oder total 74, Längen in cm oder mit mm.</translation>
   </message>
   <message>
+   <source>A line put aside needs a reason in your own words.</source>
+   <translation>Was beiseitegelegt wird, braucht einen Grund in eigenen Worten.</translation>
+  </message>
+  <message>
    <source>A move needs a place, such as B4·2.</source>
    <translation>Ein Umzug braucht einen Platz, etwa B4·2.</translation>
   </message>
@@ -72,8 +80,16 @@
    <translation>Eine Genehmigung braucht {parts}.</translation>
   </message>
   <message>
+   <source>A probe is placed by its name and a place, such as K1 at B3.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>An empty note says nothing; a few words are right.</source>
    <translation>Eine leere Notiz sagt nichts; ein paar Worte sind richtig.</translation>
+  </message>
+  <message>
+   <source>An own figure needs a reason in your own words.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>B begun, spray as vet or label say; B clear, seen or ended</source>
@@ -120,12 +136,24 @@
    <translation>Zeile {line} steht nicht in {name}; dort stehen {spans}.</translation>
   </message>
   <message>
+   <source>Line {line} is this tub; give the line that took the item.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Line {line} was typed twice, and not the same both times.</source>
    <translation>Zeile {line} wurde zweimal eingegeben, und nicht beide Male gleich.</translation>
   </message>
   <message>
    <source>Live prey: check local law, and say that it is lawful where you are.</source>
    <translation>Lebendfutter: örtliches Recht prüfen und angeben, dass es hier erlaubt ist.</translation>
+  </message>
+  <message>
+   <source>No animal in this book has the code {code!r}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>No animal lives at {place!r}; a tub, row or rack is right: B3·4, B3, B.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>No animal stands here; there is no label to print.</source>
@@ -140,12 +168,24 @@
    <translation>In keiner Box steht ein Tier; zuerst die Aufzeichnungen übernehmen.</translation>
   </message>
   <message>
+   <source>No animal stood in a tub on {night}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No clutch of hers was laid by {day}.</source>
    <translation>Bis {day} hat sie kein Gelege abgelegt.</translation>
   </message>
   <message>
+   <source>No column of the file holds temperatures; one headed °C is right.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No dose of {name} is due today; one of a past day is written on her page, on that day, or is missed.</source>
    <translation>Keine Gabe {name} ist heute fällig; eine von einem früheren Tag wird auf der Seite des Tiers an jenem Tag eingetragen oder gilt als versäumt.</translation>
+  </message>
+  <message>
+   <source>No line of the file has both a time and a number beside it; a line such as 2026-03-01 12:00;21.5 is right.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>No male here is called {text!r}; a code or name, or ?, is right.</source>
@@ -166,6 +206,10 @@
   <message>
    <source>No tub waits; 9 and a line number goes to one.</source>
    <translation>Keine Box wartet; 9 und eine Zeilennummer führt zu einer.</translation>
+  </message>
+  <message>
+   <source>Nobody shares this tub; what is seen is hers.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>None of them has a weight in the book yet.</source>
@@ -212,6 +256,10 @@
    <translation>Bei einem davon ist das Geschlecht unbekannt.</translation>
   </message>
   <message>
+   <source>Opened for reading only.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Rack {rack}</source>
    <translation>Rack {rack}</translation>
   </message>
@@ -256,8 +304,20 @@
    <translation>Die Gabe {name}, fällig am {day}, ist als gegeben eingetragen; keine zweite.</translation>
   </message>
   <message>
+   <source>The file names its probes itself.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The last shed of {name} left nothing behind that is still followed.</source>
    <translation>Von der letzten Häutung von {name} blieb nichts zurück, was noch verfolgt wird.</translation>
+  </message>
+  <message>
+   <source>The night of {night} has a round; it is put right there.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The night of {night} has offers; they are put right there.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>The round of {night} is still open; close it first.</source>
@@ -558,6 +618,10 @@
    <translation>Weibchen</translation>
   </message>
   <message>
+   <source>field {name}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>file of readings</source>
    <translation>Messwertdatei</translation>
   </message>
@@ -678,6 +742,10 @@
   <message>
    <source>items</source>
    <translation>Stück</translation>
+  </message>
+  <message>
+   <source>its + names the probe</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>just shed</source>
@@ -939,6 +1007,10 @@
    <translation>Fühler gesetzt</translation>
   </message>
   <message>
+   <source>probe {probe}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>probed</source>
    <comment>typed</comment>
    <translation>sondiert</translation>
@@ -1006,6 +1078,10 @@
   <message>
    <source>result of a faecal test</source>
    <translation>Ergebnis einer Kotuntersuchung</translation>
+  </message>
+  <message>
+   <source>room/+/air = +  or  room/b3/air = K1, temp, time  is right</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>round begun</source>
@@ -1180,6 +1256,10 @@
    <translation>zurückgenommen: {what}</translation>
   </message>
   <message>
+   <source>the number alone</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>the room</source>
    <translation>der Raum</translation>
   </message>
@@ -1190,6 +1270,10 @@
   <message>
    <source>thing that becomes of eggs</source>
    <translation>Verbleib von Eiern</translation>
+  </message>
+  <message>
+   <source>time {name}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>to {place}</source>
@@ -1294,6 +1378,14 @@
    <translation>Wunde</translation>
   </message>
   <message>
+   <source>{animals} seen</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{at:%d %B %Y, %H:%M} is to come; a probe hangs from now or before.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{called} and {called_2} are not in two tubs.</source>
    <translation>{called} und {called_2} sind nicht in zwei Boxen.</translation>
   </message>
@@ -1336,6 +1428,10 @@
   <message>
    <source>{code} does not stand in a tub today.</source>
    <translation>{code} steht heute in keiner Box.</translation>
+  </message>
+  <message>
+   <source>{count} animals have the code {code!r}; give one a new code.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{count} animals here are called {text}; its code is one's.</source>
@@ -1399,6 +1495,10 @@
    <translation>{day} liegt in der Zukunft; ein Eintrag ist vom {today} oder einem Tag davor.</translation>
   </message>
   <message>
+   <source>{day} is not a day to come; a line is put aside until a later day.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{day} lies before hatching on {hatched}.</source>
    <translation>{day} liegt vor dem Schlupf am {hatched}.</translation>
   </message>
@@ -1419,6 +1519,22 @@
    <translation>{digits} enthält einen Tippfehler: die Prüfziffer passt nicht.</translation>
   </message>
   <message>
+   <source>{file} has no sound reading of a probe that was placed; nothing was added.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{file} is empty; a table of times and temperatures is right.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{file} is larger than {most} MB; split it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{file} is no text; a CSV file of the logger is right.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{first!r} is no day; 2026-11-24 is right.</source>
    <translation>{first!r} ist kein Tag; 2026-11-24 ist richtig.</translation>
   </message>
@@ -1433,6 +1549,18 @@
   <message>
    <source>{folder} is where the book lies; another disk or a stick is right.</source>
    <translation>In {folder} liegt das Buch; eine andere Platte oder ein Stick ist richtig.</translation>
+  </message>
+  <message>
+   <source>{heat} is beyond any room; {least} to {most} is right.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{heat} is unusual for a tub.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{kind} until {day}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{kind} {number}, until {on}</source>
@@ -1451,6 +1579,10 @@
    <translation>{lines} eines anderen Buchs</translation>
   </message>
   <message>
+   <source>{low} to {high}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{male} is short of a gate: {told}</source>
    <translation>{male} fehlt eine Bedingung: {told}</translation>
   </message>
@@ -1467,6 +1599,10 @@
    <translation>{most} oder {last}</translation>
   </message>
   <message>
+   <source>{name!r} is no zone; local, UTC, +01:00 or a name such as Africa/Harare are right.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{name} and {name_2} are both empty; nothing changes places.</source>
    <translation>{name} und {name_2} sind beide leer; nichts wechselt den Platz.</translation>
   </message>
@@ -1477,6 +1613,10 @@
   <message>
    <source>{name}, {amount}, {route}, {every} until {until}</source>
    <translation>{name}, {amount}, {route}, {every} bis {until}</translation>
+  </message>
+  <message>
+   <source>{night} is not over; a past night is before {today}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{one} with {other}</source>
@@ -1511,6 +1651,10 @@
    <translation>{part!r} ist nicht zu verstehen; {named}.</translation>
   </message>
   <message>
+   <source>{path} cannot be read: {error}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{path} cannot be read: {why}; name a file such as ca.crt.</source>
    <translation>{path} ist nicht lesbar: {why}; eine Datei wie ca.crt nennen.</translation>
   </message>
@@ -1529,6 +1673,18 @@
   <message>
    <source>{planned} as planned, {others} not</source>
    <translation>{planned} wie geplant, {others} nicht</translation>
+  </message>
+  <message>
+   <source>{prey} from bag {bag}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{read:g} °C is unusual; {meant:g} °C?</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{read:g} °C is unusual; {read:g} °F would be {meant:g} °C?</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{readings} from {name}, {aside} kept aside</source>
@@ -1555,6 +1711,10 @@
    <translation>{scope} wurde schon eingegeben: {lines} weichen vom Buch ab; nichts kam hinzu.</translation>
   </message>
   <message>
+   <source>{text!r} is no address of a broker; {right}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{text!r} is no day; 12 Dec, 2026-12-12, 14 days or open are right.</source>
    <translation>{text!r} ist kein Tag; richtig sind 12. Dez, 2026-12-12, 14 Tage oder offen.</translation>
   </message>
@@ -1575,12 +1735,24 @@
    <translation>{text!r} ist keine andere Box in diesem Raum; B3·2 ist ein Weg.</translation>
   </message>
   <message>
+   <source>{text!r} is no range; {right} is right.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{text!r} is no step of a scale; grams such as 0.1 or 1 are right.</source>
    <translation>{text!r} ist kein Schritt einer Waage; Gramm wie 0.1 oder 1 sind richtig.</translation>
   </message>
   <message>
+   <source>{text!r} is no temperature; 31 or 31.2 is right.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{text!r} is not a weight; digits and one point, such as 41.2, are right</source>
    <translation>{text!r} ist kein Gewicht; richtig sind Ziffern und ein Punkt, etwa 41.2</translation>
+  </message>
+  <message>
+   <source>{text!r} names no probe; {right}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{text!r} names no tub and no animal here; B3·2 or a name does.</source>
@@ -1593,6 +1765,10 @@
   <message>
    <source>{text!r} names nothing; {named}.</source>
    <translation>{text!r} nennt nichts; {named}.</translation>
+  </message>
+  <message>
+   <source>{text!r}: where the topic has a +, so has the probe; {right}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{there} are in {place}: {arrive} would share.</source>
@@ -1611,6 +1787,10 @@
    <translation>{told} von {who}</translation>
   </message>
   <message>
+   <source>{told} is no range of an incubator; {right} is right.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{told} of {clutch}</source>
    <translation>{told} aus {clutch}</translation>
   </message>
@@ -1623,8 +1803,36 @@
    <translation>{told}, {treatment}</translation>
   </message>
   <message>
+   <source>{topic!r} is no topic of this book; nothing was forgotten.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{topic!r} is no topic to read from; {right}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{topic!r}: a + stands for a whole level; {right}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{tub_name} was written meanwhile; type these lines again.</source>
    <translation>{tub_name} wurde inzwischen eingetragen; diese Zeilen noch einmal eingeben.</translation>
+  </message>
+  <message>
+   <source>{tub} has a result of her own tonight; take it back first.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{tub} has an entry that night ({done}); put it right first.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{tub} has had an item tonight ({done}); a second one is a double feed.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{tub} is kept apart ({apart}): bin the item, it goes to no other tub.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{tub} is spared food ({hold}); / names the prey if it is given all the same.</source>
@@ -1633,6 +1841,10 @@
   <message>
    <source>{tub} regurgitated and is on hold; 7 and 3 go on, / chooses the prey.</source>
    <translation>{tub} hat ausgewürgt und ist in Pause; 7 und 3 geht weiter, / wählt das Futter.</translation>
+  </message>
+  <message>
+   <source>{tub} {gone}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{tub} {gone}; 7 and a reason goes on.</source>
@@ -1665,6 +1877,10 @@
   <message>
    <source>{typed!r} may be {either}; type a little more.</source>
    <translation>{typed!r} kann {either} sein; etwas mehr tippen.</translation>
+  </message>
+  <message>
+   <source>{typed!r} names no bag; a grade and a bag, as in pinky: 14.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{typed} names no absence; 5 Dec to 14 Dec, 2026-12-05 to 2026-12-14 or 9 days is right.</source>

@@ -72,10 +72,6 @@
    <translation>Öffnen mit  keeper open {path}</translation>
   </message>
   <message>
-   <source>Records</source>
-   <translation>Aufzeichnungen</translation>
-  </message>
-  <message>
    <source>Red lamp</source>
    <translation>Rotlicht</translation>
   </message>

@@ -49,10 +49,6 @@
    <translation>Ein Ordner mit einer Tabelle für jede Art von Eintrag, den Messwerten und den Fotos: für eine Tabellenkalkulation, für einen anderen Rechner, für den, der ein Tier bekommt. Von einem Tier werden nur seine eigenen Zeilen geschrieben.</translation>
   </message>
   <message>
-   <source>A line put aside needs a reason in your own words.</source>
-   <translation>Was beiseitegelegt wird, braucht einen Grund in eigenen Worten.</translation>
-  </message>
-  <message>
    <source>A month back</source>
    <translation>Einen Monat zurück</translation>
   </message>
@@ -225,6 +221,10 @@
    <translation>Enter legt das Buch an</translation>
   </message>
   <message>
+   <source>Enter opens the night on its own lines     nothing written:  1 no round   2 forgot to record, open it   3 done, not recorded</source>
+   <translation>Enter öffnet den Abend mit seinen Zeilen     nichts eingetragen:  1 keine Runde   2 vergessen, öffnen   3 gefüttert, nicht eingetragen</translation>
+  </message>
+  <message>
    <source>Enter opens {her}   M moves {her}   D makes a rack   R refusals</source>
    <translation>Enter öffnet   M setzt um   D legt ein Rack an   R Verweigerungen</translation>
   </message>
@@ -251,6 +251,10 @@
   <message>
    <source>Every female {species} from how many {unit}</source>
    <translation>Jedes Weibchen von {species} ab wie viel {unit}</translation>
+  </message>
+  <message>
+   <source>Every figure in use is the one that was shipped.</source>
+   <translation>Jeder Wert in Gebrauch ist der mitgelieferte.</translation>
   </message>
   <message>
    <source>Every figure is written so from now on; the same key puts it back.</source>
@@ -469,8 +473,16 @@
    <translation>Angesehen: {animals}, nach Gewichten, Mahlzeiten, Verweigerungen, Häutungen, Pausen und Notizen.</translation>
   </message>
   <message>
+   <source>Looking the book over.</source>
+   <translation>Das Buch wird geprüft.</translation>
+  </message>
+  <message>
    <source>Looking through the book.</source>
    <translation>Das Buch wird durchgesehen.</translation>
+  </message>
+  <message>
+   <source>M writes a mended copy beside the book and says what it holds; the book stays as it is.</source>
+   <translation>M schreibt eine geheilte Kopie neben das Buch und sagt, was sie enthält; das Buch bleibt, wie es ist.</translation>
   </message>
   <message>
    <source>MARK</source>
@@ -677,6 +689,10 @@
    <translation>Notiert {day}: „{text}“.</translation>
   </message>
   <message>
+   <source>Nothing is written of {night}; 1, 2 or 3 says why.</source>
+   <translation>Von {night} ist nichts eingetragen; 1, 2 oder 3 sagt, warum.</translation>
+  </message>
+  <message>
    <source>Nothing needs a look.</source>
    <translation>Nichts ist anzusehen.</translation>
   </message>
@@ -717,8 +733,16 @@
    <translation>Eine Verweigerung während einer Pause, entschuldigt: kein Schritt folgt.</translation>
   </message>
   <message>
+   <source>Only the lines of (code, name or tub; nothing for all)</source>
+   <translation>Nur die Zeilen von (Code, Name oder Box; leer für alle)</translation>
+  </message>
+  <message>
    <source>Open the animal</source>
    <translation>Tier öffnen</translation>
+  </message>
+  <message>
+   <source>Open the copy in the book's place, and keep the book beside it</source>
+   <translation>Die Kopie anstelle des Buchs öffnen und das Buch daneben behalten</translation>
   </message>
   <message>
    <source>Or begin anew, and leave the book as it is:</source>
@@ -817,6 +841,10 @@
    <translation>Messwerte werden getippt von</translation>
   </message>
   <message>
+   <source>Records</source>
+   <translation>Aufzeichnungen</translation>
+  </message>
+  <message>
    <source>Refusals</source>
    <translation>Verweigerungen</translation>
   </message>
@@ -861,8 +889,16 @@
    <translation>Häutungszeichen</translation>
   </message>
   <message>
+   <source>Something is wrong with the book: {flaw}</source>
+   <translation>Mit dem Buch stimmt etwas nicht: {flaw}</translation>
+  </message>
+  <message>
    <source>Summary for a vet</source>
    <translation>Blatt für den Tierarzt</translation>
+  </message>
+  <message>
+   <source>T take the line back   R write it again   O one animal   I take in files   N feed nights   F own figures   B back up   C check   M mend a copy   E write everything out   J join another book</source>
+   <translation>T zurücknehmen   R wiederherstellen   O ein Tier   I Dateien aufnehmen   N Futterabende   F eigene Werte   B sichern   C prüfen   M Kopie heilen   E ausschreiben   J anderes Buch übernehmen</translation>
   </message>
   <message>
    <source>TLS; the broker's certificate is vouched for by {by}</source>
@@ -895,6 +931,10 @@
   <message>
    <source>The book could not be opened</source>
    <translation>Das Buch ließ sich nicht öffnen</translation>
+  </message>
+  <message>
+   <source>The book is whole: structure, references, every state row as rebuilt, every backup.</source>
+   <translation>Das Buch ist ganz: Aufbau, Verweise, jede Zustandszeile wie neu gerechnet, jede Sicherung.</translation>
   </message>
   <message>
    <source>The check pass looks only where prey was left in or taken was assumed: gone, or still there and removed. 0 closes the round without it.</source>
@@ -1209,8 +1249,16 @@
    <translation>Ausschreiben (Code, Name oder Box; leer für das ganze Buch)</translation>
   </message>
   <message>
+   <source>Writing a mended copy.</source>
+   <translation>Eine geheilte Kopie wird geschrieben.</translation>
+  </message>
+  <message>
    <source>Writing out.</source>
    <translation>Wird geschrieben.</translation>
+  </message>
+  <message>
+   <source>Written: {name}.</source>
+   <translation>Geschrieben: {name}.</translation>
   </message>
   <message>
    <source>Written: {what}. {caution} Ctrl+Z takes it back.</source>
@@ -1333,6 +1381,10 @@
    <translation>fraß {ate} von {offered}; Enter ja, 0 nein</translation>
   </message>
   <message>
+   <source>back up now</source>
+   <translation>jetzt sichern</translation>
+  </message>
+  <message>
    <source>bag {bag}</source>
    <translation>Beutel {bag}</translation>
   </message>
@@ -1375,6 +1427,10 @@
   <message>
    <source>change the weight of the gate</source>
    <translation>Gewicht der Schwelle ändern</translation>
+  </message>
+  <message>
+   <source>check the book</source>
+   <translation>Buch prüfen</translation>
   </message>
   <message>
    <source>cleaned {day}</source>
@@ -1481,6 +1537,10 @@
    <translation>alle Schwellen erfüllt</translation>
   </message>
   <message>
+   <source>every night is a feed night</source>
+   <translation>jeder Abend ist Futterabend</translation>
+  </message>
+  <message>
    <source>every tub looked at</source>
    <translation>jede Box angesehen</translation>
   </message>
@@ -1507,6 +1567,10 @@
   <message>
    <source>feed nights</source>
    <translation>Futterabende</translation>
+  </message>
+  <message>
+   <source>feed nights {nights}</source>
+   <translation>Futterabende {nights}</translation>
   </message>
   <message>
    <source>female or male, then popped, probed, tail, sired or laid, then a note</source>
@@ -1652,6 +1716,10 @@
    <translation>früher</translation>
   </message>
   <message>
+   <source>join another book</source>
+   <translation>ein anderes Buch übernehmen</translation>
+  </message>
+  <message>
    <source>just shed</source>
    <translation>frisch gehäutet</translation>
   </message>
@@ -1792,6 +1860,10 @@
    <translation>Arznei, {day}</translation>
   </message>
   <message>
+   <source>mend a copy of the book</source>
+   <translation>eine Kopie des Buchs heilen</translation>
+  </message>
+  <message>
    <source>message</source>
    <translation>Nachricht</translation>
   </message>
@@ -1908,6 +1980,10 @@
    <translation>keine seither</translation>
   </message>
   <message>
+   <source>none to answer</source>
+   <translation>keiner offen</translation>
+  </message>
+  <message>
    <source>not due</source>
    <translation>nicht fällig</translation>
   </message>
@@ -2004,12 +2080,20 @@
    <translation>einst {sex}, </translation>
   </message>
   <message>
+   <source>one animal's lines</source>
+   <translation>Zeilen eines Tiers</translation>
+  </message>
+  <message>
    <source>one may have gone unseen</source>
    <translation>eine kann unbemerkt geblieben sein</translation>
   </message>
   <message>
    <source>one of these</source>
    <translation>eine von diesen</translation>
+  </message>
+  <message>
+   <source>only {name}</source>
+   <translation>nur {name}</translation>
   </message>
   <message>
    <source>open her page</source>
@@ -2289,6 +2373,10 @@
    <translation>Datei eines Loggers aufnehmen</translation>
   </message>
   <message>
+   <source>take in files</source>
+   <translation>Dateien aufnehmen</translation>
+  </message>
+  <message>
    <source>take in your records</source>
    <translation>vorhandene Aufzeichnungen aufnehmen</translation>
   </message>
@@ -2299,6 +2387,10 @@
   <message>
    <source>take off the bag</source>
    <translation>Beutel abziehen</translation>
+  </message>
+  <message>
+   <source>take the chosen line back</source>
+   <translation>gewählte Zeile zurücknehmen</translation>
   </message>
   <message>
    <source>taken seen</source>
@@ -2509,8 +2601,16 @@
    <translation>schreiben</translation>
   </message>
   <message>
+   <source>write everything out</source>
+   <translation>alles ausschreiben</translation>
+  </message>
+  <message>
    <source>write it</source>
    <translation>schreiben</translation>
+  </message>
+  <message>
+   <source>write it again</source>
+   <translation>wiederherstellen</translation>
   </message>
   <message>
    <source>write it there</source>
@@ -2661,6 +2761,10 @@
    <translation>{count} Verweigerungen während einer Pause, entschuldigt: kein Schritt folgt.</translation>
   </message>
   <message>
+   <source>{count} to answer</source>
+   <translation>{count} offen</translation>
+  </message>
+  <message>
    <source>{count} to look at</source>
    <translation>{count} anzusehen</translation>
   </message>
@@ -2732,6 +2836,14 @@
   <message>
    <source>{nights} without a record; Ctrl+Y.</source>
    <translation>{nights} ohne Eintrag; Strg+Y.</translation>
+  </message>
+  <message>
+   <source>{night}   nothing written: {answers}?</source>
+   <translation>{night}   nichts eingetragen: {answers}?</translation>
+  </message>
+  <message>
+   <source>{night} has a round; Enter opens it.</source>
+   <translation>{night} hat eine Runde; Enter öffnet sie.</translation>
   </message>
   <message>
    <source>{number} of {last}</source>
@@ -2846,6 +2958,10 @@
    <translation>{shows} (das Bild liegt nicht im Ordner)</translation>
   </message>
   <message>
+   <source>{species}, {key}: {value:g}, shipped {shipped:g}; {why}</source>
+   <translation>{species}, {key}: {value:g}, mitgeliefert {shipped:g}; {why}</translation>
+  </message>
+  <message>
    <source>{stage} since {day}</source>
    <translation>{stage} seit {day}</translation>
   </message>
@@ -2892,6 +3008,10 @@
   <message>
    <source>{verb}, taken back</source>
    <translation>{verb}, zurückgenommen</translation>
+  </message>
+  <message>
+   <source>{verb}: {count} would no longer stand. T again takes it back.</source>
+   <translation>{verb}: {count} würden nicht mehr gelten. Noch einmal T nimmt es zurück.</translation>
   </message>
   <message>
    <source>{walk}, line {line}: {done}</source>

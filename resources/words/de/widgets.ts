@@ -212,10 +212,6 @@
    <translation>keine Futterabende festgelegt</translation>
   </message>
   <message>
-   <source>feed nights {nights}</source>
-   <translation>Futterabende {nights}</translation>
-  </message>
-  <message>
    <source>females, nearest to their gates first</source>
    <translation>Weibchen, die der Schwelle nächsten zuerst</translation>
   </message>
