@@ -13,6 +13,7 @@ from keeper.actions.keeping import Keeping, Written
 from keeper.actions.own_connection import own_connection
 from keeper.actions.settings import set_own_figure
 from keeper.husbandry.animal import AnimalId
+from keeper.language import tr
 from keeper.rules.breeding import EGG_BINDING
 from keeper.rules.breeding import Gate as Gate
 
@@ -52,7 +53,7 @@ def set_gate(keeping: Keeping, row: FemaleRow, grams: float, reason: str) -> Wri
         ValueError: no reason, or a weight the profile cannot have; nothing is written.
     """
     if not reason.strip():
-        raise ValueError("An own figure needs a reason in your own words.")
+        raise ValueError(tr("An own figure needs a reason in your own words."))
     slug = keeping.profile(row.animal).slug
     return set_own_figure(keeping, slug, GATE_KEY, grams, reason.strip())
 

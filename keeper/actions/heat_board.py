@@ -15,6 +15,7 @@ from keeper.husbandry.place import place_of, walking_key
 from keeper.husbandry.profile import SpeciesProfile
 from keeper.husbandry.reasons import Reason
 from keeper.husbandry.when import at_instant
+from keeper.language import tr
 from keeper.reports.figures import degrees, heat_unit
 from keeper.reports.writing import in_use
 from keeper.rules.heat import HeatVerdict
@@ -101,7 +102,7 @@ def typed_celsius(text: str) -> float:
         ValueError: no number, or beyond any room, with what would be right.
     """
     if not _NUMBER.fullmatch(text):
-        raise ValueError(f"{text!r} is no temperature; 31 or 31.2 is right.")
+        raise ValueError(tr("{text!r} is no temperature; 31 or 31.2 is right.", text=text))
     temp_c = in_use().typed_degrees(float(text.replace(",", ".")))
     if not LEAST_C <= temp_c <= MOST_C and doubt(temp_c) is None:
         raise ValueError(_beyond(temp_c))
@@ -109,8 +110,12 @@ def typed_celsius(text: str) -> float:
 
 
 def _beyond(temp_c: float) -> str:
-    right = f"{degrees(LEAST_C)} to {degrees(MOST_C)} is right."
-    return f"{_told(temp_c)} is beyond any room; {right}"
+    return tr(
+        "{heat} is beyond any room; {least} to {most} is right.",
+        heat=_told(temp_c),
+        least=degrees(LEAST_C),
+        most=degrees(MOST_C),
+    )
 
 
 def _told(temp_c: float) -> str:
@@ -132,13 +137,17 @@ def doubt(temp_c: float) -> str | None:
     if low <= temp_c <= high:
         return None
     if in_use().fahrenheit:
-        return f"{_told(temp_c)} is unusual for a tub."
+        return tr("{heat} is unusual for a tub.", heat=_told(temp_c))
     if low <= temp_c / 10 <= high and temp_c >= 100:
-        return f"{temp_c:g} °C is unusual; {temp_c / 10:g} °C?"
+        return tr("{read:g} °C is unusual; {meant:g} °C?", read=temp_c, meant=temp_c / 10)
     fahrenheit = round((temp_c - 32) / 1.8, 1)
     if low <= fahrenheit <= high:
-        return f"{temp_c:g} °C is unusual; {temp_c:g} °F would be {fahrenheit:g} °C?"
-    return f"{temp_c:g} °C is unusual for a tub."
+        return tr(
+            "{read:g} °C is unusual; {read:g} °F would be {meant:g} °C?",
+            read=temp_c,
+            meant=fahrenheit,
+        )
+    return tr("{heat} is unusual for a tub.", heat=f"{temp_c:g} °C")
 
 
 def write_heat(
@@ -156,6 +165,10 @@ def write_heat(
     return note(keeping, "read heat", event, where=place, what=f"{zone.value} {_told(temp_c)}")
 
 
+def _range_right() -> str:
+    return f"{degrees(27)}-{degrees(29.5)}"
+
+
 def set_incubator_limits(keeping: Keeping, text: str) -> Written:
     """Keep the lowest and highest degrees of the incubator, typed as ``27-29.5``.
 
@@ -164,12 +177,19 @@ def set_incubator_limits(keeping: Keeping, text: str) -> Written:
     """
     parts = [part for part in re.split(r"\s*(?:–|-|to|;)\s*", text.strip()) if part]
     if len(parts) != 2 or not all(_NUMBER.fullmatch(part) for part in parts):
-        raise ValueError(f"{text!r} is no range; {degrees(27)}-{degrees(29.5)} is right.")
+        raise ValueError(
+            tr("{text!r} is no range; {right} is right.", text=text, right=_range_right())
+        )
     low, high = (in_use().typed_degrees(float(part.replace(",", "."))) for part in parts)
-    told = f"{_degrees(low)} to {_told(high)}"
+    told = tr("{low} to {high}", low=_degrees(low), high=_told(high))
     if not USUAL_C[0] <= low < high <= USUAL_C[1]:
-        right = f"{degrees(27)}-{degrees(29.5)}"
-        raise ValueError(f"{told} is no range of an incubator; {right} is right.")
+        raise ValueError(
+            tr(
+                "{told} is no range of an incubator; {right} is right.",
+                told=told,
+                right=_range_right(),
+            )
+        )
     happened = at_instant(keeping.now())
     event = Setting(happened=happened, key="incubator limits", value=f"{low:g},{high:g}")
     return note(keeping, "set incubator limits", event, what=told)

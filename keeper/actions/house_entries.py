@@ -11,6 +11,7 @@ from keeper.husbandry.house import BagOpened, Cleaning, DailyRound, PlaceAside
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import place_of
 from keeper.husbandry.when import at_instant
+from keeper.language import tr
 from keeper.reports.figures import counted
 from keeper.reports.prey_words import prey_words
 from keeper.reports.words import word
@@ -50,8 +51,8 @@ def daily_round(keeping: Keeping, text: str) -> Written:
     place = None if text.strip().casefold() in _ROOM else _named(text)
     seen = len(_living(keeping, place)) if place else len(_in_the_room(keeping))
     event = DailyRound(happened=at_instant(keeping.now()), place=place)
-    what = f"{_ANIMALS(seen)} seen"
-    return note(keeping, "daily round", event, where=place or "the room", what=what)
+    what = tr("{animals} seen", animals=_ANIMALS(seen))
+    return note(keeping, "daily round", event, where=place or tr("the room"), what=what)
 
 
 def open_bag(keeping: Keeping, text: str) -> Written:
@@ -62,13 +63,26 @@ def open_bag(keeping: Keeping, text: str) -> Written:
     """
     prey, colon, bag = (part.strip() for part in text.partition(":"))
     if not colon or not prey or not bag:
-        raise ValueError(f"{text.strip()!r} names no bag; a grade and a bag, as in pinky: 14.")
+        raise ValueError(
+            tr("{typed!r} names no bag; a grade and a bag, as in pinky: 14.", typed=text.strip())
+        )
     grades = {prey_name(grade) for profile in keeping.profiles.values() for grade in profile.prey}
     found = next((name for name in grades if name.casefold() == prey.casefold()), None)
     if found is None:
-        raise ValueError(f"{prey!r} is no grade of prey here; {', '.join(sorted(grades))} are.")
+        raise ValueError(
+            tr(
+                "{typed!r} is no grade of prey here; {known} are.",
+                typed=prey,
+                known=", ".join(sorted(grades)),
+            )
+        )
     event = BagOpened(happened=at_instant(keeping.now()), prey=found, bag=bag)
-    return note(keeping, "bag opened", event, what=f"{prey_words(event.prey)} from bag {bag}")
+    return note(
+        keeping,
+        "bag opened",
+        event,
+        what=tr("{prey} from bag {bag}", prey=prey_words(event.prey), bag=bag),
+    )
 
 
 def put_place_aside(
@@ -87,16 +101,24 @@ def put_place_aside(
         until=until,
         reason=reason.strip(),
     )
-    where = place or "the room"
-    return note(keeping, "put aside", event, where=where, what=f"{kind} until {until}")
+    where = place or tr("the room")
+    return note(
+        keeping,
+        "put aside",
+        event,
+        where=where,
+        what=tr("{kind} until {day}", kind=kind, day=until),
+    )
 
 
 def refuse_unreasoned(keeping: Keeping, until: date, reason: str) -> None:
     """Raises ValueError where a reason is missing or the end is not to come."""
     if not reason.strip():
-        raise ValueError("A line put aside needs a reason in your own words.")
+        raise ValueError(tr("A line put aside needs a reason in your own words."))
     if until <= keeping.today:
-        raise ValueError(f"{until} is not a day to come; a line is put aside until a later day.")
+        raise ValueError(
+            tr("{day} is not a day to come; a line is put aside until a later day.", day=until)
+        )
 
 
 def _named(text: str) -> str:
@@ -108,7 +130,12 @@ def _named(text: str) -> str:
 def _living(keeping: Keeping, place: str) -> list[AnimalNow]:
     living = living_at(place, _in_the_room(keeping)) if place else []
     if not living:
-        raise ValueError(f"No animal lives at {place!r}; a tub, row or rack is right: B3·4, B3, B.")
+        raise ValueError(
+            tr(
+                "No animal lives at {place!r}; a tub, row or rack is right: B3·4, B3, B.",
+                place=place,
+            )
+        )
     return living
 
 

@@ -10,6 +10,7 @@ from typing import Any, TypeVar
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import walking_key
 from keeper.husbandry.profile import SpeciesProfile
+from keeper.language import tr
 from keeper.store import reading
 from keeper.store.database import Book, create_book, open_book
 from keeper.store.locks import WriterLock, open_alone
@@ -115,7 +116,7 @@ def open_keeping(
     """
     if read_only:
         book = open_book(path, station=station, read_only=True)
-        return Keeping(book, load_profiles(), now, keeper, told="Opened for reading only.")
+        return Keeping(book, load_profiles(), now, keeper, told=tr("Opened for reading only."))
     opened = open_alone(path, station=station, known_whole=known_whole)
     return Keeping(opened.book, load_profiles(), now, keeper, opened.lock, opened.told)
 
@@ -156,7 +157,13 @@ def animal_coded(keeping: Keeping, code: str) -> AnimalNow:
     """
     found = reading.animals_coded(keeping.book, code)
     if not found:
-        raise LookupError(f"No animal in this book has the code {code!r}.")
+        raise LookupError(tr("No animal in this book has the code {code!r}.", code=code))
     if len(found) > 1:
-        raise LookupError(f"{len(found)} animals have the code {code!r}; give one a new code.")
+        raise LookupError(
+            tr(
+                "{count} animals have the code {code!r}; give one a new code.",
+                count=len(found),
+                code=code,
+            )
+        )
     return found[0]

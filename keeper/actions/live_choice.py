@@ -21,7 +21,7 @@ T = TypeVar("T")
 Protocol = Literal["3.1.1", "5"]
 PLAIN_PORT, TLS_PORT = 1883, 8883
 """As registered with IANA for MQTT."""
-RIGHT = "192.168.1.20, broker.local:1883 or ro@broker.local is right"
+RIGHT = tr("192.168.1.20, broker.local:1883 or ro@broker.local is right")
 
 NO_TLS, BY_SYSTEM = "none", "system"
 """What may be typed in place of a file of certificates."""
@@ -105,7 +105,7 @@ def with_address(choice: LiveChoice, text: str) -> LiveChoice:
     found = _ADDRESS.fullmatch(text.strip())
     port = int(found[3] or PLAIN_PORT) if found else 0
     if found is None or not 0 < port < 65_536:
-        raise ValueError(f"{text!r} is no address of a broker; {RIGHT}.")
+        raise ValueError(tr("{text!r} is no address of a broker; {right}.", text=text, right=RIGHT))
     made = replace(choice, host=found[2].strip("[]"), port=port, user=found[1] or "")
     return made if made.address == choice.address else replace(made, password="")
 

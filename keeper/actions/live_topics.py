@@ -15,11 +15,12 @@ from keeper.actions.keeping import Keeping, Written
 from keeper.actions.noting import note
 from keeper.husbandry.events import Setting
 from keeper.husbandry.when import at_instant
+from keeper.language import tr
 from keeper.store import reading
 from keeper.store.database import Book
 
 NAMES_ITSELF = "+"
-RIGHT = "room/+/air = +  or  room/b3/air = K1, temp, time  is right"
+RIGHT = tr("room/+/air = +  or  room/b3/air = K1, temp, time  is right")
 
 _KEY = "live topic "
 _MOST_LETTERS = 200
@@ -91,9 +92,15 @@ def topic_typed(text: str) -> TopicMap:
     is_open = "+" in topic
     probe = told[0] or (NAMES_ITSELF if is_open else "")
     if not probe or len(told) > 3:
-        raise ValueError(f"{text!r} names no probe; {RIGHT}.")
+        raise ValueError(tr("{text!r} names no probe; {right}.", text=text, right=RIGHT))
     if is_open != (probe == NAMES_ITSELF):
-        raise ValueError(f"{text!r}: where the topic has a +, so has the probe; {RIGHT}.")
+        raise ValueError(
+            tr(
+                "{text!r}: where the topic has a +, so has the probe; {right}.",
+                text=text,
+                right=RIGHT,
+            )
+        )
     field, time_field = (*told[1:], "", "")[:2]
     return TopicMap(topic=topic, probe=probe, field=field, time_field=time_field)
 
@@ -116,14 +123,19 @@ def set_topic(keeping: Keeping, text: str) -> Written:
 
 def words_of(each: TopicMap) -> str:
     """How messages of a topic are read, in few words."""
-    whose = "its + names the probe" if each.probe == NAMES_ITSELF else f"probe {each.probe}"
-    how = f"field {each.field}" if each.field else "the number alone"
-    return ", ".join((whose, how, *([f"time {each.time_field}"] if each.time_field else [])))
+    whose = tr("probe {probe}", probe=each.probe)
+    if each.probe == NAMES_ITSELF:
+        whose = tr("its + names the probe")
+    how = tr("field {name}", name=each.field) if each.field else tr("the number alone")
+    when = [tr("time {name}", name=each.time_field)] if each.time_field else []
+    return ", ".join((whose, how, *when))
 
 
 def _forget(keeping: Keeping, topic: str) -> Written:
     if topic not in {each.topic for each in topics_of(keeping.book)}:
-        raise ValueError(f"{topic!r} is no topic of this book; nothing was forgotten.")
+        raise ValueError(
+            tr("{topic!r} is no topic of this book; nothing was forgotten.", topic=topic)
+        )
     setting = Setting(happened=at_instant(keeping.now()), key=_KEY + topic, value="")
     return note(keeping, "forget topic", setting, where=topic)
 
@@ -131,9 +143,13 @@ def _forget(keeping: Keeping, topic: str) -> Written:
 def _refuse_odd_topic(topic: str) -> None:
     levels = topic.split("/")
     if not topic or len(topic) > _MOST_LETTERS or "\x00" in topic or "#" in topic:
-        raise ValueError(f"{topic!r} is no topic to read from; {RIGHT}.")
+        raise ValueError(
+            tr("{topic!r} is no topic to read from; {right}.", topic=topic, right=RIGHT)
+        )
     if any("+" in level and level != "+" for level in levels):
-        raise ValueError(f"{topic!r}: a + stands for a whole level; {RIGHT}.")
+        raise ValueError(
+            tr("{topic!r}: a + stands for a whole level; {right}.", topic=topic, right=RIGHT)
+        )
 
 
 def _source(each: TopicMap, probe: str) -> Source:

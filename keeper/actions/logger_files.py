@@ -162,7 +162,10 @@ def take_in(keeping: Keeping, seen: Preview) -> Written:
         )
     if not seen.readings:
         raise ValueError(
-            f"{seen.path.name} has no sound reading of a probe that was placed; nothing was added."
+            tr(
+                "{file} has no sound reading of a probe that was placed; nothing was added.",
+                file=seen.path.name,
+            )
         )
     at = keeping.now()
     days = (day for series in seen.sorted.series for day in packed_days(series))
@@ -207,9 +210,11 @@ def place_probe(
     """
     at = since or keeping.now()
     if not probe.strip() or not place.strip():
-        raise ValueError("A probe is placed by its name and a place, such as K1 at B3.")
+        raise ValueError(tr("A probe is placed by its name and a place, such as K1 at B3."))
     if at > keeping.now():
-        raise ValueError(f"{at:%d %B %Y, %H:%M} is to come; a probe hangs from now or before.")
+        raise ValueError(
+            tr("{at:%d %B %Y, %H:%M} is to come; a probe hangs from now or before.", at=at)
+        )
     event = ProbePlaced(
         happened=at_instant(at), probe=probe.strip(), zone=zone, place=place.strip()
     )
@@ -231,7 +236,7 @@ def placed_probes(keeping: Keeping) -> Mapping[str, ProbePlaced]:
 def renamed(shape: LoggerShape, probe: str) -> LoggerShape:
     """*shape* with its only column of values read by *probe*."""
     if shape.probe is not None or len(shape.values) != 1:
-        raise ValueError("The file names its probes itself.")
+        raise ValueError(tr("The file names its probes itself."))
     return replace(shape, values=(replace(shape.values[0], probe=probe.strip()),), unsure=())
 
 
@@ -253,20 +258,32 @@ def _to_remember(keeping: Keeping, shape: LoggerShape, at: datetime) -> tuple[Se
 def _bytes(path: Path) -> bytes:
     try:
         if path.stat().st_size > _MOST_BYTES:
-            raise ValueError(f"{path.name} is larger than {_MOST_BYTES // 2**20} MB; split it.")
+            raise ValueError(
+                tr(
+                    "{file} is larger than {most} MB; split it.",
+                    file=path.name,
+                    most=_MOST_BYTES // 2**20,
+                )
+            )
         return path.read_bytes()
     except OSError as error:
-        raise LookupError(f"{path} cannot be read: {error.strerror}.") from error
+        raise LookupError(
+            tr("{path} cannot be read: {error}.", path=path, error=error.strerror)
+        ) from error
 
 
 def _plain(raw: bytes, path: Path) -> bytes:
     """The text of the file as bytes with plain line ends."""
     if not raw or raw.isspace():
-        raise ValueError(f"{path.name} is empty; a table of times and temperatures is right.")
+        raise ValueError(
+            tr("{file} is empty; a table of times and temperatures is right.", file=path.name)
+        )
     if raw.startswith(_UTF16):
         raw = raw.decode("utf-16", "replace").encode()
     if b"\x00" in raw[:4096]:
-        raise ValueError(f"{path.name} is no text; a CSV file of the logger is right.")
+        raise ValueError(
+            tr("{file} is no text; a CSV file of the logger is right.", file=path.name)
+        )
     if b"\r" in raw:
         raw = raw.replace(b"\r\n", b"\n").replace(b"\r", b"\n")
     return raw.removeprefix(_UTF8_MARK)

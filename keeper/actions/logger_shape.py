@@ -12,6 +12,8 @@ from typing import Literal
 
 import msgspec
 
+from keeper.language import tr
+
 Order = Literal["ymd", "dmy", "mdy"]
 LOCAL = "local"
 
@@ -87,7 +89,7 @@ def shape_of(lines: Sequence[str], stem: str) -> LoggerShape:
     above = lines[:start]
     values, probe, named = _values(heading, rows, when, above, stem)
     if not values:
-        raise ValueError("No column of the file holds temperatures; one headed °C is right.")
+        raise ValueError(tr("No column of the file holds temperatures; one headed °C is right."))
     fahrenheit, unit_told = _unit([*above], rows, [value.column for value in values])
     order, order_told = _order([row[when[0]] for row in rows])
     told = {"unit": unit_told, "order": order_told, "probe": named}
@@ -146,8 +148,10 @@ def _table(lines: Sequence[str]) -> tuple[int, str, list[list[str]]]:
     ]
     if not found:
         raise ValueError(
-            "No line of the file has both a time and a number beside it; a line such as"
-            " 2026-03-01 12:00;21.5 is right."
+            tr(
+                "No line of the file has both a time and a number beside it; a line such as"
+                " 2026-03-01 12:00;21.5 is right."
+            )
         )
     return max(found, key=lambda each: len(each[2]))
 

@@ -13,6 +13,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from keeper.actions.logger_shape import LOCAL
+from keeper.language import tr
 
 Ints = NDArray[np.integer[Any]]
 Flags = NDArray[np.bool_]
@@ -51,7 +52,11 @@ def zone_of(name: str) -> tzinfo | None:
         return ZoneInfo(name)
     except (ZoneInfoNotFoundError, ValueError, OSError):
         raise ValueError(
-            f"{name!r} is no zone; local, UTC, +01:00 or a name such as Africa/Harare are right."
+            tr(
+                "{name!r} is no zone; local, UTC, +01:00 or a name such as Africa/Harare are"
+                " right.",
+                name=name,
+            )
         ) from None
 
 

@@ -15,6 +15,7 @@ from keeper.actions.tubs import Prey, Tub, read_tub, tub_name
 from keeper.actions.unwritten import ONE_OF
 from keeper.husbandry.events import Remark, RemarkKind
 from keeper.husbandry.when import at_instant
+from keeper.language import tr
 from keeper.reports.prey_words import prey_words
 
 
@@ -58,11 +59,13 @@ def say_one_of(keeping: Keeping, walk: Walk, key: str, prey: Prey | None = None)
     here = walk.current
     mates = mates_of(walk, here) if here is not None else ()
     if here is None or not mates:
-        raise LookupError("Nobody shares this tub; what is seen is hers.")
+        raise LookupError(tr("Nobody shares this tub; what is seen is hers."))
     both, seen = sorted((here, *mates), key=lambda tub: tub.line), SEEN[key]
     told = next((tub for tub in both if tub.offer is not None), None)
     if seen.settles and told is not None:
-        raise LookupError(f"{tub_name(told)} has a result of her own tonight; take it back first.")
+        raise LookupError(
+            tr("{tub} has a result of her own tonight; take it back first.", tub=tub_name(told))
+        )
     what = f"{_names(both)} {seen.words}{_item(here, prey) if seen.settles else ''}"
     happened = at_instant(keeping.now(), walk.night)
     lead = ONE_OF if seen.settles else ""

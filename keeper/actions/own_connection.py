@@ -5,6 +5,7 @@ from contextlib import contextmanager
 from dataclasses import replace
 
 from keeper.actions.keeping import Keeping
+from keeper.language import tr
 from keeper.store.database import open_book
 
 
@@ -20,6 +21,6 @@ def own_connection(keeping: Keeping) -> Iterator[Keeping]:
     path, station = keeping.book.path, keeping.book.station
     book = open_book(path, station=station, read_only=True, known_whole=True)
     try:
-        yield replace(keeping, book=book, lock=None, told="Opened for reading only.")
+        yield replace(keeping, book=book, lock=None, told=tr("Opened for reading only."))
     finally:
         book.close()

@@ -3,6 +3,7 @@
 from keeper.actions.keeping import Keeping
 from keeper.actions.tubs import Tub, tub_name
 from keeper.husbandry.events import HoldKind, Remark, RemarkKind, Result
+from keeper.language import tr
 from keeper.reports.words import word
 from keeper.rules.holds import Hold, holds_of
 from keeper.store import reading
@@ -18,17 +19,23 @@ _EATEN = frozenset({Result.TAKEN, Result.PART, Result.LEFT_IN})
 def refusal_to_pass(keeping: Keeping, giver: Tub, taker: Tub) -> str | None:
     """Why the item of *giver* must not go to *taker*, in one sentence; None when it may."""
     if giver.line == taker.line:
-        return f"Line {taker.line} is this tub; give the line that took the item."
+        return tr("Line {line} is this tub; give the line that took the item.", line=taker.line)
     if taker.missing:
-        return f"{tub_name(taker)} {taker.gone}."
+        return tr("{tub} {gone}.", tub=tub_name(taker), gone=taker.gone)
     if taker.offer is not None and taker.offer.event.result in _EATEN:
         done = word(taker.offer.event.result)
-        return f"{tub_name(taker)} has had an item tonight ({done}); a second one is a double feed."
+        return tr(
+            "{tub} has had an item tonight ({done}); a second one is a double feed.",
+            tub=tub_name(taker),
+            done=done,
+        )
     for tub in (giver, taker):
         apart = _apart(keeping, tub)
         if apart is not None:
-            return (
-                f"{tub_name(tub)} is kept apart ({apart}): bin the item, it goes to no other tub."
+            return tr(
+                "{tub} is kept apart ({apart}): bin the item, it goes to no other tub.",
+                tub=tub_name(tub),
+                apart=apart,
             )
     return None
 

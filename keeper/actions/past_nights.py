@@ -130,7 +130,7 @@ class PastNight(Walk):
         """A regurgitation was found in the tub at the cursor: today, not on the night itself."""
         tub = self._standing_at()
         found = Regurgitation(animal=tub.plan.animal, happened=at_instant(self._keeping.now()))
-        return self._noticed("regurgitation", tub, [found], "regurgitation found")
+        return self._noticed("regurgitation", tub, [found], tr("regurgitation found"))
 
     def was_in(self, line: int) -> tuple[Written, tuple[Reason, ...]]:
         """What is written at the cursor was the tub of *line*; also what follows from it.
@@ -230,10 +230,12 @@ def late_night(keeping: Keeping, night: date) -> PastNight:
     """
     _refuse_future(keeping, night)
     if any(entry.event.happened.day == night for entry, _ in all_rounds(keeping)):
-        raise ValueError(f"The night of {_told(night)} has a round; it is put right there.")
+        raise ValueError(
+            tr("The night of {night} has a round; it is put right there.", night=_told(night))
+        )
     rows = due_rows(keeping, night)
     if not rows:
-        raise ValueError(f"No animal stood in a tub on {_told(night)}.")
+        raise ValueError(tr("No animal stood in a tub on {night}.", night=_told(night)))
     at, happened = keeping.now(), _some_time(keeping, night)
     with batch(keeping.book, verb="write up", keeper=keeping.keeper, written=at) as writer:
         key = writer.new_round()
@@ -264,7 +266,11 @@ def in_other_tub(entry: Entry[Offer], right: Tub) -> list[Offer]:
     if right.offer is not None:
         done = word(right.offer.event.result)
         raise LookupError(
-            f"{tub_name(right)} has an entry that night ({done}); put it right first."
+            tr(
+                "{tub} has an entry that night ({done}); put it right first.",
+                tub=tub_name(right),
+                done=done,
+            )
         )
     return [replace(entry.event, animal=right.plan.animal, line=right.line)]
 
@@ -299,7 +305,9 @@ def answer_night(keeping: Keeping, night: date, told: NightTold) -> Written:
     """
     _refuse_future(keeping, night)
     if night in offer_days(keeping.book, night, night):
-        raise ValueError(f"The night of {_told(night)} has offers; they are put right there.")
+        raise ValueError(
+            tr("The night of {night} has offers; they are put right there.", night=_told(night))
+        )
     answer = NightAnswer(happened=_some_time(keeping, night), told=told)
     return note(keeping, "answer night", answer, where=_told(night), what=word(told))
 
@@ -326,7 +334,11 @@ def _moved(night: date, written: set[date], usual: set[date]) -> bool:
 def _refuse_future(keeping: Keeping, night: date) -> None:
     if night >= keeping.today:
         raise ValueError(
-            f"{_told(night)} is not over; a past night is before {_told(keeping.today)}."
+            tr(
+                "{night} is not over; a past night is before {today}.",
+                night=_told(night),
+                today=_told(keeping.today),
+            )
         )
 
 
