@@ -16,7 +16,8 @@ Timed = Mapping[str, Sequence[float]]
 class Row:
     """One line of the table. measured is None where it could not be measured; note says why.
 
-    unit: ``x`` for a ratio to the floor, else of an absolute figure. most: the goal.
+    unit: ``x`` for a ratio to the floor, else of an absolute figure. most: the goal. spread:
+    between which two the middle half of the rounds lies, in the same unit; None of one round.
     """
 
     subject: str
@@ -28,6 +29,7 @@ class Row:
     floor_ms: float | None = None
     ours_ms: float | None = None
     note: str = ""
+    spread: tuple[float, float] | None = None
 
     @property
     def misses(self) -> bool:
@@ -98,14 +100,29 @@ def ratio_row(
         floor=floor,
         floor_ms=1000 * median(took["floor"]),
         ours_ms=1000 * median(took[ours]),
+        spread=middle_half(ratios),
     )
+
+
+def middle_half(found: Sequence[float]) -> tuple[float, float] | None:
+    """First and third quartile of what the rounds found; None of a single round."""
+    if len(found) < 2:
+        return None
+    first, _, third = quantiles(found, n=4, method="inclusive")
+    return first, third
 
 
 def time_row(subject: str, size: str, seconds: Sequence[float], *, most_ms: float) -> Row:
     """The median of *seconds* against a goal in milliseconds."""
     middle_ms = 1000 * median(seconds)
     return Row(
-        subject=subject, size=size, measured=middle_ms, most=most_ms, unit="ms", ours_ms=middle_ms
+        subject=subject,
+        size=size,
+        measured=middle_ms,
+        most=most_ms,
+        unit="ms",
+        ours_ms=middle_ms,
+        spread=middle_half([1000 * each for each in seconds]),
     )
 
 

@@ -26,8 +26,8 @@ def heading() -> str:
 def told(row: Row) -> str:
     """One row for a terminal; what misses its goal says so."""
     mark = "  MISSES" if row.misses else ""
-    note = f"  ({row.note})" if row.note else ""
-    return _line(_cells(row)) + mark + note
+    told = "; ".join(part for part in (_spread(row), row.note) if part)
+    return _line(_cells(row)) + mark + (f"  ({told})" if told else "")
 
 
 def summary(made: Sequence[Row]) -> str:
@@ -75,6 +75,7 @@ def _block(made: Sequence[Row], command: str) -> str:
 def _page_cells(row: Row) -> list[str]:
     subject, size, measured, goal, ours, floor = (c.replace("|", "/") for c in _cells(row))
     measured = f"**{measured}, missed**" if row.misses else measured
+    measured += f" ({_spread(row)})" if row.spread else ""
     note = f" ({row.note})" if row.note else ""
     return [subject + note, size, measured, goal, ours, floor]
 
@@ -84,6 +85,11 @@ def _cells(row: Row) -> tuple[str, str, str, str, str, str]:
     floor = f"{_ms(row.floor_ms)} {row.floor}" if row.floor_ms is not None else ""
     goal = _figure(row.most, row.unit)
     return row.subject, row.size, measured, goal, _ms(row.ours_ms), floor
+
+
+def _spread(row: Row) -> str:
+    """Between which two the middle half of the rounds lies."""
+    return f"{row.spread[0]:.3g} to {row.spread[1]:.3g}" if row.spread else ""
 
 
 def _line(cells: Sequence[str]) -> str:

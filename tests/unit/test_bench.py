@@ -28,6 +28,18 @@ def test_a_ratio_is_that_of_the_middle_round_and_not_of_the_middles(demo):
     assert ratio_row("x", "y", took, most=2.9, floor="z").misses
 
 
+def test_the_spread_is_that_of_the_middle_half_of_the_rounds(demo):
+    from benches import table
+    from benches.measuring import ratio_row, time_row
+
+    took = {"floor": [1.0] * 5, "program": [1.0, 2.0, 3.0, 4.0, 90.0]}
+    row = ratio_row("x", "y", took, most=3.0, floor="z")
+
+    assert row.spread == (2.0, 4.0)
+    assert "2 to 4" in table.told(row)
+    assert time_row("x", "y", [0.5], most_ms=9.0).spread is None
+
+
 def test_every_candidate_runs_once_a_round_and_one_that_timed_itself_is_believed(demo):
     from benches.measuring import in_turns
 
