@@ -9,7 +9,7 @@ taking it back takes all of that back.
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import timedelta
-from enum import StrEnum
+from enum import Enum
 from itertools import groupby
 from pathlib import Path
 from typing import Any
@@ -39,7 +39,7 @@ _LARGEST_PHOTO = 64 * 2**20
 _MOMENT = timedelta(minutes=1)
 
 
-class ClashKind(StrEnum):
+class ClashKind(Enum):
     """What two books tell differently."""
 
     WEIGHT = "weight"

@@ -16,13 +16,12 @@ from keeper.husbandry.house import NightTold as NightTold
 from keeper.husbandry.house import RemarkKind as RemarkKind
 from keeper.husbandry.impossible import (
     ITEMS,
-    LENGTH,
     PREY_G,
-    SCORE,
     WEIGHT,
-    impossible,
     refuse_unless_positive,
 )
+from keeper.husbandry.measures import Measured as Measured
+from keeper.husbandry.measures import TotalLength as TotalLength
 from keeper.husbandry.when import Happened
 from keeper.language import tr
 
@@ -166,29 +165,6 @@ class Weighing(AnimalEvent):
 
     def __post_init__(self) -> None:
         refuse_unless_positive(WEIGHT, self.weight_g)
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Measured(AnimalEvent):
-    """Snout-vent length and body score (1 thin to 5 fat), whichever was taken."""
-
-    svl_cm: float | None = None
-    body_score: float | None = None
-
-    def __post_init__(self) -> None:
-        refuse_unless_positive(LENGTH, self.svl_cm)
-        if self.body_score is not None and not 1 <= self.body_score <= 5:
-            raise impossible(SCORE, self.body_score)
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class TotalLength(AnimalEvent):
-    """From snout to tail tip. Body condition is reckoned from snout to vent alone."""
-
-    total_cm: float
-
-    def __post_init__(self) -> None:
-        refuse_unless_positive(LENGTH, self.total_cm)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
