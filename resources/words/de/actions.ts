@@ -17,7 +17,7 @@
   </message>
   <message>
    <source>192.168.1.20, broker.local:1883 or ro@broker.local is right</source>
-   <translation type="unfinished" />
+   <translation>richtig ist 192.168.1.20, broker.local:1883 oder ro@broker.local</translation>
   </message>
   <message>
    <source>A body score lies between 1, thin, and 5, fat; got {told}.</source>
@@ -81,7 +81,7 @@
   </message>
   <message>
    <source>A probe is placed by its name and a place, such as K1 at B3.</source>
-   <translation type="unfinished" />
+   <translation>Ein Fühler wird mit Name und Platz gesetzt, etwa K1 in B3.</translation>
   </message>
   <message>
    <source>An empty note says nothing; a few words are right.</source>
@@ -89,7 +89,7 @@
   </message>
   <message>
    <source>An own figure needs a reason in your own words.</source>
-   <translation type="unfinished" />
+   <translation>Ein eigener Wert braucht einen Grund in eigenen Worten.</translation>
   </message>
   <message>
    <source>B begun, spray as vet or label say; B clear, seen or ended</source>
@@ -137,7 +137,7 @@
   </message>
   <message>
    <source>Line {line} is this tub; give the line that took the item.</source>
-   <translation type="unfinished" />
+   <translation>Zeile {line} ist diese Box; die Zeile angeben, in der das Futtertier gefressen wurde.</translation>
   </message>
   <message>
    <source>Line {line} was typed twice, and not the same both times.</source>
@@ -149,11 +149,11 @@
   </message>
   <message>
    <source>No animal in this book has the code {code!r}.</source>
-   <translation type="unfinished" />
+   <translation>Kein Tier in diesem Buch hat den Code {code!r}.</translation>
   </message>
   <message>
    <source>No animal lives at {place!r}; a tub, row or rack is right: B3·4, B3, B.</source>
-   <translation type="unfinished" />
+   <translation>In {place!r} lebt kein Tier; richtig ist eine Box, eine Reihe oder ein Rack: B3·4, B3, B.</translation>
   </message>
   <message>
    <source>No animal stands here; there is no label to print.</source>
@@ -169,7 +169,7 @@
   </message>
   <message>
    <source>No animal stood in a tub on {night}.</source>
-   <translation type="unfinished" />
+   <translation>Am {night} stand kein Tier in einer Box.</translation>
   </message>
   <message>
    <source>No clutch of hers was laid by {day}.</source>
@@ -177,7 +177,7 @@
   </message>
   <message>
    <source>No column of the file holds temperatures; one headed °C is right.</source>
-   <translation type="unfinished" />
+   <translation>Keine Spalte der Datei enthält Temperaturen; richtig ist eine mit °C im Kopf.</translation>
   </message>
   <message>
    <source>No dose of {name} is due today; one of a past day is written on her page, on that day, or is missed.</source>
@@ -185,7 +185,7 @@
   </message>
   <message>
    <source>No line of the file has both a time and a number beside it; a line such as 2026-03-01 12:00;21.5 is right.</source>
-   <translation type="unfinished" />
+   <translation>Keine Zeile der Datei hat eine Zeit und daneben eine Zahl; richtig ist eine Zeile wie 2026-03-01 12:00;21.5.</translation>
   </message>
   <message>
    <source>No male here is called {text!r}; a code or name, or ?, is right.</source>
@@ -209,7 +209,7 @@
   </message>
   <message>
    <source>Nobody shares this tub; what is seen is hers.</source>
-   <translation type="unfinished" />
+   <translation>Niemand teilt diese Box; was zu sehen ist, gehört zu diesem Tier.</translation>
   </message>
   <message>
    <source>None of them has a weight in the book yet.</source>
@@ -257,7 +257,7 @@
   </message>
   <message>
    <source>Opened for reading only.</source>
-   <translation type="unfinished" />
+   <translation>Nur zum Lesen geöffnet.</translation>
   </message>
   <message>
    <source>Rack {rack}</source>
@@ -305,7 +305,7 @@
   </message>
   <message>
    <source>The file names its probes itself.</source>
-   <translation type="unfinished" />
+   <translation>Die Datei nennt ihre Fühler selbst.</translation>
   </message>
   <message>
    <source>The last shed of {name} left nothing behind that is still followed.</source>
@@ -313,11 +313,11 @@
   </message>
   <message>
    <source>The night of {night} has a round; it is put right there.</source>
-   <translation type="unfinished" />
+   <translation>Der Abend {night} hat eine Runde; dort wird er berichtigt.</translation>
   </message>
   <message>
    <source>The night of {night} has offers; they are put right there.</source>
-   <translation type="unfinished" />
+   <translation>Der Abend {night} hat Angebote; dort werden sie berichtigt.</translation>
   </message>
   <message>
    <source>The round of {night} is still open; close it first.</source>
@@ -619,7 +619,7 @@
   </message>
   <message>
    <source>field {name}</source>
-   <translation type="unfinished" />
+   <translation>Feld {name}</translation>
   </message>
   <message>
    <source>file of readings</source>
@@ -745,7 +745,7 @@
   </message>
   <message>
    <source>its + names the probe</source>
-   <translation type="unfinished" />
+   <translation>sein + nennt den Fühler</translation>
   </message>
   <message>
    <source>just shed</source>
@@ -1008,7 +1008,7 @@
   </message>
   <message>
    <source>probe {probe}</source>
-   <translation type="unfinished" />
+   <translation>Fühler {probe}</translation>
   </message>
   <message>
    <source>probed</source>
@@ -1081,7 +1081,7 @@
   </message>
   <message>
    <source>room/+/air = +  or  room/b3/air = K1, temp, time  is right</source>
-   <translation type="unfinished" />
+   <translation>richtig ist room/+/air = +  oder  room/b3/air = K1, temp, time</translation>
   </message>
   <message>
    <source>round begun</source>
@@ -1257,7 +1257,7 @@
   </message>
   <message>
    <source>the number alone</source>
-   <translation type="unfinished" />
+   <translation>nur die Zahl</translation>
   </message>
   <message>
    <source>the room</source>
@@ -1273,7 +1273,7 @@
   </message>
   <message>
    <source>time {name}</source>
-   <translation type="unfinished" />
+   <translation>Zeit {name}</translation>
   </message>
   <message>
    <source>to {place}</source>
@@ -1379,11 +1379,11 @@
   </message>
   <message>
    <source>{animals} seen</source>
-   <translation type="unfinished" />
+   <translation>{animals} gesehen</translation>
   </message>
   <message>
    <source>{at:%d %B %Y, %H:%M} is to come; a probe hangs from now or before.</source>
-   <translation type="unfinished" />
+   <translation>{at:%d.%m.%Y, %H:%M} liegt in der Zukunft; ein Fühler hängt ab jetzt oder seit früher.</translation>
   </message>
   <message>
    <source>{called} and {called_2} are not in two tubs.</source>
@@ -1431,7 +1431,7 @@
   </message>
   <message>
    <source>{count} animals have the code {code!r}; give one a new code.</source>
-   <translation type="unfinished" />
+   <translation>{count} Tiere haben den Code {code!r}; einem einen neuen Code geben.</translation>
   </message>
   <message>
    <source>{count} animals here are called {text}; its code is one's.</source>
@@ -1496,7 +1496,7 @@
   </message>
   <message>
    <source>{day} is not a day to come; a line is put aside until a later day.</source>
-   <translation type="unfinished" />
+   <translation>{day} liegt nicht in der Zukunft; eine Zeile wird bis zu einem späteren Tag beiseitegelegt.</translation>
   </message>
   <message>
    <source>{day} lies before hatching on {hatched}.</source>
@@ -1520,19 +1520,19 @@
   </message>
   <message>
    <source>{file} has no sound reading of a probe that was placed; nothing was added.</source>
-   <translation type="unfinished" />
+   <translation>{file} hat keinen brauchbaren Messwert eines gesetzten Fühlers; nichts kam hinzu.</translation>
   </message>
   <message>
    <source>{file} is empty; a table of times and temperatures is right.</source>
-   <translation type="unfinished" />
+   <translation>{file} ist leer; eine Tabelle aus Zeiten und Temperaturen ist richtig.</translation>
   </message>
   <message>
    <source>{file} is larger than {most} MB; split it.</source>
-   <translation type="unfinished" />
+   <translation>{file} ist größer als {most} MB; teilen.</translation>
   </message>
   <message>
    <source>{file} is no text; a CSV file of the logger is right.</source>
-   <translation type="unfinished" />
+   <translation>{file} ist kein Text; eine CSV-Datei des Loggers ist richtig.</translation>
   </message>
   <message>
    <source>{first!r} is no day; 2026-11-24 is right.</source>
@@ -1552,15 +1552,15 @@
   </message>
   <message>
    <source>{heat} is beyond any room; {least} to {most} is right.</source>
-   <translation type="unfinished" />
+   <translation>{heat} liegt jenseits jedes Raums; richtig ist {least} bis {most}.</translation>
   </message>
   <message>
    <source>{heat} is unusual for a tub.</source>
-   <translation type="unfinished" />
+   <translation>{heat} ist für eine Box ungewöhnlich.</translation>
   </message>
   <message>
    <source>{kind} until {day}</source>
-   <translation type="unfinished" />
+   <translation>{kind} bis {day}</translation>
   </message>
   <message>
    <source>{kind} {number}, until {on}</source>
@@ -1580,7 +1580,7 @@
   </message>
   <message>
    <source>{low} to {high}</source>
-   <translation type="unfinished" />
+   <translation>{low} bis {high}</translation>
   </message>
   <message>
    <source>{male} is short of a gate: {told}</source>
@@ -1600,7 +1600,7 @@
   </message>
   <message>
    <source>{name!r} is no zone; local, UTC, +01:00 or a name such as Africa/Harare are right.</source>
-   <translation type="unfinished" />
+   <translation>{name!r} ist keine Zeitzone; richtig sind local, UTC, +01:00 oder ein Name wie Africa/Harare.</translation>
   </message>
   <message>
    <source>{name} and {name_2} are both empty; nothing changes places.</source>
@@ -1616,7 +1616,7 @@
   </message>
   <message>
    <source>{night} is not over; a past night is before {today}.</source>
-   <translation type="unfinished" />
+   <translation>{night} ist nicht vorbei; ein vergangener Abend liegt vor {today}.</translation>
   </message>
   <message>
    <source>{one} with {other}</source>
@@ -1652,7 +1652,7 @@
   </message>
   <message>
    <source>{path} cannot be read: {error}.</source>
-   <translation type="unfinished" />
+   <translation>{path} ist nicht lesbar: {error}.</translation>
   </message>
   <message>
    <source>{path} cannot be read: {why}; name a file such as ca.crt.</source>
@@ -1676,15 +1676,15 @@
   </message>
   <message>
    <source>{prey} from bag {bag}</source>
-   <translation type="unfinished" />
+   <translation>{prey} aus Beutel {bag}</translation>
   </message>
   <message>
    <source>{read:g} °C is unusual; {meant:g} °C?</source>
-   <translation type="unfinished" />
+   <translation>{read:g} °C ist ungewöhnlich; {meant:g} °C?</translation>
   </message>
   <message>
    <source>{read:g} °C is unusual; {read:g} °F would be {meant:g} °C?</source>
-   <translation type="unfinished" />
+   <translation>{read:g} °C ist ungewöhnlich; {read:g} °F wären {meant:g} °C?</translation>
   </message>
   <message>
    <source>{readings} from {name}, {aside} kept aside</source>
@@ -1712,7 +1712,7 @@
   </message>
   <message>
    <source>{text!r} is no address of a broker; {right}.</source>
-   <translation type="unfinished" />
+   <translation>{text!r} ist keine Adresse eines Brokers; {right}.</translation>
   </message>
   <message>
    <source>{text!r} is no day; 12 Dec, 2026-12-12, 14 days or open are right.</source>
@@ -1736,7 +1736,7 @@
   </message>
   <message>
    <source>{text!r} is no range; {right} is right.</source>
-   <translation type="unfinished" />
+   <translation>{text!r} ist keine Spanne; {right} ist richtig.</translation>
   </message>
   <message>
    <source>{text!r} is no step of a scale; grams such as 0.1 or 1 are right.</source>
@@ -1744,7 +1744,7 @@
   </message>
   <message>
    <source>{text!r} is no temperature; 31 or 31.2 is right.</source>
-   <translation type="unfinished" />
+   <translation>{text!r} ist keine Temperatur; 31 oder 31.2 ist richtig.</translation>
   </message>
   <message>
    <source>{text!r} is not a weight; digits and one point, such as 41.2, are right</source>
@@ -1752,7 +1752,7 @@
   </message>
   <message>
    <source>{text!r} names no probe; {right}.</source>
-   <translation type="unfinished" />
+   <translation>{text!r} nennt keinen Fühler; {right}.</translation>
   </message>
   <message>
    <source>{text!r} names no tub and no animal here; B3·2 or a name does.</source>
@@ -1768,7 +1768,7 @@
   </message>
   <message>
    <source>{text!r}: where the topic has a +, so has the probe; {right}.</source>
-   <translation type="unfinished" />
+   <translation>{text!r}: wo das Thema ein + hat, hat es auch der Fühler; {right}.</translation>
   </message>
   <message>
    <source>{there} are in {place}: {arrive} would share.</source>
@@ -1788,7 +1788,7 @@
   </message>
   <message>
    <source>{told} is no range of an incubator; {right} is right.</source>
-   <translation type="unfinished" />
+   <translation>{told} ist keine Spanne eines Inkubators; {right} ist richtig.</translation>
   </message>
   <message>
    <source>{told} of {clutch}</source>
@@ -1804,15 +1804,15 @@
   </message>
   <message>
    <source>{topic!r} is no topic of this book; nothing was forgotten.</source>
-   <translation type="unfinished" />
+   <translation>{topic!r} ist kein Thema dieses Buchs; nichts wurde vergessen.</translation>
   </message>
   <message>
    <source>{topic!r} is no topic to read from; {right}.</source>
-   <translation type="unfinished" />
+   <translation>{topic!r} ist kein Thema zum Lesen; {right}.</translation>
   </message>
   <message>
    <source>{topic!r}: a + stands for a whole level; {right}.</source>
-   <translation type="unfinished" />
+   <translation>{topic!r}: ein + steht für eine ganze Ebene; {right}.</translation>
   </message>
   <message>
    <source>{tub_name} was written meanwhile; type these lines again.</source>
@@ -1820,19 +1820,19 @@
   </message>
   <message>
    <source>{tub} has a result of her own tonight; take it back first.</source>
-   <translation type="unfinished" />
+   <translation>{tub} hat heute Abend ein eigenes Ergebnis; zuerst zurücknehmen.</translation>
   </message>
   <message>
    <source>{tub} has an entry that night ({done}); put it right first.</source>
-   <translation type="unfinished" />
+   <translation>{tub} hat an dem Abend einen Eintrag ({done}); zuerst diesen berichtigen.</translation>
   </message>
   <message>
    <source>{tub} has had an item tonight ({done}); a second one is a double feed.</source>
-   <translation type="unfinished" />
+   <translation>{tub} hatte heute Abend schon ein Futtertier ({done}); ein zweites wäre doppelt gefüttert.</translation>
   </message>
   <message>
    <source>{tub} is kept apart ({apart}): bin the item, it goes to no other tub.</source>
-   <translation type="unfinished" />
+   <translation>{tub} wird getrennt gehalten ({apart}): das Futtertier entsorgen, es geht an keine andere Box.</translation>
   </message>
   <message>
    <source>{tub} is spared food ({hold}); / names the prey if it is given all the same.</source>
@@ -1844,7 +1844,7 @@
   </message>
   <message>
    <source>{tub} {gone}.</source>
-   <translation type="unfinished" />
+   <translation>{tub} {gone}.</translation>
   </message>
   <message>
    <source>{tub} {gone}; 7 and a reason goes on.</source>
@@ -1880,7 +1880,7 @@
   </message>
   <message>
    <source>{typed!r} names no bag; a grade and a bag, as in pinky: 14.</source>
-   <translation type="unfinished" />
+   <translation>{typed!r} nennt keinen Beutel; richtig sind Größe und Beutel, etwa pinky: 14.</translation>
   </message>
   <message>
    <source>{typed} names no absence; 5 Dec to 14 Dec, 2026-12-05 to 2026-12-14 or 9 days is right.</source>

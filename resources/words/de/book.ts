@@ -217,7 +217,7 @@
   </message>
   <message>
    <source>The readings of batch {batch} do not lie as its entry stands.</source>
-   <translation type="unfinished" />
+   <translation>Die Messwerte von Posten {batch} liegen nicht so, wie sein Eintrag gilt.</translation>
   </message>
   <message>
    <source>The restored copy is not sound: {flaw}. Nothing was restored.</source>

@@ -1784,6 +1784,11 @@
    <translation>liegen gelassen</translation>
   </message>
   <message>
+   <source>left in</source>
+   <comment>key</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>light, Day or Red lamp</source>
    <translation>Licht: Tag oder Rotlicht</translation>
   </message>
@@ -1996,6 +2001,11 @@
    <translation>nicht angeboten</translation>
   </message>
   <message>
+   <source>not offered</source>
+   <comment>key</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>not read</source>
    <translation>nicht gemessen</translation>
   </message>
@@ -2154,6 +2164,11 @@
   <message>
    <source>part taken</source>
    <translation>teils gefressen</translation>
+  </message>
+  <message>
+   <source>part taken</source>
+   <comment>key</comment>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>passed on</source>

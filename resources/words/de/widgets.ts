@@ -36,6 +36,10 @@
    <translation>Enter schreibt   Esc verlässt</translation>
   </message>
   <message>
+   <source>H too hot, C too cold</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Keys of {place}</source>
    <translation>Tasten: {place}</translation>
   </message>
@@ -138,6 +142,10 @@
   <message>
    <source>cleared too long</source>
    <translation>zu lange klar</translation>
+  </message>
+  <message>
+   <source>cool end</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>counted</source>
@@ -328,6 +336,11 @@
    <translation>Rechner {name}</translation>
   </message>
   <message>
+   <source>meals</source>
+   <comment>lane</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>met</source>
    <translation>erfüllt</translation>
   </message>
@@ -486,6 +499,10 @@
   <message>
    <source>photo: {words}</source>
    <translation>Foto: {words}</translation>
+  </message>
+  <message>
+   <source>place, animals</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>place, name, kind</source>
@@ -660,6 +677,10 @@
   <message>
    <source>what was written, newest first</source>
    <translation>was geschrieben wurde, das Neueste zuerst</translation>
+  </message>
+  <message>
+   <source>within</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>within digestion</source>
