@@ -882,7 +882,7 @@
   </message>
   <message>
    <source>Second place of backups</source>
-   <translation>Zweiter Ort der Sicherungen</translation>
+   <translation>Zweiter Sicherungsort</translation>
   </message>
   <message>
    <source>Shed sign</source>
@@ -1786,7 +1786,7 @@
   <message>
    <source>left in</source>
    <comment>key</comment>
-   <translation type="unfinished" />
+   <translation>liegt noch</translation>
   </message>
   <message>
    <source>light, Day or Red lamp</source>
@@ -2003,7 +2003,7 @@
   <message>
    <source>not offered</source>
    <comment>key</comment>
-   <translation type="unfinished" />
+   <translation>kein Angebot</translation>
   </message>
   <message>
    <source>not read</source>
@@ -2123,7 +2123,7 @@
   </message>
   <message>
    <source>other prey</source>
-   <translation>anderes Futter</translation>
+   <translation>Futterwahl</translation>
   </message>
   <message>
    <source>other tub</source>
@@ -2168,7 +2168,7 @@
   <message>
    <source>part taken</source>
    <comment>key</comment>
-   <translation type="unfinished" />
+   <translation>teils</translation>
   </message>
   <message>
    <source>passed on</source>
@@ -2521,7 +2521,7 @@
   </message>
   <message>
    <source>undo</source>
-   <translation>zurücknehmen</translation>
+   <translation>rückgängig</translation>
   </message>
   <message>
    <source>vet</source>

@@ -37,7 +37,7 @@
   </message>
   <message>
    <source>H too hot, C too cold</source>
-   <translation type="unfinished" />
+   <translation>H zu heiß, C zu kalt</translation>
   </message>
   <message>
    <source>Keys of {place}</source>
@@ -145,7 +145,7 @@
   </message>
   <message>
    <source>cool end</source>
-   <translation type="unfinished" />
+   <translation>kühle Seite</translation>
   </message>
   <message>
    <source>counted</source>
@@ -338,7 +338,7 @@
   <message>
    <source>meals</source>
    <comment>lane</comment>
-   <translation type="unfinished" />
+   <translation>Futter</translation>
   </message>
   <message>
    <source>met</source>
@@ -502,7 +502,7 @@
   </message>
   <message>
    <source>place, animals</source>
-   <translation type="unfinished" />
+   <translation>Platz, Tiere</translation>
   </message>
   <message>
    <source>place, name, kind</source>
@@ -531,7 +531,7 @@
   </message>
   <message>
    <source>ratio</source>
-   <translation>Verhältnis-</translation>
+   <translation>log.</translation>
   </message>
   <message>
    <source>regurgitated</source>
@@ -544,7 +544,7 @@
   <message>
    <source>scale</source>
    <comment>of a plot</comment>
-   <translation>skala</translation>
+   <translation>Skala</translation>
   </message>
   <message>
    <source>season, cooling</source>
@@ -680,7 +680,7 @@
   </message>
   <message>
    <source>within</source>
-   <translation type="unfinished" />
+   <translation>im Bereich</translation>
   </message>
   <message>
    <source>within digestion</source>
