@@ -1,8 +1,8 @@
 """The books that are measured: invented collections, made once and kept in demo/out/books.
 
 A book's name holds its size, its seed and a print of the schema. A book of an older schema is
-not measured as it is: it is brought up as a keeper's would be. Delete the folder to have all of
-them made anew.
+not measured as it is: it is brought up by the same steps as a keeper's. Delete the folder to
+have all of them made anew.
 """
 
 import hashlib
@@ -19,8 +19,8 @@ from tempfile import TemporaryDirectory
 from keeper.actions.keeping import Keeping, open_keeping
 from keeper.rehearsal.collection import make_collection
 from keeper.store.database import SCHEMA_VERSION
-from keeper.store.errors import BookError
 from keeper.store.locks import lock_path
+from keeper.store.migrations import bring_up
 from keeper.store.rows import day_number
 from keeper.store.schema import fresh_schema, new_parts, schema_parts
 from keeper.store.state import rebuild
@@ -75,27 +75,28 @@ def book_of(size: Size) -> Path:
     with TemporaryDirectory(dir=FOLDER) as folder:
         made = Path(folder) / path.name
         if not (older and _brought_up(older[-1], made)):
+            made.unlink(missing_ok=True)
             print(f"Making {path.name}; it is kept for later runs.", file=sys.stderr, flush=True)
             make_collection(
                 made, animals=size.animals, years=size.years, seed=SEED, ends_on=ENDS_ON
             ).close()
         made.replace(path)
     for book in older:
-        book.unlink()
+        book.unlink(missing_ok=True)
     return path
 
 
 def _brought_up(older: Path, made: Path) -> bool:
-    """Whether a copy of *older* could be brought to the present schema."""
-    shutil.copy(older, made)
+    """Whether *older*, which becomes *made*, could be brought to the present schema."""
+    older.replace(made)
     with closing(sqlite3.connect(made, isolation_level=None)) as connection:
+        connection.execute("PRAGMA synchronous = OFF")
         _drop_what_is_otherwise(connection)
         connection.execute(f"PRAGMA user_version = {SCHEMA_VERSION - 1}")
-    try:
-        open_keeping(made, station=STATION, now=evening_clock()).close()
-    except (BookError, AssertionError):
-        made.unlink(missing_ok=True)
-        return False
+        try:
+            bring_up(connection)
+        except (sqlite3.Error, AssertionError):
+            return False
     return True
 
 
