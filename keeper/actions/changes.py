@@ -1,8 +1,9 @@
-"""What changed from version to version, as it is told to keepers."""
+"""What changed from version to version, as it is told to keepers, in their language."""
 
 from dataclasses import dataclass
 from pathlib import Path
 
+from keeper.language import spoken
 from keeper.store.resources import resource_dir
 
 
@@ -20,9 +21,17 @@ def changes() -> list[Change]:
     Raises:
         FileNotFoundError: the program's own resources are missing.
     """
-    files = (resource_dir() / "changes").glob("*.md")
-    found = [Change(version=f.stem, told=f.read_text(encoding="utf-8")) for f in files]
+    found = [
+        Change(version=file.stem, told=_in_words(file).read_text(encoding="utf-8"))
+        for file in resource_path("changes").glob("*.md")
+    ]
     return sorted(found, key=lambda change: order_of(change.version), reverse=True)
+
+
+def _in_words(file: Path) -> Path:
+    """The same in the language that is spoken, where it is written in it."""
+    told = file.parent / spoken() / file.name
+    return told if told.is_file() else file
 
 
 def newest_version() -> str:

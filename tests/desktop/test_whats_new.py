@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QApplication
 from shots import grab
 from trouble_sample import a_quiet_room
 
+from keeper import language
 from keeper.actions.changes import changes, newest_version, order_of
 from keeper.desktop.look import Look
 from keeper.desktop.main_window import MainWindow
@@ -32,6 +33,18 @@ def said_at_start(keeping):
     said: list[str] = []
     say_at_start(keeping, said.append)
     return said
+
+
+def test_each_version_is_told_in_every_language_that_is_spoken(monkeypatch):
+    english = changes()
+    monkeypatch.setattr(language, "_spoken", "de")
+
+    german = changes()
+
+    assert [change.version for change in german] == [change.version for change in english]
+    for here, there in zip(german, english, strict=True):
+        assert here.told.count("\n* ") == there.told.count("\n* ")
+        assert here.told != there.told
 
 
 def test_the_newest_version_stands_first_and_each_has_something_to_tell():
