@@ -17,6 +17,7 @@ from keeper.desktop.widgets.lettering import advance, middle_baseline, set_line
 from keeper.desktop.widgets.stamps import stamp_tile
 from keeper.desktop.widgets.tile import TileState, paint_tile
 from keeper.desktop.widgets.walked import first_shown
+from keeper.language import tr
 
 TILES: Mapping[Standing, TileState] = {
     "within": TileState.NOTED,
@@ -27,15 +28,15 @@ TILES: Mapping[Standing, TileState] = {
     "never read": TileState.GATE_CANNOT_TELL,
 }
 LEGEND: tuple[tuple[Standing, str, str], ...] = (
-    ("within", "", "within"),
-    ("noted", "", "noted"),
-    ("today", "", "today"),
-    ("now", "", "now"),
-    ("cannot tell", "?", "cannot tell"),
-    ("never read", "", "not read"),
+    ("within", "", tr("within")),
+    ("noted", "", tr("noted")),
+    ("today", "", tr("today")),
+    ("now", "", tr("now")),
+    ("cannot tell", "?", tr("cannot tell")),
+    ("never read", "", tr("not read")),
 )
-LETTERS = "H too hot, C too cold"
-HEADS = ("place, animals", "hot end", "cool end", "night low")
+LETTERS = tr("H too hot, C too cold")
+HEADS = (tr("place, animals"), tr("hot end"), tr("cool end"), tr("night low"))
 _COLUMN_SHARES = (0.0, 0.19, 0.46, 0.73)
 
 
@@ -169,7 +170,8 @@ class HeatLegend(Drawn):
 
     def __init__(self, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(look, parent)
-        self.tell("legend: " + ", ".join(words for _, _, words in LEGEND) + ". " + LETTERS)
+        words = ", ".join(words for _, _, words in LEGEND)
+        self.tell(tr("legend: {letters}. {caution}", letters=words, caution=LETTERS))
 
     def natural_size(self) -> tuple[float, float]:
         return self.look.u(150, 110), self.look.u(8, 6.4)

@@ -28,7 +28,7 @@ _KEY = (tr_noop("counted"), tr_noop("excused"), tr_noop("regurgitated"), tr_noop
 def paint_meals(canvas: Canvas) -> None:
     """One stroke a meal, as high as its grams; the next one hollow."""
     lane, look = canvas.layout.meals, canvas.look
-    canvas.lane(lane, tr("meals"), mass_unit(), top=True)
+    canvas.lane(lane, tr("meals", sense="lane"), mass_unit(), top=True)
     meals = [
         offer
         for offer in canvas.page.life.offers

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QWidget
 from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
-from keeper.desktop.widgets.lettering import RIGHT, advance, set_line, wrapped
+from keeper.desktop.widgets.lettering import RIGHT, advance, font_to_fit, set_line, wrapped
 from keeper.language import tr
 from keeper.reports.figures import heat_unit
 
@@ -65,10 +65,13 @@ class ReadingPanel(Drawn):
         room = right - wide - left - look.u(3)
         set_line(painter, QPointF(left, base), face.place, big, look.colour("ink"), room=room)
         base += look.u(8, 6.6)
-        set_line(painter, QPointF(left, base), face.zone, mid, look.colour("ink"))
         aside = tr("not written") if face.typed else face.last
         plain = look.font(Use.BODY)
-        set_line(painter, QPointF(right, base), aside, plain, look.colour("ink2"), align=RIGHT)
+        end = QPointF(right, base)
+        room = right - left - look.u(2)
+        room -= set_line(painter, end, aside, plain, look.colour("ink2"), align=RIGHT)
+        mid = font_to_fit(mid, face.zone, room, plain.pointSizeF())
+        set_line(painter, QPointF(left, base), face.zone, mid, look.colour("ink"), room=room)
         self._paint_reason(painter, face, QRectF(left, base, right - left, frame.bottom() - base))
 
     def _paint_reason(self, painter: QPainter, face: ReadingFace, under: QRectF) -> None:
