@@ -16,6 +16,8 @@ from keeper.actions.settings import set_feed_nights
 from keeper.desktop.paper.holiday import holiday_sheets
 from keeper.desktop.paper.printing import print_beside
 from keeper.desktop.screens.round import RoundScreen
+from keeper.husbandry.events import HoldKind, HoldSet
+from keeper.husbandry.when import on_day
 from tests.feeding_room import (
     NIGHT,
     bites,
@@ -208,3 +210,28 @@ def test_the_page_asks_for_its_dates_in_one_line_and_refuses_without_losing_it(
     assert not desk.page.away.isVisible()
     assert all(action.isEnabled() for action in desk.page.actions())
     desk.close()
+
+
+def held_until(day):
+    def more(animal):
+        return [HoldSet(animal=animal, happened=on_day(NIGHT), kind=HoldKind.VET, until=day)]
+
+    return more
+
+
+def test_the_grown_may_miss_a_meal_until_the_keeper_is_back(tmp_path):
+    with closing(make_book(tmp_path / "house.book", room(1, 1))) as keeping:
+        facts = holiday_facts(keeping, away(12))  # due on the tenth day, back on the thirteenth
+
+    assert facts.nights == []
+    assert len(facts.waits) == 10
+
+
+def test_no_night_of_the_plan_feeds_one_that_is_held_on_it(tmp_path):
+    tubs, free_on = room(1, 1), NIGHT + timedelta(days=12)
+    tubs[4] = replace(tubs[4], more=held_until(free_on))
+    with closing(make_book(tmp_path / "house.book", tubs)) as keeping:
+        facts = holiday_facts(keeping, away(21))
+
+    fed_on = [night.night for night in facts.nights if "A1·5" in night.places]
+    assert fed_on and fed_on[0] >= free_on
