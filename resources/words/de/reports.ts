@@ -1344,7 +1344,7 @@
   </message>
   <message>
    <source>Nothing written for {days:days}, since {last:day}; at an interval of {interval:days} that is a silent record, not a fast.</source>
-   <translation>{days:days} nichts eingetragen, seit {last:day}; bei einem Abstand von {interval:days} ist das ein stummes Buch, kein Fasten.</translation>
+   <translation>{days:days} nichts eingetragen, seit {last:day}; Abstand {interval:days}: das ist ein stummes Buch, kein Fasten.</translation>
   </message>
   <message>
    <source>Nothing written for {days:days}, since {last_on:day}; more than {most:days} can hide a whole shed.</source>
@@ -1719,11 +1719,11 @@
   </message>
   <message>
    <source>Sheds about every {median_days:days}, nearly always within {late_days:days} (learned from {learned_from:intervals}).</source>
-   <translation>Häutet sich etwa alle {median_days:days}, fast immer nach höchstens {late_days:days} (gelernt aus: {learned_from:intervals}).</translation>
+   <translation>Häutet sich etwa alle {median_days:days}, fast immer höchstens {late_days:days} danach (gelernt aus: {learned_from:intervals}).</translation>
   </message>
   <message>
    <source>Sheds about every {median_days:days}, nearly always within {late_days:days}, as is usual for the kind.</source>
-   <translation>Häutet sich etwa alle {median_days:days}, fast immer höchstens {late_days:days}, wie bei der Art üblich.</translation>
+   <translation>Häutet sich etwa alle {median_days:days}, fast immer höchstens {late_days:days} danach, wie bei der Art üblich.</translation>
   </message>
   <message>
    <source>Sheds, heat and company</source>

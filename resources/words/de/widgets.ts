@@ -37,7 +37,7 @@
   </message>
   <message>
    <source>H too hot, C too cold</source>
-   <translation>H zu heiß, C zu kalt</translation>
+   <translation>H heiß, C kalt</translation>
   </message>
   <message>
    <source>Keys of {place}</source>
@@ -680,7 +680,7 @@
   </message>
   <message>
    <source>within</source>
-   <translation>im Bereich</translation>
+   <translation>passt</translation>
   </message>
   <message>
    <source>within digestion</source>
