@@ -73,7 +73,7 @@ def test_where_her_grade_is_left_for_one_that_fits_better_the_reason_says_so() -
     assert offered(choice) == ("mouse small", 2)
     assert "grade kept" not in whys(choice)
     assert plain(because_text(choice.because)).endswith(
-        "Last eaten: mouse large; now mouse small fits better."
+        "Last eaten: large mouse; now small mouse fits better."
     )
 
 
@@ -82,7 +82,7 @@ def test_where_her_grade_is_out_of_stock_the_reason_says_so() -> None:
 
     assert offered(choice) == ("mouse fuzzy", 2)
     assert plain(because_text(choice.because)).endswith(
-        "Last eaten: mouse hopper, which is not in stock, so mouse fuzzy."
+        "Last eaten: hopper mouse, which is not in stock, so fuzzy mouse."
     )
 
 
