@@ -16,12 +16,13 @@ from keeper.language import tr
 LAID = tr("good eggs, slugs, grams of the clutch, its code: 8, 2 slugs, 61 g, 26-9")
 PAIRED = tr("who with, then locked if a lock was seen: Bram, locked")
 LEAVES = tr("sold, died, on loan or missing, then a note; kept when it is back")
-NAMED = tr("name Wren; line Sandpaper; either or both")
+NAMED = tr("name Wren / line Sandpaper, either or both")
 
 _GOOD = re.compile(r"(\d{1,3})(?:\s*(?:good|eggs?))?")
 _SLUGS = re.compile(r"(\d{1,3})\s*slugs?")
 _GRAMS = re.compile(r"(\d{1,4}(?:\.\d)?)\s*g")
 _COMMA_IN_GRAMS = re.compile(r"(\d),(\d\s*g)\b")
+_STROKE = re.compile(r"\s+/\s+|;")
 _LOCKED = "locked"
 STANDINGS = {status.value: status for status in Status}
 
@@ -93,7 +94,7 @@ def standing_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
 
 
 def named_typed(row: AnimalNow, happened: Happened, text: str) -> Typed:
-    """``name Wren; line Sandpaper``: the description anew, with what was not typed as it was."""
+    """``name Wren / line Sandpaper``: the description anew, with what was not typed as it was."""
     told = dict(_named_parts(text))
     if not told:
         raise ValueError(tr("{text!r} names nothing; {named}.", text=text.strip(), named=NAMED))
@@ -105,7 +106,7 @@ def named_typed(row: AnimalNow, happened: Happened, text: str) -> Typed:
 
 def _named_parts(text: str) -> Sequence[tuple[str, str | None]]:
     pairs = []
-    for part in filter(None, (part.strip() for part in text.split(";"))):
+    for part in filter(None, (part.strip() for part in _STROKE.split(text))):
         key, _, value = part.partition(" ")
         if key.casefold() not in ("name", "line"):
             raise ValueError(tr("{part!r} is not understood; {named}.", part=part, named=NAMED))

@@ -855,8 +855,8 @@
    <translation>Umzüge</translation>
   </message>
   <message>
-   <source>name Wren; line Sandpaper; either or both</source>
-   <translation>name Wren; line Sandpaper; eines oder beide</translation>
+   <source>name Wren / line Sandpaper, either or both</source>
+   <translation>name Wren / line Sandpapier, eines oder beide</translation>
   </message>
   <message>
    <source>new arrival</source>
