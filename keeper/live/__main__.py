@@ -4,7 +4,7 @@ import importlib
 import os
 import sys
 
-from keeper.live.catalogues import VARIABLE, speak_as
+from keeper.actions.catalogues import VARIABLE, speak_as
 
 if __name__ == "__main__":
     speak_as(os.environ.get(VARIABLE, ""))

@@ -22,7 +22,7 @@ import msgspec
 from keeper.actions.live_choice import LiveChoice
 from keeper.actions.station import home_dir
 from keeper.language import spoken, tr
-from keeper.live.catalogues import VARIABLE
+from keeper.actions.catalogues import VARIABLE
 from keeper.live.receiving import LiveState, Receiver
 
 LOG = "live.log"

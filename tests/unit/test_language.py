@@ -253,7 +253,7 @@ def test_a_reason_keeps_its_name_in_every_language():
 def test_the_process_that_listens_speaks_without_qt():
     code = """
 import sys
-from keeper.live.catalogues import speak_as
+from keeper.actions.catalogues import speak_as
 speak_as("de")
 from keeper.live.receiving import LiveState
 assert not [name for name in sys.modules if name.startswith("PySide6")]

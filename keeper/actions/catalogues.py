@@ -1,4 +1,4 @@
-"""The words of the process that listens, read from the catalogues themselves: it is without Qt.
+"""The words of a process that is without Qt, read from the catalogues themselves.
 
 Spoken before any module that holds words is loaded; this one holds none.
 """
