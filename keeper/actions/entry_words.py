@@ -11,10 +11,11 @@ from keeper.actions.settings import nights_words
 from keeper.actions.tubs import offer_words
 from keeper.husbandry import events as e
 from keeper.husbandry.house import BagOpened, Cleaning, DailyRound, PlaceAside, ReadingsTaken
-from keeper.language import tr
+from keeper.language import is_source, tr
 from keeper.reports.figures import GAP, celsius, centimetres, counted, day, grams, number
 from keeper.reports.prey_words import prey_words
-from keeper.reports.words import word
+from keeper.reports.state_words import WORDS
+from keeper.reports.words import token_words, word, word_of
 
 KINDS: Mapping[str, Callable[[float], str]] = {
     "described": counted("animal described", "animals described"),
@@ -97,14 +98,15 @@ def note_of(event: Any) -> str:
 def _of_the_body(event: Any) -> str:
     match event:
         case e.Weighing():
-            return grams(event.weight_g) + (", typed twice" if event.typed_twice else "")
+            told = grams(event.weight_g)
+            return tr("{weight}, typed twice", weight=told) if event.typed_twice else told
         case e.TotalLength():
             return tr("total length {length}", length=centimetres(event.total_cm))
         case e.Measured():
             return _measures(event)
         case e.ShedSign():
             quality = word(event.quality) if event.quality else ""
-            before = "before laying" if event.pre_lay else ""
+            before = tr("before laying") if event.pre_lay else ""
             return " ".join(part for part in (word(event.stage), quality, before) if part)
         case e.Clutch():
             return clutch_words(event)
@@ -113,7 +115,7 @@ def _of_the_body(event: Any) -> str:
         case e.Sexed():
             return f"{word(event.sex)}, {word(event.sexed_by)}"
         case e.Regurgitation():
-            return "regurgitated"
+            return word_of("HoldKind", "regurgitated")
     return ""
 
 
@@ -122,24 +124,41 @@ def _of_the_care(event: Any) -> str:
         case e.Offer():
             return offer_words(event)
         case e.HoldSet():
-            until = f" until {day(event.until)}" if event.until else ""
-            return f"hold {word(event.kind)}{until}"
+            return _hold(event)
         case e.HoldEnded():
-            return f"hold {word(event.kind)} ended"
+            return tr("hold {kind} ended", kind=word(event.kind))
         case e.Remark():
             return remark_words(event)
         case e.Moved():
-            return f"moved to {event.place}" if event.place else "taken out"
+            return tr("moved to {place}", place=event.place) if event.place else tr("taken out")
         case e.StartStep():
-            return f"start: {event.step}"
+            return tr("start: {step}", step=token_words("LadderStep", event.step))
         case e.OfferedThrough():
-            return f"{'offered' if event.yes else 'not offered'} when {word(event.kind)}"
+            return _offered_through(event)
         case e.AsideUntil():
-            awaited = word(event.awaited)
-            return f"{event.watch_kind} put aside until {awaited}: {event.reason}"
+            return _aside(event.watch_kind, word(event.awaited), event.reason)
         case e.Snooze():
-            return f"{event.watch_kind} put aside until {day(event.until)}: {event.reason}"
+            return _aside(event.watch_kind, day(event.until), event.reason)
     return ""
+
+
+def _hold(event: e.HoldSet) -> str:
+    kind = word(event.kind)
+    if event.until is None:
+        return tr("hold {kind}", kind=kind)
+    return tr("hold {kind} until {day}", kind=kind, day=day(event.until))
+
+
+def _offered_through(event: e.OfferedThrough) -> str:
+    kind = word(event.kind)
+    if event.yes:
+        return tr("offered when {kind}", kind=kind)
+    return tr("not offered when {kind}", kind=kind)
+
+
+def _aside(watch_kind: str, until: str, reason: str) -> str:
+    kind = token_words("watch kind", watch_kind)
+    return tr("{kind} put aside until {until}: {reason}", kind=kind, until=until, reason=reason)
 
 
 def _of_the_book(event: Any) -> str:
@@ -153,19 +172,26 @@ def _of_the_book(event: Any) -> str:
         case e.Override():
             return f"{event.species}, {event.key}: {event.value:g}, {event.reason}"
         case e.RoundOpened() | e.RoundClosed():
-            done = "begun" if isinstance(event, e.RoundOpened) else "closed"
-            return f"round of {day(event.happened.day)} {done}"
+            night = day(event.happened.day)
+            begun = isinstance(event, e.RoundOpened)
+            told = tr("round of {night} begun", night=night)
+            return told if begun else tr("round of {night} closed", night=night)
         case e.NightAnswer():
             return f"{day(event.happened.day)}: {word(event.told)}"
         case e.PlanLine():
-            return f"line {event.line}, {event.state}"
+            return tr(
+                "line {line}, {state}", line=event.line, state=token_words("DueState", event.state)
+            )
     return ""
 
 
 def paired_words(event: e.Paired, mate: str = "") -> str:
     """A pairing, with whom where *mate* is his or her name."""
-    who = f"paired with {mate}" if mate else "paired"
-    return f"{who}, lock seen" if event.locked else who
+    if mate and event.locked:
+        return tr("paired with {mate}, lock seen", mate=mate)
+    if mate:
+        return tr("paired with {mate}", mate=mate)
+    return tr("paired, lock seen") if event.locked else tr("paired")
 
 
 def remark_words(event: e.Remark) -> str:
@@ -179,9 +205,14 @@ def remark_words(event: e.Remark) -> str:
 def _described(event: e.Described) -> str:
     """Young are told by their clutch and hatch day, others by code, name and line."""
     if event.clutch and event.hatched_first:
-        return f"{event.code}, hatched {day(event.hatched_first)}, clutch {event.clutch}"
-    line = f"line {event.line}" if event.line else ""
-    told = (f"described as {event.code}", event.name or "", line)
+        return tr(
+            "{code}, hatched {day}, clutch {clutch}",
+            code=event.code,
+            day=day(event.hatched_first),
+            clutch=event.clutch,
+        )
+    line = tr("line {name}", name=event.line) if event.line else ""
+    told = (tr("described as {code}", code=event.code), event.name or "", line)
     return ", ".join(part for part in told if part)
 
 
@@ -190,28 +221,50 @@ def _chosen(event: e.Setting) -> str:
     if event.key == JOINED:
         return tr("{lines} of another book", lines=_LINES(len(event.value.split())))
     value = nights_words(event.value) if event.key == FEED_NIGHTS else event.value
-    return f"{event.key}: {value}"
+    return f"{_key_words(event.key)}: {value}"
+
+
+def _key_words(key: str) -> str:
+    """The key of a choice; of one for many things its beginning, with the thing after it."""
+    begins = next((begin for begin in WORDS["setting of"] if key.startswith(begin)), "")
+    if begins:
+        return WORDS["setting of"][begins] + key.removeprefix(begins)
+    return token_words("setting", key)
+
+
+def _within(zone: e.Zone) -> str:
+    """A zone's word within a line."""
+    return word(zone).lower() if is_source() else word(zone)
 
 
 def _of_the_room(event: Any) -> str:
     match event:
         case e.Heat():
-            return f"{event.place} {word(event.zone).lower()} {celsius(event.temp_c)}"
+            return f"{event.place} {_within(event.zone)} {celsius(event.temp_c)}"
         case e.ProbePlaced():
-            return f"probe {event.probe} at {event.place or 'no place'}, {word(event.zone).lower()}"
+            return tr(
+                "probe {probe} at {place}, {zone}",
+                probe=event.probe,
+                place=event.place or tr("no place"),
+                zone=_within(event.zone),
+            )
         case e.Cleaned():
-            return "tub cleaned" if event.extent is Cleaning.WHOLE else "tub spot-cleaned"
+            whole = event.extent is Cleaning.WHOLE
+            return tr("tub cleaned") if whole else tr("tub spot-cleaned")
         case ReadingsTaken():
             told = {"readings": _READINGS(event.readings), "name": event.name}
             return tr("{readings} of {name} taken in", **told)
         case DailyRound():
-            return f"looked into {event.place or 'every tub'}"
+            return tr("looked into {place}", place=event.place or tr("every tub"))
         case BagOpened():
-            return f"bag {event.bag} of {prey_words(event.prey)} opened"
+            return tr("bag {bag} of {prey} opened", bag=event.bag, prey=prey_words(event.prey))
         case PlaceAside():
-            where = event.place or "the room"
-            return (
-                f"{event.watch_kind} of {where} put aside until {day(event.until)}: {event.reason}"
+            return tr(
+                "{kind} of {place} put aside until {until}: {reason}",
+                kind=token_words("watch kind", event.watch_kind),
+                place=event.place or tr("the room"),
+                until=day(event.until),
+                reason=event.reason,
             )
     return ""
 
@@ -229,7 +282,9 @@ def _result(offer: e.Offer) -> str:
 
 def _measures(event: e.Measured) -> str:
     length = centimetres(event.svl_cm) if event.svl_cm is not None else ""
-    score = f"body score {number(event.body_score, 1)}" if event.body_score is not None else ""
+    score = ""
+    if event.body_score is not None:
+        score = tr("body score {score}", score=number(event.body_score, 1))
     return ", ".join(part for part in (length, score) if part)
 
 

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from keeper.actions.csv_file import Wrong
 from keeper.husbandry.animal import Sex
 from keeper.husbandry.profile import SpeciesProfile
+from keeper.reports.words import species_words
 from keeper.rules.growth.expectation import Expectation, Standing, expectation, standing
 from keeper.store.species_files import profile_for
 
@@ -63,7 +64,7 @@ def known_profile(profiles: Mapping[str, SpeciesProfile], written: str) -> Speci
     try:
         return profile_for(profiles, written)
     except ValueError:
-        right = ", ".join(profile.english for profile in profiles.values())
+        right = ", ".join(species_words(profile) for profile in profiles.values())
         raise Wrong("unknown species", value=written, right=right) from None
 
 

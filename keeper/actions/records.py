@@ -14,6 +14,8 @@ from keeper.actions.entry_words import (
 from keeper.actions.keeping import Keeping
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import Paired
+from keeper.language import tr
+from keeper.reports.words import verb_words
 from keeper.store import listing, reading
 from keeper.store.journal import BatchId, EntryKey
 from keeper.store.reading import Batch
@@ -122,13 +124,13 @@ def _told(keeping: Keeping, names: _Names, batch: BatchId, counts: Mapping[str, 
 def _undone(keeping: Keeping, batch: BatchId, most: int) -> Iterator[str]:
     """What *batch* took out of the book: a whole batch by its verb, an entry by its words."""
     for key in listing.withdrawn_by(keeping.book, batch, most):
-        yield f"no longer: {_of(keeping, key)}"
+        yield tr("no longer: {entry}", entry=_of(keeping, key))
 
 
 def _of(keeping: Keeping, key: EntryKey) -> str:
     if key.seq == WHOLE:
         target = reading.batch_row(keeping.book, key.batch)
-        return f"{target.verb}, {target.written:%H:%M:%S}" if target else "?"
+        return f"{verb_words(target.verb)}, {target.written:%H:%M:%S}" if target else "?"
     entry = listing.entry_at(keeping.book, key)
     return entry_words(entry.event) if entry else "?"
 

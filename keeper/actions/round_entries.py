@@ -11,6 +11,7 @@ from keeper.actions.tubs import Tub, checked, offer_in, offer_words
 from keeper.husbandry.events import Event, Evidence, HoldKind, Offer, Result
 from keeper.husbandry.when import Happened
 from keeper.language import tr
+from keeper.reports.words import verb_words
 from keeper.store import reading
 from keeper.store.journal import EntryKey, batch
 from keeper.store.reading import Batch
@@ -100,7 +101,7 @@ def undone_words(target: Batch, events: Sequence[Event]) -> str:
     """What was taken back, for the foot."""
     offers = [event for event in events if isinstance(event, Offer)]
     if not offers:
-        return tr("taken back: {what}", what=tr(target.verb))
+        return tr("taken back: {what}", what=verb_words(target.verb))
     if len(offers) > 1 and target.verb != "pass on":
         return tr("taken back: {count} results of a row", count=len(offers))
     return tr("taken back: {what}", what=offer_words(offers[-1]))

@@ -13,6 +13,8 @@ from keeper.actions.rounds import NIGHT_ENDS_HOUR
 from keeper.husbandry.events import Override, Setting
 from keeper.husbandry.when import at_instant
 from keeper.language import tr
+from keeper.reports.words import species_words
+from keeper.reports.writing import Writing
 from keeper.rules.nights import feed_nights, rules_in
 from keeper.store import reading
 from keeper.store.profile_figures import every_figure
@@ -27,6 +29,7 @@ _DAYS = {
     "SA": "saturday",
     "SU": "sunday",
 }
+_NAMES = dict(zip(_DAYS, Writing().weekdays, strict=True))
 _WEEKLY = re.compile(r"FREQ=WEEKLY;BYDAY=([A-Z,]+)")
 _EVERY = re.compile(r"every\s+(\d{1,2})\s+(?:days|nights)(?:\s+from\s+(\d{4}-\d\d-\d\d))?")
 _EVERY_DAY = ("every day", "every night", "daily", "")
@@ -128,7 +131,7 @@ def nights_words(rules: str) -> str:
         return tr("every day")
     weekly, daily = _WEEKLY.fullmatch(rules), _RULE.fullmatch(rules)
     if weekly is not None:
-        return ", ".join(_DAYS[day][:3].capitalize() for day in weekly[1].split(","))
+        return ", ".join(_NAMES[day] for day in weekly[1].split(","))
     if daily is not None:
         first = f"{daily[1]}-{daily[2]}-{daily[3]}"
         return tr("every {count} days from {first}", count=daily[4], first=first)
@@ -180,7 +183,7 @@ def own_figures(keeping: Keeping) -> list[OwnFigure]:
     """Every figure that is the keeper's own, by species and key."""
     return [
         OwnFigure(
-            species=profile.english,
+            species=species_words(profile),
             key=key,
             value=figure.value,
             shipped=figure.shipped,

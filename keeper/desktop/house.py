@@ -18,6 +18,7 @@ from keeper.desktop.places import Place, key_of
 from keeper.desktop.widgets import foot
 from keeper.language import tr
 from keeper.reports.figures import day, weekday
+from keeper.reports.words import verb_words
 
 Maker = Callable[[Look, Keeping, Notices], QWidget]
 
@@ -103,7 +104,7 @@ class House(QObject):
         take_back, reach = self._way_back()
         shown = foot.Written(
             clock=f"{written.at:%H:%M:%S}",
-            place=written.where or tr(written.verb),
+            place=written.where or verb_words(written.verb),
             what=written.what,
             take_back=take_back,
             reach=reach,
@@ -129,7 +130,7 @@ class House(QObject):
         self.window.foot.show_note(
             tr(
                 "Taken back: {verb}, written {when}. Ctrl+Shift+Z writes it again.",
-                verb=tr(target.verb),
+                verb=verb_words(target.verb),
                 when=when,
             )
         )

@@ -10,6 +10,7 @@ from keeper.husbandry.place import place_of, walking_key
 from keeper.language import tr
 from keeper.reports.figures import celsius, day, moment, plain, weekday
 from keeper.reports.paper_parts import Blank, Document, Facts, Heading, Part, Table, Words
+from keeper.reports.prey_words import grade_words, kind_words
 from keeper.reports.printed_entries import degrees
 from keeper.reports.round_sheet import night_words
 
@@ -247,7 +248,7 @@ def prey_told(prey: Mapping[str, int]) -> str:
     kinds: dict[str, list[str]] = defaultdict(list)
     for name, count in sorted(prey.items()):
         kind, _, grade = name.partition(" ")
-        kinds[kind].append(f"{count} {grade}".strip())
+        kinds[kind_words(kind)].append(f"{count} {grade_words(grade)}".strip())
     return "; ".join(f"{kind}: {', '.join(grades)}" for kind, grades in kinds.items())
 
 

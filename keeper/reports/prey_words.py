@@ -24,6 +24,16 @@ def prey_words(written: str) -> str:
     return reduce(lambda one, other: tr("{one} and {other}", one=one, other=other), said)
 
 
+def grade_words(grade: str) -> str:
+    """A grade of prey alone."""
+    return WORDS["grade"].get(grade, grade)
+
+
+def kind_words(kind: str) -> str:
+    """A kind of prey alone."""
+    return WORDS["prey kind"].get(kind, kind)
+
+
 def _one(written: str) -> str:
     kind, _, grade = written.partition(" ")
     if kind in KINDS and not grade:
@@ -33,6 +43,6 @@ def _one(written: str) -> str:
     return tr(
         "{grade} {kind}",
         sense="prey",
-        grade=WORDS["grade"].get(grade, grade),
+        grade=grade_words(grade),
         kind=WORDS["prey kind"][kind],
     )

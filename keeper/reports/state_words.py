@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 
 from keeper.language import tr_table
+from keeper.reports.book_tokens import TOKENS
 
 _ENGLISH: Mapping[str, Mapping[str, str]] = {
     "her": {"female": "her", "male": "his", "unknown": "its"},
@@ -259,6 +260,12 @@ _ENGLISH: Mapping[str, Mapping[str, str]] = {
         "corn snake": "corn snake",
         "western hognose": "western hognose",
     },
+    "species in short": {
+        "house_snake": "house snake",
+        "ball_python": "ball python",
+        "corn_snake": "corn snake",
+        "western_hognose": "western hognose",
+    },
     "prey kind": {"mouse": "mouse", "rat": "rat"},
     "grade": {
         "small pinky": "small pinky",
@@ -284,4 +291,4 @@ _ENGLISH: Mapping[str, Mapping[str, str]] = {
     },
 }
 
-WORDS = tr_table(_ENGLISH)
+WORDS = tr_table(_ENGLISH) | TOKENS

@@ -12,6 +12,7 @@ from typing import Any
 from keeper.husbandry.animal import Sex
 from keeper.husbandry.profile import SpeciesProfile
 from keeper.husbandry.reasons import Reason
+from keeper.language import is_source
 from keeper.reports.figures import KINDS
 from keeper.reports.prey_words import prey_words
 from keeper.reports.sentences import SENTENCES
@@ -50,9 +51,24 @@ def word_of(group: str, value: str) -> str:
     return WORDS[group][value]
 
 
+def verb_words(verb: str) -> str:
+    """What a batch did, by its verb in the book; a verb of another version as it is written."""
+    return WORDS["verb"].get(verb, verb)
+
+
+def token_words(group: str, token: str) -> str:
+    """A token of the book in another language's word; in English as it is written there."""
+    return token if is_source() else WORDS[group].get(token, token)
+
+
 def species_words(profile: SpeciesProfile) -> str:
     """The plain name of a species; that of a profile of the keeper's own as it is written."""
     return WORDS["species"].get(profile.english, profile.english)
+
+
+def short_species_words(profile: SpeciesProfile) -> str:
+    """The species where there is little room."""
+    return WORDS["species in short"].get(profile.slug, profile.slug.replace("_", " "))
 
 
 def tellings(why: str) -> Sequence[str]:

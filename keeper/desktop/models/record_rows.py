@@ -13,6 +13,7 @@ from PySide6.QtGui import QFont
 from keeper.actions.records import RecordRow
 from keeper.language import tr
 from keeper.reports.figures import day
+from keeper.reports.words import verb_words
 
 Index = QModelIndex | QPersistentModelIndex
 Older = Callable[[RecordRow], Sequence[RecordRow]]
@@ -65,7 +66,7 @@ def _stands(row: RecordRow, seen: Seen) -> str:
 
 COLUMNS = (
     Column(tr("written"), when),
-    Column(tr("what was done"), lambda row, seen: tr(row.batch.verb)),
+    Column(tr("what was done"), lambda row, seen: verb_words(row.batch.verb)),
     Column(tr("animals"), _who),
     Column(tr("what it says"), lambda row, seen: row.told),
     Column(tr("by"), by_whom),

@@ -19,17 +19,18 @@ from keeper.desktop.notices import Notices
 from keeper.desktop.screens.all_but_typing import CODE, typed_exceptions, typed_scope
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.words_line import HeadLine, Words
+from keeper.language import tr
 from keeper.reports.figures import night as night_words
 
-WHAT_FOR = "the night at the table: all taken as planned, but what you type"
-WHICH = "The code of a sheet, a row such as B3, or a rack such as B"
-EXCEPTIONS = (
+WHAT_FOR = tr("the night at the table: all taken as planned, but what you type")
+WHICH = tr("The code of a sheet, a row such as B3, or a rack such as B")
+EXCEPTIONS = tr(
     "Line and result: 12 0 refused, 12 5 left in, 12 2 part, 12 7 1 not offered, opaque."
     "   −12 takes line 12 out.   Enter alone names the rest."
 )
-ACCEPT = "Enter accepts it, once.   Esc goes back to the exceptions."
+ACCEPT = tr("Enter accepts it, once.   Esc goes back to the exceptions.")
 _LINES_APART = 10  # more of them run on, so that a whole sheet's exceptions stay in sight
-DONE = "Nothing was added.   Esc begins with another sheet."
+DONE = tr("Nothing was added.   Esc begins with another sheet.")
 
 
 class AllButScreen(QWidget):
@@ -102,7 +103,7 @@ class AllButScreen(QWidget):
         """A sheet's code while another scope is typed. Raises ValueError or LookupError."""
         if self._walk is not None:
             sheet_walk(self._keeping, text, self._walk)
-        raise ValueError("Lines of this night are being typed; Esc begins with another sheet.")
+        raise ValueError(tr("Lines of this night are being typed; Esc begins with another sheet."))
 
     def _choose(self, text: str) -> None:
         if not text:
@@ -114,7 +115,7 @@ class AllButScreen(QWidget):
             return
         walk = rounds.open_night(self._keeping) or rounds.last_night(self._keeping)
         if walk is None:
-            raise LookupError("No round was begun yet, so no line has a number.")
+            raise LookupError(tr("No round was begun yet, so no line has a number."))
         self._scope, self._walk = typed_scope(walk, text), walk
 
     def _add(self, text: str) -> None:
@@ -130,13 +131,13 @@ class AllButScreen(QWidget):
 
     def _take_out(self, text: str) -> None:
         if not text.isdecimal() or int(text) not in self._others:
-            raise LookupError(f"Line {text or '?'} is not among the exceptions.")
+            raise LookupError(tr("Line {line} is not among the exceptions.", line=text or "?"))
         del self._others[int(text)]
         self._named = None
 
     def _remainder(self) -> Remainder:
         if self._walk is None or self._scope is None:
-            raise LookupError("Name a sheet, a row or a rack first.")
+            raise LookupError(tr("Name a sheet, a row or a rack first."))
         again = self._sheet and typed_before(self._keeping, self._walk)
         others = list(self._others.values())
         return remainder(self._keeping, self._walk, self._scope, others, again=again)
@@ -158,7 +159,8 @@ class AllButScreen(QWidget):
         if self._walk is not None and self._scope is not None:
             parts = [(self._scope.name, True), (night_words(self._walk.night), False)]
         count = len(self._others)
-        self._head.show_words("All but", parts, [f"{count} typed"] if count else [])
+        typed = [tr("{count} typed", count=count)] if count else []
+        self._head.show_words(tr("All but"), parts, typed)
         self._ask.setText(self._question())
         self.field.setAccessibleName(self._question())
         self.rest.setText(self._named.words if self._named else "")

@@ -9,6 +9,7 @@ from keeper.actions.round_entries import OtherResult
 from keeper.actions.rounds import Walk
 from keeper.desktop.screens.round_asking import REASONS, RESULTS
 from keeper.husbandry.events import Result
+from keeper.language import tr
 
 NOT_OFFERED = "7"
 CODE = re.compile(r"[\d ]{9,}")
@@ -29,7 +30,7 @@ def typed_scope(walk: Walk, text: str) -> Scope:
     wanted = (row[1].upper(), int(row[2]))
     line = next((tub.line for tub in walk.tubs if tub.row == wanted), None)
     if line is None:
-        raise LookupError(f"There is no row {wanted[0]}{wanted[1]} on this night.")
+        raise LookupError(tr("There is no row {row} on this night.", row=f"{wanted[0]}{wanted[1]}"))
     return row_scope(walk, line)
 
 
@@ -46,15 +47,24 @@ def _exception(text: str) -> OtherResult:
     found = _EXCEPTION.fullmatch(text.strip())
     if found is None:
         raise ValueError(
-            f"{text.strip()!r} is no exception; line and result are right, such as 12 0 or 12 7 1."
+            tr(
+                "{typed!r} is no exception; line and result are right, such as 12 0 or 12 7 1.",
+                typed=text.strip(),
+            )
         )
     line, digit, why = int(found[1]), found[2], found[3]
     if digit == NOT_OFFERED:
         if why not in REASONS:
-            raise ValueError(f"Line {line} was not offered: why? 7 and a reason, such as 7 1.")
+            raise ValueError(
+                tr("Line {line} was not offered: why? 7 and a reason, such as 7 1.", line=line)
+            )
         return OtherResult(line=line, result=Result.NOT_OFFERED, withheld=REASONS[why])
     if digit not in _RESULTS or why is not None:
         raise ValueError(
-            f"Line {line}: {digit} is no result; 0 refused, 5 left in, 2 part, 7 not offered."
+            tr(
+                "Line {line}: {digit} is no result; 0 refused, 5 left in, 2 part, 7 not offered.",
+                line=line,
+                digit=digit,
+            )
         )
     return OtherResult(line=line, result=_RESULTS[digit])

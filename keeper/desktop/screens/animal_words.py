@@ -33,7 +33,7 @@ from keeper.reports.figures import (
     weekday,
     z_value,
 )
-from keeper.reports.words import because_text, word, word_of
+from keeper.reports.words import because_text, species_words, word, word_of
 
 _OFFERS = counted("offer", "offers")
 
@@ -52,7 +52,7 @@ def identity(page: AnimalPage) -> Identity:
         sex=tr("sex not known") if row.sex is Sex.UNKNOWN else word(row.sex),
         sex_known=_how_known(page),
         born=(
-            page.profile.english,
+            species_words(page.profile),
             row.line or "",
             parents,
             _hatched(page),

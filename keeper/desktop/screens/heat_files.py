@@ -16,11 +16,21 @@ from keeper.desktop.notices import Notices
 from keeper.desktop.screens.files_asking import complete_paths
 from keeper.desktop.widgets.asking_line import AskingLine
 from keeper.husbandry.events import Zone
+from keeper.language import tr
+from keeper.reports.words import word
 
 ORDERS: tuple[Order, ...] = ("ymd", "dmy", "mdy")
 ZONES = {"hot": Zone.HOT, "cool": Zone.COOL, "night": Zone.NIGHT}
 ZONES |= {"room": Zone.ROOM, "incubator": Zone.INCUBATOR}
-AGREE = (
+ZONES |= {
+    tr("hot", sense="a zone typed"): Zone.HOT,
+    tr("cool", sense="a zone typed"): Zone.COOL,
+    tr("night", sense="a zone typed"): Zone.NIGHT,
+    tr("room", sense="a zone typed"): Zone.ROOM,
+    tr("incubator", sense="a zone typed"): Zone.INCUBATOR,
+}
+"""By what is typed, casefolded, in English and in the keeper's language."""
+AGREE = tr(
     "Enter takes it in    U unit    O date order    Z zone    N name    P place    Esc leaves it"
 )
 
@@ -47,7 +57,7 @@ class HeatFiles:
         """Ask for the file."""
         complete_paths(self._asking)
         folder = self.seen.path.parent if self.seen else Path.home()
-        self._asking.ask("Logger file (CSV)", self._take_path, f"{folder}/")
+        self._asking.ask(tr("Logger file (CSV)"), self._take_path, f"{folder}/")
 
     def leave(self) -> None:
         """Look at it no more; nothing is written."""
@@ -75,20 +85,21 @@ class HeatFiles:
     def place(self, place: str, zone: Zone) -> None:
         """Ask which probe hangs at *place*; its name, and the day since when if not today."""
         self._asking.ask(
-            f"Probe at {place}, {zone.value} (its name)",
+            tr("Probe at {place}, {zone} (its name)", place=place, zone=word(zone)),
             lambda text: self._placed(text, place, zone),
         )
 
     def _take_path(self, text: str) -> bool:
         path = Path(text).expanduser()
         if not path.is_file():
-            self._notices.refused.emit(f"There is no file {path}; name a logger's CSV file.")
+            told = tr("There is no file {path}; name a logger's CSV file.", path=path)
+            self._notices.refused.emit(told)
             return False
         self._look(path, None)
         return True
 
     def _look(self, path: Path, shape: LoggerShape | None) -> None:
-        self._notices.noted.emit(f"Reading {path.name}.")
+        self._notices.noted.emit(tr("Reading {name}.", name=path.name))
         keeping = self._keeping
 
         def job() -> Preview:
@@ -99,7 +110,7 @@ class HeatFiles:
 
     def _take_seen(self, seen: Preview) -> None:
         self.seen = seen
-        self._notices.noted.emit("Nothing is written yet.")
+        self._notices.noted.emit(tr("Nothing is written yet."))
         self._shown(seen)
 
     def _fail(self, error: Exception) -> None:
@@ -127,7 +138,8 @@ class HeatFiles:
 
     def _ask_zone(self) -> None:
         zone = self.seen.shape.zone if self.seen else ""
-        self._asking.ask("Zone of the stamps (local, +01:00 or a name)", self._zone, zone)
+        asked = tr("Zone of the stamps (local, +01:00 or a name)")
+        self._asking.ask(asked, self._zone, zone)
 
     def _zone(self, text: str) -> bool:
         self._again(zone=text)
@@ -135,7 +147,7 @@ class HeatFiles:
 
     def _ask_name(self) -> None:
         name = self.seen.probes[0].probe if self.seen and self.seen.probes else ""
-        self._asking.ask("Name of the probe", self._name, name)
+        self._asking.ask(tr("Name of the probe"), self._name, name)
 
     def _name(self, text: str) -> bool:
         if self.seen is None or not text:
@@ -150,23 +162,23 @@ class HeatFiles:
         """Place the first probe that has no place."""
         unplaced = [p for p in self.seen.probes if p.place is None] if self.seen else []
         if not unplaced:
-            self._notices.refused.emit("Every probe of the file has its place.")
+            self._notices.refused.emit(tr("Every probe of the file has its place."))
             return
         self.ask_place_of(unplaced[0].probe)
 
     def ask_place_of(self, probe: str) -> None:
         """Ask where *probe* hangs."""
-        self._asking.ask(
-            f"{probe} hangs at (B3 hot, A2·4 cool, room)", lambda text: self._where(probe, text)
-        )
+        asked = tr("{probe} hangs at (B3 hot, A2·4 cool, room)", probe=probe)
+        self._asking.ask(asked, lambda text: self._where(probe, text))
 
     def _where(self, probe: str, text: str) -> bool:
         *place, zone = text.split() if text.strip() else [""]
         chosen = ZONES.get(zone.casefold())
         if chosen in (Zone.ROOM, Zone.INCUBATOR) and not place:
-            place = [zone]
+            place = [chosen.value]
         if chosen is None or not place:
-            self._notices.refused.emit(f"{text!r} names no place and zone; B3 hot is right.")
+            told = tr("{typed!r} names no place and zone; B3 hot is right.", typed=text)
+            self._notices.refused.emit(told)
             return False
         return self._placed(probe, " ".join(place), chosen)
 

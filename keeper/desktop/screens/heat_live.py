@@ -25,7 +25,7 @@ from keeper.desktop.widgets.asking_line import AskingLine
 from keeper.language import tr
 from keeper.live.receiving import LiveState
 
-LIVE_KEYS = (
+LIVE_KEYS = tr(
     "S switch    A address    W password    C certificates    V version    T topic    P place"
     "    Esc leaves"
 )
@@ -123,7 +123,7 @@ class HeatLive(QObject):
         self._choose(replace(self._choice, protocol="5" if version == "3.1.1" else "3.1.1"))
 
     def _ask_address(self) -> None:
-        question = "Address of the message broker (host, host:port, user@host)"
+        question = tr("Address of the message broker (host, host:port, user@host)")
         self._asking.ask(question, self._address, self._choice.address)
 
     def _address(self, text: str) -> bool:
@@ -137,9 +137,11 @@ class HeatLive(QObject):
 
     def _ask_password(self) -> None:
         if not self._choice.user:
-            self._notices.refused.emit("No user is named; A names one, such as ro@broker.local.")
+            told = tr("No user is named; A names one, such as ro@broker.local.")
+            self._notices.refused.emit(told)
             return
-        self._asking.ask(f"Password of {self._choice.user}", self._password, hidden=True)
+        question = tr("Password of {user}", user=self._choice.user)
+        self._asking.ask(question, self._password, hidden=True)
 
     def _password(self, text: str) -> bool:
         self._choose(replace(self._choice, password=text))
@@ -161,7 +163,8 @@ class HeatLive(QObject):
         return True
 
     def _ask_topic(self) -> None:
-        self._asking.ask("Topic = probe, field, time (room/+/air = +)", self._topic)
+        question = tr("Topic = probe, field, time (room/+/air = +)")
+        self._asking.ask(question, self._topic)
 
     def _topic(self, text: str) -> bool:
         return self._notices.tell_of(lambda: set_topic(self._keeping, text))
@@ -171,4 +174,4 @@ class HeatLive(QObject):
         if self._state.counts.unplaced:
             self._place(self._state.counts.unplaced[0])
         else:
-            self._notices.refused.emit("Every probe that was heard has its place.")
+            self._notices.refused.emit(tr("Every probe that was heard has its place."))

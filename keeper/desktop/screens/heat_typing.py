@@ -5,6 +5,7 @@ from __future__ import annotations
 from keeper.actions.heat_board import doubt, typed_celsius, write_heat
 from keeper.actions.keeping import Keeping, Written
 from keeper.husbandry.events import Zone
+from keeper.language import tr
 
 GUN = "gun"
 _MOST_DIGITS = 6
@@ -42,6 +43,6 @@ class HeatTyping:
         temp_c = typed_celsius(typed)
         doubts = doubt(temp_c)
         if doubts is not None and temp_c != doubted:
-            self._doubted, self.asked = temp_c, f"{doubts} Type it again."
+            self._doubted, self.asked = temp_c, tr("{doubt} Type it again.", doubt=doubts)
             return None
         return write_heat(keeping, place, zone, temp_c, self.read_with)

@@ -12,9 +12,9 @@ from keeper.desktop.widgets.day_night_band import BandFace, Limit
 from keeper.desktop.widgets.heat_list import CellFace, PlaceFace
 from keeper.desktop.widgets.reading_panel import ReadingFace
 from keeper.husbandry.events import Zone
-from keeper.language import tr, tr_table
+from keeper.language import is_source, tr, tr_table
 from keeper.reports.figures import celsius, counted, day, degrees, number, span, tenths
-from keeper.reports.words import because_text, sentence, word
+from keeper.reports.words import because_text, sentence, word, word_of
 
 READINGS = counted("reading", "readings")
 PLACES = counted("place", "places")
@@ -167,12 +167,13 @@ def _probe_words(probe: ProbeSpan) -> str:
 def _aside_words(aside: KeptAside) -> str:
     lines = ", ".join(str(line) for line in aside.lines)
     more = " …" if aside.count > len(aside.lines) else ""
-    return f"   {number(aside.count)} × {aside.why} (line {lines}{more})"
+    told = {"count": number(aside.count), "why": word_of("set aside", aside.why)}
+    return tr("   {count} × {why} (line {lines})", lines=f"{lines}{more}", **told)
 
 
 def _cell_face(cell: HeatCell, on: date) -> CellFace:
     own = cell.zone not in COLUMNS
-    zone_words = word(cell.zone).lower() if own else ""
+    zone_words = _within(word(cell.zone)) if own else ""
     if cell.temp_c is None or cell.at is None:
         return CellFace(standing=cell.standing, words="", zone_words=zone_words)
     words = f"{cell.letter} {tenths(cell.temp_c)}".strip()
@@ -184,7 +185,13 @@ def _cell_face(cell: HeatCell, on: date) -> CellFace:
 def _cell_words(cell: HeatCell, on: date) -> str:
     if cell.temp_c is None or cell.at is None:
         return tr("{zone} not read", zone=word(cell.zone))
-    return f"{word(cell.zone)} {celsius(cell.temp_c)}, {_when(cell.at, on)}, {cell.standing}"
+    standing = word_of("heat standing", cell.standing)
+    return f"{word(cell.zone)} {celsius(cell.temp_c)}, {_when(cell.at, on)}, {standing}"
+
+
+def _within(told: str) -> str:
+    """As it stands within a line; in other languages than the source a noun keeps its capital."""
+    return told.lower() if is_source() else told
 
 
 def _when(at: datetime, on: date) -> str:

@@ -8,11 +8,12 @@ from keeper.actions.records import EntryLine, RecordRow
 from keeper.desktop.models.record_rows import Seen, by_whom, when
 from keeper.desktop.widgets.record_panel import EntryFace
 from keeper.language import tr
+from keeper.reports.words import verb_words
 
 
 def head(row: RecordRow) -> str:
     """What was done, and that it was taken back."""
-    verb = tr(row.batch.verb)
+    verb = verb_words(row.batch.verb)
     return verb if row.batch.stands else tr("{verb}, taken back", verb=verb)
 
 

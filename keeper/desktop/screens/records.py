@@ -29,6 +29,7 @@ from keeper.desktop.widgets.asking_line import AskingLine
 from keeper.desktop.widgets.words_line import HeadLine, Words
 from keeper.language import tr
 from keeper.reports.figures import GAP, counted, night
+from keeper.reports.words import verb_words
 
 KEYS = tr(
     "T take the line back   R write it again   O one animal   I take in files"
@@ -144,7 +145,7 @@ class RecordsScreen(QWidget):
             self._notices.noted.emit(
                 tr(
                     "{verb}: {count} would no longer stand. T again takes it back.",
-                    verb=tr(row.batch.verb),
+                    verb=verb_words(row.batch.verb),
                     count=count,
                 )
             )

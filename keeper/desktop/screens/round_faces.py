@@ -20,7 +20,8 @@ from keeper.husbandry.place import place_of
 from keeper.husbandry.profile import SpeciesProfile
 from keeper.language import tr, tr_table
 from keeper.reports.figures import GAP, age, day, grams, percent
-from keeper.reports.words import word, word_of
+from keeper.reports.prey_words import grade_words, prey_words
+from keeper.reports.words import short_species_words, word, word_of
 
 S = TileState
 
@@ -153,7 +154,7 @@ def who_of(tub: Tub, profile: SpeciesProfile) -> tuple[str, str]:
     sex = tr("sex not known") if row.sex is Sex.UNKNOWN else word(row.sex)
     if row.place and row.place != tub.plan.place:
         sex = tr("{sex}, now in {place}", sex=sex, place=row.place)
-    kind = profile.slug.replace("_", " ")
+    kind = short_species_words(profile)
     days_old = row.age_days(tub.plan.happened.day)
     return sex, kind if days_old is None else f"{kind}, {age(days_old)}"
 
@@ -189,8 +190,13 @@ def spoken(prey: str, profile: SpeciesProfile) -> str:
     """A written prey as it is said at the tub: "fuzzy mouse"."""
     for grade in profile.prey:
         if f"{grade.kind} {grade.name}" == prey:
-            return f"{grade.name} {grade.kind}"
+            return prey_words(prey)
     return prey
+
+
+def _grade(prey: str, profile: SpeciesProfile) -> str:
+    """The grade alone of a prey that the profile lists; nothing for another."""
+    return next((grade_words(g.name) for g in profile.prey if f"{g.kind} {g.name}" == prey), "")
 
 
 def _given(tub: Tub) -> Prey:
@@ -309,7 +315,7 @@ def _past(offer: Offer, came_back: bool, profile: SpeciesProfile, night: date) -
     state = S.ASSUMED if _assumed(offer) else OF_RESULT[offer.result]
     if came_back and offer.result in (Result.TAKEN, Result.PART):
         state = S.REGURGITATED
-    what = spoken(offer.prey, profile).rpartition(" ")[0] if offer.prey else ""
+    what = _grade(offer.prey, profile) if offer.prey else ""
     counted = f"{offer.count or 1}{GAP}{what or offer.prey}" if offer.prey else ""
     if offer.result is Result.NOT_OFFERED:
         counted = word(offer.withheld) if offer.withheld else tr("no reason")

@@ -135,4 +135,4 @@ def pace_words(
 
 def _rack(tub: Tub) -> str:
     place = place_of(tub.plan.place or "")
-    return place.rack if place else tr("other")
+    return place.rack if place else tr("other", sense="places")

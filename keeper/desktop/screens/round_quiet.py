@@ -19,7 +19,7 @@ from keeper.reports.figures import counted, day, weekday
 from keeper.reports.words import word_of
 
 STATES = ("due", "hold", "not due", "cannot tell")
-OTHER_RACK = "other"
+OTHER_RACK = tr("other", sense="places")
 RACKLESS = {OTHER_RACK: ""}
 """How a place that names no rack is counted here, and what a round knows it by."""
 _NAMED_MOST = 8

@@ -18,6 +18,7 @@ from keeper.desktop.widgets.slips_table import SlipsTable
 from keeper.desktop.widgets.weigh_panel import WeighPanel, WeighWords
 from keeper.desktop.widgets.words_line import HeadLine, Reason
 from keeper.language import tr
+from keeper.reports.words import short_species_words
 
 _QUIET = tr("A weight inside the range is written in silence.")
 _PANEL_SHARE = 0.765
@@ -66,7 +67,7 @@ class WeighView(QWidget):
             self._show_end(walk)
             return
         scale = walk.on_scale()
-        kind = keeping.profile(scale.animal).slug.replace("_", " ")
+        kind = short_species_words(keeping.profile(scale.animal))
         self._panel.show_words(faces.words_of(walk, scale, typed, asks, kind))
         self._slips.show_slips(faces.slips_of(asks), "" if self.look.small else _QUIET)
         self._because.show_reason(faces.because_of(scale, asks))

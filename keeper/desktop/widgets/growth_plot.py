@@ -17,6 +17,7 @@ from keeper.desktop.widgets.spreading import spread
 from keeper.husbandry.animal import Sex
 from keeper.language import tr
 from keeper.reports.figures import mass, mass_unit
+from keeper.reports.words import word
 from keeper.reports.writing import in_use
 
 _FINER = tuple(tuple(1 + n / part for n in range(9 * part)) for part in (2, 5, 10))
@@ -143,7 +144,7 @@ def paint_outlines(
     canvas.painter.strokePath(middle, canvas.pen("ink3", 1.8, style))
     plot, half = canvas.layout.plot, cap_height(canvas.look.font(Use.TABLE)) / 2
     y = scale.y(points[-1].expected.p50_g) + half
-    canvas.words(plot.right() + canvas.look.u(1), y, sex.value, use=Use.TABLE_STRONG, ink="ink")
+    canvas.words(plot.right() + canvas.look.u(1), y, word(sex), use=Use.TABLE_STRONG, ink="ink")
 
 
 def paint_weights(canvas: Canvas, weighed: Sequence[Weighed], scale: WeightScale) -> None:

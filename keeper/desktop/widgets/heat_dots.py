@@ -15,6 +15,7 @@ from keeper.desktop.type import Use
 from keeper.desktop.widgets.degree_marks import degree_marks
 from keeper.desktop.widgets.lettering import RIGHT, advance, cap_height, set_line
 from keeper.desktop.widgets.life_axis import TimeAxis
+from keeper.language import tr
 from keeper.reports.figures import celsius, day, span
 
 Height = Callable[[float], float]
@@ -39,7 +40,7 @@ class HeatDots:
         """The same in words: the wanted range, then each day."""
         wanted = span(celsius(self.low_c), celsius(self.high_c))
         told = "; ".join(f"{day(on, on=self.last)} {celsius(c)}" for on, c in self.readings)
-        return f"{self.words}, wanted {wanted}: {told}"
+        return tr("{head}, wanted {span}: {readings}", head=self.words, span=wanted, readings=told)
 
 
 def paint_heat(painter: QPainter, rect: QRectF, heat: HeatDots, look: Look) -> None:

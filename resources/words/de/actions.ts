@@ -200,6 +200,10 @@
    <translation>Kein anderes Tier hier heißt {name!r}; {paired}.</translation>
   </message>
   <message>
+   <source>No process can be had: {error}.</source>
+   <translation>Kein Prozess zu bekommen: {error}.</translation>
+  </message>
+  <message>
    <source>No tub of a rack stands here; there is no place to label.</source>
    <translation>Hier steht keine Box eines Racks; es gibt keinen Platz zu beschriften.</translation>
   </message>
@@ -320,6 +324,10 @@
    <translation>Der Abend {night} hat Angebote; dort werden sie berichtigt.</translation>
   </message>
   <message>
+   <source>The part of the program that does this has ended by itself. What it wrote is whole or not there at all: look at the newest line of Records.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The round of {night} is still open; close it first.</source>
    <translation>Die Runde vom {night} ist noch offen; zuerst schließen.</translation>
   </message>
@@ -396,6 +404,10 @@
    <translation>Beutel geöffnet</translation>
   </message>
   <message>
+   <source>bag {bag} of {prey} opened</source>
+   <translation>Beutel {bag} mit {prey} geöffnet</translation>
+  </message>
+  <message>
    <source>bag {bag} of {prey}: {left}</source>
    <translation>Beutel {bag}, {prey}: {left}</translation>
   </message>
@@ -408,6 +420,10 @@
    <translation>Beutel geöffnet</translation>
   </message>
   <message>
+   <source>before laying</source>
+   <translation>vor der Ablage</translation>
+  </message>
+  <message>
    <source>begun</source>
    <comment>typed</comment>
    <translation>begonnen</translation>
@@ -415,6 +431,10 @@
   <message>
    <source>body score {score:g}</source>
    <translation>Körperzustand {score:g}</translation>
+  </message>
+  <message>
+   <source>body score {score}</source>
+   <translation>Körperzustand {score}</translation>
   </message>
   <message>
    <source>bought, settling in</source>
@@ -510,6 +530,10 @@
    <translation>Rundgänge</translation>
   </message>
   <message>
+   <source>described as {code}</source>
+   <translation>beschrieben als {code}</translation>
+  </message>
+  <message>
    <source>died</source>
    <comment>typed</comment>
    <translation>gestorben</translation>
@@ -568,6 +592,10 @@
   <message>
    <source>every day</source>
    <translation>jeden Tag</translation>
+  </message>
+  <message>
+   <source>every tub</source>
+   <translation>jede Box</translation>
   </message>
   <message>
    <source>every {count} days from {first}</source>
@@ -792,12 +820,20 @@
    <translation>Zeile beiseitegelegt bis</translation>
   </message>
   <message>
+   <source>line {line}, {state}</source>
+   <translation>Zeile {line}, {state}</translation>
+  </message>
+  <message>
    <source>line {line}, {tub}: typed {typed}, the book has {book}</source>
    <translation>Zeile {line}, {tub}: eingegeben {typed}, im Buch {book}</translation>
   </message>
   <message>
    <source>line {line}, {tub}: {said}</source>
    <translation>Zeile {line}, {tub}: {said}</translation>
+  </message>
+  <message>
+   <source>line {name}</source>
+   <translation>Linie {name}</translation>
   </message>
   <message>
    <source>lines of the plan</source>
@@ -814,6 +850,10 @@
   <message>
    <source>live prey lawful: {told}</source>
    <translation>Lebendfutter erlaubt: {told}</translation>
+  </message>
+  <message>
+   <source>looked into {place}</source>
+   <translation>hineingeschaut: {place}</translation>
   </message>
   <message>
    <source>male</source>
@@ -851,6 +891,10 @@
    <translation>Umzug</translation>
   </message>
   <message>
+   <source>moved to {place}</source>
+   <translation>umgesetzt nach {place}</translation>
+  </message>
+  <message>
    <source>moves</source>
    <translation>Umzüge</translation>
   </message>
@@ -872,8 +916,16 @@
    <translation>Abende beantwortet</translation>
   </message>
   <message>
+   <source>no longer: {entry}</source>
+   <translation>gilt nicht mehr: {entry}</translation>
+  </message>
+  <message>
    <source>no meal can be told, ask the keeper</source>
    <translation>keine Mahlzeit zu sagen, Halter fragen</translation>
+  </message>
+  <message>
+   <source>no place</source>
+   <translation>ohne Platz</translation>
   </message>
   <message>
    <source>no tub yet</source>
@@ -891,6 +943,10 @@
    <source>not offered</source>
    <comment>typed</comment>
    <translation>nicht angeboten</translation>
+  </message>
+  <message>
+   <source>not offered when {kind}</source>
+   <translation>bei „{kind}“ nicht anbieten</translation>
   </message>
   <message>
    <source>not reached</source>
@@ -912,6 +968,10 @@
   <message>
    <source>offer {result}</source>
    <translation>Angebot {result}</translation>
+  </message>
+  <message>
+   <source>offered when {kind}</source>
+   <translation>auch bei „{kind}“ anbieten</translation>
   </message>
   <message>
    <source>offered while {hold}</source>
@@ -957,6 +1017,22 @@
   <message>
    <source>own figures</source>
    <translation>eigene Werte</translation>
+  </message>
+  <message>
+   <source>paired</source>
+   <translation>verpaart</translation>
+  </message>
+  <message>
+   <source>paired with {mate}</source>
+   <translation>verpaart mit {mate}</translation>
+  </message>
+  <message>
+   <source>paired with {mate}, lock seen</source>
+   <translation>verpaart mit {mate}, Kopulation gesehen</translation>
+  </message>
+  <message>
+   <source>paired, lock seen</source>
+   <translation>verpaart, Kopulation gesehen</translation>
   </message>
   <message>
    <source>pairing</source>
@@ -1009,6 +1085,10 @@
   <message>
    <source>probe {probe}</source>
    <translation>Fühler {probe}</translation>
+  </message>
+  <message>
+   <source>probe {probe} at {place}, {zone}</source>
+   <translation>Fühler {probe} an {place}, {zone}</translation>
   </message>
   <message>
    <source>probed</source>
@@ -1094,6 +1174,14 @@
   <message>
    <source>round closed, {count} not reached</source>
    <translation>Runde geschlossen, {count} nicht erreicht</translation>
+  </message>
+  <message>
+   <source>round of {night} begun</source>
+   <translation>Runde vom {night} begonnen</translation>
+  </message>
+  <message>
+   <source>round of {night} closed</source>
+   <translation>Runde vom {night} abgeschlossen</translation>
   </message>
   <message>
    <source>rounds begun</source>
@@ -1195,6 +1283,10 @@
    <translation>Verbleib</translation>
   </message>
   <message>
+   <source>start: {step}</source>
+   <translation>Starthilfe: {step}</translation>
+  </message>
+  <message>
    <source>step against mites</source>
    <translation>Schritt gegen Milben</translation>
   </message>
@@ -1254,6 +1346,10 @@
   <message>
    <source>taken back: {what}</source>
    <translation>zurückgenommen: {what}</translation>
+  </message>
+  <message>
+   <source>taken out</source>
+   <translation>herausgenommen</translation>
   </message>
   <message>
    <source>the number alone</source>
@@ -1430,6 +1526,10 @@
    <translation>{code} steht heute in keiner Box.</translation>
   </message>
   <message>
+   <source>{code}, hatched {day}, clutch {clutch}</source>
+   <translation>{code}, geschlüpft {day}, Gelege {clutch}</translation>
+  </message>
+  <message>
    <source>{count} animals have the code {code!r}; give one a new code.</source>
    <translation>{count} Tiere haben den Code {code!r}; einem einen neuen Code geben.</translation>
   </message>
@@ -1557,6 +1657,14 @@
   <message>
    <source>{heat} is unusual for a tub.</source>
    <translation>{heat} ist für eine Box ungewöhnlich.</translation>
+  </message>
+  <message>
+   <source>{kind} of {place} put aside until {until}: {reason}</source>
+   <translation>{kind}, {place}: beiseitegelegt bis {until}: {reason}</translation>
+  </message>
+  <message>
+   <source>{kind} put aside until {until}: {reason}</source>
+   <translation>{kind}: beiseitegelegt bis {until}: {reason}</translation>
   </message>
   <message>
    <source>{kind} until {day}</source>

@@ -100,10 +100,6 @@
    <translation>Keine Sicherung von {path} möglich: {error}.</translation>
   </message>
   <message>
-   <source>No process can be had: {error}.</source>
-   <translation>Kein Prozess zu bekommen: {error}.</translation>
-  </message>
-  <message>
    <source>See that its file and folder may be written, then do it again.</source>
    <translation>Nachsehen, ob Datei und Ordner geschrieben werden dürfen, dann noch einmal.</translation>
   </message>
@@ -146,6 +142,10 @@
   <message>
    <source>The book is kept in journal mode {mode!r}; it must be 'persist'.</source>
    <translation>Das Buch wird im Journalmodus {mode!r} geführt; es muss 'persist' sein.</translation>
+  </message>
+  <message>
+   <source>The book was written in meanwhile; look at the other one again.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>The certificate of {address} does not hold yet; is a clock wrong? Tried again.</source>

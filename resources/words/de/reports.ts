@@ -190,6 +190,10 @@
    <translation>Aug</translation>
   </message>
   <message>
+   <source>Backing the book up first. Esc calls it off.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Bad sheds in a row of tubs</source>
    <comment>watch kind</comment>
    <translation>Schlechte Häutungen in einer Reihe</translation>
@@ -336,6 +340,10 @@
    <translation>Erst die Feuchte der Reihe prüfen, dann die Schlangen.</translation>
   </message>
   <message>
+   <source>Checking: {done:n} of {count:entries}. Esc calls it off.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Cleaned on</source>
    <comment>Cause</comment>
    <translation>Gereinigt am</translation>
@@ -375,6 +383,14 @@
    <source>Cold row</source>
    <comment>watch kind</comment>
    <translation>Kalte Reihe</translation>
+  </message>
+  <message>
+   <source>Comparing. Esc calls it off.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Comparing: {done:n} of {count:entries}. Esc calls it off.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Cool end</source>
@@ -1528,6 +1544,10 @@
    <translation>Das Thermometer jedes Racks ablesen, morgens und abends. Gewünscht: {kinds}.</translation>
   </message>
   <message>
+   <source>Reading: {done:n} of {count:lines}. Esc calls it off.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Refusals</source>
    <comment>watch kind</comment>
    <translation>Verweigerungen</translation>
@@ -2104,6 +2124,10 @@
    <translation>Wunde aufgefallen am {on:day}: {text:quoted}.</translation>
   </message>
   <message>
+   <source>Writing: {done:n} of {count:lines}. Esc calls it off.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Written {sign:ShedStage} on {since:day}, {days:ago}, and no shed since; one was surely missed.</source>
    <translation>„{sign:ShedStage}“ eingetragen am {since:day}, {days:ago}, und seither keine Häutung; eine wurde sicher versäumt.</translation>
   </message>
@@ -2154,6 +2178,10 @@
    <source>a male</source>
    <comment>a sex</comment>
    <translation>ein Männchen</translation>
+  </message>
+  <message>
+   <source>a medicine is given 1 to 12 times a day, got {value!r}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>a probe needs a name, got nothing</source>
@@ -2216,6 +2244,11 @@
    <translation>Alter</translation>
   </message>
   <message>
+   <source>all but</source>
+   <comment>verb</comment>
+   <translation>alle bis auf</translation>
+  </message>
+  <message>
    <source>an animal</source>
    <comment>a sex</comment>
    <translation>ein Tier</translation>
@@ -2237,6 +2270,11 @@
    <translation>Tiere</translation>
   </message>
   <message>
+   <source>answer night</source>
+   <comment>verb</comment>
+   <translation>Abend erklärt</translation>
+  </message>
+  <message>
    <source>as the records say</source>
    <comment>Evidence</comment>
    <translation>laut Unterlagen</translation>
@@ -2252,6 +2290,11 @@
    <translation>angenommen</translation>
   </message>
   <message>
+   <source>bag opened</source>
+   <comment>verb</comment>
+   <translation>Beutel geöffnet</translation>
+  </message>
+  <message>
    <source>bag, opened first</source>
    <translation>Beutel, zuerst geöffnet</translation>
   </message>
@@ -2259,6 +2302,16 @@
    <source>ball python</source>
    <comment>species</comment>
    <translation>Königspython</translation>
+  </message>
+  <message>
+   <source>ball python</source>
+   <comment>species in short</comment>
+   <translation>Königspython</translation>
+  </message>
+  <message>
+   <source>begin round</source>
+   <comment>verb</comment>
+   <translation>Runde begonnen</translation>
   </message>
   <message>
    <source>below p1</source>
@@ -2293,6 +2346,11 @@
    <translation>nicht zu sagen</translation>
   </message>
   <message>
+   <source>cannot tell</source>
+   <comment>heat standing</comment>
+   <translation>nicht zu sagen</translation>
+  </message>
+  <message>
    <source>caution</source>
    <comment>RemarkKind</comment>
    <translation>Vorsicht</translation>
@@ -2311,6 +2369,11 @@
    <translation>Zeichen</translation>
   </message>
   <message>
+   <source>check</source>
+   <comment>verb</comment>
+   <translation>nachgesehen</translation>
+  </message>
+  <message>
    <source>check BOOK --mend writes a mended copy and leaves the book as it is.</source>
    <translation>check BUCH --mend schreibt eine geheilte Kopie und lässt das Buch, wie es ist.</translation>
   </message>
@@ -2318,6 +2381,11 @@
    <source>check husbandry</source>
    <comment>Step</comment>
    <translation>Haltung prüfen</translation>
+  </message>
+  <message>
+   <source>cleaned</source>
+   <comment>verb</comment>
+   <translation>gereinigt</translation>
   </message>
   <message>
    <source>cleaned whole</source>
@@ -2340,6 +2408,16 @@
    <translation>klar</translation>
   </message>
   <message>
+   <source>close round</source>
+   <comment>verb</comment>
+   <translation>Runde abgeschlossen</translation>
+  </message>
+  <message>
+   <source>clutch</source>
+   <comment>verb</comment>
+   <translation>Gelege</translation>
+  </message>
+  <message>
    <source>comma</source>
    <comment>delimiter</comment>
    <translation>Komma</translation>
@@ -2355,6 +2433,16 @@
    <translation>Kornnatter</translation>
   </message>
   <message>
+   <source>corn snake</source>
+   <comment>species in short</comment>
+   <translation>Kornnatter</translation>
+  </message>
+  <message>
+   <source>correct</source>
+   <comment>verb</comment>
+   <translation>berichtigt</translation>
+  </message>
+  <message>
    <source>counted</source>
    <comment>Counting</comment>
    <translation>gezählt</translation>
@@ -2363,6 +2451,11 @@
    <source>curve of your own stock</source>
    <comment>basis</comment>
    <translation>Kurve der eigenen Tiere</translation>
+  </message>
+  <message>
+   <source>daily round</source>
+   <comment>verb</comment>
+   <translation>Rundgang</translation>
   </message>
   <message>
    <source>day</source>
@@ -2383,6 +2476,16 @@
    <translation>tot vor einer Nummer</translation>
   </message>
   <message>
+   <source>declare rack</source>
+   <comment>verb</comment>
+   <translation>Rack festgelegt</translation>
+  </message>
+  <message>
+   <source>describe</source>
+   <comment>verb</comment>
+   <translation>beschrieben</translation>
+  </message>
+  <message>
    <source>died</source>
    <comment>Status</comment>
    <translation>gestorben</translation>
@@ -2391,6 +2494,11 @@
    <source>done, not recorded</source>
    <comment>NightTold</comment>
    <translation>gefüttert, nicht eingetragen</translation>
+  </message>
+  <message>
+   <source>dose</source>
+   <comment>verb</comment>
+   <translation>Gabe</translation>
   </message>
   <message>
    <source>due</source>
@@ -2416,6 +2524,11 @@
    <translation>gefressen</translation>
   </message>
   <message>
+   <source>eggs</source>
+   <comment>verb</comment>
+   <translation>Eier</translation>
+  </message>
+  <message>
    <source>eggs are laid</source>
    <comment>Awaited</comment>
    <translation>die Eiablage</translation>
@@ -2424,6 +2537,11 @@
    <source>empty</source>
    <comment>weight</comment>
    <translation>nüchtern</translation>
+  </message>
+  <message>
+   <source>end hold</source>
+   <comment>verb</comment>
+   <translation>Pause beendet</translation>
   </message>
   <message>
    <source>ended</source>
@@ -2437,6 +2555,16 @@
   <message>
    <source>entry</source>
    <translation>Eintrag</translation>
+  </message>
+  <message>
+   <source>exchange animals</source>
+   <comment>verb</comment>
+   <translation>Tiere getauscht</translation>
+  </message>
+  <message>
+   <source>exchange tubs</source>
+   <comment>verb</comment>
+   <translation>Boxen getauscht</translation>
   </message>
   <message>
    <source>excused</source>
@@ -2458,6 +2586,11 @@
    <translation>w</translation>
   </message>
   <message>
+   <source>faecal test</source>
+   <comment>verb</comment>
+   <translation>Kotuntersuchung</translation>
+  </message>
+  <message>
    <source>faeces</source>
    <comment>RemarkKind</comment>
    <translation>Kot</translation>
@@ -2466,6 +2599,11 @@
    <source>failed</source>
    <comment>EggFate</comment>
    <translation>verloren</translation>
+  </message>
+  <message>
+   <source>failure value</source>
+   <comment>set aside</comment>
+   <translation>Fehlerwert</translation>
   </message>
   <message>
    <source>fault</source>
@@ -2480,6 +2618,16 @@
    <translation>zu füttern</translation>
   </message>
   <message>
+   <source>feed nights</source>
+   <comment>setting</comment>
+   <translation>Futterabende</translation>
+  </message>
+  <message>
+   <source>feed nights begin</source>
+   <comment>setting</comment>
+   <translation>Futterabende beginnen</translation>
+  </message>
+  <message>
    <source>female</source>
    <translation>Weibchen</translation>
   </message>
@@ -2487,6 +2635,16 @@
    <source>female</source>
    <comment>Sex</comment>
    <translation>Weibchen</translation>
+  </message>
+  <message>
+   <source>field missing</source>
+   <comment>set aside</comment>
+   <translation>Feld fehlt</translation>
+  </message>
+  <message>
+   <source>forget topic</source>
+   <comment>verb</comment>
+   <translation>Thema vergessen</translation>
   </message>
   <message>
    <source>forgot to record</source>
@@ -2539,6 +2697,11 @@
    <source>has sired</source>
    <comment>SexedBy</comment>
    <translation>hat Nachzucht</translation>
+  </message>
+  <message>
+   <source>hatch</source>
+   <comment>verb</comment>
+   <translation>Schlupf</translation>
   </message>
   <message>
    <source>hatched</source>
@@ -2612,8 +2775,18 @@
    <translation>Stunde</translation>
   </message>
   <message>
+   <source>hour that came twice</source>
+   <comment>set aside</comment>
+   <translation>doppelte Stunde der Zeitumstellung</translation>
+  </message>
+  <message>
    <source>hours</source>
    <translation>Stunden</translation>
+  </message>
+  <message>
+   <source>house snake</source>
+   <comment>species in short</comment>
+   <translation>Hausschlange</translation>
   </message>
   <message>
    <source>how</source>
@@ -2633,6 +2806,11 @@
    <source>in season</source>
    <comment>HoldKind</comment>
    <translation>Paarungszeit</translation>
+  </message>
+  <message>
+   <source>incubator limits</source>
+   <comment>setting</comment>
+   <translation>Inkubatorgrenzen</translation>
   </message>
   <message>
    <source>interval</source>
@@ -2665,6 +2843,11 @@
    <translation>seine Tage müssen wie 20260923 geschrieben sein</translation>
   </message>
   <message>
+   <source>join</source>
+   <comment>verb</comment>
+   <translation>Buch vereinigt</translation>
+  </message>
+  <message>
    <source>just shed</source>
    <comment>HoldKind</comment>
    <translation>frisch gehäutet</translation>
@@ -2678,6 +2861,11 @@
    <source>kept</source>
    <comment>Status</comment>
    <translation>im Bestand</translation>
+  </message>
+  <message>
+   <source>kept by the broker, its time not known</source>
+   <comment>set aside</comment>
+   <translation>vom Broker aufbewahrt, Zeit nicht bekannt</translation>
   </message>
   <message>
    <source>kept meals</source>
@@ -2737,9 +2925,29 @@
    <translation>Zeilen</translation>
   </message>
   <message>
+   <source>live prey lawful</source>
+   <comment>setting</comment>
+   <translation>Lebendfutter erlaubt</translation>
+  </message>
+  <message>
+   <source>live topic </source>
+   <comment>setting of</comment>
+   <translation>Thema </translation>
+  </message>
+  <message>
    <source>lizard or frog scent, frozen first</source>
    <comment>LadderStep</comment>
    <translation>Echsen- oder Froschgeruch, vorher gefroren</translation>
+  </message>
+  <message>
+   <source>logger file </source>
+   <comment>setting of</comment>
+   <translation>Loggerdatei </translation>
+  </message>
+  <message>
+   <source>looked at</source>
+   <comment>verb</comment>
+   <translation>angesehen</translation>
   </message>
   <message>
    <source>m</source>
@@ -2756,6 +2964,16 @@
    <translation>Männchen</translation>
   </message>
   <message>
+   <source>map topic</source>
+   <comment>verb</comment>
+   <translation>Thema zugeordnet</translation>
+  </message>
+  <message>
+   <source>mark</source>
+   <comment>verb</comment>
+   <translation>vermerkt</translation>
+  </message>
+  <message>
    <source>meal</source>
    <translation>Mahlzeit</translation>
   </message>
@@ -2764,9 +2982,24 @@
    <translation>Mahlzeiten</translation>
   </message>
   <message>
+   <source>measure</source>
+   <comment>verb</comment>
+   <translation>gemessen</translation>
+  </message>
+  <message>
+   <source>medicine</source>
+   <comment>verb</comment>
+   <translation>Medikament</translation>
+  </message>
+  <message>
    <source>medium</source>
    <comment>grade</comment>
    <translation>mittel</translation>
+  </message>
+  <message>
+   <source>message too long</source>
+   <comment>set aside</comment>
+   <translation>Nachricht zu lang</translation>
   </message>
   <message>
    <source>minute</source>
@@ -2792,6 +3025,11 @@
    <translation>Milben</translation>
   </message>
   <message>
+   <source>mites</source>
+   <comment>verb</comment>
+   <translation>Milben</translation>
+  </message>
+  <message>
    <source>mites seen</source>
    <comment>MitesTold</comment>
    <translation>Milben gesehen</translation>
@@ -2810,8 +3048,23 @@
    <translation>Maus</translation>
   </message>
   <message>
+   <source>move</source>
+   <comment>verb</comment>
+   <translation>umgesetzt</translation>
+  </message>
+  <message>
    <source>name</source>
    <translation>Name</translation>
+  </message>
+  <message>
+   <source>never read</source>
+   <comment>heat standing</comment>
+   <translation>nie gemessen</translation>
+  </message>
+  <message>
+   <source>new animal</source>
+   <comment>verb</comment>
+   <translation>neues Tier</translation>
   </message>
   <message>
    <source>new arrival</source>
@@ -2841,6 +3094,16 @@
    <translation>keine Runde</translation>
   </message>
   <message>
+   <source>no temperature of a room</source>
+   <comment>set aside</comment>
+   <translation>keine Raumtemperatur</translation>
+  </message>
+  <message>
+   <source>no value</source>
+   <comment>set aside</comment>
+   <translation>kein Wert</translation>
+  </message>
+  <message>
    <source>nobody is written</source>
    <translation>niemand eingetragen</translation>
   </message>
@@ -2853,6 +3116,11 @@
    <source>none is written</source>
    <comment>regurgitation</comment>
    <translation>keines eingetragen</translation>
+  </message>
+  <message>
+   <source>not a number</source>
+   <comment>set aside</comment>
+   <translation>keine Zahl</translation>
   </message>
   <message>
    <source>not due</source>
@@ -2894,12 +3162,37 @@
    <translation>Notiz</translation>
   </message>
   <message>
+   <source>note</source>
+   <comment>verb</comment>
+   <translation>Notiz</translation>
+  </message>
+  <message>
+   <source>noted</source>
+   <comment>heat standing</comment>
+   <translation>notiert</translation>
+  </message>
+  <message>
+   <source>now</source>
+   <comment>heat standing</comment>
+   <translation>jetzt</translation>
+  </message>
+  <message>
    <source>of these apart</source>
    <translation>davon getrennt</translation>
   </message>
   <message>
+   <source>offer</source>
+   <comment>verb</comment>
+   <translation>Angebot</translation>
+  </message>
+  <message>
    <source>offered</source>
    <translation>angeboten</translation>
+  </message>
+  <message>
+   <source>offered through</source>
+   <comment>verb</comment>
+   <translation>trotzdem angeboten</translation>
   </message>
   <message>
    <source>on loan</source>
@@ -2909,6 +3202,11 @@
   <message>
    <source>on the scale</source>
    <translation>auf der Waage</translation>
+  </message>
+  <message>
+   <source>one of these</source>
+   <comment>verb</comment>
+   <translation>eins von diesen</translation>
   </message>
   <message>
    <source>opaque</source>
@@ -2940,6 +3238,11 @@
    <translation>eigene {share}, {animals}</translation>
   </message>
   <message>
+   <source>pair</source>
+   <comment>verb</comment>
+   <translation>Verpaarung</translation>
+  </message>
+  <message>
    <source>part taken</source>
    <comment>Cell</comment>
    <translation>teils gefressen</translation>
@@ -2950,8 +3253,23 @@
    <translation>teils gefressen</translation>
   </message>
   <message>
+   <source>pass on</source>
+   <comment>verb</comment>
+   <translation>weitergegeben</translation>
+  </message>
+  <message>
+   <source>permit</source>
+   <comment>verb</comment>
+   <translation>Genehmigung</translation>
+  </message>
+  <message>
    <source>photo</source>
    <comment>RemarkKind</comment>
+   <translation>Foto</translation>
+  </message>
+  <message>
+   <source>photo</source>
+   <comment>verb</comment>
    <translation>Foto</translation>
   </message>
   <message>
@@ -2963,6 +3281,11 @@
    <source>pipped</source>
    <comment>EggFate</comment>
    <translation>angeritzt</translation>
+  </message>
+  <message>
+   <source>place probe</source>
+   <comment>verb</comment>
+   <translation>Fühler platziert</translation>
   </message>
   <message>
    <source>plan and caution</source>
@@ -2985,6 +3308,16 @@
    <source>pre-lay shed</source>
    <comment>HoldKind</comment>
    <translation>Häutung vor Ablage</translation>
+  </message>
+  <message>
+   <source>prey counted</source>
+   <comment>verb</comment>
+   <translation>Futter gezählt</translation>
+  </message>
+  <message>
+   <source>probe never placed</source>
+   <comment>set aside</comment>
+   <translation>Fühler nie platziert</translation>
   </message>
   <message>
    <source>probed</source>
@@ -3012,9 +3345,24 @@
    <translation>Pup</translation>
   </message>
   <message>
+   <source>put aside</source>
+   <comment>verb</comment>
+   <translation>beiseitegelegt</translation>
+  </message>
+  <message>
+   <source>put back</source>
+   <comment>verb</comment>
+   <translation>wiederhergestellt</translation>
+  </message>
+  <message>
    <source>quarantine</source>
    <comment>HoldKind</comment>
    <translation>Quarantäne</translation>
+  </message>
+  <message>
+   <source>rack </source>
+   <comment>setting of</comment>
+   <translation>Rack </translation>
   </message>
   <message>
    <source>rack {rack}, row {row}, tub {tub}</source>
@@ -3024,6 +3372,26 @@
    <source>rat</source>
    <comment>prey kind</comment>
    <translation>Ratte</translation>
+  </message>
+  <message>
+   <source>read heat</source>
+   <comment>verb</comment>
+   <translation>Wärme gemessen</translation>
+  </message>
+  <message>
+   <source>reading from the future</source>
+   <comment>set aside</comment>
+   <translation>Messwert aus der Zukunft</translation>
+  </message>
+  <message>
+   <source>reading older than a year</source>
+   <comment>set aside</comment>
+   <translation>Messwert älter als ein Jahr</translation>
+  </message>
+  <message>
+   <source>receive</source>
+   <comment>verb</comment>
+   <translation>aufgenommen</translation>
   </message>
   <message>
    <source>refusal</source>
@@ -3055,6 +3423,11 @@
   <message>
    <source>regurgitated</source>
    <comment>HoldKind</comment>
+   <translation>ausgewürgt</translation>
+  </message>
+  <message>
+   <source>regurgitation</source>
+   <comment>verb</comment>
    <translation>ausgewürgt</translation>
   </message>
   <message>
@@ -3090,6 +3463,11 @@
    <translation>Probe abgeschickt</translation>
   </message>
   <message>
+   <source>scale step, </source>
+   <comment>setting of</comment>
+   <translation>Teilung der Waage, </translation>
+  </message>
+  <message>
    <source>seen</source>
    <comment>Evidence</comment>
    <translation>gesehen</translation>
@@ -3100,12 +3478,52 @@
    <translation>Semikolon</translation>
   </message>
   <message>
+   <source>set feed nights</source>
+   <comment>verb</comment>
+   <translation>Futterabende gesetzt</translation>
+  </message>
+  <message>
+   <source>set hold</source>
+   <comment>verb</comment>
+   <translation>Pause gesetzt</translation>
+  </message>
+  <message>
+   <source>set incubator limits</source>
+   <comment>verb</comment>
+   <translation>Inkubatorgrenzen gesetzt</translation>
+  </message>
+  <message>
+   <source>set live prey</source>
+   <comment>verb</comment>
+   <translation>Lebendfutter erlaubt?</translation>
+  </message>
+  <message>
+   <source>set own figure</source>
+   <comment>verb</comment>
+   <translation>eigener Wert gesetzt</translation>
+  </message>
+  <message>
+   <source>set scale</source>
+   <comment>verb</comment>
+   <translation>Waage gesetzt</translation>
+  </message>
+  <message>
+   <source>set start of feed nights</source>
+   <comment>verb</comment>
+   <translation>Abendbeginn gesetzt</translation>
+  </message>
+  <message>
    <source>sex</source>
    <translation>Geschl.</translation>
   </message>
   <message>
    <source>sex</source>
    <comment>Layer</comment>
+   <translation>Geschlecht</translation>
+  </message>
+  <message>
+   <source>sex</source>
+   <comment>verb</comment>
    <translation>Geschlecht</translation>
   </message>
   <message>
@@ -3127,6 +3545,11 @@
    <translation>gehäutet</translation>
   </message>
   <message>
+   <source>shed looked at</source>
+   <comment>verb</comment>
+   <translation>Häutung nachgesehen</translation>
+  </message>
+  <message>
    <source>shed remains gone</source>
    <comment>RemarkKind</comment>
    <translation>Häutungsreste weg</translation>
@@ -3135,6 +3558,11 @@
    <source>shed remains still there</source>
    <comment>RemarkKind</comment>
    <translation>Häutungsreste noch da</translation>
+  </message>
+  <message>
+   <source>shed sign</source>
+   <comment>verb</comment>
+   <translation>Häutungszeichen</translation>
   </message>
   <message>
    <source>shed stage</source>
@@ -3146,6 +3574,11 @@
    <translation>Häutungen</translation>
   </message>
   <message>
+   <source>sheet</source>
+   <comment>verb</comment>
+   <translation>Blatt eingetragen</translation>
+  </message>
+  <message>
    <source>shown only</source>
    <comment>Counting</comment>
    <translation>nur gezeigt</translation>
@@ -3153,6 +3586,11 @@
   <message>
    <source>skin not read</source>
    <translation>Haut nicht angesehen</translation>
+  </message>
+  <message>
+   <source>skipped hour</source>
+   <comment>set aside</comment>
+   <translation>übersprungene Stunde der Zeitumstellung</translation>
   </message>
   <message>
    <source>small</source>
@@ -3184,6 +3622,21 @@
    <translation>stellenweise gereinigt</translation>
   </message>
   <message>
+   <source>stamp written twice</source>
+   <comment>set aside</comment>
+   <translation>Zeitstempel doppelt</translation>
+  </message>
+  <message>
+   <source>standing</source>
+   <comment>verb</comment>
+   <translation>Verbleib</translation>
+  </message>
+  <message>
+   <source>starting step</source>
+   <comment>verb</comment>
+   <translation>Starthilfe</translation>
+  </message>
+  <message>
    <source>stopped</source>
    <comment>DoseTold</comment>
    <translation>abgesetzt</translation>
@@ -3204,9 +3657,29 @@
    <translation>halbwüchsig</translation>
   </message>
   <message>
+   <source>sweep</source>
+   <comment>verb</comment>
+   <translation>Reihe auf einmal</translation>
+  </message>
+  <message>
    <source>tail tip kept</source>
    <comment>ShedQuality</comment>
    <translation>Schwanzspitze haftet</translation>
+  </message>
+  <message>
+   <source>take back</source>
+   <comment>verb</comment>
+   <translation>zurückgenommen</translation>
+  </message>
+  <message>
+   <source>take in</source>
+   <comment>verb</comment>
+   <translation>eingelesen</translation>
+  </message>
+  <message>
+   <source>take in readings</source>
+   <comment>verb</comment>
+   <translation>Messwerte eingelesen</translation>
   </message>
   <message>
    <source>take-in needs --animals FILE, --diary FILE or both.</source>
@@ -3283,8 +3756,28 @@
    <translation>das Wort des Tierarztes</translation>
   </message>
   <message>
+   <source>this week</source>
+   <comment>heat standing</comment>
+   <translation>diese Woche</translation>
+  </message>
+  <message>
+   <source>time not readable</source>
+   <comment>set aside</comment>
+   <translation>Zeit nicht lesbar</translation>
+  </message>
+  <message>
    <source>today</source>
    <translation>heute</translation>
+  </message>
+  <message>
+   <source>today</source>
+   <comment>heat standing</comment>
+   <translation>heute</translation>
+  </message>
+  <message>
+   <source>topic of no probe</source>
+   <comment>set aside</comment>
+   <translation>Thema ohne Fühler</translation>
   </message>
   <message>
    <source>travel or show</source>
@@ -3338,6 +3831,11 @@
    <translation>Absetzer</translation>
   </message>
   <message>
+   <source>weigh</source>
+   <comment>verb</comment>
+   <translation>gewogen</translation>
+  </message>
+  <message>
    <source>weighed</source>
    <translation>gewogen</translation>
   </message>
@@ -3365,6 +3863,11 @@
    <translation>Westliche Hakennasennatter</translation>
   </message>
   <message>
+   <source>western hognose</source>
+   <comment>species in short</comment>
+   <translation>Hakennasennatter</translation>
+  </message>
+  <message>
    <source>where</source>
    <translation>wo</translation>
   </message>
@@ -3374,6 +3877,11 @@
    <translation>vollständig</translation>
   </message>
   <message>
+   <source>within</source>
+   <comment>heat standing</comment>
+   <translation>in den Grenzen</translation>
+  </message>
+  <message>
    <source>without meals</source>
    <translation>ohne Mahlzeiten</translation>
   </message>
@@ -3381,6 +3889,16 @@
    <source>wound</source>
    <comment>RemarkKind</comment>
    <translation>Wunde</translation>
+  </message>
+  <message>
+   <source>write up</source>
+   <comment>verb</comment>
+   <translation>nachgetragen</translation>
+  </message>
+  <message>
+   <source>wrong number of values</source>
+   <comment>set aside</comment>
+   <translation>falsche Anzahl von Werten</translation>
   </message>
   <message>
    <source>wrong prey</source>

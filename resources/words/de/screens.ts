@@ -4,6 +4,10 @@
  <context>
   <name>keeper</name>
   <message>
+   <source>   {count} × {why} (line {lines})</source>
+   <translation>   {count} × {why} (Zeile {lines})</translation>
+  </message>
+  <message>
    <source>.  takes it back</source>
    <translation>.  nimmt es zurück</translation>
   </message>
@@ -73,12 +77,20 @@
    <translation>Ein Gewicht im Bereich wird still geschrieben.</translation>
   </message>
   <message>
+   <source>Address of the message broker (host, host:port, user@host)</source>
+   <translation>Adresse des Nachrichtenbrokers (Host, Host:Port, Benutzer@Host)</translation>
+  </message>
+  <message>
    <source>Against mites ({right})</source>
    <translation>Gegen Milben ({right})</translation>
   </message>
   <message>
    <source>All backups lie beside the book; one disk that fails takes both.</source>
    <translation>Alle Sicherungen liegen neben dem Buch; ein defekter Datenträger nimmt beides.</translation>
+  </message>
+  <message>
+   <source>All but</source>
+   <translation>Alle bis auf</translation>
   </message>
   <message>
    <source>All but, at the table</source>
@@ -193,6 +205,10 @@
    <translation>Enter</translation>
   </message>
   <message>
+   <source>Enter accepts it, once.   Esc goes back to the exceptions.</source>
+   <translation>Enter übernimmt es, ein einziges Mal.   Esc führt zu den Ausnahmen zurück.</translation>
+  </message>
+  <message>
    <source>Enter again writes it, Ctrl+Z would take it back.</source>
    <translation>Noch einmal Enter schreibt es, Strg+Z nähme es zurück.</translation>
   </message>
@@ -241,6 +257,10 @@
    <translation>Enter öffnet {name}; danach {others}</translation>
   </message>
   <message>
+   <source>Enter takes it in    U unit    O date order    Z zone    N name    P place    Esc leaves it</source>
+   <translation>Enter liest ein    U Einheit    O Datumsfolge    Z Zeitzone    N Name    P Ort    Esc verlässt es</translation>
+  </message>
+  <message>
    <source>Enter writes what was typed. A weight outside the range is asked for again.</source>
    <translation>Enter schreibt das Getippte. Ein Gewicht außerhalb des Bereichs wird noch einmal erfragt.</translation>
   </message>
@@ -275,6 +295,14 @@
   <message>
    <source>Every paper is set for {size}, printed to scale without fitting to the page.</source>
    <translation>Jedes Blatt ist für {size} gesetzt, maßstäblich gedruckt, ohne Anpassen an die Seite.</translation>
+  </message>
+  <message>
+   <source>Every probe of the file has its place.</source>
+   <translation>Jeder Fühler der Datei hat seinen Ort.</translation>
+  </message>
+  <message>
+   <source>Every probe that was heard has its place.</source>
+   <translation>Jeder empfangene Fühler hat seinen Ort.</translation>
   </message>
   <message>
    <source>Exchange two tubs or animals</source>
@@ -405,6 +433,10 @@
    <translation>Das Buch in diesem Ordner übernehmen</translation>
   </message>
   <message>
+   <source>Kept aside: {messages}; the first in {file}</source>
+   <translation>Beiseitegelegt: {messages}; die ersten in {file}</translation>
+  </message>
+  <message>
    <source>Kept aside: {readings}</source>
    <translation>Beiseite: {readings}</translation>
   </message>
@@ -465,8 +497,32 @@
    <translation>Grenzen des Inkubators, {unit} ({low}-{high})</translation>
   </message>
   <message>
+   <source>Line and result: 12 0 refused, 12 5 left in, 12 2 part, 12 7 1 not offered, opaque.   −12 takes line 12 out.   Enter alone names the rest.</source>
+   <translation>Zeile und Ergebnis: 12 0 verweigert, 12 5 liegen gelassen, 12 2 teils, 12 7 1 nicht angeboten, trüb.   −12 streicht Zeile 12.   Enter allein nennt den Rest.</translation>
+  </message>
+  <message>
+   <source>Line {line} is not among the exceptions.</source>
+   <translation>Zeile {line} ist nicht unter den Ausnahmen.</translation>
+  </message>
+  <message>
+   <source>Line {line} was not offered: why? 7 and a reason, such as 7 1.</source>
+   <translation>Zeile {line} nicht angeboten: warum? 7 und ein Grund, etwa 7 1.</translation>
+  </message>
+  <message>
+   <source>Line {line}: {digit} is no result; 0 refused, 5 left in, 2 part, 7 not offered.</source>
+   <translation>Zeile {line}: {digit} ist kein Ergebnis; 0 verweigert, 5 liegen gelassen, 2 teils, 7 nicht angeboten.</translation>
+  </message>
+  <message>
    <source>Lines like this one stand in {size} pt.</source>
    <translation>Zeilen wie diese stehen in {size} pt.</translation>
+  </message>
+  <message>
+   <source>Lines of this night are being typed; Esc begins with another sheet.</source>
+   <translation>Es werden gerade Zeilen dieses Abends eingetragen; Esc beginnt mit einem anderen Blatt.</translation>
+  </message>
+  <message>
+   <source>Logger file (CSV)</source>
+   <translation>Loggerdatei (CSV)</translation>
   </message>
   <message>
    <source>Looked at: {animals}, by their weights, meals, refusals, sheds, holds and remarks.</source>
@@ -533,8 +589,16 @@
    <translation>Eine Datei für das Buch nennen, etwa schlangen.book unter den eigenen Dokumenten.</translation>
   </message>
   <message>
+   <source>Name a sheet, a row or a rack first.</source>
+   <translation>Zuerst ein Blatt, eine Reihe oder ein Rack nennen.</translation>
+  </message>
+  <message>
    <source>Name and line</source>
    <translation>Name und Linie</translation>
+  </message>
+  <message>
+   <source>Name of the probe</source>
+   <translation>Name des Fühlers</translation>
   </message>
   <message>
    <source>Name the folder that another book was written out to. You see what is new, what is the same and what differs before anything is written.</source>
@@ -543,6 +607,10 @@
   <message>
    <source>Nearer</source>
    <translation>Näher heran</translation>
+  </message>
+  <message>
+   <source>Never placed: {names}; P places the first</source>
+   <translation>Nie platziert: {names}; P platziert den ersten</translation>
   </message>
   <message>
    <source>Next feed nights: {nights}.</source>
@@ -567,6 +635,10 @@
   <message>
    <source>Nights that are over</source>
    <translation>Vergangene Abende</translation>
+  </message>
+  <message>
+   <source>No address yet: A asks for it, such as 192.168.1.20 or ro@broker.local:1883.</source>
+   <translation>Noch keine Adresse: A fragt danach, etwa 192.168.1.20 oder ro@broker.local:1883.</translation>
   </message>
   <message>
    <source>No animal here bears {code!r}.</source>
@@ -661,8 +733,20 @@
    <translation>Keine Runde ist offen, also gibt es für {code!r} keine Box; Enter beginnt eine.</translation>
   </message>
   <message>
+   <source>No round was begun yet, so no line has a number.</source>
+   <translation>Noch wurde keine Runde begonnen, darum hat keine Zeile eine Nummer.</translation>
+  </message>
+  <message>
+   <source>No topic yet: T asks for it, such as room/+/air or room/b3/air = K1, temp, time.</source>
+   <translation>Noch kein Thema: T fragt danach, etwa room/+/air oder room/b3/air = K1, temp, time.</translation>
+  </message>
+  <message>
    <source>No tub of tonight’s round bears {code!r}.</source>
    <translation>Keine Box der Runde von heute trägt {code!r}.</translation>
+  </message>
+  <message>
+   <source>No user is named; A names one, such as ro@broker.local.</source>
+   <translation>Kein Benutzer genannt; A nennt einen, etwa ro@broker.local.</translation>
   </message>
   <message>
    <source>No weight and no offer is written of {day}.</source>
@@ -693,12 +777,20 @@
    <translation>Von {night} ist nichts eingetragen; 1, 2 oder 3 sagt, warum.</translation>
   </message>
   <message>
+   <source>Nothing is written yet.</source>
+   <translation>Noch ist nichts geschrieben.</translation>
+  </message>
+  <message>
    <source>Nothing needs a look.</source>
    <translation>Nichts ist anzusehen.</translation>
   </message>
   <message>
    <source>Nothing to compare this weight with; it is written as typed.</source>
    <translation>Nichts, womit dieses Gewicht zu vergleichen wäre; es wird wie getippt geschrieben.</translation>
+  </message>
+  <message>
+   <source>Nothing was added.   Esc begins with another sheet.</source>
+   <translation>Nichts kam hinzu.   Esc beginnt mit einem anderen Blatt.</translation>
   </message>
   <message>
    <source>Nothing was taken in. Mend these and try again:</source>
@@ -769,6 +861,10 @@
    <translation>Papier</translation>
   </message>
   <message>
+   <source>Password of {user}</source>
+   <translation>Passwort von {user}</translation>
+  </message>
+  <message>
    <source>Permit</source>
    <translation>Genehmigung</translation>
   </message>
@@ -791,6 +887,10 @@
   <message>
    <source>Print the thaw list</source>
    <translation>Auftauliste drucken</translation>
+  </message>
+  <message>
+   <source>Probe at {place}, {zone} (its name)</source>
+   <translation>Fühler an {place}, {zone} (sein Name)</translation>
   </message>
   <message>
    <source>Put aside on {day} by {keeper}: “{reason}”.</source>
@@ -837,6 +937,10 @@
    <translation>Die Racks werden gelesen</translation>
   </message>
   <message>
+   <source>Reading {name}.</source>
+   <translation>{name} wird gelesen.</translation>
+  </message>
+  <message>
    <source>Readings are typed from</source>
    <translation>Messwerte werden getippt von</translation>
   </message>
@@ -871,6 +975,10 @@
   <message>
    <source>Rows x tubs of rack {rack}, empty: as the animals stand</source>
    <translation>Reihen x Boxen von Rack {rack}, leer: wie die Tiere stehen</translation>
+  </message>
+  <message>
+   <source>S switch    A address    W password    C certificates    V version    T topic    P place    Esc leaves</source>
+   <translation>S an/aus    A Adresse    W Passwort    C Zertifikate    V Version    T Thema    P Ort    Esc verlässt</translation>
   </message>
   <message>
    <source>SHARED</source>
@@ -943,6 +1051,10 @@
   <message>
    <source>The check pass looks only where prey was left in or taken was assumed: gone, or still there and removed. 0 ends the look without it.</source>
    <translation>Der Kontrollgang sieht nur dort nach, wo Futter liegen blieb oder als gefressen angenommen wurde: weg, oder noch da und entfernt. 0 beendet die Nachschau ohne ihn.</translation>
+  </message>
+  <message>
+   <source>The code of a sheet, a row such as B3, or a rack such as B</source>
+   <translation>Code eines Blatts, eine Reihe wie B3 oder ein Rack wie B</translation>
   </message>
   <message>
    <source>The females are still being read; then it asks.</source>
@@ -1069,8 +1181,16 @@
    <translation>Es gibt keine Datei {path}; eine CSV-Datei nennen.</translation>
   </message>
   <message>
+   <source>There is no file {path}; name a logger's CSV file.</source>
+   <translation>Es gibt keine Datei {path}; richtig ist die CSV-Datei eines Loggers.</translation>
+  </message>
+  <message>
    <source>There is no folder {folder}; name the one that was written.</source>
    <translation>Es gibt keinen Ordner {folder}; den nennen, der geschrieben wurde.</translation>
+  </message>
+  <message>
+   <source>There is no row {row} on this night.</source>
+   <translation>An diesem Abend gibt es keine Reihe {row}.</translation>
   </message>
   <message>
    <source>There is no tub {digit} in the rest of this row.</source>
@@ -1135,6 +1255,10 @@
   <message>
    <source>To today</source>
    <translation>Zu heute</translation>
+  </message>
+  <message>
+   <source>Topic = probe, field, time (room/+/air = +)</source>
+   <translation>Thema = Fühler, Feld, Zeit (room/+/air = +)</translation>
   </message>
   <message>
    <source>Tried tonight: {step}.</source>
@@ -1269,6 +1393,10 @@
    <translation>Junge geschlüpft</translation>
   </message>
   <message>
+   <source>Zone of the stamps (local, +01:00 or a name)</source>
+   <translation>Zeitzone der Stempel (local, +01:00 oder ein Name)</translation>
+  </message>
+  <message>
    <source>a bag of prey opened</source>
    <translation>ein Futterbeutel geöffnet</translation>
   </message>
@@ -1291,6 +1419,10 @@
   <message>
    <source>a length</source>
    <translation>eine Länge</translation>
+  </message>
+  <message>
+   <source>a password</source>
+   <translation>mit Passwort</translation>
   </message>
   <message>
    <source>a place, such as B4·2</source>
@@ -1447,6 +1579,11 @@
   <message>
    <source>code, name or place; Enter opens, ↑ ↓ choose, Esc leaves</source>
    <translation>Code, Name oder Platz; Enter öffnet, ↑ ↓ wählen, Esc verlässt</translation>
+  </message>
+  <message>
+   <source>cool</source>
+   <comment>a zone typed</comment>
+   <translation>kühl</translation>
   </message>
   <message>
    <source>copies lie</source>
@@ -1679,6 +1816,11 @@
    <translation>Pause {end}</translation>
   </message>
   <message>
+   <source>hot</source>
+   <comment>a zone typed</comment>
+   <translation>warm</translation>
+  </message>
+  <message>
    <source>hot end of {place}, {unit}, since {day}</source>
    <translation>warme Seite von {place}, {unit}, seit {day}</translation>
   </message>
@@ -1705,6 +1847,11 @@
   <message>
    <source>in the book</source>
    <translation>im Buch</translation>
+  </message>
+  <message>
+   <source>incubator</source>
+   <comment>a zone typed</comment>
+   <translation>inkubator</translation>
   </message>
   <message>
    <source>it</source>
@@ -1933,6 +2080,11 @@
    <translation>nächste {day}</translation>
   </message>
   <message>
+   <source>night</source>
+   <comment>a zone typed</comment>
+   <translation>nacht</translation>
+  </message>
+  <message>
    <source>night of</source>
    <translation>Abend vom</translation>
   </message>
@@ -1965,8 +2117,8 @@
    <translation>noch kein Angebot im Buch</translation>
   </message>
   <message>
-   <source>no place</source>
-   <translation>ohne Platz</translation>
+   <source>no password</source>
+   <translation>ohne Passwort</translation>
   </message>
   <message>
    <source>no reason</source>
@@ -2122,6 +2274,11 @@
    <translation>anderes</translation>
   </message>
   <message>
+   <source>other</source>
+   <comment>places</comment>
+   <translation>andere</translation>
+  </message>
+  <message>
    <source>other prey</source>
    <translation>Futterwahl</translation>
   </message>
@@ -2195,6 +2352,10 @@
    <translation>Plätze</translation>
   </message>
   <message>
+   <source>port {port}</source>
+   <translation>Port {port}</translation>
+  </message>
+  <message>
    <source>prey bag</source>
    <translation>Beutel</translation>
   </message>
@@ -2265,6 +2426,11 @@
   <message>
    <source>result, reason: refused, found later</source>
    <translation>Ergebnis, Grund: refused, später gefunden</translation>
+  </message>
+  <message>
+   <source>room</source>
+   <comment>a zone typed</comment>
+   <translation>raum</translation>
   </message>
   <message>
    <source>row</source>
@@ -2448,6 +2614,10 @@
    <translation>nächste Zone</translation>
   </message>
   <message>
+   <source>the night at the table: all taken as planned, but what you type</source>
+   <translation>der Abend am Tisch: alles wie geplant genommen, außer was hier eingetippt wird</translation>
+  </message>
+  <message>
    <source>the pad names the grades</source>
    <translation>die Tasten nennen die Größen</translation>
   </message>
@@ -2522,6 +2692,10 @@
   <message>
    <source>undo</source>
    <translation>rückgängig</translation>
+  </message>
+  <message>
+   <source>user {user}</source>
+   <translation>Benutzer {user}</translation>
   </message>
   <message>
    <source>vet</source>
@@ -2784,6 +2958,10 @@
    <translation>{count} anzusehen</translation>
   </message>
   <message>
+   <source>{count} typed</source>
+   <translation>{count} eingetippt</translation>
+  </message>
+  <message>
    <source>{count} without a weight</source>
    <translation>{count} ohne Gewicht</translation>
   </message>
@@ -2803,6 +2981,10 @@
   <message>
    <source>{day}, reckoned</source>
    <translation>{day}, gerechnet</translation>
+  </message>
+  <message>
+   <source>{doubt} Type it again.</source>
+   <translation>{doubt} Noch einmal eintippen.</translation>
   </message>
   <message>
    <source>{eaten}; refused once since</source>
@@ -2845,6 +3027,14 @@
    <translation>{line}. Beiseitelegen, weil</translation>
   </message>
   <message>
+   <source>{messages} heard: {readings} of {probes}</source>
+   <translation>{messages} empfangen: {readings} von {probes}</translation>
+  </message>
+  <message>
+   <source>{messages} heard: {readings} of {probes}, last at {time}</source>
+   <translation>{messages} empfangen: {readings} von {probes}, zuletzt um {time}</translation>
+  </message>
+  <message>
    <source>{names} and {count} more</source>
    <translation>{names} und {count} weitere</translation>
   </message>
@@ -2885,6 +3075,10 @@
    <translation>{probe} an {place}, {zone}: {readings}, {days}, {range}</translation>
   </message>
   <message>
+   <source>{probe} hangs at (B3 hot, A2·4 cool, room)</source>
+   <translation>{probe} hängt an (B3 warm, A2·4 kühl, Raum)</translation>
+  </message>
+  <message>
    <source>{probe}: never placed; P places it ({readings} wait)</source>
    <translation>{probe}: nie angebracht; P gibt ihm einen Platz ({readings} warten)</translation>
   </message>
@@ -2903,6 +3097,10 @@
   <message>
    <source>{rack} with {count} rows</source>
    <translation>{rack} mit {count} Reihen</translation>
+  </message>
+  <message>
+   <source>{readings} gave way to a later one of their five minutes</source>
+   <translation>{readings} wichen einem späteren derselben fünf Minuten</translation>
   </message>
   <message>
    <source>{readings} share five minutes with a later one</source>
@@ -3007,6 +3205,14 @@
   <message>
    <source>{typed!r} is no end; {right}.</source>
    <translation>{typed!r} ist kein Ende; {right}.</translation>
+  </message>
+  <message>
+   <source>{typed!r} is no exception; line and result are right, such as 12 0 or 12 7 1.</source>
+   <translation>{typed!r} ist keine Ausnahme; richtig sind Zeile und Ergebnis, etwa 12 0 oder 12 7 1.</translation>
+  </message>
+  <message>
+   <source>{typed!r} names no place and zone; B3 hot is right.</source>
+   <translation>{typed!r} nennt keinen Ort mit Zone; richtig ist B3 warm.</translation>
   </message>
   <message>
    <source>{typed} Enter a second time writes {weight}, marked typed twice.   Nothing is changed for you.</source>

@@ -493,10 +493,6 @@
    <translation>Seiten</translation>
   </message>
   <message>
-   <source>paired</source>
-   <translation>verpaart</translation>
-  </message>
-  <message>
    <source>photo: {words}</source>
    <translation>Foto: {words}</translation>
   </message>
@@ -741,6 +737,10 @@
   <message>
    <source>{grams} with a meal inside, {day}</source>
    <translation>{grams} mit Mahlzeit im Bauch, {day}</translation>
+  </message>
+  <message>
+   <source>{head}, wanted {span}: {readings}</source>
+   <translation>{head}, gewünscht {span}: {readings}</translation>
   </message>
   <message>
    <source>{hour:02d}:00 usually {middle}, {span}</source>
