@@ -10,7 +10,8 @@ import os
 import shutil
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from contextlib import contextmanager
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from itertools import chain
 from pathlib import Path
 from typing import Any
 
@@ -22,12 +23,15 @@ from keeper.husbandry.events import Remark, RemarkKind
 from keeper.husbandry.reasons import Figure, because
 from keeper.reports.words import sentence
 from keeper.store import reading, whole
+from keeper.store.copies import private_copy
 from keeper.store.documents import Document, NotADocument, entry_json, from_json
 from keeper.store.durable import copy_durably, sync
 from keeper.store.errors import BookError
 from keeper.store.readings_out import write_out_readings
 from keeper.store.rows import TABLES
 from keeper.store.standing import WHOLE
+from keeper.store.ticking import Counting, Step, Tick, silent
+from keeper.store.whole import count_of
 
 FORMAT, VERSION = "keeper bundle", 1
 PHOTOS = "photos"
@@ -56,8 +60,8 @@ class Bundled:
     photos: int
 
 
-def write_bundle(keeping: Keeping, folder: Path) -> Bundled:
-    """Write all that the book holds to the new folder *folder*; whole or not at all.
+def write_bundle(keeping: Keeping, folder: Path, tick: Tick = silent) -> Bundled:
+    """Write all that the book holds now to the new folder *folder*; whole or not at all.
 
     Raises:
         BookError: something of that name is there, or the disk refuses it.
@@ -69,7 +73,9 @@ def write_bundle(keeping: Keeping, folder: Path) -> Bundled:
     try:
         shutil.rmtree(part, ignore_errors=True)
         part.mkdir(mode=0o700)
-        done = _written(keeping, part, folder)
+        with private_copy(keeping.book) as still:
+            at_once = replace(keeping, book=still)
+            done = _written(at_once, part, folder, Counting(tick, Step.WRITING, count_of(still)))
         sync(part)
         part.rename(folder)
         sync(folder.parent)
@@ -80,7 +86,7 @@ def write_bundle(keeping: Keeping, folder: Path) -> Bundled:
     return done
 
 
-def read_bundle(folder: Path) -> Bundle:
+def read_bundle(folder: Path, tick: Tick = silent) -> Bundle:
     """Read the folder *folder*; whether a book can take it in is not asked.
 
     Raises:
@@ -91,18 +97,18 @@ def read_bundle(folder: Path) -> Bundle:
         raise _wrong("no bundle", path=str(folder))
     if cover[0]["version"] != str(VERSION):
         raise _wrong("bundle newer", path=str(folder), version=cover[0]["version"][:20])
-    documents = tuple(map(from_json, _documents(folder)))
+    documents = tuple(_documents(folder, tick))
     readings = tuple(_rows(folder, READINGS, cells.READING_COLUMNS, cells.reading_document))
     for name, found in ((BATCHES, len(documents)), (READINGS, len(readings))):
         _refuse_short(name, cells.count_in(cover[0], name), found)
     return Bundle(documents=documents, readings=readings, photos=folder / PHOTOS)
 
 
-def _written(keeping: Keeping, part: Path, folder: Path) -> Bundled:
+def _written(keeping: Keeping, part: Path, folder: Path, counting: Counting) -> Bundled:
     counts: dict[int, int] = {}
     book = keeping.book
     for kind in TABLES:
-        _write_kind(keeping, part, kind, counts)
+        _write_kind(keeping, part, kind, counts, counting)
     withdrawals = _write_withdrawals(keeping, part)
     batches = list(whole.every_batch(book))
     _write(
@@ -125,19 +131,25 @@ def _written(keeping: Keeping, part: Path, folder: Path) -> Bundled:
     )
 
 
-def _write_kind(keeping: Keeping, part: Path, kind: type[Any], counts: dict[int, int]) -> None:
+def _write_kind(
+    keeping: Keeping, part: Path, kind: type[Any], counts: dict[int, int], counting: Counting
+) -> None:
     """The table of one kind, if it has a line; its lines are counted by batch."""
     table = TABLES[kind]
     fields = reading.board_fields(keeping.book, "animal", "name", "code")
     called = {animal: name or code for animal, name, code in fields}
-    lines = []
-    for entry in whole.every_entry(keeping.book, kind):
-        batch, said = entry.key.batch, entry_json(entry.key.seq, entry.event)
-        who = called.get(getattr(entry.event, "animal", 0), "")
-        lines.append(cells.entry_row(table, batch, said, stands=entry.stands, called=who))
-        counts[batch] = counts.get(batch, 0) + 1
-    if lines:
-        _write(part / f"{table}.csv", cells.entry_columns(table), lines)
+
+    def lines() -> Iterator[tuple[str, ...]]:
+        for entry in counting.each(whole.every_entry(keeping.book, kind)):
+            batch, said = entry.key.batch, entry_json(entry.key.seq, entry.event)
+            who = called.get(getattr(entry.event, "animal", 0), "")
+            counts[batch] = counts.get(batch, 0) + 1
+            yield cells.entry_row(table, batch, said, stands=entry.stands, called=who)
+
+    told = lines()
+    first = next(told, None)
+    if first is not None:
+        _write(part / f"{table}.csv", cells.entry_columns(table), chain([first], told))
 
 
 def _write_withdrawals(keeping: Keeping, part: Path) -> dict[int, int]:
@@ -187,7 +199,7 @@ def photo_in(bundle: Bundle, digest: str) -> Path | None:
     return path if is_there else None
 
 
-def _documents(folder: Path) -> tuple[dict[str, Any], ...]:
+def _documents(folder: Path, tick: Tick) -> Iterator[Document]:
     """Every batch with its entries and withdrawals, each counted against its own row."""
     found: dict[int, dict[str, Any]] = {}
     expected: dict[int, tuple[int, int]] = {}
@@ -196,9 +208,10 @@ def _documents(folder: Path) -> tuple[dict[str, Any], ...]:
         found[document["batch"]] = document
         counts = (cells.count_in(row, "entries"), cells.count_in(row, "withdrawals"))
         expected[document["batch"]] = counts
+    counting = Counting(tick, Step.READING, sum(map(sum, expected.values())))
     for table in TABLES.values():
         told = _keyed(table, cells.entry_document)
-        for batch, said in _rows(folder, table, cells.entry_columns(table), told):
+        for batch, said in counting.each(_rows(folder, table, cells.entry_columns(table), told)):
             _document_of(found, table, batch)["entries"].append(said)
     told = _keyed(WITHDRAWALS, lambda _, row: cells.withdrawal_document(row))
     for batch, said in _rows(folder, WITHDRAWALS, cells.WITHDRAWAL_COLUMNS, told):
@@ -206,7 +219,11 @@ def _documents(folder: Path) -> tuple[dict[str, Any], ...]:
     for batch, (entries, withdrawals) in expected.items():
         _refuse_short(f"{BATCHES} {batch}", entries, len(found[batch]["entries"]))
         _refuse_short(f"{BATCHES} {batch}", withdrawals, len(found[batch]["withdrawals"]))
-    return tuple(found.values())
+    counting = Counting(tick, Step.CHECKING, sum(map(sum, expected.values())))
+    while found:  # each is let go as it is read: a large book would be held twice
+        document = found.pop(next(iter(found)))
+        counting.more(len(document["entries"]))
+        yield from_json(document)
 
 
 def _keyed(

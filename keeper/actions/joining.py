@@ -8,11 +8,11 @@ taking it back takes all of that back.
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
-from datetime import timedelta
+from datetime import datetime
 from enum import Enum
 from itertools import groupby
 from pathlib import Path
-from typing import Any
+from typing import Any, TypedDict
 
 from keeper.actions.bundle_files import Bundle, photo_in, read_bundle
 from keeper.actions.entry_words import entry_words
@@ -26,17 +26,21 @@ from keeper.husbandry.when import at_instant
 from keeper.language import tr
 from keeper.reports.figures import counted, day
 from keeper.store import backups, exchange, reading
-from keeper.store.database import Book
+from keeper.store.copies import private_copy
+from keeper.store.database import Book, writing
 from keeper.store.documents import Document
 from keeper.store.durable import sha256_of
-from keeper.store.journal import BatchId, batch
+from keeper.store.exchange import Ready, Taken
+from keeper.store.joining_in import join_in
+from keeper.store.journal import BatchId
 from keeper.store.readings import Joined
-from keeper.store.readings_out import compared_readings, read_in_readings
+from keeper.store.readings_join import Pieces, compared
+from keeper.store.readings_out import pieces_told
+from keeper.store.ticking import Step, Tick, silent
 
 _KEYS_AN_ENTRY = 500
 _LINES = counted("line", "lines")
 _LARGEST_PHOTO = 64 * 2**20
-_MOMENT = timedelta(minutes=1)
 
 
 class ClashKind(Enum):
@@ -82,68 +86,95 @@ class Joining:
         return not self.conflicts and bool(self.batches or self.readings.new)
 
 
-def looked_at(keeping: Keeping, folder: Path) -> tuple[Bundle, Joining]:
-    """Read *folder* and say what a join would do; nothing is written.
+class _Said(TypedDict):
+    verb: str
+    keeper: str
+    written: datetime
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Looked:
+    """Another book that was read, and what a join would do while this one is unchanged."""
+
+    bundle: Bundle
+    joining: Joining
+    version: tuple[int, int]
+
+
+def looked_at(keeping: Keeping, folder: Path, tick: Tick = silent) -> Looked:
+    """Read *folder* and say what a join would do; nothing is written, not even for a moment.
 
     Raises:
         BookError: it cannot be read, or holds what a book cannot hold, in one sentence.
     """
-    bundle = read_bundle(folder)
-    return bundle, would_join(keeping, bundle)
+    return _looked(keeping, read_bundle(folder, tick), tick)
 
 
-def would_join(keeping: Keeping, bundle: Bundle) -> Joining:
-    """What joining *bundle* would do to the book as it stands."""
-    book = keeping.book
-    readings = compared_readings(book, bundle.readings)
-    with exchange.supposed_in(book, bundle.documents) as taken:
-        new = set(taken.new)
-        documents = [each for each in bundle.documents if each.batch in new]
-        return Joining(
-            animals=sum(len(each.animals) for each in documents),
-            batches=len(new),
-            entries=sum(len(each.entries) for each in documents),
-            known=len(taken.known),
-            conflicts=taken.conflicts,
-            clashes=tuple(_clashes(book, new)),
-            readings=readings,
-            photos=len(list(_photos(keeping, bundle, documents))),
-        )
+def join(keeping: Keeping, looked: Looked, tick: Tick = silent) -> Joining:
+    """Join what was *looked* at: a backup first, then its photos, then all else at once.
 
-
-def join(keeping: Keeping, bundle: Bundle) -> Joining:
-    """Join *bundle*: a backup first, then its photos, its batches and its readings.
+    Batches, the one that names them, and readings come in one transaction.
 
     Raises:
         BookError: the backup or the book could not be written.
     """
-    found = would_join(keeping, bundle)
+    if reading.version(keeping.book) != looked.version:
+        looked = _looked(keeping, looked.bundle, tick)
+    found, bundle = looked.joining, looked.bundle
     if not found.is_new:
         return found
+    tick(Step.BACKING_UP, 0, 0)
     backups.back_up(keeping.book, "before join")
-    held = set(exchange.batch_keys(keeping.book))
-    new = [each for each in bundle.documents if each.batch not in held]
-    for digest, path in _photos(keeping, bundle, new):
+    ready = exchange.made_ready(keeping.book, bundle.documents, tick)
+    for digest, path in _photos(keeping, bundle, [document for document, _ in ready.rows]):
         put_photo(keeping, digest, path.read_bytes())
-    written = _join_batches(keeping, bundle, found)
-    if not found.readings.conflicts:
-        read_in_readings(keeping.book, bundle.readings)
-    keeping.forget_figures()
-    return replace(found, written=written)
+    return replace(found, written=_written(keeping, ready, pieces_told(bundle.readings), tick))
 
 
-def _join_batches(keeping: Keeping, bundle: Bundle, found: Joining) -> Written | None:
-    """The batches, then the one that names them: a cut between the two leaves a sound book."""
-    taken = exchange.read_in(keeping.book, bundle.documents)
-    if not taken.new:
-        return None
+def _looked(keeping: Keeping, bundle: Bundle, tick: Tick) -> Looked:
+    version = reading.version(keeping.book)
+    with private_copy(keeping.book) as copy:
+        joining = _would_join(replace(keeping, book=copy, _kept={}), bundle, tick)
+    return Looked(bundle=bundle, joining=joining, version=version)
+
+
+def _would_join(keeping: Keeping, bundle: Bundle, tick: Tick) -> Joining:
+    """What joining *bundle* would do to the book, a copy that it is joined to."""
+    book = keeping.book
+    pieces = pieces_told(bundle.readings)
+    ready = exchange.made_ready(book, bundle.documents, tick)
+    readings = compared(book, pieces)
+    with writing(book) as connection:
+        exchange.put_in(connection, ready)
+    tick(Step.COMPARING, 0, 0)
+    documents = [document for document, _ in ready.rows]
+    return Joining(
+        animals=sum(len(each.animals) for each in documents),
+        batches=len(documents),
+        entries=sum(len(each.entries) for each in documents),
+        known=len(ready.taken.known),
+        conflicts=ready.taken.conflicts,
+        clashes=tuple(_clashes(book, set(ready.taken.new))),
+        readings=readings,
+        photos=len(list(_photos(keeping, bundle, documents))),
+    )
+
+
+def _written(keeping: Keeping, ready: Ready, pieces: Pieces, tick: Tick) -> Written | None:
     at = keeping.now()
-    with batch(keeping.book, verb=VERB, keeper=keeping.keeper, written=at) as writer:
+
+    def told(taken: Taken) -> Iterator[Setting]:
         for begin in range(0, len(taken.new), _KEYS_AN_ENTRY):
-            told = " ".join(map(str, taken.new[begin : begin + _KEYS_AN_ENTRY]))
-            writer.add(Setting(happened=at_instant(at), key=JOINED, value=told))
-    what = tr("{lines} of another book", lines=_LINES(len(taken.new)))
-    return Written(batch=writer.id, at=at, verb=VERB, what=what)
+            keys = " ".join(map(str, taken.new[begin : begin + _KEYS_AN_ENTRY]))
+            yield Setting(happened=at_instant(at), key=JOINED, value=keys)
+
+    said: _Said = {"verb": VERB, "keeper": keeping.keeper, "written": at}
+    key, _ = join_in(keeping.book, ready, pieces, told=told, tick=tick, **said)
+    keeping.forget_figures()
+    if key is None:
+        return None
+    what = tr("{lines} of another book", lines=_LINES(len(ready.taken.new)))
+    return Written(batch=key, at=at, verb=VERB, what=what)
 
 
 def _photos(

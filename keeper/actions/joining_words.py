@@ -6,6 +6,7 @@ from keeper.actions.bundle_files import Bundled
 from keeper.actions.joining import Clash, Joining
 from keeper.husbandry.reasons import because
 from keeper.reports.words import sentence
+from keeper.store.ticking import Step
 
 SHOWN = 12
 _UNIX_DAY = date(1970, 1, 1)
@@ -29,6 +30,11 @@ def joining_told(found: Joining) -> list[str]:
         known=found.known,
     )
     return [sentence(new), *_readings_told(found), *_clashes_told(found.clashes)]
+
+
+def step_told(step: Step, done: int, of: int) -> str:
+    """How far it is, and that it can be called off; the lines where they are counted."""
+    return sentence(because(f"step {step.value}", done=done if of else None, count=of or None))
 
 
 def bundled_told(done: Bundled) -> str:

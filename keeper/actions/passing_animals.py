@@ -21,10 +21,12 @@ from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.reasons import because
 from keeper.reports.words import sentence
 from keeper.store import reading
+from keeper.store.copies import private_copy
 from keeper.store.database import create_book
 from keeper.store.journal import batch
 from keeper.store.rows import TABLES
 from keeper.store.schema import ANIMAL_COLUMNS
+from keeper.store.ticking import Tick, silent
 
 VERB = "pass on"
 _OWN = tuple(kind for kind, table in TABLES.items() if table in ANIMAL_COLUMNS)
@@ -38,7 +40,9 @@ class PassedOn:
     pairings_left: int
 
 
-def pass_on(keeping: Keeping, animals: Iterable[AnimalNow], folder: Path) -> PassedOn:
+def pass_on(
+    keeping: Keeping, animals: Iterable[AnimalNow], folder: Path, tick: Tick = silent
+) -> PassedOn:
     """Write what stands of *animals* to the new folder *folder*; this book is not changed.
 
     Raises:
@@ -49,8 +53,9 @@ def pass_on(keeping: Keeping, animals: Iterable[AnimalNow], folder: Path) -> Pas
         passing = create_book(Path(place) / "passing.book", station=keeping.book.station)
         with closing(passing):
             there = replace(keeping, book=passing, lock=None, told=None, _kept={})
-            left = _write(keeping, there, chosen)
-            return PassedOn(bundled=write_bundle(there, folder), pairings_left=left)
+            with private_copy(keeping.book) as still:
+                left = _write(replace(keeping, book=still), there, chosen)
+            return PassedOn(bundled=write_bundle(there, folder, tick), pairings_left=left)
 
 
 def _write(here: Keeping, there: Keeping, chosen: list[AnimalNow]) -> int:

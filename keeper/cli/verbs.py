@@ -101,9 +101,10 @@ def _join(given: argparse.Namespace) -> int:
     with closing(_open_to_write(given)) as keeping:
         if keeping.told is not None:
             raise BookError(keeping.told)
-        bundle, found = looked_at(keeping, given.folder)
+        looked = looked_at(keeping, given.folder)
+        found = looked.joining
         if not given.dry_run and found.is_new:
-            found = join(keeping, bundle)
+            found = join(keeping, looked)
     if given.json:
         _write_json(joining_document(found))
     else:

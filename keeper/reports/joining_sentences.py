@@ -24,6 +24,14 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
     "bundle heading": "the columns must be {right}; have the folder written anew.",
     "bundle cells": "a line has {have:n} cells in place of {need:n}.",
     "bundle cell": "{column} cannot be {written}.",
+    "step reading": "Reading: {done:n} of {count:lines}. Esc calls it off.",
+    "step checking": "Checking: {done:n} of {count:entries}. Esc calls it off.",
+    "step comparing": (
+        "Comparing: {done:n} of {count:entries}. Esc calls it off.",
+        "Comparing. Esc calls it off.",
+    ),
+    "step backing up": "Backing the book up first. Esc calls it off.",
+    "step writing": "Writing: {done:n} of {count:lines}. Esc calls it off.",
     "parents of one passed on": ("Dam {dam}, sire {sire}.", "Dam {dam}.", "Sire {sire}."),
     "bundle written": (
         "{path}: {animals:animals}, {entries:entries}, {photos:n} photos and {readings:n} readings,"

@@ -23,6 +23,7 @@ from keeper.store.rows import TABLES, Cell, to_row
 from keeper.store.schema import EVENT_TABLES
 from keeper.store.standing import WHOLE, reckon
 from keeper.store.state import refresh
+from keeper.store.ticking import Counting, Step, Tick, silent
 
 _UNIX = datetime(1970, 1, 1, tzinfo=UTC)
 _THINGS = ("animal", "round")
@@ -61,6 +62,34 @@ def write_out(book: Book, key: BatchId) -> dict[str, Any]:
     return to_json(_document(book, key))
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Ready:
+    """Documents set beside the book, with the rows of the new ones made; nothing is written.
+
+    lines: how many rows that is.
+    """
+
+    taken: Taken
+    rows: tuple[tuple[Document, Rows], ...]
+    lines: int
+
+
+def made_ready(book: Book, documents: Iterable[Given], tick: Tick = silent) -> Ready:
+    """What ``read_in`` would do, up to the writing: all that takes time and no lock.
+
+    Raises:
+        NotADocument: one cannot be read.
+    """
+    new, known, conflicts = _sorted_out(book, _read(documents), tick)
+    if conflicts:
+        taken = Taken(new=(), known=_keys(known), conflicts=_keys(conflicts))
+        return Ready(taken=taken, rows=(), lines=0)
+    rows = tuple((new[key], _rows(new[key])) for key in sorted(new))
+    taken = Taken(new=_keys(new), known=_keys(known), conflicts=())
+    lines = sum(len(cells) for _, by_table in rows for cells in by_table.values())
+    return Ready(taken=taken, rows=rows, lines=lines)
+
+
 def read_in(book: Book, documents: Iterable[Given]) -> Taken:
     """Take in the batches of *documents*, all of them or none, in one transaction.
 
@@ -71,6 +100,20 @@ def read_in(book: Book, documents: Iterable[Given]) -> Taken:
     read = _read(documents)
     with writing(book) as connection:
         return _taken(book, connection, read)
+
+
+def put_in(connection: sqlite3.Connection, ready: Ready, tick: Tick = silent) -> None:
+    """Write what was made ready, in a transaction that is open already.
+
+    Raises:
+        NotADocument: it builds on a batch that is neither here nor among the documents.
+        BookError: something of it came into the book meanwhile.
+    """
+    keys = [document.batch for document, _ in ready.rows]
+    there = "SELECT 1 FROM batch WHERE id = ?"
+    if any(connection.execute(there, (key,)).fetchone() for key in keys):
+        raise BookError(tr("The book was written in meanwhile; look at the other one again."))
+    _write(connection, ready.rows, Counting(tick, Step.WRITING, ready.lines))
 
 
 @contextmanager
@@ -117,11 +160,9 @@ class _OnlySupposed(Exception):
 
 
 def _taken(book: Book, connection: sqlite3.Connection, read: Sequence[Document]) -> Taken:
-    new, known, conflicts = _sorted_out(book, read)
-    if conflicts:
-        return Taken(new=(), known=_keys(known), conflicts=_keys(conflicts))
-    _write(connection, [new[key] for key in sorted(new)])
-    return Taken(new=_keys(new), known=_keys(known), conflicts=())
+    ready = made_ready(book, read)
+    put_in(connection, ready)
+    return ready.taken
 
 
 def _keys(keys: Iterable[BatchId]) -> tuple[BatchId, ...]:
@@ -129,12 +170,14 @@ def _keys(keys: Iterable[BatchId]) -> tuple[BatchId, ...]:
 
 
 def _sorted_out(
-    book: Book, read: Iterable[Document]
+    book: Book, read: Sequence[Document], tick: Tick
 ) -> tuple[dict[BatchId, Document], set[BatchId], set[BatchId]]:
     new: dict[BatchId, Document] = {}
     known: set[BatchId] = set()
     conflicts: set[BatchId] = set()
+    counting = Counting(tick, Step.COMPARING, sum(len(each.entries) for each in read))
     for document in read:
+        counting.more(len(document.entries))
         key = document.batch
         if batch_row(book, key) is not None:
             same = to_json(_document(book, key)) == to_json(document)
@@ -173,8 +216,9 @@ def _things(connection: sqlite3.Connection, table: str, batch: BatchId) -> tuple
     return tuple(key for (key,) in rows)
 
 
-def _write(connection: sqlite3.Connection, documents: Sequence[Document]) -> None:
-    written = [(document, _rows(document)) for document in documents]
+def _write(
+    connection: sqlite3.Connection, written: Sequence[tuple[Document, Rows]], counting: Counting
+) -> None:
     try:
         for document, rows in written:
             insert_batch(connection, _head(document), rows)
@@ -182,6 +226,7 @@ def _write(connection: sqlite3.Connection, documents: Sequence[Document]) -> Non
         for document, rows in written:
             _refuse_unknown_things(connection, document)
             _insert(connection, rows, EVENT_TABLES)
+            counting.more(sum(map(len, rows.values())))
         for document, rows in written:
             for target in document.withdrawals:
                 _refuse_unknown_target(connection, document, target)
@@ -190,7 +235,7 @@ def _write(connection: sqlite3.Connection, documents: Sequence[Document]) -> Non
         raise NotADocument(
             tr("The book cannot hold these batches: {error}.", error=error)
         ) from error
-    changed = reckon(connection, [document.batch for document in documents])
+    changed = reckon(connection, [document.batch for document, _ in written])
     refresh(connection, touched_animals(connection, changed))
 
 

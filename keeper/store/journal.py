@@ -97,6 +97,15 @@ def batch(
 
 
 @contextmanager
+def batch_within(
+    book: Book, connection: sqlite3.Connection, *, verb: str, keeper: str, written: datetime
+) -> Iterator[BatchWriter]:
+    """As ``batch``, in a transaction that is open already: it comes with all else there, or not."""
+    with _begun(book, connection, _Said(book.station, keeper, verb, None, written)) as writer:
+        yield writer
+
+
+@contextmanager
 def supposed(
     book: Book, old: Iterable[EntryKey], events: Iterable[Event], written: datetime
 ) -> Iterator[None]:

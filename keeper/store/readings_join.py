@@ -26,10 +26,15 @@ def join(book: Book, pieces: Pieces) -> Joined:
         BookError: the book cannot be written.
     """
     with writing(book) as connection:
-        found = compared(book, pieces)
-        if not found.conflicts:
-            for key, values in pieces.items():
-                _put(connection, key, values)
+        return put_in(book, connection, pieces)
+
+
+def put_in(book: Book, connection: sqlite3.Connection, pieces: Pieces) -> Joined:
+    """As ``join``, in a transaction that is open already."""
+    found = compared(book, pieces)
+    if not found.conflicts:
+        for key, values in pieces.items():
+            _put(connection, key, values)
     return found
 
 

@@ -43,7 +43,7 @@ def read_in_readings(book: Book, documents: Iterable[Mapping[str, Any]]) -> Join
         NotADocument: one cannot be read, or two of them tell one slot differently.
         BookError: the book cannot be written.
     """
-    return join(book, _days_of(documents))
+    return join(book, pieces_told(documents))
 
 
 def compared_readings(book: Book, documents: Iterable[Mapping[str, Any]]) -> Joined:
@@ -52,10 +52,15 @@ def compared_readings(book: Book, documents: Iterable[Mapping[str, Any]]) -> Joi
     Raises:
         NotADocument: one cannot be read, or two of them tell one slot differently.
     """
-    return compared(book, _days_of(documents))
+    return compared(book, pieces_told(documents))
 
 
-def _days_of(documents: Iterable[Mapping[str, Any]]) -> Pieces:
+def pieces_told(documents: Iterable[Mapping[str, Any]]) -> Pieces:
+    """The days of *documents* as they are joined.
+
+    Raises:
+        NotADocument: one cannot be read, or two of them tell one slot differently.
+    """
     days: dict[Key, dict[int, int]] = {}
     for number, document in enumerate(documents, start=1):
         where = tr("Document {number}", number=number)

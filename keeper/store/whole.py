@@ -49,6 +49,12 @@ def every_entry(book: Book, kind: type[Any]) -> Iterator[Entry[Any]]:
             yield Entry(event, EntryKey(row[4], row[5]), bool(row[-1]))
 
 
+def count_of(book: Book) -> int:
+    """How many entries the book holds, whether they stand or not."""
+    counts = " + ".join(f"(SELECT count(*) FROM {table})" for table in TABLES.values())
+    return int(book.connection.execute(f"SELECT {counts}").fetchone()[0])
+
+
 def every_withdrawal(book: Book) -> Iterator[tuple[BatchId, int, EntryKey]]:
     """Each withdrawal: its batch, its number there, and what it withdraws."""
     rows = book.connection.execute(

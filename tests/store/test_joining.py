@@ -77,7 +77,7 @@ def copied(here, folder, name="other"):
 
 
 def join_folder(keeping, folder):
-    return join(keeping, read_bundle(folder))
+    return join(keeping, looked_at(keeping, folder))
 
 
 def written_out(keeping, folder, name="out"):
@@ -188,7 +188,7 @@ def test_a_look_writes_nothing(here, animal, folder):
     write(there.book, a_weight(animal, 44.0))
     before = tables_of(here.book)
 
-    _, found = looked_at(here, written_out(there, folder))
+    found = looked_at(here, written_out(there, folder)).joining
 
     assert found.is_new
     assert tables_of(here.book) == before
@@ -263,7 +263,7 @@ def test_weights_an_hour_apart_are_no_clash(here, animal, folder):
     later = at_instant(evening + timedelta(hours=1))
     write(there.book, a_weight(animal, 44.0, happened=later))
 
-    assert looked_at(here, written_out(there, folder))[1].clashes == ()
+    assert looked_at(here, written_out(there, folder)).joining.clashes == ()
     there.close()
 
 
@@ -272,7 +272,7 @@ def test_the_same_weight_written_by_both_is_no_clash(here, animal, folder):
     write(here.book, a_weight(animal, 41.2))
     write(there.book, a_weight(animal, 41.2))
 
-    assert looked_at(here, written_out(there, folder))[1].clashes == ()
+    assert looked_at(here, written_out(there, folder)).joining.clashes == ()
     there.close()
 
 
@@ -287,7 +287,7 @@ def test_two_results_of_one_night_one_code_and_one_tub_are_told(here, animal, fo
     double = an_animal(there.book, "A1")
     write(there.book, Moved(animal=double, happened=on_day(DAY), place="B1"))
 
-    _, found = looked_at(here, written_out(there, folder))
+    found = looked_at(here, written_out(there, folder)).joining
 
     assert [clash.kind for clash in found.clashes] == [
         ClashKind.OFFER,
@@ -473,6 +473,6 @@ def test_one_animal_passed_on_twice_is_told_as_a_code_borne_by_two(here, animal,
     with closing(made(folder, "buyer")) as buyer:
         buyers = keeping_of(buyer)
         join_folder(buyers, folder / "first")
-        _, found = looked_at(buyers, folder / "second")
+        found = looked_at(buyers, folder / "second").joining
 
     assert [clash.kind for clash in found.clashes] == [ClashKind.CODE]

@@ -68,7 +68,9 @@ class RecordsScreen(QWidget):
             self._asking, looked=self._looked, say=self._say, agreed=self._agreed
         )
         self._care = BookCare(keeping, notices, self._asking, self._say, worker)
-        self._sharing = BookSharing(keeping, notices, self._asking, self._say, worker)
+        self._sharing = BookSharing(
+            keeping, notices, self._asking, self._say, page=self, look=look, worker=worker
+        )
         self._asked_back: int | None = None
         self._lay_out()
         for key, words, slot in (

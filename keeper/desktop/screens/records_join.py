@@ -4,27 +4,42 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from pathlib import Path
+from typing import TypeVar
 
-from keeper.actions.bundle_files import Bundle, Bundled, read_bundle, write_bundle
+from PySide6.QtCore import QObject, Qt, Signal
+from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import QWidget
+
+from keeper.actions.bundle_files import Bundled
 from keeper.actions.finding import found
-from keeper.actions.joining import Joining, join, would_join
+from keeper.actions.joining import Joining
 from keeper.actions.joining_words import bundled_told, joining_told
-from keeper.actions.keeping import Keeping, animals_on, opened_to_read
-from keeper.actions.passing_animals import pass_on
+from keeper.actions.keeping import Keeping, animals_on
+from keeper.actions.other_process import CalledOff
+from keeper.actions.sharing_aside import Aside
 from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.background import Background, Worker
+from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
 from keeper.desktop.screens.files_asking import complete_paths
 from keeper.desktop.widgets.asking_line import AskingLine
+from keeper.desktop.widgets.waiting import Waiting
 from keeper.husbandry.now import AnimalNow
 from keeper.language import tr
 
+T = TypeVar("T")
 
-class BookSharing:
+
+class BookSharing(QObject):
     """Asks for a folder and what goes into it; asks for one and says what would come of it.
+
+    Another process does it; Esc on *page* calls it off. While a join is written, which is the
+    one thing that the window's own entries have to wait for, a sheet lies over the window.
 
     say: shows a text for as long as it is not replaced.
     """
+
+    _far = Signal(str)
 
     def __init__(
         self,
@@ -32,15 +47,28 @@ class BookSharing:
         notices: Notices,
         asking: AskingLine,
         say: Callable[[str], None],
+        *,
+        page: QWidget,
+        look: Look,
         worker: Worker | None = None,
     ) -> None:
+        super().__init__(page)
         self._keeping, self._notices = keeping, notices
         self._asking, self._say = asking, say
-        self._worker = worker or Background()
-        self._asks = False
+        self._page, self._worker = page, worker or Background()
+        self._aside: Aside | None = None
+        self._running = self._asks = False
+        self._waiting = Waiting(look, page, self.call_off)
+        self._escape = QAction(tr("call off what is being read or written"), page)
+        self._escape.setShortcut(QKeySequence("Esc"))
+        self._escape.setShortcutContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+        self._escape.triggered.connect(self.call_off)
+        self._far.connect(self._tell)
 
     def write_out(self) -> None:
         """Ask for whom, then for the new folder."""
+        if not self._is_free():
+            return
         self._say(
             tr(
                 "A folder with a table for each kind of entry, the readings and the photos: for"
@@ -54,6 +82,8 @@ class BookSharing:
 
     def join(self) -> None:
         """Ask for the folder that another book was written out to."""
+        if not self._is_free():
+            return
         complete_paths(self._asking)
         self._say(
             tr(
@@ -63,9 +93,21 @@ class BookSharing:
         )
         self._asking.ask(tr("Join the book in the folder"), self._look_at, f"{Path.home()}/")
 
+    def call_off(self) -> None:
+        """End what is being read or written; nothing of it stays."""
+        if self._aside is not None:
+            self._aside.call_off()
+
     def stop(self) -> None:
-        """Wait a moment for what is being done."""
+        """Call it off, and wait a moment for its end."""
+        self.call_off()
         self._worker.stop()
+
+    def _is_free(self) -> bool:
+        if self._running:
+            told = tr("Something is being read or written already; Esc calls it off.")
+            self._notices.refused.emit(told)
+        return not self._running
 
     def _whom(self, text: str) -> bool:
         meant = found(animals_on(self._keeping, self._keeping.today), text, most=1)
@@ -82,14 +124,10 @@ class BookSharing:
     def _write(self, chosen: AnimalNow | None, text: str) -> bool:
         if not text.strip():
             return False
-        folder, path = Path(text.strip()).expanduser(), self._keeping.book.path
-        now, keeper = self._keeping.now, self._keeping.keeper
-        self._notices.noted.emit(tr("Writing out."))
-        self._worker.run(
-            lambda: _written(opened_to_read(path, now, keeper), chosen, folder),
-            self._told,
-            self._refused,
-        )
+        folder = Path(text.strip()).expanduser()
+        animals = None if chosen is None else [chosen.animal]
+        aside = self._begun()
+        self._run(lambda: aside.write_out(folder, animals), self._told)
         return True
 
     def _told(self, done: Bundled) -> None:
@@ -103,57 +141,83 @@ class BookSharing:
                 tr("There is no folder {folder}; name the one that was written.", folder=folder)
             )
             return False
-        self._notices.noted.emit(tr("Reading the other book."))
         self._asks = False
-        self._worker.run(lambda: read_bundle(folder), self._compare, self._refused)
+        aside = self._begun()
+        self._run(lambda: aside.look(folder), self._compared)
         return not self._asks
 
-    def _compare(self, bundle: Bundle) -> None:
-        try:
-            looked = would_join(self._keeping, bundle)
-        except REFUSALS as refusal:
-            self._refused(refusal)
-            return
+    def _compared(self, looked: Joining) -> None:
         self._notices.noted.emit(tr("Read; nothing is written yet."))
         self._say("\n".join(joining_told(looked)))
-        if looked.is_new:
-            self._asks = True
-            question = tr("Join it; taking that line back takes all of it back")
-            self._asking.ask(question, lambda text: self._agreed(bundle, text), "yes")
+        if not looked.is_new:
+            self.call_off()
+            return
+        self._asks = True
+        question = tr("Join it; taking that line back takes all of it back")
+        self._asking.ask(question, self._agreed, tr("yes"), left=self.call_off)
 
-    def _agreed(self, bundle: Bundle, text: str) -> bool:
+    def _agreed(self, text: str) -> bool:
         if text.casefold() not in ("y", "yes", tr("yes")):
             self._say("")
+            self.call_off()
             return True
-        try:
-            done = join(self._keeping, bundle)
-        except REFUSALS as refusal:
-            self._refused(refusal)
-            return True
-        self._say("\n".join(joining_told(done)) if done.clashes else "")
-        self._announce(done)
+        aside, now = self._aside, self._keeping.now()
+        assert aside is not None
+        self._say("")
+        self._run(lambda: aside.join(now), self._joined)
+        if self._running:
+            self._waiting.begin(
+                tr("The other book is being joined"), tr("It comes whole or not at all.")
+            )
         return True
 
-    def _announce(self, done: Joining) -> None:
+    def _joined(self, done: Joining) -> None:
+        self._say("\n".join(joining_told(done)) if done.clashes else "")
+        self._keeping.forget_figures()
         if done.written is not None:
             self._notices.tell_written(done.written)
         else:
             self._notices.noted.emit(tr("The readings came; there was no line to join."))
             self._notices.changed.emit()
 
+    def _begun(self) -> Aside:
+        """A process of its own; one that waits for an answer still is left."""
+        self.call_off()
+        self._aside = Aside(self._keeping, self._far.emit)
+        return self._aside
+
+    def _run(self, job: Callable[[], T], done: Callable[[T], None]) -> None:
+        self._running = True
+        self._page.addAction(self._escape)
+
+        def came(answer: T) -> None:
+            self._rest()
+            done(answer)
+
+        self._worker.run(job, came, self._refused)
+
+    def _rest(self) -> None:
+        self._running = False
+        self._page.removeAction(self._escape)
+        self._waiting.end()
+
+    def _tell(self, far: str) -> None:
+        if self._running and self._waiting.isVisible():
+            self._waiting.tell(far)
+        elif self._running:
+            self._say(far)
+
     def _refused(self, error: Exception) -> None:
+        self._rest()
+        self.call_off()
+        self._say("")
+        if isinstance(error, CalledOff):
+            self._notices.noted.emit(tr("Called off; nothing was written."))
+            return
         if not isinstance(error, REFUSALS):
             raise error
         self._notices.refused.emit(said(error))
-
-
-def _written(keeping: Keeping, chosen: AnimalNow | None, folder: Path) -> Bundled:
-    try:
-        if chosen is None:
-            return write_bundle(keeping, folder)
-        return pass_on(keeping, [chosen], folder).bundled
-    finally:
-        keeping.close()
+        self._notices.changed.emit()
 
 
 def _as_a_name(text: str) -> str:

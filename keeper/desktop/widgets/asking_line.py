@@ -21,6 +21,7 @@ class AskingLine(QWidget):
         super().__init__(home)
         self._home = home
         self._answered: Callable[[str], bool] = lambda _: True
+        self._left: Callable[[], None] | None = None
         self._question = Words(look, Use.BODY_STRONG)
         self._question.setWordWrap(False)
         self.field = QLineEdit(self)
@@ -44,11 +45,13 @@ class AskingLine(QWidget):
         written: str = "",
         *,
         hidden: bool = False,
+        left: Callable[[], None] | None = None,
     ) -> None:
         """Ask *question*. *answered* gets the text and says whether it could be taken.
 
-        hidden: what is typed is not shown.
+        hidden: what is typed is not shown. left: called when Esc leaves it unanswered.
         """
+        self._left = left
         echo = QLineEdit.EchoMode
         self.field.setEchoMode(echo.Password if hidden else echo.Normal)
         self._question.setText(question)
@@ -67,6 +70,8 @@ class AskingLine(QWidget):
     def keyPressEvent(self, event: QKeyEvent) -> None:
         if event.key() == Qt.Key.Key_Escape:
             self.leave()
+            if self._left is not None:
+                self._left()
         elif event.key() not in (Qt.Key.Key_Return, Qt.Key.Key_Enter):  # answered; no page's key
             super().keyPressEvent(event)
 
