@@ -8,6 +8,7 @@ from datetime import date, timedelta
 from keeper.actions.due_board import feed_nights_around
 from keeper.actions.keeping import Keeping
 from keeper.actions.typed_entries import day_typed
+from keeper.actions.typed_names import either, keyword
 from keeper.language import tr
 
 MOST_DAYS = 42
@@ -17,9 +18,16 @@ little of animals that grow and shed meanwhile. A choice of planning, not of hus
 FURTHEST_DAYS = 30
 """An absence begins within so many days; one further ahead is planned when it is nearer."""
 
-_DAYS = re.compile(r"(\d{1,3})\s*(?:d|days?)")
-_BETWEEN = re.compile(r"\s+(?:to|until|till)\s+|\s*[,;–]\s*|\s+-\s+|(?<=\d{4}-\d\d-\d\d)\s+")
-_NEAR = {"today": 0, "tonight": 0, "tomorrow": 1}
+_DAYS = re.compile(rf"(\d{{1,3}})\s*{either('d', 'day', 'days')}")
+_BETWEEN = re.compile(
+    rf"\s+{either('to', 'until', 'till')}\s+|\s*[,;–]\s*|\s+-\s+|(?<=\d{{4}}-\d\d-\d\d)\s+",
+    re.IGNORECASE,
+)
+_NEAR = {
+    way: days
+    for name, days in (("today", 0), ("tonight", 0), ("tomorrow", 1))
+    for way in keyword(name)
+}
 
 
 @dataclass(frozen=True, slots=True)

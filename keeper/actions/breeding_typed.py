@@ -7,23 +7,25 @@ from dataclasses import replace
 from keeper.actions.entry_words import clutch_words, paired_words
 from keeper.actions.finding import found
 from keeper.actions.typed_entries import Typed, chosen
+from keeper.actions.typed_names import either, keyword
 from keeper.husbandry.animal import AnimalId, Sex, SexedBy, Status
 from keeper.husbandry.events import Clutch, Described, Moved, Paired, Sexed, Stock
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.when import Happened
 from keeper.language import tr
+from keeper.reports.words import word
 
 LAID = tr("good eggs, slugs, grams of the clutch, its code: 8, 2 slugs, 61 g, 26-9")
 PAIRED = tr("who with, then locked if a lock was seen: Bram, locked")
 LEAVES = tr("sold, died, on loan or missing, then a note; kept when it is back")
 NAMED = tr("name Wren / line Sandpaper, either or both")
 
-_GOOD = re.compile(r"(\d{1,3})(?:\s*(?:good|eggs?))?")
-_SLUGS = re.compile(r"(\d{1,3})\s*slugs?")
+_GOOD = re.compile(rf"(\d{{1,3}})(?:\s*{either('good', 'egg', 'eggs')})?", re.IGNORECASE)
+_SLUGS = re.compile(rf"(\d{{1,3}})\s*{either('slug', 'slugs')}", re.IGNORECASE)
 _GRAMS = re.compile(r"(\d{1,4}(?:\.\d)?)\s*g")
 _COMMA_IN_GRAMS = re.compile(r"(\d),(\d\s*g)\b")
 _STROKE = re.compile(r"\s+/\s+|;")
-_LOCKED = "locked"
+_LOCKED = keyword("locked")
 STANDINGS = {status.value: status for status in Status}
 
 
@@ -61,14 +63,14 @@ def paired_typed(
         raise ValueError(
             tr("No other animal here is called {name!r}; {paired}.", name=name, paired=PAIRED)
         )
-    if rest and not _LOCKED.startswith(rest.casefold()):
+    if rest and not any(way.startswith(rest.casefold()) for way in _LOCKED):
         raise ValueError(tr("{rest!r} is not understood; {paired}.", rest=rest, paired=PAIRED))
     if row.sex is mate.sex and row.sex is not Sex.UNKNOWN:
         raise ValueError(
             tr(
                 "{called} is {value} too; put the sex right first.",
                 called=mate.called,
-                value=row.sex.value,
+                value=word(row.sex),
             )
         )
     female, male = _female_first(row, mate)
@@ -86,11 +88,11 @@ def pair_of(told: Typed) -> tuple[AnimalId, ...]:
 def standing_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
     """``sold, to a school``: whether it is still here. Who left or died stands in no tub."""
     told, _, note = (part.strip() for part in text.partition(","))
-    status = chosen(told, STANDINGS, "standing")
+    status = chosen(told, STANDINGS, tr("standing"))
     event = Stock(animal=animal, happened=happened, note=note or None, status=status)
     stays = status in (Status.KEPT, Status.MISSING)
     out = () if stays else (Moved(animal=animal, happened=happened, place=None),)
-    return Typed(verb="standing", event=event, what=status.value, also=out)
+    return Typed(verb="standing", event=event, what=word(status), also=out)
 
 
 def named_typed(row: AnimalNow, happened: Happened, text: str) -> Typed:
@@ -100,17 +102,23 @@ def named_typed(row: AnimalNow, happened: Happened, text: str) -> Typed:
         raise ValueError(tr("{text!r} names nothing; {named}.", text=text.strip(), named=NAMED))
     name, line = told.get("name", row.name), told.get("line", row.line)
     event = replace(_description(row, happened), name=name, line=line)
-    what = ", ".join(f"{key} {value or 'none'}" for key, value in told.items())
+    what = ", ".join(_named_words(key, value) for key, value in told.items())
     return Typed(verb="describe", event=event, what=what)
+
+
+def _named_words(key: str, value: str | None) -> str:
+    told = value or tr("none")
+    return tr("name {name}", name=told) if key == "name" else tr("line {name}", name=told)
 
 
 def _named_parts(text: str) -> Sequence[tuple[str, str | None]]:
     pairs = []
     for part in filter(None, (part.strip() for part in _STROKE.split(text))):
         key, _, value = part.partition(" ")
-        if key.casefold() not in ("name", "line"):
+        meant = next((name for name in ("name", "line") if key.casefold() in keyword(name)), None)
+        if meant is None:
             raise ValueError(tr("{part!r} is not understood; {named}.", part=part, named=NAMED))
-        pairs.append((key.casefold(), value.strip() or None))
+        pairs.append((meant, value.strip() or None))
     return pairs
 
 

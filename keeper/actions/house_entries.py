@@ -6,6 +6,7 @@ from datetime import date
 from keeper.actions.heat_readings import living_at
 from keeper.actions.keeping import Keeping, Written, animals_on
 from keeper.actions.noting import note
+from keeper.actions.typed_names import TYPED, keyword
 from keeper.husbandry.events import Cleaned
 from keeper.husbandry.house import BagOpened, Cleaning, DailyRound, PlaceAside
 from keeper.husbandry.now import AnimalNow
@@ -17,9 +18,11 @@ from keeper.reports.prey_words import prey_words
 from keeper.reports.words import word
 from keeper.rules.prey import prey_name
 
-EXTENTS = {"spot": Cleaning.SPOT, "whole": Cleaning.WHOLE}
+EXTENTS = {
+    typed.casefold(): extent for extent in Cleaning for typed in (extent.value, TYPED[extent.value])
+}
 _ANIMALS, _TUBS = counted("animal", "animals"), counted("tub", "tubs")
-_ROOM = ("", "room", "all")
+_ROOM = ("", *keyword("room"), *keyword("all"))
 
 
 def clean(keeping: Keeping, text: str) -> Written:
@@ -67,7 +70,9 @@ def open_bag(keeping: Keeping, text: str) -> Written:
             tr("{typed!r} names no bag; a grade and a bag, as in pinky: 14.", typed=text.strip())
         )
     grades = {prey_name(grade) for profile in keeping.profiles.values() for grade in profile.prey}
-    found = next((name for name in grades if name.casefold() == prey.casefold()), None)
+    found = next(
+        (g for g in grades if prey.casefold() in (g.casefold(), prey_words(g).casefold())), None
+    )
     if found is None:
         raise ValueError(
             tr(

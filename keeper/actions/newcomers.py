@@ -12,7 +12,8 @@ from keeper.actions.finding import found
 from keeper.actions.keeping import Keeping, Written, animals_on
 from keeper.actions.racks import Size, sizes_declared
 from keeper.actions.recording import Newcomer, receive
-from keeper.actions.typed_entries import MONTHS, SEXES, chosen
+from keeper.actions.typed_entries import SEXES, chosen, month_named
+from keeper.actions.typed_names import keyword
 from keeper.husbandry.animal import AnimalId, Sex
 from keeper.husbandry.events import Clutch
 from keeper.husbandry.now import AnimalNow
@@ -34,9 +35,10 @@ LETTERS = len(ascii_lowercase)
 
 _FIELDS = 6
 _UNKNOWN = ("", "?", "-")
-_BOUGHT = "bought"
-_MONTH_YEAR = re.compile(r"([a-z]{3})[a-z]*\.?\s*(\d{4})|(\d{4})-(\d{1,2})")
-_DAY_MONTH_YEAR = re.compile(r"(\d{1,2})\.?\s*([a-z]{3})[a-z]*\.?\s*(\d{4})")
+_BOUGHT = keyword("bought")
+_MONTH_YEAR = re.compile(r"([^\W\d_]{3})[^\W\d_]*\.?\s*(\d{4})|(\d{4})-(\d{1,2})")
+_DAY_MONTH_YEAR = re.compile(r"(\d{1,2})\.?\s*([^\W\d_]{3})[^\W\d_]*\.?\s*(\d{4})")
+_FIGURES = re.compile(r"(\d{1,2})\.\s*(\d{1,2})\.\s*(\d{4})")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -55,8 +57,8 @@ def newcomer_typed(keeping: Keeping, happened: Happened, text: str) -> Coming:
         ValueError: something is missing, unknown or already taken, in one sentence.
     """
     parts = [part.strip() for part in text.split(",")]
-    bought = _BOUGHT in (part.casefold() for part in parts)
-    fields = [part for part in parts if part.casefold() != _BOUGHT]
+    bought = any(part.casefold() in _BOUGHT for part in parts)
+    fields = [part for part in parts if part.casefold() not in _BOUGHT]
     if len(fields) < 2 or len(fields) > _FIELDS:
         raise ValueError(tr("A new animal needs {new}.", new=NEW))
     code, kind, sex, hatched, tub, name = fields + [""] * (_FIELDS - len(fields))
@@ -65,7 +67,7 @@ def newcomer_typed(keeping: Keeping, happened: Happened, text: str) -> Coming:
         happened=happened,
         code=_free_code(keeping, code),
         species=profile_for(keeping.profiles, kind).slug,
-        sex=Sex.UNKNOWN if sex in _UNKNOWN else chosen(sex, SEXES, "sex"),
+        sex=Sex.UNKNOWN if sex in _UNKNOWN else chosen(sex, SEXES, tr("sex")),
         hatched=first,
         hatched_last=last,
         place=None if tub in _UNKNOWN else tub_written(tub),
@@ -162,10 +164,12 @@ def _hatch_span(wanted: str) -> tuple[date, date]:
         return date(int(wanted), 1, 1), date(int(wanted), 12, 31)
     if month := _MONTH_YEAR.fullmatch(wanted):
         year = int(month[2] or month[3])
-        number = MONTHS.index(month[1]) + 1 if month[1] else int(month[4])
+        number = month_named(month[1]) if month[1] else int(month[4])
         return date(year, number, 1), date(year, number, monthrange(year, number)[1])
     if named := _DAY_MONTH_YEAR.fullmatch(wanted):
-        exact = date(int(named[3]), MONTHS.index(named[2]) + 1, int(named[1]))
+        exact = date(int(named[3]), month_named(named[2]), int(named[1]))
+    elif figures := _FIGURES.fullmatch(wanted):
+        exact = date(int(figures[3]), int(figures[2]), int(figures[1]))
     else:
         exact = date.fromisoformat(wanted)
     return exact, exact

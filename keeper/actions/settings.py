@@ -10,9 +10,10 @@ from keeper.actions.keeping import Keeping, Written
 from keeper.actions.noting import note
 from keeper.actions.past_nights import EVENING_BEGINS
 from keeper.actions.rounds import NIGHT_ENDS_HOUR
+from keeper.actions.typed_names import either, keyword
 from keeper.husbandry.events import Override, Setting
 from keeper.husbandry.when import at_instant
-from keeper.language import tr
+from keeper.language import tr, tr_table
 from keeper.reports.words import species_words
 from keeper.reports.writing import Writing
 from keeper.rules.nights import feed_nights, rules_in
@@ -20,19 +21,27 @@ from keeper.store import reading
 from keeper.store.profile_figures import every_figure
 from keeper.store.species_files import with_overrides
 
-_DAYS = {
-    "MO": "monday",
-    "TU": "tuesday",
-    "WE": "wednesday",
-    "TH": "thursday",
-    "FR": "friday",
-    "SA": "saturday",
-    "SU": "sunday",
+_ENGLISH = {
+    "weekday in full": {
+        "MO": "monday",
+        "TU": "tuesday",
+        "WE": "wednesday",
+        "TH": "thursday",
+        "FR": "friday",
+        "SA": "saturday",
+        "SU": "sunday",
+    }
 }
+_DAYS = _ENGLISH["weekday in full"]
+_SAID_DAYS = tr_table(_ENGLISH)["weekday in full"]
 _NAMES = dict(zip(_DAYS, Writing().weekdays, strict=True))
 _WEEKLY = re.compile(r"FREQ=WEEKLY;BYDAY=([A-Z,]+)")
-_EVERY = re.compile(r"every\s+(\d{1,2})\s+(?:days|nights)(?:\s+from\s+(\d{4}-\d\d-\d\d))?")
-_EVERY_DAY = ("every day", "every night", "daily", "")
+_EVERY = re.compile(
+    rf"{either('every')}\s+(\d{{1,2}})\s+{either('days', 'nights')}"
+    rf"(?:\s+{either('from')}\s+(\d{{4}}-\d\d-\d\d))?"
+)
+_EVERY_DAY = ("", *keyword("every day"), *keyword("every night"), *keyword("daily"))
+_BETWEEN = re.compile(rf"[\s,;/]+|\b{either('and')}\b")
 _RULE = re.compile(r"DTSTART:(\d{4})(\d\d)(\d\d)\s+RRULE:FREQ=DAILY;INTERVAL=(\d+)")
 _LOOKED_AHEAD = timedelta(days=400)
 _NEXT = 4
@@ -98,7 +107,7 @@ def _rules_of(text: str, today: date) -> str:
     every = _EVERY.fullmatch(plain)
     if every is not None:
         return _every_few_days(int(every[1]), every[2] or today.isoformat())
-    named = [_day_named(word) for word in re.split(r"[\s,;/]+|\band\b", plain) if word]
+    named = [_day_named(word) for word in _BETWEEN.split(plain) if word]
     return f"FREQ=WEEKLY;BYDAY={','.join(day for day in _DAYS if day in named)}"
 
 
@@ -113,7 +122,8 @@ def _every_few_days(days: int, first: str) -> str:
 
 
 def _day_named(word: str) -> str:
-    found = [key for key, name in _DAYS.items() if len(word) > 1 and name.startswith(word)]
+    names = [*_DAYS.items(), *_SAID_DAYS.items()]
+    found = [key for key, name in names if len(word) > 1 and name.casefold().startswith(word)]
     if not found:
         raise ValueError(
             tr(

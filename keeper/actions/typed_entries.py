@@ -14,6 +14,7 @@ from typing import TypeVar
 from keeper.actions.entry_words import remark_words
 from keeper.actions.keeping import Keeping
 from keeper.actions.typed_names import TYPED as _TYPED
+from keeper.actions.typed_names import either
 from keeper.actions.weighing import typed_grams
 from keeper.husbandry.animal import AnimalId, Sex, SexedBy
 from keeper.husbandry.events import (
@@ -77,9 +78,9 @@ _ENDS = ("end ", f"{tr('end', sense='a hold').casefold()} ")
 
 MONTHS = ("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec")
 _SPOKEN_MONTHS = tuple(name.casefold()[:3] for name in Writing().months)
-_DAY_WORDS = "|".join(("d", "day", "days", tr("day").casefold(), tr("days").casefold()))
+_FIGURES = re.compile(r"(\d{1,2})\.\s*(\d{1,2})\.\s*(\d{4})?")
 _DAY_MONTH = re.compile(r"(\d{1,2})\.?\s*([^\W\d_]{3})[^\W\d_]*\.?\s*(\d{4})?")
-_DAYS = re.compile(rf"\+?\s*(\d{{1,4}})\s*(?:{_DAY_WORDS})")
+_DAYS = re.compile(rf"\+?\s*(\d{{1,4}})\s*{either('d', 'day', 'days')}")
 _WEIGHT = re.compile(r"\s*(\d{1,6}(?:[.,]\d{1,3})?)\s*g?(?:\s*[,;]\s*|\s+)(\S.*)")
 
 
@@ -249,12 +250,29 @@ def _day(wanted: str, since: date) -> date:
     if days := _DAYS.fullmatch(wanted):
         return since + timedelta(days=int(days[1]))
     if named := _DAY_MONTH.fullmatch(wanted):
-        months = MONTHS if named[2] in MONTHS else _SPOKEN_MONTHS
-        month = months.index(named[2]) + 1
-        year = int(named[3]) if named[3] else since.year
-        found = date(year, month, int(named[1]))
-        return found if named[3] or found > since else found.replace(year=year + 1)
+        return _to_come(int(named[1]), month_named(named[2]), named[3], since)
+    if figures := _FIGURES.fullmatch(wanted):
+        return _to_come(int(figures[1]), int(figures[2]), figures[3], since)
     return date.fromisoformat(wanted)
+
+
+def _to_come(day: int, month: int, year: str | None, since: date) -> date:
+    """That day; of one without a year the next after *since*."""
+    if year:
+        return date(int(year), month, day)
+    found = date(since.year, month, day)
+    return found if found > since else found.replace(year=since.year + 1)
+
+
+def month_named(name: str) -> int:
+    """The month that the first three letters of *name*, casefolded, begin, in English or as the
+    words are. Raises ValueError.
+
+    >>> month_named("september"), month_named("may")
+    (9, 5)
+    """
+    months = MONTHS if name[:3] in MONTHS else _SPOKEN_MONTHS
+    return months.index(name[:3]) + 1
 
 
 def _named(text: str, options: Mapping[str, T], what: str = "word") -> str:

@@ -4,6 +4,7 @@ import re
 from dataclasses import replace
 
 from keeper.actions.typed_entries import Typed
+from keeper.actions.typed_names import either, keyword
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import Measured, TotalLength
 from keeper.husbandry.when import Happened
@@ -14,8 +15,20 @@ LONGEST_CM = 1_000.0
 
 HIGHEST_SCORE = 5.0
 _PART = re.compile(
-    r"(svl|snout to vent|score|total)?[ :=]*(\d{1,5}(?:[.,]\d{1,2})?) *(cm|mm)?", re.IGNORECASE
+    rf"({either('svl', 'snout to vent', 'score', 'total')})?"
+    r"[ :=]*(\d{1,5}(?:[.,]\d{1,2})?) *(cm|mm)?",
+    re.IGNORECASE,
 )
+_MEASURES = {
+    way: measure
+    for name, measure in (
+        ("svl", "svl"),
+        ("snout to vent", "svl"),
+        ("score", "score"),
+        ("total", "total"),
+    )
+    for way in keyword(name)
+}
 _BETWEEN = re.compile(r"\s*;\s*|,\s+")  # 61,5 is a number
 
 
@@ -87,7 +100,7 @@ _SECOND = tr_table(_ENGLISH)
 
 def _figure(match: re.Match[str]) -> tuple[str, float]:
     told, digits, unit = match[1], match[2], (match[3] or "").casefold()
-    name = "svl" if told is None else told.casefold().replace("snout to vent", "svl")
+    name = "svl" if told is None else _MEASURES[told.casefold()]
     value = float(digits.replace(",", "."))
     if told is None and not unit and value <= HIGHEST_SCORE:
         raise ValueError(

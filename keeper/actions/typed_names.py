@@ -3,6 +3,8 @@
 The English ones are always taken too; what is shown and typed in another language stands here.
 """
 
+import re
+
 from keeper.language import tr_table
 
 _ENGLISH = {
@@ -67,6 +69,70 @@ _ENGLISH = {
         "whole": "whole",
         "on loan": "on loan",
     },
+    "keyword": {
+        "given": "given",
+        "missed": "missed",
+        "stopped": "stopped",
+        "until": "until",
+        "every": "every",
+        "day": "day",
+        "days": "days",
+        "nights": "nights",
+        "d": "d",
+        "lot": "lot",
+        "batch": "batch",
+        "of": "of",
+        "by": "by",
+        "good": "good",
+        "egg": "egg",
+        "eggs": "eggs",
+        "slug": "slug",
+        "slugs": "slugs",
+        "locked": "locked",
+        "name": "name",
+        "line": "line",
+        "bought": "bought",
+        "room": "room",
+        "all": "all",
+        "from": "from",
+        "and": "and",
+        "to": "to",
+        "till": "till",
+        "today": "today",
+        "tonight": "tonight",
+        "tomorrow": "tomorrow",
+        "daily": "daily",
+        "every day": "every day",
+        "every night": "every night",
+        "svl": "svl",
+        "snout to vent": "snout to vent",
+        "score": "score",
+        "total": "total",
+        "shed": "shed",
+        "meal": "meal",
+        "weighing": "weighing",
+    },
 }
 
-TYPED = tr_table(_ENGLISH)["typed"]
+_NAMES = tr_table(_ENGLISH)
+TYPED = _NAMES["typed"]
+_KEYWORDS = _NAMES["keyword"]
+
+
+def keyword(name: str) -> tuple[str, ...]:
+    """What may be typed for the keyword *name*, casefolded: English, then the keeper's own.
+
+    >>> keyword("until")
+    ('until',)
+    """
+    return tuple(dict.fromkeys((name, *_KEYWORDS[name].casefold().split("|"))))
+
+
+def either(*names: str) -> str:
+    """A group of a regular expression that matches any of the keywords *names*, casefolded.
+
+    >>> either("to", "until")
+    '(?:until|to)'
+    """
+    ways = {way for name in names for way in keyword(name)}
+    return f"(?:{'|'.join(re.escape(way) for way in sorted(ways, key=lambda w: (-len(w), w)))})"

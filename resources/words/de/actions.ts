@@ -21,7 +21,7 @@
   </message>
   <message>
    <source>A body score lies between 1, thin, and 5, fat; got {told}.</source>
-   <translation>Ein Körperzustand liegt zwischen 1, dünn, und 5, fett; da steht {told}.</translation>
+   <translation>Ein Körperzustand liegt zwischen 1, mager, und 5, fett; eingegeben ist {told}.</translation>
   </message>
   <message>
    <source>A clutch needs the number of its good eggs first: {laid}.</source>
@@ -57,7 +57,7 @@
   </message>
   <message>
    <source>A length of {length:g} cm is none a snake has; svl 61.5, score 3, or total 74 are right, lengths in cm or with mm.</source>
-   <translation>Eine Länge von {length:g} cm hat keine Schlange; richtig sind svl 61.5, score 3 oder total 74, Längen in cm oder mit mm.</translation>
+   <translation>Eine Länge von {length:g} cm hat keine Schlange; richtig sind KRL 61,5, Zustand 3 oder gesamt 74, Längen in cm oder mit mm.</translation>
   </message>
   <message>
    <source>A line put aside needs a reason in your own words.</source>
@@ -380,6 +380,16 @@
    <translation>Junge brauchen den Code ihres Geleges: {hatched}.</translation>
   </message>
   <message>
+   <source>all</source>
+   <comment>keyword</comment>
+   <translation>alle</translation>
+  </message>
+  <message>
+   <source>and</source>
+   <comment>keyword</comment>
+   <translation>und</translation>
+  </message>
+  <message>
    <source>animal described</source>
    <translation>Tier beschrieben</translation>
   </message>
@@ -392,8 +402,8 @@
    <translation>wie die Tiere stehen</translation>
   </message>
   <message>
-   <source>as the vet wrote it: name / amount / route / until 12 Dec or 14 days / every 2 days / lot 7; or given, missed or stopped</source>
-   <translation>wie vom Tierarzt geschrieben: Name / Menge / Weg / until 12 Dez oder 14 days / every 2 days / lot 7; oder given, missed oder stopped (gegeben, versäumt, abgesetzt)</translation>
+   <source>as the vet wrote it: name / amount / route / until 12 Dec or 14 days / every 2 days or 2 times a day / lot 7; or given, missed or stopped</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>bag counted</source>
@@ -420,6 +430,11 @@
    <translation>Beutel geöffnet</translation>
   </message>
   <message>
+   <source>batch</source>
+   <comment>keyword</comment>
+   <translation>charge</translation>
+  </message>
+  <message>
    <source>before laying</source>
    <translation>vor der Ablage</translation>
   </message>
@@ -437,6 +452,11 @@
    <translation>Körperzustand {score}</translation>
   </message>
   <message>
+   <source>bought</source>
+   <comment>keyword</comment>
+   <translation>gekauft</translation>
+  </message>
+  <message>
    <source>bought, settling in</source>
    <translation>gekauft, wird eingewöhnt</translation>
   </message>
@@ -448,6 +468,11 @@
    <source>breathing</source>
    <comment>typed</comment>
    <translation>Atmung</translation>
+  </message>
+  <message>
+   <source>by</source>
+   <comment>keyword</comment>
+   <translation>durch</translation>
   </message>
   <message>
    <source>caution</source>
@@ -506,7 +531,7 @@
   </message>
   <message>
    <source>code, kind, sex, hatched, tub, name: 26-101, corn snake, f, 3 Sep 2026, B4-2, Wren; ? where it is not known; bought if it came from outside</source>
-   <translation>Code, Art, Geschlecht, geschlüpft, Box, Name: 26-101, Kornnatter, w, 3 Sep 2026, B4-2, Wren; ? was nicht bekannt ist; bought, wenn es von außen kam</translation>
+   <translation>Code, Art, Geschlecht, geschlüpft, Box, Name: 26-101, Kornnatter, w, 3. Sep 2026, B4-2, Wren; ?, wo es nicht bekannt ist; gekauft, wenn es von außen kam</translation>
   </message>
   <message>
    <source>cooling</source>
@@ -522,12 +547,32 @@
    <translation>Behandlungen</translation>
   </message>
   <message>
+   <source>d</source>
+   <comment>keyword</comment>
+   <translation>t</translation>
+  </message>
+  <message>
+   <source>daily</source>
+   <comment>keyword</comment>
+   <translation>täglich</translation>
+  </message>
+  <message>
    <source>daily round</source>
    <translation>Rundgang</translation>
   </message>
   <message>
    <source>daily rounds</source>
    <translation>Rundgänge</translation>
+  </message>
+  <message>
+   <source>day</source>
+   <comment>keyword</comment>
+   <translation>tag</translation>
+  </message>
+  <message>
+   <source>days</source>
+   <comment>keyword</comment>
+   <translation>tage</translation>
   </message>
   <message>
    <source>described as {code}</source>
@@ -560,8 +605,18 @@
    <translation>Ei</translation>
   </message>
   <message>
+   <source>egg</source>
+   <comment>keyword</comment>
+   <translation>ei</translation>
+  </message>
+  <message>
    <source>eggs</source>
    <translation>Eier</translation>
+  </message>
+  <message>
+   <source>eggs</source>
+   <comment>keyword</comment>
+   <translation>eier</translation>
   </message>
   <message>
    <source>empty tub</source>
@@ -586,12 +641,27 @@
    <translation>Enden von Pausen</translation>
   </message>
   <message>
+   <source>every</source>
+   <comment>keyword</comment>
+   <translation>alle|jeden</translation>
+  </message>
+  <message>
    <source>every 0 days is no feed night; every 4 days is right.</source>
    <translation>alle 0 Tage ist kein Futterabend; alle 4 Tage ist richtig.</translation>
   </message>
   <message>
    <source>every day</source>
    <translation>jeden Tag</translation>
+  </message>
+  <message>
+   <source>every day</source>
+   <comment>keyword</comment>
+   <translation>jeden tag</translation>
+  </message>
+  <message>
+   <source>every night</source>
+   <comment>keyword</comment>
+   <translation>jeden abend</translation>
   </message>
   <message>
    <source>every tub</source>
@@ -667,6 +737,21 @@
    <translation>tot gefunden</translation>
   </message>
   <message>
+   <source>friday</source>
+   <comment>weekday in full</comment>
+   <translation>freitag</translation>
+  </message>
+  <message>
+   <source>from</source>
+   <comment>keyword</comment>
+   <translation>ab</translation>
+  </message>
+  <message>
+   <source>given</source>
+   <comment>keyword</comment>
+   <translation>gegeben</translation>
+  </message>
+  <message>
    <source>gone</source>
    <translation>weg</translation>
   </message>
@@ -676,8 +761,13 @@
    <translation>weg</translation>
   </message>
   <message>
+   <source>good</source>
+   <comment>keyword</comment>
+   <translation>gute</translation>
+  </message>
+  <message>
    <source>good eggs, slugs, grams of the clutch, its code: 8, 2 slugs, 61 g, 26-9</source>
-   <translation>gute Eier, Wachseier (slugs), Gramm des Geleges, sein Code: 8, 2 slugs, 61 g, 26-9</translation>
+   <translation>gute Eier, Wachseier, Gramm des Geleges, sein Code: 8, 2 Wachseier, 61 g, 26-9</translation>
   </message>
   <message>
    <source>grade, bag and number: mouse fuzzy: 14: 200</source>
@@ -808,6 +898,11 @@
    <translation>liegen gelassen</translation>
   </message>
   <message>
+   <source>line</source>
+   <comment>keyword</comment>
+   <translation>linie</translation>
+  </message>
+  <message>
    <source>line of the plan</source>
    <translation>Planzeile</translation>
   </message>
@@ -852,13 +947,28 @@
    <translation>Lebendfutter erlaubt: {told}</translation>
   </message>
   <message>
+   <source>locked</source>
+   <comment>keyword</comment>
+   <translation>kopulation</translation>
+  </message>
+  <message>
    <source>looked into {place}</source>
    <translation>hineingeschaut: {place}</translation>
+  </message>
+  <message>
+   <source>lot</source>
+   <comment>keyword</comment>
+   <translation>charge</translation>
   </message>
   <message>
    <source>male</source>
    <comment>typed</comment>
    <translation>Männchen</translation>
+  </message>
+  <message>
+   <source>meal</source>
+   <comment>keyword</comment>
+   <translation>mahlzeit</translation>
   </message>
   <message>
    <source>measurement</source>
@@ -867,6 +977,11 @@
   <message>
    <source>measurements</source>
    <translation>Messungen</translation>
+  </message>
+  <message>
+   <source>missed</source>
+   <comment>keyword</comment>
+   <translation>versäumt</translation>
   </message>
   <message>
    <source>missing</source>
@@ -887,6 +1002,11 @@
    <translation>Milben, {where}: {told}</translation>
   </message>
   <message>
+   <source>monday</source>
+   <comment>weekday in full</comment>
+   <translation>montag</translation>
+  </message>
+  <message>
    <source>move</source>
    <translation>Umzug</translation>
   </message>
@@ -899,8 +1019,17 @@
    <translation>Umzüge</translation>
   </message>
   <message>
+   <source>name</source>
+   <comment>keyword</comment>
+   <translation>name</translation>
+  </message>
+  <message>
    <source>name Wren / line Sandpaper, either or both</source>
-   <translation>name Wren / line Sandpapier, eines oder beide</translation>
+   <translation>Name Wren / Linie Sandpaper, eines oder beides</translation>
+  </message>
+  <message>
+   <source>name {name}</source>
+   <translation>Name {name}</translation>
   </message>
   <message>
    <source>new arrival</source>
@@ -910,6 +1039,11 @@
   <message>
    <source>night answered</source>
    <translation>Abend beantwortet</translation>
+  </message>
+  <message>
+   <source>nights</source>
+   <comment>keyword</comment>
+   <translation>abende</translation>
   </message>
   <message>
    <source>nights answered</source>
@@ -960,6 +1094,11 @@
   <message>
    <source>noted: {note}</source>
    <translation>notiert: {note}</translation>
+  </message>
+  <message>
+   <source>of</source>
+   <comment>keyword</comment>
+   <translation>von</translation>
   </message>
   <message>
    <source>offer</source>
@@ -1052,8 +1191,16 @@
    <translation>Genehmigung</translation>
   </message>
   <message>
+   <source>permit of the house</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>permits</source>
    <translation>Genehmigungen</translation>
+  </message>
+  <message>
+   <source>permits of the house</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>pipped</source>
@@ -1160,6 +1307,11 @@
    <translation>Ergebnis einer Kotuntersuchung</translation>
   </message>
   <message>
+   <source>room</source>
+   <comment>keyword</comment>
+   <translation>raum</translation>
+  </message>
+  <message>
    <source>room/+/air = +  or  room/b3/air = K1, temp, time  is right</source>
    <translation>richtig ist room/+/air = +  oder  room/b3/air = K1, temp, time</translation>
   </message>
@@ -1192,6 +1344,16 @@
    <translation>Runden geschlossen</translation>
   </message>
   <message>
+   <source>saturday</source>
+   <comment>weekday in full</comment>
+   <translation>samstag</translation>
+  </message>
+  <message>
+   <source>score</source>
+   <comment>keyword</comment>
+   <translation>zustand</translation>
+  </message>
+  <message>
    <source>seen</source>
    <comment>typed</comment>
    <translation>gesehen</translation>
@@ -1212,6 +1374,11 @@
   <message>
    <source>sexes</source>
    <translation>Geschlechter</translation>
+  </message>
+  <message>
+   <source>shed</source>
+   <comment>keyword</comment>
+   <translation>häutung</translation>
   </message>
   <message>
    <source>shed in pieces</source>
@@ -1253,8 +1420,23 @@
    <translation>Wachsei</translation>
   </message>
   <message>
+   <source>slug</source>
+   <comment>keyword</comment>
+   <translation>wachsei</translation>
+  </message>
+  <message>
    <source>slugs</source>
    <translation>Wachseier</translation>
+  </message>
+  <message>
+   <source>slugs</source>
+   <comment>keyword</comment>
+   <translation>wachseier</translation>
+  </message>
+  <message>
+   <source>snout to vent</source>
+   <comment>keyword</comment>
+   <translation>kopf-rumpf</translation>
   </message>
   <message>
    <source>sold</source>
@@ -1311,6 +1493,11 @@
    <translation>noch da, entfernt</translation>
   </message>
   <message>
+   <source>stopped</source>
+   <comment>keyword</comment>
+   <translation>abgesetzt</translation>
+  </message>
+  <message>
    <source>straining</source>
    <comment>typed</comment>
    <translation>Pressen</translation>
@@ -1319,6 +1506,16 @@
    <source>stuck shed</source>
    <comment>typed</comment>
    <translation>Häutungsreste</translation>
+  </message>
+  <message>
+   <source>sunday</source>
+   <comment>weekday in full</comment>
+   <translation>sonntag</translation>
+  </message>
+  <message>
+   <source>svl</source>
+   <comment>keyword</comment>
+   <translation>krl</translation>
   </message>
   <message>
    <source>tail</source>
@@ -1368,8 +1565,23 @@
    <translation>Verbleib von Eiern</translation>
   </message>
   <message>
+   <source>thursday</source>
+   <comment>weekday in full</comment>
+   <translation>donnerstag</translation>
+  </message>
+  <message>
+   <source>till</source>
+   <comment>keyword</comment>
+   <translation>bis</translation>
+  </message>
+  <message>
    <source>time {name}</source>
    <translation>Zeit {name}</translation>
+  </message>
+  <message>
+   <source>to</source>
+   <comment>keyword</comment>
+   <translation>bis</translation>
   </message>
   <message>
    <source>to {place}</source>
@@ -1378,6 +1590,26 @@
   <message>
    <source>to {place}, with {names}</source>
    <translation>nach {place}, zu {names}</translation>
+  </message>
+  <message>
+   <source>today</source>
+   <comment>keyword</comment>
+   <translation>heute</translation>
+  </message>
+  <message>
+   <source>tomorrow</source>
+   <comment>keyword</comment>
+   <translation>morgen</translation>
+  </message>
+  <message>
+   <source>tonight</source>
+   <comment>keyword</comment>
+   <translation>heute abend</translation>
+  </message>
+  <message>
+   <source>total</source>
+   <comment>keyword</comment>
+   <translation>gesamt</translation>
   </message>
   <message>
    <source>total length</source>
@@ -1421,9 +1653,19 @@
    <translation>Boxen gereinigt</translation>
   </message>
   <message>
+   <source>tuesday</source>
+   <comment>weekday in full</comment>
+   <translation>dienstag</translation>
+  </message>
+  <message>
    <source>unknown</source>
    <comment>typed</comment>
    <translation>unbekannt</translation>
+  </message>
+  <message>
+   <source>until</source>
+   <comment>keyword</comment>
+   <translation>bis</translation>
   </message>
   <message>
    <source>vet</source>
@@ -1444,12 +1686,22 @@
    <translation>Weg, ein Geschlecht zu kennen</translation>
   </message>
   <message>
+   <source>wednesday</source>
+   <comment>weekday in full</comment>
+   <translation>mittwoch</translation>
+  </message>
+  <message>
+   <source>weighing</source>
+   <comment>keyword</comment>
+   <translation>wägung</translation>
+  </message>
+  <message>
    <source>weight {weight}</source>
    <translation>Gewicht {weight}</translation>
   </message>
   <message>
    <source>who with, then locked if a lock was seen: Bram, locked</source>
-   <translation>mit wem, dann locked, wenn eine Kopulation gesehen wurde: Bram, locked</translation>
+   <translation>mit wem, dann Kopulation, wenn sie gesehen wurde: Bram, Kopulation</translation>
   </message>
   <message>
    <source>whole</source>
@@ -1612,7 +1864,7 @@
   </message>
   <message>
    <source>{digits!r} may be a length or a score; svl {digits} or score {digits}.</source>
-   <translation>{digits!r} kann eine Länge oder ein Körperzustand sein; svl {digits} oder score {digits}.</translation>
+   <translation>{digits!r} kann eine Länge oder ein Körperzustand sein; KRL {digits} oder Zustand {digits}.</translation>
   </message>
   <message>
    <source>{digits} holds a slip: its check digit does not fit.</source>
@@ -1669,6 +1921,10 @@
   <message>
    <source>{kind} until {day}</source>
    <translation>{kind} bis {day}</translation>
+  </message>
+  <message>
+   <source>{kind} {number}, of the house, until {on}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{kind} {number}, until {on}</source>
@@ -1748,7 +2004,7 @@
   </message>
   <message>
    <source>{part!r} is no length and no score; svl 61.5, score 3, or total 74 are right, lengths in cm or with mm.</source>
-   <translation>{part!r} ist weder Länge noch Körperzustand; richtig sind svl 61.5, score 3 oder total 74, Längen in cm oder mit mm.</translation>
+   <translation>{part!r} ist weder Länge noch Körperzustand; richtig sind KRL 61,5, Zustand 3 oder gesamt 74, Längen in cm oder mit mm.</translation>
   </message>
   <message>
    <source>{part!r} is not understood; {laid}.</source>
@@ -1887,6 +2143,10 @@
    <translation>{there} ist in {place}: {arrive} käme dazu.</translation>
   </message>
   <message>
+   <source>{times} times a day, {every}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{told!r} names no tub; rack, row and tub such as B3·2 or b3-2 do.</source>
    <translation>{told!r} nennt keine Box; Rack, Reihe und Box wie B3·2 oder b3-2 tun es.</translation>
   </message>
@@ -1963,6 +2223,10 @@
    <translation>{typed!r} zählt keinen Beutel; {right}.</translation>
   </message>
   <message>
+   <source>{typed!r} is more than a permit has; {right}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{typed!r} is no clutch of hers; {known}.</source>
    <translation>{typed!r} ist keines ihrer Gelege; {known}.</translation>
   </message>
@@ -1992,7 +2256,7 @@
   </message>
   <message>
    <source>{typed} names no absence; 5 Dec to 14 Dec, 2026-12-05 to 2026-12-14 or 9 days is right.</source>
-   <translation>{typed} nennt keine Abwesenheit; 5 Dec to 14 Dec, 2026-12-05 to 2026-12-14 oder 9 days ist richtig.</translation>
+   <translation>{typed} nennt keine Abwesenheit; richtig ist 5. Dez bis 14. Dez, 2026-12-05 bis 2026-12-14 oder 9 Tage.</translation>
   </message>
   <message>
    <source>{wanted!r} is no size of a rack; rows x tubs, such as 7x10, are right (at most {rows_most}x{tubs_most}).</source>
@@ -2008,7 +2272,7 @@
   </message>
   <message>
    <source>{word!r} is no feed night; tue fri, every 4 days, or a rule such as FREQ=WEEKLY;BYDAY=WE,SA is right.</source>
-   <translation>{word!r} ist kein Futterabend; richtig ist tue fri, every 4 days oder eine Regel wie FREQ=WEEKLY;BYDAY=WE,SA.</translation>
+   <translation>{word!r} ist kein Futterabend; richtig ist di fr, alle 4 Tage oder eine Regel wie FREQ=WEEKLY;BYDAY=WE,SA.</translation>
   </message>
   <message>
    <source>{words}, lot {lot}</source>

@@ -427,6 +427,10 @@
    <translation>Nicht anfassen, umsetzen, baden oder beim Häuten helfen; kein Lebendfutter geben; keinen Inkubator öffnen, keinen Thermostat verstellen; niemanden sonst zu den Tieren lassen.</translation>
   </message>
   <message>
+   <source>Dose due on {on:day}, {times:n} a day, {told:n} of them written: {medicine}, {amount}, {route}, as the vet wrote it; one at a time, never two at once.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Dose {number:n} of {doses:n} due on {on:day}: {medicine}, {amount}, {route}, as the vet wrote it.</source>
    <translation>Gabe {number:n} von {doses:n} fällig am {on:day}: {medicine}, {amount}, {route}, wie vom Tierarzt aufgeschrieben.</translation>
   </message>

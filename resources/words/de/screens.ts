@@ -106,7 +106,7 @@
   </message>
   <message>
    <source>Away from, to (5 Dec to 14 Dec; 9 days)</source>
-   <translation>Fort von, bis (5 Dec to 14 Dec; 9 days)</translation>
+   <translation>Abwesend von, bis (5. Dez bis 14. Dez; 9 Tage)</translation>
   </message>
   <message>
    <source>BITES</source>
@@ -133,6 +133,10 @@
    <translation>ABSCHLIESSEN</translation>
   </message>
   <message>
+   <source>Called off; nothing was written.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Card for a buyer</source>
    <translation>Abgabekarte</translation>
   </message>
@@ -150,7 +154,7 @@
   </message>
   <message>
    <source>Cleaned (B3·4, B3 or B; add spot for a spot clean)</source>
-   <translation>Gereinigt (B3·4, B3 oder B; mit spot nur stellenweise)</translation>
+   <translation>Gereinigt (B3·4, B3 oder B; mit stellenweise nur stellenweise)</translation>
   </message>
   <message>
    <source>Close the round</source>
@@ -166,7 +170,7 @@
   </message>
   <message>
    <source>Daily round done (the room, a rack or a row)</source>
-   <translation>Rundgang gemacht (room, ein Rack oder eine Reihe)</translation>
+   <translation>Rundgang gemacht (Raum, ein Rack oder eine Reihe)</translation>
   </message>
   <message>
    <source>Day or month first cannot be told: O changes it.</source>
@@ -342,7 +346,7 @@
   </message>
   <message>
    <source>Feed on (tue fri, every 4 days, or a rule)</source>
-   <translation>Füttern am (tue fri, every 4 days oder eine Regel)</translation>
+   <translation>Füttern am (di fr, alle 4 Tage oder eine Regel)</translation>
   </message>
   <message>
    <source>Females</source>
@@ -415,6 +419,10 @@
   <message>
    <source>It comes back with {end}. Put aside twice and back again, it goes one step up. Records takes it back at once.</source>
    <translation>Wiederkehr: {end}. Zweimal beiseitegelegt und wieder da, rückt es eine Stufe auf. „Aufzeichnungen“ nimmt es sofort zurück.</translation>
+  </message>
+  <message>
+   <source>It comes whole or not at all.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>It is not there now; the next backup will say so and stay beside the book alone.</source>
@@ -869,6 +877,10 @@
    <translation>Genehmigung</translation>
   </message>
   <message>
+   <source>Permit of the house ({right})</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Photo</source>
    <translation>Foto</translation>
   </message>
@@ -927,10 +939,6 @@
   <message>
    <source>Read; nothing is written yet.</source>
    <translation>Gelesen; noch ist nichts geschrieben.</translation>
-  </message>
-  <message>
-   <source>Reading the other book.</source>
-   <translation>Das andere Buch wird gelesen.</translation>
   </message>
   <message>
    <source>Reading the racks</source>
@@ -995,6 +1003,10 @@
   <message>
    <source>Shed sign</source>
    <translation>Häutungszeichen</translation>
+  </message>
+  <message>
+   <source>Something is being read or written already; Esc calls it off.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Something is wrong with the book: {flaw}</source>
@@ -1107,6 +1119,10 @@
   <message>
    <source>The next tub</source>
    <translation>Nächste Box</translation>
+  </message>
+  <message>
+   <source>The other book is being joined</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>The password goes over the network as it is: only in a network of your own, or C for TLS.</source>
@@ -1377,10 +1393,6 @@
    <translation>Eine geheilte Kopie wird geschrieben.</translation>
   </message>
   <message>
-   <source>Writing out.</source>
-   <translation>Wird geschrieben.</translation>
-  </message>
-  <message>
    <source>Written: {name}.</source>
    <translation>Geschrieben: {name}.</translation>
   </message>
@@ -1423,6 +1435,10 @@
   <message>
    <source>a password</source>
    <translation>mit Passwort</translation>
+  </message>
+  <message>
+   <source>a permit or licence of the house</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>a place, such as B4·2</source>
@@ -1539,6 +1555,10 @@
   <message>
    <source>begin these</source>
    <translation>diese beginnen</translation>
+  </message>
+  <message>
+   <source>call off what is being read or written</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>called, {day}</source>
@@ -1880,7 +1900,7 @@
   </message>
   <message>
    <source>kind, end or open, reason: vet, 12 Dec, swelling. end vet ends it. Kinds: {kinds}</source>
-   <translation>Art, Ende oder open, Grund: vet, 12 Dec, Schwellung. end vet beendet sie. Arten: {kinds}</translation>
+   <translation>Art, Ende oder offen, Grund: Tierarzt, 12. Dez, Schwellung. Ende Tierarzt beendet sie. Arten: {kinds}</translation>
   </message>
   <message>
    <source>laid {day}, {ago}</source>
@@ -2364,8 +2384,8 @@
    <translation>Futter gezählt: ein neuer Beutel oder was in einem bleibt</translation>
   </message>
   <message>
-   <source>prey counted; mites; dose</source>
-   <translation>Futter gezählt; Milben; Gabe</translation>
+   <source>prey; mites; dose; permit</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>probe</source>
@@ -2519,7 +2539,7 @@
   </message>
   <message>
    <source>snout to vent in cm, score 1 thin to 5 fat: 61.5, score 3, a note</source>
-   <translation>Schnauze bis Kloake in cm, score 1 mager bis 5 fett: 61.5, score 3, eine Notiz</translation>
+   <translation>Kopf-Rumpf-Länge in cm, Zustand 1 mager bis 5 fett: 61,5, Zustand 3, eine Notiz</translation>
   </message>
   <message>
    <source>some racks</source>
@@ -2751,7 +2771,7 @@
   </message>
   <message>
    <source>whole or spot, then a note; Enter alone is whole</source>
-   <translation>whole oder spot, dann eine Notiz; nur Enter heißt whole</translation>
+   <translation>ganz oder stellenweise, dann eine Notiz; nur Enter heißt ganz</translation>
   </message>
   <message>
    <source>why? the pad names the reasons</source>
