@@ -46,6 +46,7 @@ _NUMBERS: dict[str, st.SearchStrategy[Any]] = {
     "slugs": st.integers(0, 20),
     "line": st.integers(0, 200),
     "every_days": st.integers(1, 365),
+    "times_a_day": st.none() | st.integers(1, 12),
     "items": st.integers(0, 500),
     "readings": st.integers(0, 10**6),
     "aside": st.integers(0, 10**6),

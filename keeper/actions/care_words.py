@@ -3,7 +3,7 @@
 from typing import Any
 
 from keeper.husbandry.care import Dose, DoseTold, Eggs, FaecalTest, Medicine, Permit
-from keeper.husbandry.house import MiteStep, PreyCounted
+from keeper.husbandry.house import HousePermit, MiteStep, PreyCounted
 from keeper.language import tr
 from keeper.reports.figures import counted, day, days
 from keeper.reports.prey_words import prey_words
@@ -28,6 +28,9 @@ def care_words(event: Any) -> str:
             return _eggs(event)
         case MiteStep():
             return _mites(event)
+        case HousePermit():
+            told = {"kind": event.kind, "number": event.number, "on": day(event.expires)}
+            return tr("{kind} {number}, of the house, until {on}", **told)
         case PreyCounted():
             left = _ITEMS(event.items)
             prey = prey_words(event.prey)
@@ -37,6 +40,8 @@ def care_words(event: Any) -> str:
 
 def _medicine(event: Medicine) -> str:
     every = tr("every day") if event.every_days == 1 else tr("every {n}", n=days(event.every_days))
+    if event.doses_a_day > 1:
+        every = tr("{times} times a day, {every}", times=event.doses_a_day, every=every)
     told = {"name": event.medicine, "amount": event.amount, "route": event.route}
     until = day(event.last_on)
     words = tr("{name}, {amount}, {route}, {every} until {until}", every=every, until=until, **told)

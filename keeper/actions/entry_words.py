@@ -55,6 +55,7 @@ KINDS: Mapping[str, Callable[[float], str]] = {
     "eggs": counted("word of eggs", "words of eggs"),
     "prey_counted": counted("bag counted", "bags counted"),
     "mite_step": counted("step against mites", "steps against mites"),
+    "house_permit": counted("permit of the house", "permits of the house"),
     "place_aside": counted("place put aside", "places put aside"),
     "readings_taken": counted("file of readings", "files of readings"),
 }

@@ -1,4 +1,4 @@
-"""Typed about the house: prey counted in or anew, and steps against mites in a rack or the room."""
+"""Typed about the house: prey counted in or anew, steps against mites, permits of the keeper."""
 
 import re
 from collections.abc import Iterable
@@ -6,8 +6,9 @@ from collections.abc import Iterable
 from keeper.actions.care_words import care_words
 from keeper.actions.keeping import Keeping, Written, animals_on
 from keeper.actions.noting import note
+from keeper.actions.typed_care import PERMIT, permit_parts
 from keeper.actions.typed_entries import chosen
-from keeper.husbandry.house import MiteStep, MitesTold, PreyCounted
+from keeper.husbandry.house import HousePermit, MiteStep, MitesTold, PreyCounted
 from keeper.husbandry.place import place_of
 from keeper.husbandry.when import at_instant
 from keeper.language import tr
@@ -53,6 +54,23 @@ def mite_step(keeping: Keeping, text: str) -> Written:
         happened=at_instant(keeping.now()), place=place, told=found, treatment=rest.strip() or None
     )
     return note(keeping, "mites", event, where=place or tr("the room"), what=care_words(event))
+
+
+def house_permit(keeping: Keeping, text: str) -> Written:
+    """Write a permit of the keeper, not of one animal: ``keeping licence / 24-7 / 30 Jun 2027``.
+
+    Raises:
+        ValueError: kind, number or last day is missing, or more than these was typed.
+    """
+    kind, number, expires, *rest = permit_parts(text, keeping.today)
+    if rest:
+        raise ValueError(
+            tr("{typed!r} is more than a permit has; {right}.", typed=rest[0], right=PERMIT)
+        )
+    event = HousePermit(
+        happened=at_instant(keeping.now()), kind=kind, number=number, expires=expires
+    )
+    return note(keeping, "permit", event, what=care_words(event))
 
 
 def grade_named(keeping: Keeping, text: str) -> str:

@@ -11,13 +11,14 @@ from keeper.actions.keeping import Keeping
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.care import Dose, Eggs, FaecalTest, Medicine, Permit
 from keeper.husbandry.events import AnimalEvent, Clutch
-from keeper.husbandry.house import BagOpened, MiteStep, PreyCounted
+from keeper.husbandry.house import BagOpened, HousePermit, MiteStep, PreyCounted
 from keeper.husbandry.now import AnimalNow
 from keeper.rules.watch_eggs import TOLD_FOR_DAYS, ClutchFacts, egg_lines
 from keeper.rules.watch_facts import Course, WatchLine
 from keeper.rules.watch_medicine import courses
 from keeper.rules.watch_mites import mite_lines
 from keeper.rules.watch_prey import Bag, bags_left, prey_lines
+from keeper.rules.watch_tests import permit_lines
 from keeper.store import reading
 from keeper.store.prey_used import prey_used
 
@@ -53,12 +54,13 @@ def care_told(keeping: Keeping, on: date) -> CareTold:
 
 
 def kept_lines(keeping: Keeping, everyone: Sequence[AnimalNow], on: date) -> tuple[WatchLine, ...]:
-    """Lines about clutches, prey and mites on the day *on*. everyone: also those who left."""
+    """Lines about clutches, prey, mites papers of the house. everyone: those who left too."""
     here = [row for row in everyone if row.in_the_room]
     return (
         *egg_lines(clutch_facts(keeping, everyone, on), _instant(keeping, on)),
         *mite_lines(_until(keeping, MiteStep, on), here, on),
         *_prey(keeping, on),
+        *permit_lines(_until(keeping, HousePermit, on), on),
     )
 
 

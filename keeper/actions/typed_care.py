@@ -8,6 +8,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
+from typing import Any
 
 from keeper.actions.care_words import care_words
 from keeper.actions.keeping import Keeping
@@ -32,8 +33,8 @@ from keeper.rules.watch_medicine import MISSED_TOLD_DAYS, due_days, is_ticked
 from keeper.store import reading
 
 MEDICINE = tr(
-    "as the vet wrote it: name / amount / route / until 12 Dec or 14 days / every 2 days / lot 7;"
-    " or given, missed or stopped"
+    "as the vet wrote it: name / amount / route / until 12 Dec or 14 days / every 2 days or"
+    " 2 times a day / lot 7; or given, missed or stopped"
 )
 FAECAL = tr("sent, clear, or found: and what the laboratory says")
 PERMIT = tr("kind / number / last day: transfer permit / 26-118 / 30 Jun 2027")
@@ -44,6 +45,7 @@ _RESULTS = {result.value: result for result in FaecalResult}
 _FATES = {fate.value: fate for fate in EggFate}
 _STROKE = re.compile(r"\s+/\s+|\s*;\s*")
 _EVERY = re.compile(r"every\s+(?:(\d{1,3})\s*(?:d|day|days)|day)|daily", re.IGNORECASE)
+_TIMES = re.compile(r"(?:(\d{1,2})\s*(?:times|x)|twice)\s+(?:a day|daily)", re.IGNORECASE)
 _UNTIL = re.compile(r"until\s+(\S.*)", re.IGNORECASE)
 _LASTS = re.compile(r"(\d{1,3})\s*(?:d|day|days)", re.IGNORECASE)
 _LOT = re.compile(r"(?:lot|batch)\s+(\S.*)", re.IGNORECASE)
@@ -137,18 +139,28 @@ def permit_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
     Raises:
         ValueError: kind, number or last day is missing.
     """
-    parts = _between(text)
-    if len(parts) < 3 or not all(parts[:3]):
-        raise ValueError(tr("A permit needs {parts}.", parts=PERMIT))
+    kind, number, expires, *notes = permit_parts(text, happened.day)
     event = Permit(
         animal=animal,
         happened=happened,
-        kind=parts[0],
-        number=parts[1],
-        expires=day_typed(parts[2], happened.day),
-        note=" / ".join(parts[3:]) or None,
+        kind=kind,
+        number=number,
+        expires=expires,
+        note=" / ".join(notes) or None,
     )
     return _typed("permit", event)
+
+
+def permit_parts(text: str, on: date) -> tuple[Any, ...]:
+    """Kind, number and last day of a permit typed on the day *on*, then what else was typed.
+
+    Raises:
+        ValueError: one of the three is missing.
+    """
+    parts = _between(text)
+    if len(parts) < 3 or not all(parts[:3]):
+        raise ValueError(tr("A permit needs {parts}.", parts=PERMIT))
+    return (*parts[:2], day_typed(parts[2], on), *parts[3:])
 
 
 def eggs_typed(animal: AnimalId, happened: Happened, text: str, *, laid: Sequence[Clutch]) -> Typed:
@@ -181,10 +193,12 @@ def _course(animal: AnimalId, happened: Happened, text: str) -> Typed:
         raise ValueError(tr("A course needs {parts}.", parts=MEDICINE))
     name, amount, route, *rest = parts
     last_on: date | None = None
-    every_days, lot, notes = 1, None, []
+    every_days, times, lot, notes = 1, None, None, []
     for part in rest:
         if every := _EVERY.fullmatch(part):
             every_days = int(every[1] or 1)
+        elif often := _TIMES.fullmatch(part):
+            times = int(often[1] or 2)
         elif until := _UNTIL.fullmatch(part):
             last_on = day_typed(until[1], happened.day)
         elif days := _LASTS.fullmatch(part):
@@ -206,6 +220,7 @@ def _course(animal: AnimalId, happened: Happened, text: str) -> Typed:
         last_on=last_on,
         every_days=every_days,
         lot=lot,
+        times_a_day=None if times == 1 else times,
     )
     return _typed("medicine", event)
 

@@ -5,7 +5,7 @@ from datetime import date
 from enum import StrEnum
 
 from keeper.husbandry.about import AnimalEvent
-from keeper.husbandry.impossible import DOSE_DAYS, EGGS, impossible
+from keeper.husbandry.impossible import DOSE_DAYS, DOSES_A_DAY, EGGS, impossible
 
 
 class DoseTold(StrEnum):
@@ -36,7 +36,8 @@ class Medicine(AnimalEvent):
     """A course as the vet wrote it; happened is when it was written into the book.
 
     amount, route and lot are the vet's and the label's own words, never reckoned with.
-    first_on and last_on: the first and last day of a dose, both included.
+    first_on and last_on: the first and last day of a dose, both included. times_a_day: None is
+    once; more doses lie on each of its days.
     """
 
     medicine: str
@@ -46,10 +47,17 @@ class Medicine(AnimalEvent):
     last_on: date
     every_days: int = 1
     lot: str | None = None
+    times_a_day: int | None = None
 
     def __post_init__(self) -> None:
         if not 0 < self.every_days <= 365:
             raise impossible(DOSE_DAYS, self.every_days)
+        if self.times_a_day is not None and not 0 < self.times_a_day <= 12:
+            raise impossible(DOSES_A_DAY, self.times_a_day)
+
+    @property
+    def doses_a_day(self) -> int:
+        return self.times_a_day or 1
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

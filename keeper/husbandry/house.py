@@ -105,6 +105,16 @@ class MiteStep:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class HousePermit:
+    """A permit or licence of the keeper, not of one animal. expires: its last day."""
+
+    happened: Happened
+    kind: str
+    number: str
+    expires: date
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class PlaceAside:
     """A line of the watch about a place, a bag or a keeper, put aside with a reason and an end.
 
@@ -133,4 +143,6 @@ class ReadingsTaken:
     aside: int
 
 
-AboutRoom = DailyRound | BagOpened | PreyCounted | MiteStep | PlaceAside | ReadingsTaken
+AboutRoom = (
+    DailyRound | BagOpened | PreyCounted | MiteStep | HousePermit | PlaceAside | ReadingsTaken
+)

@@ -8,6 +8,7 @@ WEIGHT = tr_noop("a weight must be more than 0 g, got {value!r}")
 LENGTH = tr_noop("a length must be more than 0 cm, got {value!r}")
 SCORE = tr_noop("a body score lies between 1 and 5, got {value!r}")
 DOSE_DAYS = tr_noop("a dose is due each 1 to 365 days, got {value!r}")
+DOSES_A_DAY = tr_noop("a medicine is given 1 to 12 times a day, got {value!r}")
 EGGS = tr_noop("the number of eggs must be more than 0, got {value!r}")
 BAG_ITEMS = tr_noop("a bag holds 0 items or more, got {value!r}")
 

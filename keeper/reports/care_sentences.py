@@ -10,6 +10,10 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
         "Dose {number:n} of {doses:n} due on {on:day}: {medicine}, {amount}, {route}, as the vet"
         " wrote it."
     ),
+    "dose of several a day due": (
+        "Dose due on {on:day}, {times:n} a day, {told:n} of them written: {medicine}, {amount},"
+        " {route}, as the vet wrote it; one at a time, never two at once."
+    ),
     "dose missed, never doubled, ask a reptile vet": (
         "{medicine} missed: {count:n}, the first on {on:day}; never double a dose, ask a reptile"
         " vet."

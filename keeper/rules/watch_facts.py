@@ -72,7 +72,9 @@ class Signal:
 class Course:
     """One medicine on one day: the day whose dose is due, if any, and those that were missed.
 
-    number: which dose of how many *doses* the due one is, 0 where none is.
+    number: which dose of how many *doses* the due one is, 0 where none is; told: how many were
+    told of on its day, where there are more than one a day. A day stands in *missed* once for
+    each of its doses.
     """
 
     medicine: Medicine
@@ -80,6 +82,7 @@ class Course:
     number: int
     doses: int
     missed: tuple[date, ...]
+    told: int = 0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

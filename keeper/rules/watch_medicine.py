@@ -1,7 +1,9 @@
 """Courses of medicine as the vet wrote them: a dose that is due, and one that was missed.
 
-Nothing is reckoned of amounts: they are repeated in the vet's own words. A missed dose is told
-until the keeper has written what became of it; it is never added to another.
+Of several doses a day one is missed when its day is over; on the first day of a course one is
+enough, because it may have begun in the evening. Nothing is reckoned of amounts: they are
+repeated in the vet's own words. A missed dose is told until the keeper has written what became
+of it; it is never added to another.
 """
 
 from collections.abc import Iterable, Iterator, Sequence
@@ -15,6 +17,7 @@ from keeper.rules.watch_facts import Course, Severity, Signal, WatchFacts
 
 WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("dose due", ("medicine", "amount", "route", "on", "number", "doses")),
+    ("dose of several a day due", ("medicine", "amount", "route", "on", "told", "times")),
     ("dose missed, never doubled, ask a reptile vet", ("medicine", "on", "count")),
     ("weight beside a dose", ("weight_g", "weighed_on")),
     ("ends with a dose written", ()),
@@ -43,10 +46,15 @@ def courses(medicines: Iterable[Medicine], told: Iterable[Dose], today: date) ->
     return tuple(course for course in found if course.due_on or course.missed)
 
 
-def is_ticked(medicine: Medicine, due_on: date, doses: Iterable[Dose]) -> bool:
-    """Whether something was told of the dose of *due_on*, before the next one was due."""
+def told_of(medicine: Medicine, due_on: date, doses: Iterable[Dose]) -> int:
+    """How many doses of *due_on* something was told of, before the next ones were due."""
     next_on = due_on + timedelta(days=medicine.every_days)
-    return any(due_on <= dose.happened.day < next_on for dose in doses)
+    return sum(due_on <= dose.happened.day < next_on for dose in doses)
+
+
+def is_ticked(medicine: Medicine, due_on: date, doses: Iterable[Dose]) -> bool:
+    """Whether something was told of every dose of *due_on*."""
+    return told_of(medicine, due_on, doses) >= medicine.doses_a_day
 
 
 def medicine_signals(facts: WatchFacts, today: date) -> Iterator[Signal]:
@@ -65,15 +73,7 @@ def medicine_signals(facts: WatchFacts, today: date) -> Iterator[Signal]:
 def _why(course: Course, now: AnimalNow) -> Iterator[Reason]:
     medicine = course.medicine
     if course.due_on is not None:
-        yield because(
-            "dose due",
-            medicine=medicine.medicine,
-            amount=medicine.amount,
-            route=medicine.route,
-            on=course.due_on,
-            number=course.number,
-            doses=course.doses,
-        )
+        yield _due(course, course.due_on)
     if course.missed:
         count, first = len(course.missed), course.missed[0]
         missed: dict[str, Figure] = {"medicine": medicine.medicine, "on": first, "count": count}
@@ -82,10 +82,23 @@ def _why(course: Course, now: AnimalNow) -> Iterator[Reason]:
         yield because("weight beside a dose", weight_g=now.weight_g, weighed_on=now.weighed_on)
 
 
+def _due(course: Course, on: date) -> Reason:
+    medicine, times = course.medicine, course.medicine.doses_a_day
+    told: dict[str, Figure] = {
+        "medicine": medicine.medicine,
+        "amount": medicine.amount,
+        "route": medicine.route,
+        "on": on,
+    }
+    if times > 1:
+        return because("dose of several a day due", told=course.told, times=times, **told)
+    return because("dose due", number=course.number, doses=course.doses, **told)
+
+
 def _course(
     medicine: Medicine, after: Medicine | None, doses: Sequence[Dose], today: date
 ) -> Course:
-    days = due_days(medicine)
+    days, times = due_days(medicine), medicine.doses_a_day
     stopped = [
         dose.happened.day
         for dose in doses
@@ -99,14 +112,24 @@ def _course(
         if not is_ticked(medicine, day, doses)
     ]
     due_on = next((d for d in open_days if (today - d).days < medicine.every_days), None)
+    told = told_of(medicine, due_on, doses) if due_on else 0
     told_from = today - timedelta(days=MISSED_TOLD_DAYS.value)
+    over = [day for day in open_days if day != due_on and day >= told_from]
     return Course(
         medicine=medicine,
         due_on=due_on,
-        number=days.index(due_on) + 1 if due_on else 0,
-        doses=len(days),
-        missed=tuple(day for day in open_days if day != due_on and day >= told_from),
+        number=days.index(due_on) * times + told + 1 if due_on else 0,
+        doses=len(days) * times,
+        missed=tuple(day for day in over for _ in range(_missed(medicine, day, doses))),
+        told=told,
     )
+
+
+def _missed(medicine: Medicine, on: date, doses: Sequence[Dose]) -> int:
+    """Doses of *on*, a day that is over, of which nothing was told."""
+    told = told_of(medicine, on, doses)
+    wanted = 1 if on == medicine.first_on else medicine.doses_a_day
+    return max(0, wanted - told)
 
 
 def due_days(medicine: Medicine) -> list[date]:

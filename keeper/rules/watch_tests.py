@@ -1,13 +1,17 @@
-"""Dates ahead: the faecal tests of a quarantine, and papers that are about to end."""
+"""Dates ahead: faecal tests of a quarantine, papers of an animal or of the house that end."""
 
 from collections.abc import Iterable, Iterator, Sequence
 from datetime import date, timedelta
+from typing import TypeVar
 
 from keeper.husbandry.care import FaecalResult, FaecalTest, Permit
 from keeper.husbandry.events import HoldKind
+from keeper.husbandry.house import HousePermit
 from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
 from keeper.husbandry.reasons import Reason, because
-from keeper.rules.watch_facts import Severity, Signal, WatchFacts
+from keeper.rules.watch_facts import Severity, Signal, WatchFacts, WatchLine
+
+P = TypeVar("P", Permit, HousePermit)
 
 WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("faecal test due", ("on", "clear", "wanted")),
@@ -47,9 +51,27 @@ def date_signals(facts: WatchFacts, today: date) -> Iterator[Signal]:
             yield ending
 
 
-def latest_permits(permits: Iterable[Permit]) -> list[Permit]:
+def permit_lines(permits: Iterable[HousePermit], today: date) -> tuple[WatchLine, ...]:
+    """Permits of the house that end soon or have ended, one line for each kind."""
+    found = ((permit, _ending(permit, today)) for permit in latest_permits(permits))
+    return tuple(
+        WatchLine(
+            animal=None,
+            place=permit.kind,
+            kind=signal.kind,
+            severity=signal.severity,
+            since=signal.since,
+            ends=signal.ends,
+            because=signal.because,
+        )
+        for permit, signal in found
+        if signal is not None
+    )
+
+
+def latest_permits(permits: Iterable[P]) -> list[P]:
     """Of each kind the one that holds longest; a new one takes the place of the old."""
-    found: dict[str, Permit] = {}
+    found: dict[str, P] = {}
     for permit in permits:
         kind = permit.kind.casefold()
         if kind not in found or permit.expires >= found[kind].expires:
@@ -105,7 +127,7 @@ def _due(tests: Sequence[FaecalTest], since: date, today: date) -> Signal | None
     return _signal("faecal test", (because(why, on=on, clear=len(clear), wanted=wanted),), None)
 
 
-def _ending(permit: Permit, today: date) -> Signal | None:
+def _ending(permit: Permit | HousePermit, today: date) -> Signal | None:
     days = (permit.expires - today).days
     if days > PERMIT_AHEAD_DAYS.value:
         return None

@@ -61,6 +61,7 @@ TABLES: dict[type[Any], str] = {
     house.BagOpened: "bag_opened",
     house.PreyCounted: "prey_counted",
     house.MiteStep: "mite_step",
+    house.HousePermit: "house_permit",
     house.PlaceAside: "place_aside",
     house.ReadingsTaken: "readings_taken",
 }

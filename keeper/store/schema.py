@@ -59,7 +59,8 @@ ANIMAL_COLUMNS = {
     "medicine": """
         medicine TEXT NOT NULL, amount TEXT NOT NULL, route TEXT NOT NULL,
         first_on INTEGER NOT NULL, last_on INTEGER NOT NULL,
-        every_days INTEGER NOT NULL CHECK (every_days > 0), lot TEXT""",
+        every_days INTEGER NOT NULL CHECK (every_days > 0), lot TEXT,
+        times_a_day INTEGER CHECK (times_a_day > 0)""",
     "dose": "medicine TEXT NOT NULL, told TEXT NOT NULL, given_by TEXT",
     "faecal_test": "result TEXT NOT NULL",
     "permit": "kind TEXT NOT NULL, number TEXT NOT NULL, expires INTEGER NOT NULL",
@@ -85,6 +86,7 @@ HOUSE_COLUMNS = {
     "prey_counted": """
         prey TEXT NOT NULL, bag TEXT NOT NULL, items INTEGER NOT NULL CHECK (items >= 0)""",
     "mite_step": "place TEXT, told TEXT NOT NULL, treatment TEXT",
+    "house_permit": "kind TEXT NOT NULL, number TEXT NOT NULL, expires INTEGER NOT NULL",
     "place_aside": """
         place TEXT, watch_kind TEXT NOT NULL, until INTEGER NOT NULL, reason TEXT NOT NULL""",
     "readings_taken": """

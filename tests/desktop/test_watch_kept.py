@@ -9,7 +9,7 @@ from trouble_sample import TODAY, add, ago
 from keeper.actions.dose_ticks import tick
 from keeper.actions.due_board import due_rows
 from keeper.actions.keeping import Keeping, animal_coded, new_keeping, open_keeping
-from keeper.actions.kept_entries import count_prey, mite_step
+from keeper.actions.kept_entries import count_prey, house_permit, mite_step
 from keeper.actions.kept_lines import bags_on, planned_a_week
 from keeper.actions.newcomers import bring_in, hatchlings_typed
 from keeper.actions.noting import note
@@ -196,6 +196,52 @@ def test_a_quarantine_asks_for_faecal_tests_and_a_permit_for_a_new_one(keeping):
     new = permit_typed(animal, now(keeping), "transfer permit / 27-001 / 30 Jun 2027")
     note(keeping, new.verb, new.event)
     assert kept(keeping, "permit") == []
+
+
+def test_two_doses_a_day_are_two_ticks_and_a_missed_one_is_written_of_its_day(keeping, clock):
+    row = animal_coded(keeping, "B-1")
+    medicine(keeping, COURSE + " / 2 times a day")
+    clock.on(1)
+    tick(keeping, row, "missed, begun in the evening")
+    assert kept(keeping, "medicine")[0].because[0].figures["told"] == 0
+    tick(keeping, row, "given")
+    assert kept(keeping, "medicine")[0].because[0].figures["told"] == 1
+    tick(keeping, row, "given")
+    assert kept(keeping, "medicine") == []
+    with pytest.raises(ValueError, match="no second"):
+        tick(keeping, row, "given")
+
+    clock.on(2)
+    (line,) = kept(keeping, "medicine")
+    assert line.because[1].figures["count"] == 2
+    assert tick(keeping, row, "missed, nobody was in").batch
+    assert len(kept(keeping, "medicine")[0].because) == 2  # the dose due, and her weight
+
+
+def test_a_permit_of_the_house_is_asked_for_before_it_ends_and_undone(keeping, clock):
+    house_permit(keeping, "keeping licence / 24-7 / 20 days")
+    (line,) = kept(keeping, "permit")
+    assert (line.animal, line.place) == (None, "keeping licence")
+
+    house_permit(keeping, "keeping licence / 26-9 / 30 Jun 2028")
+    assert kept(keeping, "permit") == []
+    take_back(keeping)
+    assert len(kept(keeping, "permit")) == 1
+    told = [line.told for row in record_rows(keeping) for line in entry_lines(keeping, row)]
+    assert any("keeping licence 24-7, of the house, until" in words for words in told)
+
+
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        ("keeping licence / 24-7", "A permit needs"),
+        ("keeping licence / 24-7 / soon", "'soon' is no day"),
+        ("keeping licence / 24-7 / 20 days / in the folder", "more than a permit has"),
+    ],
+)
+def test_half_a_permit_of_the_house_is_refused(keeping, text, said):
+    with pytest.raises(ValueError, match=said):
+        house_permit(keeping, text)
 
 
 def test_looks_for_mites_are_asked_for_by_the_rack(keeping, clock):

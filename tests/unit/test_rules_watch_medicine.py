@@ -6,6 +6,7 @@ import pytest
 
 from keeper.husbandry.care import Dose, DoseTold, Medicine
 from keeper.husbandry.when import on_day
+from keeper.reports.words import sentence
 from keeper.rules.alerts import watch
 from keeper.rules.watch_facts import HouseFacts, Severity, WatchFacts
 from keeper.rules.watch_medicine import courses
@@ -18,7 +19,13 @@ def ago(days: int):
     return TODAY - timedelta(days=days)
 
 
-def course(begun: int = 3, lasts: int = 10, every: int = 1, name: str = "Tarsin") -> Medicine:
+def course(
+    begun: int = 3,
+    lasts: int = 10,
+    every: int = 1,
+    name: str = "Tarsin",
+    times: int | None = None,
+) -> Medicine:
     return Medicine(
         animal=1,
         happened=on_day(ago(begun)),
@@ -29,6 +36,7 @@ def course(begun: int = 3, lasts: int = 10, every: int = 1, name: str = "Tarsin"
         last_on=ago(begun) + timedelta(days=lasts - 1),
         every_days=every,
         lot="L7",
+        times_a_day=times,
     )
 
 
@@ -99,6 +107,52 @@ def test_ticks_of_another_medicine_count_for_nothing():
 
 def test_a_dose_missed_long_ago_is_history():
     assert told(course(begun=60, lasts=5)) is None
+
+
+def test_of_two_doses_a_day_each_is_asked_for_until_it_is_ticked():
+    before = [dose(days) for days in (3, 3, 2, 2, 1, 1)]
+    none, one = told(course(times=2), *before), told(course(times=2), *before, dose(0))
+
+    assert (none.due_on, none.told, none.number, none.doses) == (TODAY, 0, 7, 20)
+    assert (one.due_on, one.told, one.number) == (TODAY, 1, 8)
+    assert told(course(times=2), *before, dose(0), dose(0)) is None
+
+
+def test_each_dose_of_a_past_day_that_nobody_ticked_is_missed_by_itself():
+    asks = told(course(times=3), dose(3), dose(2), dose(0), dose(0), dose(0))
+
+    assert asks.missed == (ago(2), ago(2), ago(1), ago(1), ago(1))
+    told_missed = [dose(day, DoseTold.MISSED) for day in (2, 2, 1, 1, 1)]
+    given = [dose(3), dose(2), dose(0), dose(0), dose(0)]
+    assert told(course(times=3), *given, *told_missed) is None
+
+
+def test_a_third_tick_makes_up_for_no_dose_of_another_day():
+    asks = told(course(times=2), dose(3), dose(2), dose(1), dose(1), dose(1), dose(0), dose(0))
+
+    assert asks.missed == (ago(2),)
+
+
+def test_on_the_first_day_of_a_course_one_of_its_doses_is_enough():
+    after = [dose(0), dose(0)]
+
+    assert told(course(begun=1, times=2), dose(1), *after) is None
+    assert told(course(begun=1, times=2), *after).missed == (ago(1),)
+
+
+def test_several_doses_a_day_are_told_one_at_a_time():
+    (line,) = lines(told(course(begun=0, times=2)))
+    due = line.because[0]
+
+    assert due.why == "dose of several a day due"
+    assert (due.figures["times"], due.figures["told"]) == (2, 0)
+    assert "never two at once" in sentence(due)
+
+
+@pytest.mark.parametrize("times", [0, 13, -1])
+def test_a_course_of_no_or_of_countless_doses_a_day_is_no_course(times):
+    with pytest.raises(ValueError, match="1 to 12 times a day"):
+        course(times=times)
 
 
 def lines(*asked, **given):

@@ -6,10 +6,12 @@ import pytest
 
 from keeper.husbandry.care import FaecalResult, FaecalTest, Permit
 from keeper.husbandry.events import HoldKind
+from keeper.husbandry.house import HousePermit
 from keeper.husbandry.when import on_day
 from keeper.rules.alerts import watch
 from keeper.rules.holds import Hold
 from keeper.rules.watch_facts import HouseFacts, Severity, WatchFacts
+from keeper.rules.watch_tests import permit_lines
 from tests.builders import a_profile, an_animal, day
 
 TODAY = day("2026-09-23")
@@ -106,3 +108,27 @@ def test_dates_are_this_weeks():
     facts = WatchFacts(now=now, profile=a_profile(), permits=[permit(3)])
 
     assert watch([facts], HouseFacts(), TODAY)[0].severity is Severity.THIS_WEEK
+
+
+def licence(ends_in: int, kind: str = "keeping licence") -> HousePermit:
+    ends = TODAY + timedelta(days=ends_in)
+    return HousePermit(happened=on_day(ago(300)), kind=kind, number="24-7", expires=ends)
+
+
+@pytest.mark.parametrize(
+    ("days", "told"),
+    [(31, []), (30, ["permit ends"]), (0, ["permit ends"]), (-1, ["permit has ended"])],
+)
+def test_a_permit_of_the_house_is_told_as_one_of_an_animal_is(days, told):
+    found = permit_lines([licence(days)], TODAY)
+
+    assert [line.because[0].why for line in found] == told
+    assert all(line.animal is None and line.place == "keeping licence" for line in found)
+
+
+def test_a_new_permit_of_the_house_ends_the_line_of_its_kind_alone():
+    old, other = licence(3), licence(4, "breeding licence")
+
+    found = permit_lines([old, other, licence(700)], TODAY)
+
+    assert [line.place for line in found] == ["breeding licence"]

@@ -62,6 +62,32 @@ def test_an_end_and_a_rhythm_stand_in_any_order(rest, last, every):
 
 
 @pytest.mark.parametrize(
+    ("rest", "times"),
+    [
+        ("2 times a day", 2),
+        ("twice daily", 2),
+        ("3x a day", 3),
+        ("1 times a day", None),
+        ("daily", None),
+    ],
+)
+def test_how_often_a_day_is_kept_as_the_vet_wrote_it(rest, times):
+    course = typed(f"Tarsin / 1 drop / by mouth / 5 days / {rest}")
+
+    assert (course.event.times_a_day, course.event.every_days) == (times, 1)
+    assert ("times a day" in course.what) == (times is not None)
+
+
+def test_the_last_dose_of_a_day_is_taken_and_none_beyond_it():
+    course = typed("Tarsin / 1 drop / by mouth / 5 days / twice a day").event
+    given = Dose(animal=1, happened=ON, medicine="Tarsin", told=DoseTold.GIVEN)
+
+    assert typed("given", Running(medicine=course, told=(given,)))
+    with pytest.raises(ValueError, match="no second"):
+        typed("given", Running(medicine=course, told=(given, given)))
+
+
+@pytest.mark.parametrize(
     ("text", "said"),
     [
         ("", "A course needs"),

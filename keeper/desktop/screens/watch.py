@@ -134,6 +134,7 @@ class WatchScreen(QWidget):
             ("S", tr("prey counted: a bag that came, or what is left in one"), self._asks.prey),
             ("M", tr("a step against mites, of a rack or the room"), self._asks.mites),
             ("T", tr("a dose of medicine given, or missed"), self._asks.dose),
+            ("P", tr("a permit or licence of the house"), self._asks.permit),
             ("L", tr("loosen the limit that is proposed"), self._asks.loosen),
         ):
             add_key(self, key, words, slot)

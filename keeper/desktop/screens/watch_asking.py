@@ -11,8 +11,8 @@ from keeper.actions.dismissing import loosen
 from keeper.actions.dose_ticks import tick
 from keeper.actions.house_entries import clean, daily_round, open_bag, put_place_aside
 from keeper.actions.keeping import Keeping, Written
-from keeper.actions.kept_entries import MITES, PREY, count_prey, mite_step
-from keeper.actions.typed_care import running_courses
+from keeper.actions.kept_entries import MITES, PREY, count_prey, house_permit, mite_step
+from keeper.actions.typed_care import PERMIT, running_courses
 from keeper.actions.typed_entries import day_typed
 from keeper.actions.watch_board import Aside, WatchItem, note_found
 from keeper.actions.watching import put_aside, put_aside_until
@@ -136,6 +136,14 @@ class WatchAsking:
             prompt, lambda text: self._notices.tell_of(lambda: ticked(text)), DoseTold.GIVEN.value
         )
 
+    def permit(self) -> None:
+        """A permit of the keeper; the kind of the line stands there already."""
+        row = self._chosen()
+        written = partial(house_permit, self._keeping)
+        prompt = tr("Permit of the house ({right})", right=PERMIT)
+        usual = _kind_of_permit(row.about) if row is not None else ""
+        self._asking.ask(prompt, lambda text: self._notices.tell_of(lambda: written(text)), usual)
+
     def loosen(self) -> None:
         """The proposed limit in place of the one that is dismissed again and again."""
         row = self._chosen()
@@ -177,6 +185,12 @@ def _bag_of(about: WatchItem | Aside) -> str:
     """What is typed before the number for the bag of a line, where it is about one."""
     why = next((w for w in getattr(about, "because", ()) if "bag" in w.figures), None)
     return "" if why is None else f"{why.figures['prey']}: {why.figures['bag']}: "
+
+
+def _kind_of_permit(about: WatchItem | Aside) -> str:
+    """What is typed before the number of a new permit, where the line is about one of the house."""
+    is_one = isinstance(about, WatchItem) and about.kind == "permit" and about.animal is None
+    return f"{about.place} / " if is_one else ""
 
 
 def _looked_into(about: WatchItem | Aside) -> str:

@@ -57,7 +57,7 @@ KEYS = (
     ("Z", tr("put aside: a reason and an end")),
     ("D", tr("done: what was found")),
     ("C R B", tr("cleaned; daily round; bag")),
-    ("S M T", tr("prey counted; mites; dose")),
+    ("S M T P", tr("prey; mites; dose; permit")),
 )
 _ANIMALS = counted("animal", "animals")
 _MEMBERS_SHOWN = 6

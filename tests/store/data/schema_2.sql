@@ -13,6 +13,7 @@ CREATE INDEX heat_place ON heat (place, day);
 CREATE INDEX hold_ended_batch ON hold_ended (batch);
 CREATE INDEX hold_set_batch ON hold_set (batch);
 CREATE INDEX hold_set_until ON hold_set (until);
+CREATE INDEX house_permit_batch ON house_permit (batch);
 CREATE INDEX measured_batch ON measured (batch);
 CREATE INDEX medicine_batch ON medicine (batch);
 CREATE INDEX mite_step_batch ON mite_step (batch);
@@ -207,6 +208,16 @@ CREATE TABLE hold_set (
     note TEXT,kind TEXT NOT NULL, until INTEGER,
     PRIMARY KEY (animal, at, batch, seq)
 ) STRICT, WITHOUT ROWID;
+CREATE TABLE house_permit (
+    at INTEGER NOT NULL,
+    span INTEGER NOT NULL CHECK (span >= 0),
+    utc_offset INTEGER NOT NULL,
+    day INTEGER NOT NULL,
+    batch INTEGER NOT NULL REFERENCES batch (id),
+    seq INTEGER NOT NULL,
+    kind TEXT NOT NULL, number TEXT NOT NULL, expires INTEGER NOT NULL,
+    PRIMARY KEY (at, batch, seq)
+) STRICT, WITHOUT ROWID;
 CREATE TABLE measured (
     animal INTEGER NOT NULL REFERENCES animal (id),
     at INTEGER NOT NULL,
@@ -230,6 +241,7 @@ CREATE TABLE medicine (
         medicine TEXT NOT NULL, amount TEXT NOT NULL, route TEXT NOT NULL,
         first_on INTEGER NOT NULL, last_on INTEGER NOT NULL,
         every_days INTEGER NOT NULL CHECK (every_days > 0), lot TEXT,
+        times_a_day INTEGER CHECK (times_a_day > 0),
     PRIMARY KEY (animal, at, batch, seq)
 ) STRICT, WITHOUT ROWID;
 CREATE TABLE mite_step (
@@ -609,6 +621,10 @@ CREATE TRIGGER hold_set_no_delete BEFORE DELETE ON hold_set
 BEGIN SELECT RAISE(ABORT, 'hold_set is insert-only'); END;
 CREATE TRIGGER hold_set_no_update BEFORE UPDATE ON hold_set
 BEGIN SELECT RAISE(ABORT, 'hold_set is insert-only'); END;
+CREATE TRIGGER house_permit_no_delete BEFORE DELETE ON house_permit
+BEGIN SELECT RAISE(ABORT, 'house_permit is insert-only'); END;
+CREATE TRIGGER house_permit_no_update BEFORE UPDATE ON house_permit
+BEGIN SELECT RAISE(ABORT, 'house_permit is insert-only'); END;
 CREATE TRIGGER measured_no_delete BEFORE DELETE ON measured
 BEGIN SELECT RAISE(ABORT, 'measured is insert-only'); END;
 CREATE TRIGGER measured_no_update BEFORE UPDATE ON measured
