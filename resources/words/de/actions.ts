@@ -403,7 +403,7 @@
   </message>
   <message>
    <source>as the vet wrote it: name / amount / route / until 12 Dec or 14 days / every 2 days or 2 times a day / lot 7; or given, missed or stopped</source>
-   <translation type="unfinished" />
+   <translation>wie vom Tierarzt geschrieben: Name / Menge / Weg / until 12 Dec oder 14 days / every 2 days oder 2 times a day / lot 7; oder given, missed oder stopped</translation>
   </message>
   <message>
    <source>bag counted</source>
@@ -1192,7 +1192,7 @@
   </message>
   <message>
    <source>permit of the house</source>
-   <translation type="unfinished" />
+   <translation>Genehmigung des Halters</translation>
   </message>
   <message>
    <source>permits</source>
@@ -1200,7 +1200,7 @@
   </message>
   <message>
    <source>permits of the house</source>
-   <translation type="unfinished" />
+   <translation>Genehmigungen des Halters</translation>
   </message>
   <message>
    <source>pipped</source>
@@ -1924,7 +1924,7 @@
   </message>
   <message>
    <source>{kind} {number}, of the house, until {on}</source>
-   <translation type="unfinished" />
+   <translation>{kind} {number}, des Halters, bis {on}</translation>
   </message>
   <message>
    <source>{kind} {number}, until {on}</source>
@@ -2144,7 +2144,7 @@
   </message>
   <message>
    <source>{times} times a day, {every}</source>
-   <translation type="unfinished" />
+   <translation>{times}-mal am Tag, {every}</translation>
   </message>
   <message>
    <source>{told!r} names no tub; rack, row and tub such as B3·2 or b3-2 do.</source>
@@ -2224,7 +2224,7 @@
   </message>
   <message>
    <source>{typed!r} is more than a permit has; {right}.</source>
-   <translation type="unfinished" />
+   <translation>{typed!r} ist mehr, als eine Genehmigung hat; richtig ist {right}.</translation>
   </message>
   <message>
    <source>{typed!r} is no clutch of hers; {known}.</source>

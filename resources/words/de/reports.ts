@@ -428,7 +428,7 @@
   </message>
   <message>
    <source>Dose due on {on:day}, {times:n} a day, {told:n} of them written: {medicine}, {amount}, {route}, as the vet wrote it; one at a time, never two at once.</source>
-   <translation type="unfinished" />
+   <translation>Dosis fällig am {on:day}, {times:n} am Tag, {told:n} davon aufgeschrieben: {medicine}, {amount}, {route}, wie vom Tierarzt geschrieben; eine nach der anderen, nie zwei auf einmal.</translation>
   </message>
   <message>
    <source>Dose {number:n} of {doses:n} due on {on:day}: {medicine}, {amount}, {route}, as the vet wrote it.</source>
@@ -2185,7 +2185,7 @@
   </message>
   <message>
    <source>a medicine is given 1 to 12 times a day, got {value!r}</source>
-   <translation type="unfinished" />
+   <translation>eine Arznei wird 1- bis 12-mal am Tag gegeben, nicht {value!r}</translation>
   </message>
   <message>
    <source>a probe needs a name, got nothing</source>

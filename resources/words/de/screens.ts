@@ -878,7 +878,7 @@
   </message>
   <message>
    <source>Permit of the house ({right})</source>
-   <translation type="unfinished" />
+   <translation>Genehmigung des Halters ({right})</translation>
   </message>
   <message>
    <source>Photo</source>
@@ -1438,7 +1438,7 @@
   </message>
   <message>
    <source>a permit or licence of the house</source>
-   <translation type="unfinished" />
+   <translation>eine Genehmigung oder Erlaubnis des Halters</translation>
   </message>
   <message>
    <source>a place, such as B4·2</source>
@@ -2385,7 +2385,7 @@
   </message>
   <message>
    <source>prey; mites; dose; permit</source>
-   <translation type="unfinished" />
+   <translation>Futter; Milben; Dosis; Papier</translation>
   </message>
   <message>
    <source>probe</source>
