@@ -73,7 +73,9 @@ def value_of(hint: Any, written: str) -> Any:
     return text
 
 
-def entry_row(table: str, batch: int, said: Mapping[str, Any], *, stands: bool, called: str) -> Any:
+def entry_row(
+    table: str, batch: int, said: Mapping[str, Any], *, stands: bool, called: str
+) -> tuple[str, ...]:
     """The cells of one entry, said as it stands in a document."""
     happened = said["happened"]
     head = (batch, said["seq"], stands, called, happened["at"], happened["span"], happened["day"])
@@ -120,7 +122,7 @@ def reading_row(said: Mapping[str, Any]) -> tuple[str, ...]:
 def reading_document(row: Row) -> dict[str, Any]:
     """One day of a probe from the cells of its row."""
     told = unguarded(row["hundredths"]).split()
-    hundredths = [None if each == _NO_READING else _number(row, each) for each in told]
+    hundredths = [None if each == _NO_READING else _number(each) for each in told]
     return {
         "probe": value_of(str, row["probe"]),
         "day": value_of(str, row["day"]),
@@ -142,10 +144,10 @@ def _text(row: Row, column: str) -> str:
 
 
 def _keys(row: Row, column: str) -> list[int]:
-    return [_number(row, each, column) for each in row[column].split()]
+    return [_number(each, column) for each in row[column].split()]
 
 
-def _number(row: Row, written: str, column: str = "hundredths") -> int:
+def _number(written: str, column: str = "hundredths") -> int:
     return int(_read({column: written}, column, int))
 
 

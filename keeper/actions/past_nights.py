@@ -170,13 +170,13 @@ class PastNight(Walk):
             old,
             where=tub_name(here),
             what=what,
-            reason=self._reason(verb, tubs, told),
+            reason=self._reason(tubs, told),
         )
         self._refresh([tub.line for tub in tubs])
         self.cursor = self._next(max(tub.line for tub in tubs))
         return written
 
-    def _reason(self, verb: str, tubs: Sequence[Tub], offers: Sequence[Offer]) -> str | None:
+    def _reason(self, tubs: Sequence[Tub], offers: Sequence[Offer]) -> str | None:
         """Why; None for a look that only settles what was open."""
         replaced = [(t.offer.event, o) for t, o in zip(tubs, offers, strict=True) if t.offer]
         if self.why is not None:

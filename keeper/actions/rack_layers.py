@@ -105,7 +105,7 @@ def shown_in(
 ) -> Shown:
     """What *layer* says of a tub. trends are needed for the weights alone."""
     if layer is Layer.HEAT:
-        return _heat(tub, row, room)
+        return _heat(tub, room)
     if not tub.living:
         return NOBODY
     if layer is Layer.SEX:
@@ -209,7 +209,7 @@ def _shed_stage(clock: ShedClock, room: Room, fresh_days: float) -> tuple[str, i
     return "resting", clock.shed_days
 
 
-def _heat(tub: RackTub, row: RackRow, room: Room) -> Shown:
+def _heat(tub: RackTub, room: Room) -> Shown:
     """The tub's own reading, else its row's, else its rack's."""
     read = next((room.heat[name] for name in names_of(tub.name) if name in room.heat), None)
     if read is None:

@@ -118,7 +118,7 @@ def room_of(
         for letter in sorted(living)
     ]
     if others:
-        racks.append(_elsewhere(others, profiles))
+        racks.append(_elsewhere(others))
     return Room(on=on, racks=tuple(racks), profiles=profiles, heat=known)
 
 
@@ -221,7 +221,7 @@ def _stages(
     return tuple(stage for stage in Stage if stage in most)
 
 
-def _elsewhere(rows: Sequence[DueRow], profiles: Mapping[int, SpeciesProfile]) -> Rack:
+def _elsewhere(rows: Sequence[DueRow]) -> Rack:
     """Those without a readable place, ten in a row, each place with all who share it."""
     places: dict[str, list[DueRow]] = defaultdict(list)
     for row in rows:

@@ -173,6 +173,19 @@ def _refuse_barred(walk: "Walk", tubs: Sequence[Tub], others: Mapping[int, Other
         raise LookupError(bar)
 
 
+def _rest_of_row(walk: "Walk", here: Tub, others: Mapping[int, OtherResult]) -> list[Tub]:
+    """The tubs that a sweep from *here* settles. Raises LookupError for what it cannot say."""
+    row = [tub for tub in walk.row_of(here.line) if tub.line >= here.line]
+    rest = [tub for tub in row if tub.line in others or sweep_covers(walk, tub)]
+    strangers = set(others) - {tub.line for tub in rest}
+    if strangers:
+        raise LookupError(round_words.not_in_row(min(strangers)))
+    if not rest:
+        raise LookupError(round_words.NOTHING_PLANNED)
+    _refuse_barred(walk, rest, others)
+    return rest
+
+
 def sweep_covers(walk: "Walk", tub: Tub) -> bool:
     """True where a sweep of the row settles *tub* without being told of it."""
     return walk.waits(tub) and (walk.checking or tub.plan.prey is not None)
@@ -250,14 +263,7 @@ class Walk:
         """
         here = self._standing_at()
         by_line = {other.line: other for other in others}
-        row = [tub for tub in self.row_of(here.line) if tub.line >= here.line]
-        rest = [tub for tub in row if tub.line in by_line or sweep_covers(self, tub)]
-        strangers = set(by_line) - {tub.line for tub in rest}
-        if strangers:
-            raise LookupError(round_words.not_in_row(min(strangers)))
-        if not rest:
-            raise LookupError(round_words.NOTHING_PLANNED)
-        _refuse_barred(self, rest, by_line)
+        rest = _rest_of_row(self, here, by_line)
         offers = [swept(t, by_line.get(t.line), self._now(), self.checking) for t in rest]
         left = len(rest) - len(by_line)
         what = round_words.swept_words(left, len(by_line), checking=self.checking)

@@ -101,8 +101,8 @@ def heat_verdicts(
     eggs: what the eggs in an incubator bear; without it that zone has no limits here.
     """
     verdicts = (
-        _verdict(place, zone, group, limits_of(zone, profile, eggs), now_at)
-        for (place, zone), group in sorted(_by_place(readings, now_at).items())
+        _verdict(zone, group, limits_of(zone, profile, eggs), now_at)
+        for (_, zone), group in sorted(_by_place(readings, now_at).items())
     )
     return tuple(_with_kinds(verdict, eggs) for verdict in verdicts)
 
@@ -165,11 +165,7 @@ def _by_place(readings: Iterable[Heat], now_at: datetime) -> dict[tuple[str, Zon
 
 
 def _verdict(
-    place: str,
-    zone: Zone,
-    readings: list[Heat],
-    limits: tuple[Limit, ...],
-    now_at: datetime,
+    zone: Zone, readings: list[Heat], limits: tuple[Limit, ...], now_at: datetime
 ) -> HeatVerdict:
     last = readings[-1]
     old_hours = hours_between(last.happened.at, now_at)

@@ -81,7 +81,7 @@ def words_of(walk: WeighIn, scale: OnScale, typed: str, asks: Asks | None, kind:
         name=row.called,
         who=_who(walk, row, kind),
         typed=f"{typed}{GAP}{mass_unit()}" if typed else "",
-        state=_state(walk, typed, asks),
+        state=_state(walk, typed),
         expected=_expected_words(row.sex, expected),
         outside=_outside(scale, asks),
         question=_question(asks),
@@ -222,7 +222,7 @@ def _who(walk: WeighIn, row: AnimalNow, kind: str) -> tuple[str, ...]:
     return first, tr("last meal {ago}", ago=ago(since)) if since > 0 else tr("last meal today")
 
 
-def _state(walk: WeighIn, typed: str, asks: Asks | None) -> str:
+def _state(walk: WeighIn, typed: str) -> str:
     if not typed:
         weight = walk.written.get(walk.cursor)
         if weight is None:

@@ -131,7 +131,7 @@ def paint_female(
     row = QRectF(0, 0, rect.width(), rect.height())
     paper.lay(painter, rect.size(), today, here=here)
     _paint_who(painter, columns, face, look)
-    _paint_weight(painter, row, columns, face, look)
+    _paint_weight(painter, columns, face, look)
     _paint_gates(painter, row, columns, face, look)
     paint_marks(painter, row, columns.calendar, today, face.marks, _PAPERS[here], look)
     painter.restore()
@@ -161,9 +161,7 @@ def _paint_who(painter: QPainter, columns: Columns, face: FemaleFace, look: Look
     set_line(painter, kind, face.kind, fitted, look.colour("ink2"), room=room)
 
 
-def _paint_weight(
-    painter: QPainter, row: QRectF, columns: Columns, face: FemaleFace, look: Look
-) -> None:
+def _paint_weight(painter: QPainter, columns: Columns, face: FemaleFace, look: Look) -> None:
     """Grams, the gate beside them, and beneath both her share of it."""
     strong, plain = look.font(Use.BODY_STRONG), look.font(Use.TABLE)
     first = look.u(5.6, 4.5)

@@ -222,7 +222,7 @@ class NightMap(Drawn):
 
     def _paint_tallies(self, painter: QPainter, top: float) -> None:
         """The tallies and the pace that changed; all of them where their places did."""
-        spots, pace = self._spots(top)
+        spots, pace = self._spots()
         before, self._tallied = self._tallied, {**spots, pace: self._night.pace}
         if self._drawn is None or set(before) != set(self._tallied):
             _clear(painter, QRectF(0, top - 1, self.width(), self.height()))
@@ -233,7 +233,7 @@ class NightMap(Drawn):
         if before.get(pace) != self._night.pace:
             self._paint_pace(painter, QPointF(pace, top))
 
-    def _spots(self, top: float) -> tuple[dict[float, Tally], float]:
+    def _spots(self) -> tuple[dict[float, Tally], float]:
         """Where each tally begins, and the pace after them."""
         look, night = self.look, self._night
         widths = [self._tally_width(tally) for tally in night.tallies]
