@@ -2622,6 +2622,11 @@
    <translation>zu füttern</translation>
   </message>
   <message>
+   <source>feed</source>
+   <comment>verb</comment>
+   <translation>gefüttert</translation>
+  </message>
+  <message>
    <source>feed nights</source>
    <comment>setting</comment>
    <translation>Futterabende</translation>
@@ -2755,6 +2760,11 @@
   <message>
    <source>hold</source>
    <comment>Layer</comment>
+   <translation>Pause</translation>
+  </message>
+  <message>
+   <source>hold</source>
+   <comment>verb</comment>
    <translation>Pause</translation>
   </message>
   <message>
@@ -4283,6 +4293,10 @@
   <message>
    <source>{text!r} is not a rule for feed nights such as FREQ=WEEKLY;BYDAY=WE,SA: {fault}</source>
    <translation>{text!r} ist keine Regel für Futterabende wie FREQ=WEEKLY;BYDAY=WE,SA: {fault}</translation>
+  </message>
+  <message>
+   <source>{text} came into {place} on {on:day}: the quarantine of all there is counted from that day on, no longer from {since:day}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{times:refusals} of {kind:prey kind} straight after a change from {before:prey kind}: that is the change of prey, not appetite.</source>
