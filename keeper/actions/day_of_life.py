@@ -28,13 +28,13 @@ from keeper.husbandry.events import (
     TotalLength,
     Weighing,
 )
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
+from keeper.husbandry.profile import practice
 from keeper.rules.growth.expectation import Expectation, Standing
 
-HEAT_SPEAKS_DAYS = Sourced(value=2, source=COMMON_PRACTICE)
+HEAT_SPEAKS_DAYS = practice(2)
 """A reading speaks for so many days after it."""
 
-COLD_SHOWN_DAYS = Sourced(value=28, source=COMMON_PRACTICE)
+COLD_SHOWN_DAYS = practice(28)
 """The coldest hot end of so many days is shown where it left the wanted range."""
 
 

@@ -23,14 +23,14 @@ from keeper.husbandry.events import (
     Weighing,
 )
 from keeper.husbandry.now import AnimalNow
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
+from keeper.husbandry.profile import practice
 from keeper.rules.dismissals import FIGURE_OF, Answer, loosening
 from keeper.rules.dismissals import Loosening as Loosening
 from keeper.rules.stages import stage_of
 from keeper.store import reading
 from keeper.store.profile_figures import every_figure
 
-REMEMBERED_DAYS = Sourced(value=180, source=COMMON_PRACTICE)
+REMEMBERED_DAYS = practice(180)
 """Answers older than this say nothing of today's habit."""
 
 _ACTS: tuple[type[AnimalEvent], ...] = (

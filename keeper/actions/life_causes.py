@@ -13,16 +13,16 @@ from keeper.actions.life_lanes import Counting, RefusalMark
 from keeper.actions.life_places import HeatDay
 from keeper.husbandry.events import HoldKind
 from keeper.husbandry.place import place_of
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
+from keeper.husbandry.profile import practice
 from keeper.husbandry.reasons import Reason, because
 
-LOOK_BACK_DAYS = Sourced(value=28, source=COMMON_PRACTICE)
+LOOK_BACK_DAYS = practice(28)
 """How long after a cold spell or a regurgitation it is told as the cause of what follows."""
 
-AFTER_COLD_DAYS = Sourced(value=7, source=COMMON_PRACTICE)
+AFTER_COLD_DAYS = practice(7)
 """Refusals so long after a cold spell are put down to it."""
 
-SAME_SPELL_DAYS = Sourced(value=3, source=COMMON_PRACTICE)
+SAME_SPELL_DAYS = practice(3)
 """Cold readings no further apart are one spell."""
 
 LONGEST_SPELL = timedelta(days=92)

@@ -32,7 +32,7 @@ from keeper.husbandry.events import (
     RoundClosed,
     RoundOpened,
 )
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
+from keeper.husbandry.profile import practice
 from keeper.husbandry.reasons import Reason
 from keeper.husbandry.when import Happened, at_instant
 from keeper.language import tr
@@ -44,7 +44,7 @@ from keeper.store.journal import batch
 from keeper.store.nights import first_offer_day, night_answers, offer_days
 from keeper.store.reading import Entry
 
-EVENING_HOUR = Sourced(value=18, source=COMMON_PRACTICE)
+EVENING_HOUR = practice(18)
 """A night that is written up later was fed some time from this hour on, unless the book says."""
 
 EVENING_BEGINS = "feed nights begin"

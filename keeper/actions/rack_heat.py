@@ -8,13 +8,13 @@ from typing import Literal
 
 from keeper.actions.keeping import Keeping
 from keeper.husbandry.events import Heat, Zone
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced, SpeciesProfile
+from keeper.husbandry.profile import SpeciesProfile, practice
 from keeper.husbandry.reasons import Reason
 from keeper.rules.heat import heat_verdicts
 from keeper.store import reading
 from keeper.store.rows import day_number
 
-FRESH_DAYS = Sourced(value=2, source=COMMON_PRACTICE)
+FRESH_DAYS = practice(2)
 """A reading older than this is shown with its day and says nothing of today."""
 
 SHOWN_DAYS = 28

@@ -10,7 +10,7 @@ from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import Cleaned, HoldSet, Offer, Result, ShedSign
 from keeper.husbandry.house import BagOpened, Cleaning
 from keeper.husbandry.now import AnimalNow
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced, SpeciesProfile
+from keeper.husbandry.profile import SpeciesProfile, practice
 from keeper.rules.cause_says import HeatReading
 from keeper.rules.causes import Cause, causes
 from keeper.rules.holds import excused, holds_on
@@ -22,7 +22,7 @@ from keeper.store.hands import hands_of
 NIGHTS_OF = timedelta(days=7)
 _CLEANINGS = 4
 
-CLEANED_DAYS = Sourced(value=3, source=COMMON_PRACTICE)
+CLEANED_DAYS = practice(3)
 """So long a tub that was cleaned whole smells strange to who lives in it."""
 
 USUAL_REFUSAL_RATE = 0.08

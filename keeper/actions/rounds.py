@@ -41,14 +41,14 @@ from keeper.husbandry.events import (
 )
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import place_of
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
+from keeper.husbandry.profile import practice
 from keeper.husbandry.when import Happened, at_instant
 from keeper.language import tr
 from keeper.store import reading
 from keeper.store.journal import batch
 from keeper.store.reading import Batch, Entry
 
-NIGHT_ENDS_HOUR = Sourced(value=10, source=COMMON_PRACTICE)
+NIGHT_ENDS_HOUR = practice(10)
 """Before this hour of the morning a round counts for the night before."""
 
 

@@ -21,7 +21,7 @@ from keeper.husbandry.events import (
 )
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import place_of
-from keeper.husbandry.profile import COMMON_PRACTICE, PreyGrade, Sourced
+from keeper.husbandry.profile import PreyGrade, practice
 from keeper.husbandry.reasons import Reason
 from keeper.husbandry.when import Happened
 from keeper.language import tr
@@ -42,7 +42,7 @@ OFFERED_STATES = (DueState.DUE, DueState.CANNOT_TELL)
 
 _WRITTEN = json.JSONEncoder(default=str)
 
-COUNT_MOST = Sourced(value=9, source=COMMON_PRACTICE)
+COUNT_MOST = practice(9)
 """More items than this in one offer are a slip of the hand."""
 
 

@@ -15,7 +15,7 @@ from keeper.husbandry.events import Remark, RemarkKind, Snooze, Zone
 from keeper.husbandry.house import Awaited, PlaceAside
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import place_of, walking_key
-from keeper.husbandry.profile import COMMON_PRACTICE, HeatFigures, Sourced
+from keeper.husbandry.profile import HeatFigures, practice
 from keeper.husbandry.reasons import Reason
 from keeper.husbandry.when import at_instant
 from keeper.language import tr
@@ -32,9 +32,9 @@ HEAT_FRESH = timedelta(days=2)
 _REMARKS_SHOWN = timedelta(days=14)
 _REMARKS, _GAPS_MOST = 6, 12
 
-DUE_SHARE = Sourced(value=0.8, source=COMMON_PRACTICE)
-BEHIND_SHARE = Sourced(value=1.2, source=COMMON_PRACTICE)
-FAR_SHARE = Sourced(value=2.0, source=COMMON_PRACTICE)
+DUE_SHARE = practice(0.8)
+BEHIND_SHARE = practice(1.2)
+FAR_SHARE = practice(2.0)
 """Days since eaten as a share of the interval, from which a tub is due, behind, far behind."""
 
 TRIED = {

@@ -18,6 +18,11 @@ class Sourced:
     shipped: float | None = None
 
 
+def practice(value: float) -> Sourced:
+    """A figure that keepers use and no source is known for."""
+    return Sourced(value=value, source=COMMON_PRACTICE)
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class LmsCurve:
     """Expected empty weight against age for one sex.

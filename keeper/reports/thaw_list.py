@@ -6,7 +6,7 @@ from datetime import date, datetime, time, timedelta
 from math import ceil, floor
 
 from keeper.husbandry.events import HoldKind
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
+from keeper.husbandry.profile import practice
 from keeper.language import tr
 from keeper.reports.figures import moment, number, plain, weekday
 from keeper.reports.prey_words import prey_words
@@ -14,10 +14,10 @@ from keeper.reports.printed_entries import degrees
 from keeper.reports.round_sheet import night_words
 from keeper.reports.words import word
 
-SPARE_PERCENT = Sourced(value=5, source=COMMON_PRACTICE)
+SPARE_PERCENT = practice(5)
 """Spare for all but hatchlings; 3-5 per cent is usual."""
 
-SPARE_HATCHLING_PERCENT = Sourced(value=10, source=COMMON_PRACTICE)
+SPARE_HATCHLING_PERCENT = practice(10)
 
 FRIDGE_HOURS = (24, 8)
 WATER_MINUTES = 30

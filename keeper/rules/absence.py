@@ -6,15 +6,15 @@ from datetime import date, timedelta
 
 from keeper.husbandry.animal import Stage
 from keeper.husbandry.now import AnimalNow
-from keeper.husbandry.profile import COMMON_PRACTICE, FeedingFigures, Sourced, SpeciesProfile
+from keeper.husbandry.profile import FeedingFigures, SpeciesProfile, practice
 from keeper.rules.feeding import Plan
 from keeper.rules.stages import figures_of, stage_of
 
-MAY_MISS = Sourced(value=1, source=COMMON_PRACTICE)
+MAY_MISS = practice(1)
 """So many meals may be missed by a grown animal that eats and is in good condition."""
 
 GROWN = frozenset({Stage.SUBADULT, Stage.ADULT})
-GOOD_SCORE = Sourced(value=3, source=COMMON_PRACTICE)
+GOOD_SCORE = practice(3)
 """A body score under this, of 1 to 5, is none to miss a meal on."""
 
 

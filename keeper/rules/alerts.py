@@ -8,7 +8,7 @@ from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import Snooze
 from keeper.husbandry.house import PlaceAside
 from keeper.husbandry.place import walking_key
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
+from keeper.husbandry.profile import practice
 from keeper.husbandry.reasons import Reason, because
 from keeper.rules.watch_body import body_signals
 from keeper.rules.watch_care import care_signals
@@ -38,8 +38,8 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
 )
 """Every reason of this module with the figures it carries."""
 
-SNOOZES_TO_ESCALATE = Sourced(value=2, source=COMMON_PRACTICE)
-SNOOZE_MEMORY_DAYS = Sourced(value=90, source=COMMON_PRACTICE)
+SNOOZES_TO_ESCALATE = practice(2)
+SNOOZE_MEMORY_DAYS = practice(90)
 
 SILENCED_BY_REFUSALS = frozenset({"refusals", "not eaten for long"})
 SILENCED_BY_HUMIDITY = frozenset({"stuck shed"})

@@ -12,7 +12,7 @@ from typing import Literal
 from keeper.husbandry.animal import Sex
 from keeper.husbandry.events import ShedStage
 from keeper.husbandry.now import AnimalNow
-from keeper.husbandry.profile import COMMON_PRACTICE, BreedingFigures, Sourced, SpeciesProfile
+from keeper.husbandry.profile import BreedingFigures, SpeciesProfile, practice
 from keeper.husbandry.reasons import Reason, because
 from keeper.rules.sheds import ShedClock
 
@@ -44,8 +44,8 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
 )
 """Every reason of this module with the figures it carries."""
 
-BACK_TO_WEIGHT_PERCENT = Sourced(value=95.0, source=COMMON_PRACTICE)
-SCORE_DAYS = Sourced(value=90.0, source=COMMON_PRACTICE)
+BACK_TO_WEIGHT_PERCENT = practice(95.0)
+SCORE_DAYS = practice(90.0)
 
 EGG_BINDING = because("straining or unfinished laying: ask a reptile vet the same day")
 """Stands beside every list of a female's gates."""

@@ -15,7 +15,7 @@ from datetime import date
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import Zone
 from keeper.husbandry.place import place_of
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
+from keeper.husbandry.profile import practice
 from keeper.husbandry.reasons import Reason, because
 from keeper.rules.cause_says import SUSPECT, HeatReading, says, together, unlikely
 from keeper.rules.group_chances import SUSPECT_CHANCE, Coolers, GroupChances, chances_of, raised
@@ -28,8 +28,8 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
 )
 """Every reason of this module with the figures it carries."""
 
-BAD_SHEDS = Sourced(value=3, source=COMMON_PRACTICE)
-BAD_SHED_DAYS = Sourced(value=42, source=COMMON_PRACTICE)
+BAD_SHEDS = practice(3)
+BAD_SHED_DAYS = practice(42)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

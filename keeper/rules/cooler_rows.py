@@ -13,9 +13,9 @@ from datetime import date, timedelta
 from math import atan, pi, sqrt
 from statistics import median
 
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
+from keeper.husbandry.profile import practice
 
-PAST_DAYS = Sourced(value=28, source=COMMON_PRACTICE)
+PAST_DAYS = practice(28)
 """How far back a row's own past goes."""
 
 LEAST_PAST = 4  # fewer earlier readings are no past

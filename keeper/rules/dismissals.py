@@ -9,7 +9,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
 from keeper.husbandry.animal import Stage
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
+from keeper.husbandry.profile import Sourced, practice
 from keeper.husbandry.reasons import Reason, because
 
 WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
@@ -17,12 +17,12 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
 )
 """Every reason of this module with the figures it carries."""
 
-DISMISSED_PERCENT = Sourced(value=70, source=COMMON_PRACTICE)
-ANSWERS_LEAST = Sourced(value=5, source=COMMON_PRACTICE)
+DISMISSED_PERCENT = practice(70)
+ANSWERS_LEAST = practice(5)
 """Fewer answers are no habit."""
 
-STEP = Sourced(value=1.25, source=COMMON_PRACTICE)
-MOST = Sourced(value=1.5, source=COMMON_PRACTICE)
+STEP = practice(1.25)
+MOST = practice(1.5)
 """One loosening, and the most of the shipped figure that is ever proposed."""
 
 FIGURE_OF: Mapping[str, str] = {

@@ -9,7 +9,7 @@ from datetime import date, timedelta
 from typing import Literal
 
 from keeper.husbandry.events import Measured
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
+from keeper.husbandry.profile import practice
 from keeper.husbandry.reasons import Reason, because
 from keeper.rules.growth.expectation import Expectation, basis_figures, standing
 from keeper.rules.weights import Meal
@@ -27,16 +27,16 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
 )
 """Every reason of this module with the figures it carries."""
 
-FAST_CENTILE = Sourced(value=95.0, source=COMMON_PRACTICE)
-FAST_FROM_AGE_DAYS = Sourced(value=182.0, source=COMMON_PRACTICE)
-MUCH_PREY_PERCENT = Sourced(value=15.0, source=COMMON_PRACTICE)  # of empty weight a week
-PREY_OVER_DAYS = Sourced(value=42.0, source=COMMON_PRACTICE)
-HEAVIER_PERCENT = Sourced(value=10.0, source=COMMON_PRACTICE)
-HEAVIER_OVER_DAYS = Sourced(value=182.0, source=COMMON_PRACTICE)
-SAME_LENGTH_PERCENT = Sourced(value=1.0, source=COMMON_PRACTICE)  # a tape tells no closer
-FAT_SCORE = Sourced(value=4.0, source=COMMON_PRACTICE)
-SCORE_DAYS = Sourced(value=90.0, source=COMMON_PRACTICE)
-LENGTH_NEAR_DAYS = Sourced(value=30.0, source=COMMON_PRACTICE)
+FAST_CENTILE = practice(95.0)
+FAST_FROM_AGE_DAYS = practice(182.0)
+MUCH_PREY_PERCENT = practice(15.0)  # of empty weight a week
+PREY_OVER_DAYS = practice(42.0)
+HEAVIER_PERCENT = practice(10.0)
+HEAVIER_OVER_DAYS = practice(182.0)
+SAME_LENGTH_PERCENT = practice(1.0)  # a tape tells no closer
+FAT_SCORE = practice(4.0)
+SCORE_DAYS = practice(90.0)
+LENGTH_NEAR_DAYS = practice(30.0)
 """How near to a length a weight must lie to be held against it."""
 
 Weighed = tuple[date, float]

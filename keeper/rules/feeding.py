@@ -11,7 +11,7 @@ from typing import NamedTuple
 
 from keeper.husbandry.events import HoldKind, HoldSet, Offer, ShedSign
 from keeper.husbandry.now import AnimalNow
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced, SpeciesProfile
+from keeper.husbandry.profile import SpeciesProfile, practice
 from keeper.husbandry.reasons import Reason, because
 from keeper.rules.holds import Hold, holds_of, implied_holds
 from keeper.rules.nights import next_night
@@ -43,7 +43,7 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
 """Every reason of this module with the figures it carries; a plan also hands on those of
 ``timing`` and ``prey``."""
 
-FAT_PERCENT = Sourced(value=77.5, source=COMMON_PRACTICE)
+FAT_PERCENT = practice(77.5)
 """A fat animal's share of the usual meal: cut by 20-25 per cent."""
 
 

@@ -13,9 +13,9 @@ from typing import Literal, NamedTuple
 
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import Heat, Zone
-from keeper.husbandry.profile import SpeciesProfile
+from keeper.husbandry.profile import SpeciesProfile, practice
 from keeper.husbandry.reasons import Reason, because
-from keeper.rules.heat_limits import EggLimits, Limit, Urgency, inside_c, limits_of, practice
+from keeper.rules.heat_limits import EggLimits, Limit, Urgency, inside_c, limits_of
 from keeper.rules.sensors import FAILURE_VALUES_C, hours_between, is_series, minutes_between
 
 WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (

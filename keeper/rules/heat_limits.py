@@ -8,20 +8,9 @@ from dataclasses import dataclass
 from typing import Literal, NamedTuple
 
 from keeper.husbandry.events import Zone
-from keeper.husbandry.profile import (
-    COMMON_PRACTICE,
-    HeatFigures,
-    IncubatorFigures,
-    Sourced,
-    SpeciesProfile,
-)
+from keeper.husbandry.profile import HeatFigures, IncubatorFigures, SpeciesProfile, practice
 
 Urgency = Literal["now", "today", "noted"]
-
-
-def practice(value: float) -> Sourced:
-    """A figure that keepers use and no source is known for."""
-    return Sourced(value=value, source=COMMON_PRACTICE)
 
 
 HOT_LOOK_MINUTES = practice(10)

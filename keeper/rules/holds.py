@@ -10,16 +10,16 @@ from datetime import date, timedelta
 from keeper.husbandry.animal import Status
 from keeper.husbandry.events import HoldKind, HoldSet, Offer, Result, ShedSign, ShedStage
 from keeper.husbandry.now import AnimalNow
-from keeper.husbandry.profile import COMMON_PRACTICE, HoldFigures, Sourced, SpeciesProfile
+from keeper.husbandry.profile import HoldFigures, Sourced, SpeciesProfile, practice
 from keeper.husbandry.when import on_day
 
-SECOND_WITHIN_DAYS = Sourced(value=56, source=COMMON_PRACTICE)
+SECOND_WITHIN_DAYS = practice(56)
 """A regurgitation so soon after another is the second, which is the dangerous one."""
 
-SECOND_TIMES = Sourced(value=1.5, source=COMMON_PRACTICE)
+SECOND_TIMES = practice(1.5)
 """The second is held this many times as long: 14-21 days where the first is 10-14."""
 
-MEALS_TO_FULL = Sourced(value=3, source=COMMON_PRACTICE)
+MEALS_TO_FULL = practice(3)
 """Kept meals after a regurgitation until meals are whole again."""
 
 WORST_FIRST = (

@@ -9,7 +9,7 @@ from statistics import median
 
 from keeper.husbandry.animal import Stage
 from keeper.husbandry.now import AnimalNow
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced, SpeciesProfile
+from keeper.husbandry.profile import SpeciesProfile, practice
 from keeper.husbandry.reasons import Reason, because
 
 WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
@@ -28,10 +28,10 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
 )
 """Every reason of this module with the figures it carries (grams, grams a day, per cent)."""
 
-BETWEEN_STEPS_DAYS = Sourced(value=3, source=COMMON_PRACTICE)
+BETWEEN_STEPS_DAYS = practice(3)
 """One change at a time, 3-4 days apart."""
 
-FAILED_TO_ASSIST = Sourced(value=5, source=COMMON_PRACTICE)
+FAILED_TO_ASSIST = practice(5)
 """After so many failed steps assisted feeding is talked of, by experienced hands."""
 
 

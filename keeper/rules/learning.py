@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from keeper.husbandry.events import Evidence, HoldKind, Offer, Result
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
+from keeper.husbandry.profile import practice
 from keeper.husbandry.reasons import Reason, because
 from keeper.rules.refusals import binomial_tail
 
@@ -13,7 +13,7 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
 )
 """Every reason of this module with the figures it carries."""
 
-OFFERS_LEAST = Sourced(value=5, source=COMMON_PRACTICE)
+OFFERS_LEAST = practice(5)
 """Nothing is asked before so many offers under the hold."""
 
 EVEN_CHANCE = 0.5

@@ -6,7 +6,7 @@ from functools import lru_cache
 from typing import NamedTuple
 
 from keeper.husbandry.events import Offer, Result
-from keeper.husbandry.profile import COMMON_PRACTICE, FeedingFigures, PreyGrade, Sourced
+from keeper.husbandry.profile import FeedingFigures, PreyGrade, practice
 from keeper.husbandry.reasons import Reason, because
 
 WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
@@ -27,17 +27,17 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
 )
 """Every reason of this module with the figures it carries (grams, per cent of empty weight)."""
 
-NEAR_LOW = Sourced(value=0.8, source=COMMON_PRACTICE)
-NEAR_HIGH = Sourced(value=1.2, source=COMMON_PRACTICE)
+NEAR_LOW = practice(0.8)
+NEAR_HIGH = practice(1.2)
 """A meal between these shares of its target is the meal."""
 
-ITEMS_MOST = Sourced(value=3, source=COMMON_PRACTICE)
+ITEMS_MOST = practice(3)
 _COUNTS = range(1, int(ITEMS_MOST.value) + 1)
-UP_BELOW = Sourced(value=0.75, source=COMMON_PRACTICE)
-UP_MEALS = Sourced(value=2, source=COMMON_PRACTICE)
+UP_BELOW = practice(0.75)
+UP_MEALS = practice(2)
 """After so many meals in a row below that share of the target she goes one grade up."""
 
-REFUSALS_OF_NEW = Sourced(value=2, source=COMMON_PRACTICE)
+REFUSALS_OF_NEW = practice(2)
 """So many refusals of a larger grade send her back to her own."""
 
 ATE = frozenset({Result.TAKEN, Result.PART})
@@ -65,7 +65,7 @@ def prey_name(grade: PreyGrade) -> str:
     """The one way a prey is written.
 
     >>> from keeper.husbandry.profile import Sourced
-    >>> g = Sourced(value=4.5, source="example")
+    >>> g = practice(4.5)
     >>> prey_name(PreyGrade(name="fuzzy", kind="mouse", low_g=g, high_g=g, mean_g=g, kcal_per_g=g))
     'mouse fuzzy'
     """

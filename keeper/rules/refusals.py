@@ -8,7 +8,7 @@ from math import comb, exp, log, log1p
 
 from keeper.husbandry.animal import Stage
 from keeper.husbandry.events import Evidence, HoldKind, HoldSet, Offer, Result, ShedSign
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced, SpeciesProfile
+from keeper.husbandry.profile import Sourced, SpeciesProfile, practice
 from keeper.husbandry.reasons import Reason, because
 from keeper.rules.holds import Hold, excused, half_counted, holds_on
 
@@ -22,10 +22,10 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
 )
 """Every reason of this module with the figures it carries."""
 
-ARRIVAL_EXCUSED = Sourced(value=2, source=COMMON_PRACTICE)
+ARRIVAL_EXCUSED = practice(2)
 """A new arrival's refusals count from the one after these."""
 
-CHANGE_REFUSALS = Sourced(value=2, source=COMMON_PRACTICE)
+CHANGE_REFUSALS = practice(2)
 """So many refusals straight after a change of prey are of the change and not of appetite; from
 then on she is offered what she ate before, and a refusal counts."""
 

@@ -8,7 +8,7 @@ from math import ceil
 from typing import Literal
 
 from keeper.husbandry.events import Heat, Zone
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
+from keeper.husbandry.profile import practice
 from keeper.husbandry.reasons import Reason, because
 
 WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
@@ -21,16 +21,12 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
 """Every reason of this module with the figures it carries."""
 
 
-def _practice(value: float) -> Sourced:
-    return Sourced(value=value, source=COMMON_PRACTICE)
-
-
-STUCK_HOURS = _practice(3)
-STUCK_WITHIN_C = _practice(0.05)
-STUCK_TIMES = _practice(3)
-LEAP_C = _practice(5)
-LEAP_MINUTES = _practice(2)
-SILENT_MINUTES = _practice(30)
+STUCK_HOURS = practice(3)
+STUCK_WITHIN_C = practice(0.05)
+STUCK_TIMES = practice(3)
+LEAP_C = practice(5)
+LEAP_MINUTES = practice(2)
+SILENT_MINUTES = practice(30)
 
 FAILURE_VALUES_C = (-127.0, 85.0)
 """What common digital probes report when disconnected, and at power-up. From memory."""

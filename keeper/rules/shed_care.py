@@ -4,15 +4,10 @@ from collections.abc import Iterable
 from datetime import date, timedelta
 
 from keeper.husbandry.events import Remark, RemarkKind, ShedQuality, ShedSign
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
+from keeper.husbandry.profile import practice
 
-
-def _practice(value: float) -> Sourced:
-    return Sourced(value=value, source=COMMON_PRACTICE)
-
-
-PIECES_AGAIN_DAYS = _practice(1)
-TIP_AGAIN_DAYS = _practice(2)
+PIECES_AGAIN_DAYS = practice(1)
+TIP_AGAIN_DAYS = practice(2)
 
 
 def looked_again(sign: ShedSign, aftercare: Iterable[Remark]) -> Remark | None:

@@ -7,7 +7,7 @@ from math import log
 from typing import Literal
 
 from keeper.husbandry.animal import Stage
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced, SpeciesProfile
+from keeper.husbandry.profile import SpeciesProfile, practice
 from keeper.husbandry.reasons import Reason, because
 from keeper.rules.growth.expectation import Expectation, basis_figures, standing
 from keeper.rules.weights import (
@@ -37,10 +37,10 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
 )
 """Every reason of this module with the figures it carries."""
 
-STALL_GAIN_PERCENT = Sourced(value=2.0, source=COMMON_PRACTICE)
-STALL_MEALS = Sourced(value=4.0, source=COMMON_PRACTICE)
-STALL_DAYS = Sourced(value=42.0, source=COMMON_PRACTICE)
-HATCH_WEIGHT_BACK_DAYS = Sourced(value=28.0, source=COMMON_PRACTICE)
+STALL_GAIN_PERCENT = practice(2.0)
+STALL_MEALS = practice(4.0)
+STALL_DAYS = practice(42.0)
+HATCH_WEIGHT_BACK_DAYS = practice(28.0)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -12,7 +12,7 @@ from typing import Literal
 from keeper.husbandry.animal import Sex
 from keeper.husbandry.events import Weighing
 from keeper.husbandry.now import AnimalNow
-from keeper.husbandry.profile import COMMON_PRACTICE, LmsCurve, Sourced, SpeciesProfile
+from keeper.husbandry.profile import LmsCurve, SpeciesProfile, practice
 from keeper.husbandry.reasons import Reason, because
 from keeper.rules.growth.expectation import Expectation, basis_figures, expectation
 from keeper.rules.growth.lms import weight_at_z
@@ -33,8 +33,8 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
 )
 """Every reason of this module with the figures it carries."""
 
-LAYING_LOSS_PERCENT = Sourced(value=35.0, source=COMMON_PRACTICE)
-COARSE_PERCENT = Sourced(value=5.0, source=COMMON_PRACTICE)
+LAYING_LOSS_PERCENT = practice(35.0)
+COARSE_PERCENT = practice(5.0)
 
 UNKNOWN_Z = 4.0
 """Without an own weight everything within four standard deviations of the species passes: a

@@ -26,7 +26,7 @@ from statistics import median
 from keeper.husbandry.animal import AnimalId, Sex
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import Place, place_of
-from keeper.husbandry.profile import COMMON_PRACTICE, LmsCurve, Sourced, SpeciesProfile
+from keeper.husbandry.profile import LmsCurve, SpeciesProfile, practice
 from keeper.husbandry.reasons import Reason, because
 from keeper.rules.growth.expectation import SOFT_AGE_DAYS, middle
 
@@ -42,10 +42,10 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
 FALSE_ALARM = 0.05
 """Chance that any line of a day is a false one: one day with new weights in twenty at most."""
 
-TUBS_AT_ONCE = Sourced(value=6, source=COMMON_PRACTICE)
+TUBS_AT_ONCE = practice(6)
 """So many tubs of a row stand on the floor at once when a row is cleaned."""
 
-LOOK_BACK_DAYS = Sourced(value=92, source=COMMON_PRACTICE)
+LOOK_BACK_DAYS = practice(92)
 """How long weights since a swap keep it on the watch."""
 
 KEPT_SHARE = 0.7

@@ -8,7 +8,7 @@ from typing import NamedTuple
 from keeper.husbandry.animal import Stage
 from keeper.husbandry.events import HoldKind, Result
 from keeper.husbandry.now import AnimalNow
-from keeper.husbandry.profile import COMMON_PRACTICE, FeedingFigures, Sourced, SpeciesProfile
+from keeper.husbandry.profile import FeedingFigures, SpeciesProfile, practice
 from keeper.husbandry.reasons import Reason, because
 from keeper.rules.holds import Hold
 from keeper.rules.nights import next_night, snap
@@ -35,19 +35,19 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
 )
 """Every reason of this module with the figures it carries. Intervals are whole days."""
 
-FIRST_OFFER_DAYS = Sourced(value=2, source=COMMON_PRACTICE)
-FIRST_OFFER_DAYS_MOST = Sourced(value=5, source=COMMON_PRACTICE)
+FIRST_OFFER_DAYS = practice(2)
+FIRST_OFFER_DAYS_MOST = practice(5)
 """A hatchling's first offer comes so many days after its first shed."""
 
-SILENT_INTERVALS = Sourced(value=3, source=COMMON_PRACTICE)
+SILENT_INTERVALS = practice(3)
 """After so many intervals without any entry the record is silent, and says nothing of fasting."""
 
-SEASON_DAYS = Sourced(value=14, source=COMMON_PRACTICE)
+SEASON_DAYS = practice(14)
 """A male in season is offered no more often than this."""
 
-FAT_SCORE = Sourced(value=4, source=COMMON_PRACTICE)
-FAT_TIMES = Sourced(value=1.5, source=COMMON_PRACTICE)
-SCORE_DAYS_MOST = Sourced(value=183, source=COMMON_PRACTICE)
+FAT_SCORE = practice(4)
+FAT_TIMES = practice(1.5)
+SCORE_DAYS_MOST = practice(183)
 """From this body score on the interval is stretched; a score older than this is past."""
 
 _PUTS_OFF = frozenset({Result.REFUSED, Result.LEFT_IN})

@@ -11,7 +11,7 @@ from datetime import date, datetime, timedelta
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.care import EggFate, Eggs
 from keeper.husbandry.events import Clutch
-from keeper.husbandry.profile import COMMON_PRACTICE, IncubatorFigures, Sourced
+from keeper.husbandry.profile import IncubatorFigures, practice
 from keeper.husbandry.reasons import Reason, because
 from keeper.rules.watch_facts import Severity, WatchLine
 
@@ -30,15 +30,15 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
 )
 """Every reason of this module with the figures it carries."""
 
-MATES_OUT_HOURS = Sourced(value=36, source=COMMON_PRACTICE)
+MATES_OUT_HOURS = practice(36)
 """The last of a clutch are usually out 24 to 36 hours after the first."""
 
-PIP_TO_OUT_HOURS = Sourced(value=48, source=COMMON_PRACTICE)
-UNTOLD_DAYS = Sourced(value=14, source=COMMON_PRACTICE)
+PIP_TO_OUT_HOURS = practice(48)
+UNTOLD_DAYS = practice(14)
 """Eggs are untold so long after their last usual day, or after the last that was told of them."""
 
-NUMBER_DAYS = Sourced(value=30, source=COMMON_PRACTICE)
-TOLD_FOR_DAYS = Sourced(value=365, source=COMMON_PRACTICE)
+NUMBER_DAYS = practice(30)
+TOLD_FOR_DAYS = practice(365)
 """Of a clutch laid longer ago than that nothing is asked any more."""
 
 

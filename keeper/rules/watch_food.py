@@ -5,7 +5,7 @@ from datetime import date, timedelta
 
 from keeper.husbandry.animal import Stage
 from keeper.husbandry.events import HoldKind, Result
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
+from keeper.husbandry.profile import practice
 from keeper.husbandry.reasons import Reason, because
 from keeper.rules.holds import SECOND_TIMES, SECOND_WITHIN_DAYS
 from keeper.rules.learned_late import told_late
@@ -31,8 +31,8 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
 )
 """Every reason of this module with the figures it carries."""
 
-DEADLINE_DAYS = Sourced(value=5, source=COMMON_PRACTICE)
-LEFT_IN_DAYS = Sourced(value=2, source=COMMON_PRACTICE)
+DEADLINE_DAYS = practice(5)
+LEFT_IN_DAYS = practice(2)
 
 
 def food_signals(facts: WatchFacts, today: date) -> Iterator[Signal]:

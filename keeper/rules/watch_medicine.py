@@ -11,7 +11,7 @@ from datetime import date, timedelta
 
 from keeper.husbandry.care import Dose, DoseTold, Medicine
 from keeper.husbandry.now import AnimalNow
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
+from keeper.husbandry.profile import practice
 from keeper.husbandry.reasons import Figure, Reason, because
 from keeper.rules.watch_facts import Course, Severity, Signal, WatchFacts
 
@@ -24,7 +24,7 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
 )
 """Every reason of this module with the figures it carries."""
 
-MISSED_TOLD_DAYS = Sourced(value=30, source=COMMON_PRACTICE)
+MISSED_TOLD_DAYS = practice(30)
 """A missed dose of longer ago is history, which the records keep."""
 
 

@@ -11,7 +11,7 @@ from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.house import MiteStep, MitesTold
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import place_of
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
+from keeper.husbandry.profile import practice
 from keeper.husbandry.reasons import Reason, because
 from keeper.rules.watch_facts import Severity, WatchLine
 
@@ -26,10 +26,10 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
 )
 """Every reason of this module with the figures it carries."""
 
-LOOK_DAYS = tuple(Sourced(value=day, source=COMMON_PRACTICE) for day in (7, 14, 21, 28, 42))
+LOOK_DAYS = tuple(practice(day) for day in (7, 14, 21, 28, 42))
 """Days after day 0 on which to look; a clear look on the last of them is all clear."""
 
-EARLY_DAYS = Sourced(value=1, source=COMMON_PRACTICE)
+EARLY_DAYS = practice(1)
 """A look so long before its day is that look."""
 
 

@@ -10,7 +10,7 @@ from datetime import UTC, date, datetime
 from typing import NamedTuple
 
 from keeper.husbandry.house import BagOpened, PreyCounted
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
+from keeper.husbandry.profile import practice
 from keeper.husbandry.reasons import Reason, because
 from keeper.rules.watch_facts import Severity, WatchLine
 
@@ -24,14 +24,14 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
 """Every reason of this module with the figures it carries."""
 
 LEAD_WEEKS, SPARE_WEEKS = (
-    Sourced(value=2, source=COMMON_PRACTICE),
-    Sourced(value=2, source=COMMON_PRACTICE),
+    practice(2),
+    practice(2),
 )
 """Order when less is left than is used until the order comes (one to two weeks) and two more."""
 
 USE_DAYS, BIN_DAYS = (
-    Sourced(value=183, source=COMMON_PRACTICE),
-    Sourced(value=365, source=COMMON_PRACTICE),
+    practice(183),
+    practice(365),
 )
 """Six months after it came a bag is used first, after twelve it is binned."""
 

@@ -9,7 +9,7 @@ from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.house import DailyRound
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import place_of
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
+from keeper.husbandry.profile import practice
 from keeper.husbandry.reasons import Reason, because
 from keeper.rules.watch_facts import Severity, Unseen, WatchLine
 
@@ -20,9 +20,9 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
 )
 """Every reason of this module with the figures it carries."""
 
-UNSEEN_DAYS = Sourced(value=2, source=COMMON_PRACTICE)
+UNSEEN_DAYS = practice(2)
 
-KEPT_DAYS = Sourced(value=14, source=COMMON_PRACTICE)
+KEPT_DAYS = practice(14)
 """Without a daily round for so long they are not kept, and their lack says nothing of tubs."""
 
 

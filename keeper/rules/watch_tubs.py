@@ -8,7 +8,7 @@ from itertools import product
 from keeper.husbandry.animal import AnimalId, Sex
 from keeper.husbandry.events import Paired
 from keeper.husbandry.now import AnimalNow
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
+from keeper.husbandry.profile import practice
 from keeper.husbandry.reasons import Reason, because
 from keeper.rules.watch_facts import Severity, WatchLine
 
@@ -19,10 +19,10 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
 )
 """Every reason of this module with the figures it carries."""
 
-MIXED_AGE_DAYS = Sourced(value=91, source=COMMON_PRACTICE)
+MIXED_AGE_DAYS = practice(91)
 """House snakes are to be parted by sex at three months."""
 
-PAIRING_DAYS = Sourced(value=14, source=COMMON_PRACTICE)
+PAIRING_DAYS = practice(14)
 """A pair is left together no longer than this."""
 
 

@@ -7,7 +7,7 @@ from collections import Counter
 from collections.abc import Iterator
 from datetime import date
 
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
+from keeper.husbandry.profile import practice
 from keeper.husbandry.reasons import because
 from keeper.rules.watch_facts import Severity, Signal, WatchFacts, within_days
 
@@ -17,7 +17,7 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
 )
 """Every reason of this module with the figures it carries."""
 
-TOLD_DAYS = Sourced(value=14, source=COMMON_PRACTICE)
+TOLD_DAYS = practice(14)
 
 
 def twin_signals(facts: WatchFacts, today: date) -> Iterator[Signal]:

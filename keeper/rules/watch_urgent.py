@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from datetime import date
 
 from keeper.husbandry.events import Remark, RemarkKind
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
+from keeper.husbandry.profile import practice
 from keeper.husbandry.reasons import because
 from keeper.rules.watch_facts import Family, Severity, Signal, WatchFacts, days_since
 
@@ -17,8 +17,8 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
 )
 """Every reason of this module with the figures it carries."""
 
-NOW_DAYS = Sourced(value=1, source=COMMON_PRACTICE)
-FOLLOWED_DAYS = Sourced(value=7, source=COMMON_PRACTICE)
+NOW_DAYS = practice(1)
+FOLLOWED_DAYS = practice(7)
 
 _URGENT: dict[RemarkKind, tuple[str, Family]] = {
     RemarkKind.OPEN_MOUTH: ("open mouth noticed", "breath"),

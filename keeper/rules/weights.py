@@ -11,7 +11,7 @@ from statistics import median
 from typing import Literal
 
 from keeper.husbandry.animal import Stage
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced, SpeciesProfile
+from keeper.husbandry.profile import Sourced, SpeciesProfile, practice
 from keeper.husbandry.reasons import Reason, because
 
 WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
@@ -28,7 +28,7 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
 )
 """Every reason of this module with the figures it carries."""
 
-EATING_MEALS = Sourced(value=2.0, source=COMMON_PRACTICE)
+EATING_MEALS = practice(2.0)
 
 GROWING = frozenset({Stage.HATCHLING, Stage.JUVENILE, Stage.SUBADULT})
 
