@@ -137,7 +137,7 @@ def last_weights(scale: OnScale, on: date) -> list[PastWeight]:
     ]
 
 
-def hint_of(walk: WeighIn, asks: Asks | None) -> str:
+def hint_of(asks: Asks | None) -> str:
     """What Enter does now."""
     if asks is None:
         return tr("Enter writes what was typed. A weight outside the range is asked for again.")

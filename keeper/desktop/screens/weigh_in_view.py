@@ -74,7 +74,7 @@ class WeighView(QWidget):
         head = faces.head_of_last(scale.animal.sex)
         if self.look.small:  # the head line has no room there
             head = f"{head}; {', '.join(right)}"
-        self._last.show_weights(head, faces.last_weights(scale, walk.on), faces.hint_of(walk, asks))
+        self._last.show_weights(head, faces.last_weights(scale, walk.on), faces.hint_of(asks))
 
     def _show_end(self, walk: WeighIn) -> None:
         left = len(walk.animals) - len(walk.written)
