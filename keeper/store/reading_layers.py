@@ -114,6 +114,42 @@ def owned_by(slots: bytes) -> bytes:
     return bits.to_bytes(OWNED_BYTES, "little")
 
 
+def pieces_of(connection: sqlite3.Connection, probe: str, day: int) -> dict[int | None, bytes]:
+    """Whose the slots of a day are: by batch what its file put there, by None what is no file's."""
+    found: dict[int | None, bytes] = {}
+    seen = _number(_slots(connection, probe, day))
+    for layer in reversed(list(_layers(connection, probe, day))):
+        mask, held = _mask(layer.owned), _number(layer.held)
+        own, beneath = (seen, _overlaid(seen, held, mask)) if layer.stands else (held, seen)
+        found[layer.batch] = _number_bytes(_overlaid(_number(EMPTY_DAY), own, mask))
+        seen = beneath
+    return {None: _number_bytes(seen), **found}
+
+
+def put_beneath(connection: sqlite3.Connection, probe: str, day: int, slots: bytes) -> None:
+    """The filled *slots* as no file's: beneath every layer that stands there."""
+    values, left = _number(slots), _mask(owned_by(slots))
+    for layer in _layers(connection, probe, day):
+        common = left & _mask(layer.owned) if layer.stands else 0
+        if common:
+            held = _number_bytes(_overlaid(_number(layer.held), values, common))
+            _put(connection, probe, day, replace(layer, held=held))
+            left &= ~common
+    if left:
+        now = _overlaid(_number(_slots(connection, probe, day)), values, left)
+        _write_day(connection, probe, day, _number_bytes(now))
+
+
+def add_layer(
+    connection: sqlite3.Connection, batch: int, probe: str, day: int, slots: bytes
+) -> None:
+    """What the file of *batch* put over a day, in its place among the layers there."""
+    _put(connection, probe, day, Layer(batch, owned_by(slots), slots, False))
+    row = connection.execute(_TAKEN, (batch,)).fetchone()
+    if row is not None and row[0]:
+        _exchange(connection, batch, probe, day)
+
+
 def _exchange(connection: sqlite3.Connection, batch: int, probe: str, day: int) -> None:
     """Exchange the layer's value of each of its slots with that of what lies on it."""
     layers = {layer.batch: layer for layer in _layers(connection, probe, day)}
@@ -183,42 +219,6 @@ def _number(slots: bytes) -> int:
 
 def _number_bytes(number: int) -> bytes:
     return number.to_bytes(2 * SLOTS, "little")
-
-
-def pieces_of(connection: sqlite3.Connection, probe: str, day: int) -> dict[int | None, bytes]:
-    """Whose the slots of a day are: by batch what its file put there, by None what is no file's."""
-    found: dict[int | None, bytes] = {}
-    seen = _number(_slots(connection, probe, day))
-    for layer in reversed(list(_layers(connection, probe, day))):
-        mask, held = _mask(layer.owned), _number(layer.held)
-        own, beneath = (seen, _overlaid(seen, held, mask)) if layer.stands else (held, seen)
-        found[layer.batch] = _number_bytes(_overlaid(_number(EMPTY_DAY), own, mask))
-        seen = beneath
-    return {None: _number_bytes(seen), **found}
-
-
-def put_beneath(connection: sqlite3.Connection, probe: str, day: int, slots: bytes) -> None:
-    """The filled *slots* as no file's: beneath every layer that stands there."""
-    values, left = _number(slots), _mask(owned_by(slots))
-    for layer in _layers(connection, probe, day):
-        common = left & _mask(layer.owned) if layer.stands else 0
-        if common:
-            held = _number_bytes(_overlaid(_number(layer.held), values, common))
-            _put(connection, probe, day, replace(layer, held=held))
-            left &= ~common
-    if left:
-        now = _overlaid(_number(_slots(connection, probe, day)), values, left)
-        _write_day(connection, probe, day, _number_bytes(now))
-
-
-def add_layer(
-    connection: sqlite3.Connection, batch: int, probe: str, day: int, slots: bytes
-) -> None:
-    """What the file of *batch* put over a day, in its place among the layers there."""
-    _put(connection, probe, day, Layer(batch, owned_by(slots), slots, False))
-    row = connection.execute(_TAKEN, (batch,)).fetchone()
-    if row is not None and row[0]:
-        _exchange(connection, batch, probe, day)
 
 
 def _overlaid(under: int, over: int, where: int) -> int:
