@@ -13,6 +13,7 @@ from keeper.actions.life_lanes import Lanes, lanes_of
 from keeper.actions.life_places import HeatDay, Mate, Stay, heat_of, mates_of, stays_of
 from keeper.actions.own_entries import Struck, struck_through
 from keeper.actions.own_growth import OwnGrowth
+from keeper.actions.quarantine import open_holds
 from keeper.husbandry.animal import AnimalId, Sex, Stage
 from keeper.husbandry.events import HoldEnded, Sexed, Stock
 from keeper.husbandry.now import AnimalNow
@@ -275,7 +276,7 @@ def _next_offer(
     """The board's plan for tonight, or where nothing is due the one of the night it is."""
     profile = keeping.profile(row)
     nights = feed_nights_around(keeping, on)
-    holds = reading.open_holds(keeping.book, on).get(row.animal, [])
+    holds = open_holds(keeping, on).holds.get(row.animal, [])
     past = holds_ever(keeping, [row.animal], on)[row.animal]
     learned = eaten_through(keeping, on).get(row.animal, frozenset())
 

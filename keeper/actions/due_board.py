@@ -10,6 +10,7 @@ from keeper.actions.bulk import made_at_once
 from keeper.actions.holds_ever import holds_ever
 from keeper.actions.keeping import Keeping, animals_on
 from keeper.actions.learned import eaten_through
+from keeper.actions.quarantine import open_holds
 from keeper.actions.unwritten import doubted, of_one_nights, unwritten_nights
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import AnimalEvent, HoldKind, HoldSet, Offer, ShedSign
@@ -145,7 +146,7 @@ def _night(keeping: Keeping, on: date, animals: Sequence[AnimalNow]) -> _Night:
     last_record = max((row.offered_on for row in animals if row.offered_on), default=None)
     return _Night(
         house=House(nights, on, last_record),
-        holds=reading.open_holds(keeping.book, on),
+        holds=open_holds(keeping, on).holds,
         learned=eaten_through(keeping, on),
     )
 

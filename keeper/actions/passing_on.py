@@ -1,6 +1,7 @@
 """A refused item offered to another: where it must not go."""
 
 from keeper.actions.keeping import Keeping
+from keeper.actions.quarantine import open_holds
 from keeper.actions.tubs import Tub, tub_name
 from keeper.husbandry.events import HoldKind, Remark, RemarkKind, Result
 from keeper.language import tr
@@ -43,7 +44,7 @@ def refusal_to_pass(keeping: Keeping, giver: Tub, taker: Tub) -> str | None:
 def _apart(keeping: Keeping, tub: Tub) -> str | None:
     """The word for why this animal shares no prey tonight."""
     night = tub.plan.happened.day
-    by_hand = reading.open_holds(keeping.book, night).get(tub.plan.animal, [])
+    by_hand = open_holds(keeping, night).holds.get(tub.plan.animal, [])
     holds = holds_of(tub.animal, by_hand, keeping.profile(tub.animal), night)
     kept = next((hold.kind for hold in holds if hold.kind in APART and _lasts(hold)), None)
     if kept is not None:

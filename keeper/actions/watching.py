@@ -20,6 +20,7 @@ from keeper.actions.life import EATEN, empties, expected_on
 from keeper.actions.noting import note
 from keeper.actions.own_growth import OwnGrowth
 from keeper.actions.put_aside import NO_END, asides_until
+from keeper.actions.quarantine import open_holds
 from keeper.actions.refused_together import counted_offers, refusal_causes
 from keeper.husbandry.animal import AnimalId, Sex, Stage
 from keeper.husbandry.events import (
@@ -38,12 +39,14 @@ from keeper.husbandry.events import (
 from keeper.husbandry.house import Awaited, Cleaning, DailyRound, PlaceAside
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import SpeciesProfile
+from keeper.husbandry.reasons import Reason
 from keeper.husbandry.when import at_instant
 from keeper.reports.words import word
 from keeper.rules.alerts import watch
 from keeper.rules.causes import BadShed, heat_at_groups, humidity_causes
 from keeper.rules.holds import holds_of, implied_holds
 from keeper.rules.learned_late import Late
+from keeper.rules.quarantine import Restart, restart_reason
 from keeper.rules.refusals import counted_refusals
 from keeper.rules.sheds import shed_clock
 from keeper.rules.stages import stage_of
@@ -75,9 +78,18 @@ class _Pages:
     cleaned: Mapping[AnimalId, Sequence[Cleaned]]
     holds_ever: Mapping[AnimalId, Sequence[HoldSet]]
     holds: Mapping[AnimalId, Sequence[HoldSet]]
+    anew: Mapping[AnimalId, Restart]
     measures: Mapping[AnimalId, Sequence[Measured]]
     late: Mapping[AnimalId, Sequence[Late]]
     care: CareTold
+    called: Mapping[AnimalId, str]
+
+    def anew_of(self, animal: AnimalId) -> Reason | None:
+        """Why the quarantine of *animal* began anew, if it did."""
+        restart = self.anew.get(animal)
+        if restart is None:
+            return None
+        return restart_reason(restart, self.called.get(restart.arrival.animal, "?"))
 
 
 def watch_lines(keeping: Keeping, on: date) -> tuple[WatchLine, ...]:
@@ -85,7 +97,7 @@ def watch_lines(keeping: Keeping, on: date) -> tuple[WatchLine, ...]:
     everyone = animals_on(keeping, on)
     rows = [row for row in everyone if row.in_the_room]
     growth = OwnGrowth(keeping, everyone, on)
-    pages = _pages(keeping, rows, on)
+    pages = _pages(keeping, everyone, on)
     clutches = _clutch_medians(keeping, rows)
     facts = [
         _facts(row, growth.profile(row), pages, clutches.get(_siblings(row)), on) for row in rows
@@ -128,12 +140,14 @@ def put_aside_until(
     return note(keeping, "put aside", event, what=f"{kind} until {word(awaited)}")
 
 
-def _pages(keeping: Keeping, rows: Sequence[AnimalNow], on: date) -> _Pages:
+def _pages(keeping: Keeping, everyone: Sequence[AnimalNow], on: date) -> _Pages:
+    rows = [row for row in everyone if row.in_the_room]
     animals = [row.animal for row in rows]
 
     def newest(kind: type[E], most: int) -> dict[AnimalId, list[E]]:
         return reading.recent(keeping.book, kind, animals, most, until=on)
 
+    holds = open_holds(keeping, on)
     return _Pages(
         offers=newest(Offer, _OFFERS),
         signs=newest(ShedSign, _SIGNS),
@@ -143,10 +157,12 @@ def _pages(keeping: Keeping, rows: Sequence[AnimalNow], on: date) -> _Pages:
         snoozes=_snoozes(keeping, newest(Snooze, _FEW), on),
         cleaned=newest(Cleaned, _WEIGHINGS),
         holds_ever=holds_ever(keeping, animals, on),
-        holds=reading.open_holds(keeping.book, on),
+        holds=holds.holds,
+        anew=holds.anew,
         measures=measures_of(keeping, on),
         late=learned_late(keeping, rows, on),
         care=care_told(keeping, on),
+        called={row.animal: row.called for row in everyone},
     )
 
 
@@ -194,6 +210,7 @@ def _facts(
         courses=pages.care.courses.get(key, ()),
         faecals=pages.care.faecals.get(key, ()),
         permits=pages.care.permits.get(key, ()),
+        anew=pages.anew_of(key),
         mites_met_on=met_on(pages.care.mites, row.place, on),
     )
 

@@ -158,6 +158,10 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
         "Pre-lay shed on {since:day}, {days:ago}, and no eggs yet."
     ),
     "quarantine ends": "Quarantine ends on {on:day}, in {days:days}: faecals and mites clear?",
+    "quarantine began anew": (
+        "{text} came into {place} on {on:day}: the quarantine of all there is counted from that day"
+        " on, no longer from {since:day}."
+    ),
     "breathing noticed": ("Breathing noticed on {on:day}: {text:quoted}.",),
     "a click just before a shed may be normal": "A click just before a shed may be normal.",
     "isolate, check heat": "Isolate and check heat.",

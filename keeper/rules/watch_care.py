@@ -11,7 +11,7 @@ from keeper.husbandry.events import (
     ShedSign,
     ShedStage,
 )
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
+from keeper.husbandry.profile import practice
 from keeper.husbandry.reasons import Figure, Reason, because
 from keeper.rules.holds import Hold
 from keeper.rules.shed_care import is_closed
@@ -49,14 +49,10 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
 """Every reason of this module with the figures it carries."""
 
 
-def _practice(value: float) -> Sourced:
-    return Sourced(value=value, source=COMMON_PRACTICE)
-
-
-PIECES_DAYS = _practice(7)
-TIP_DAYS = _practice(7)
-QUARANTINE_DAYS = _practice(7)
-REMARK_DAYS = _practice(7)
+PIECES_DAYS = practice(7)
+TIP_DAYS = practice(7)
+QUARANTINE_DAYS = practice(7)
+REMARK_DAYS = practice(7)
 
 SLOW_SHEDS = (HoldKind.COOLING, HoldKind.GRAVID, HoldKind.PRE_LAY)
 """Holds under which a late shed is not late."""
@@ -71,7 +67,7 @@ def care_signals(facts: WatchFacts, today: date) -> Iterator[Signal]:
     if stuck is not None:
         yield stuck
     for hold in facts.holds:
-        asking = _hold_signal(hold, today)
+        asking = _hold_signal(hold, facts, today)
         if asking is not None:
             yield asking
     yield from _remark_signals(facts, today)
@@ -146,10 +142,10 @@ def _stuck(severity: Severity, reasons: tuple[Reason, ...], since: date, always:
     )
 
 
-def _hold_signal(hold: Hold, today: date) -> Signal | None:
+def _hold_signal(hold: Hold, facts: WatchFacts, today: date) -> Signal | None:
     days = (today - hold.since).days
     if hold.kind is HoldKind.QUARANTINE:
-        return _quarantine(hold, today)
+        return _quarantine(hold, facts.anew, today)
     if hold.kind is HoldKind.PRE_LAY and not hold.asks_renewal:
         return _laying_near(hold)
     if not hold.asks_renewal:
@@ -186,19 +182,23 @@ def _laying_near(hold: Hold) -> Signal:
     )
 
 
-def _quarantine(hold: Hold, today: date) -> Signal | None:
-    """A week before its end: faecals and mites are to be clear by then."""
-    if hold.until is None:
+def _quarantine(hold: Hold, anew: Reason | None, today: date) -> Signal | None:
+    """A week before its end, faecals and mites are to be clear by then; a week after it began
+    anew, with an animal that came into its room, that it did."""
+    days = (hold.until - today).days if hold.until is not None else None
+    ending = days is not None and days <= QUARANTINE_DAYS.value
+    fresh = anew is not None and (today - hold.since).days <= QUARANTINE_DAYS.value
+    if not (ending or fresh):
         return None
-    days = (hold.until - today).days
-    if days > QUARANTINE_DAYS.value:
-        return None
+    told = [because("quarantine ends", on=hold.until, days=days)] if hold.until else []
+    if anew is not None:
+        told.insert(0 if fresh else 1, anew)
     return Signal(
         kind="quarantine",
-        severity=Severity.THIS_WEEK,
-        because=(because("quarantine ends", on=hold.until, days=days),),
+        severity=Severity.THIS_WEEK if ending else Severity.NOTED,
+        because=tuple(told),
         since=hold.since,
-        ends=because("ends when released", on=hold.until),
+        ends=because("ends when released", on=hold.until) if hold.until else None,
     )
 
 

@@ -7,7 +7,7 @@ from typing import TypeVar
 from keeper.husbandry.care import FaecalResult, FaecalTest, Permit
 from keeper.husbandry.events import HoldKind
 from keeper.husbandry.house import HousePermit
-from keeper.husbandry.profile import COMMON_PRACTICE, Sourced
+from keeper.husbandry.profile import practice
 from keeper.husbandry.reasons import Reason, because
 from keeper.rules.watch_facts import Severity, Signal, WatchFacts, WatchLine
 
@@ -28,16 +28,12 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
 """Every reason of this module with the figures it carries."""
 
 
-def _practice(value: float) -> Sourced:
-    return Sourced(value=value, source=COMMON_PRACTICE)
-
-
-FAECALS_WANTED, APART_DAYS, APART_LEAST_DAYS = _practice(3), _practice(30), _practice(21)
+FAECALS_WANTED, APART_DAYS, APART_LEAST_DAYS = practice(3), practice(30), practice(21)
 """A quarantine wants three clear tests about thirty days apart; two sooner than three weeks
 after each other tell of the same time."""
 
-FAECAL_AHEAD_DAYS, RESULT_DAYS = _practice(7), _practice(14)
-PERMIT_AHEAD_DAYS = _practice(30)
+FAECAL_AHEAD_DAYS, RESULT_DAYS = practice(7), practice(14)
+PERMIT_AHEAD_DAYS = practice(30)
 
 
 def date_signals(facts: WatchFacts, today: date) -> Iterator[Signal]:
@@ -111,11 +107,16 @@ def _faecal(facts: WatchFacts, today: date) -> Signal | None:
         awaited = because("result awaited", on=last.happened.day, days=days)
         return _signal("faecal test", (awaited,), last.happened.day)
     quarantine = next((h for h in facts.holds if h.kind is HoldKind.QUARANTINE), None)
-    return None if quarantine is None else _due(tests, quarantine.since, today)
+    return None if quarantine is None else _due(tests, quarantine.since, facts.anew, today)
 
 
-def _due(tests: Sequence[FaecalTest], since: date, today: date) -> Signal | None:
-    """The next test of a quarantine, from a week ahead; None once enough were clear."""
+def _due(
+    tests: Sequence[FaecalTest], since: date, anew: Reason | None, today: date
+) -> Signal | None:
+    """The next test of a quarantine, from a week ahead; None once enough were clear.
+
+    anew: why its days are counted anew.
+    """
     clear, wanted = clear_faecals(tests, since), int(FAECALS_WANTED.value)
     if len(clear) >= wanted:
         return None
@@ -124,7 +125,8 @@ def _due(tests: Sequence[FaecalTest], since: date, today: date) -> Signal | None
     if (on - today).days > FAECAL_AHEAD_DAYS.value:
         return None
     why = "faecal test due" if on >= today else "faecal test overdue"
-    return _signal("faecal test", (because(why, on=on, clear=len(clear), wanted=wanted),), None)
+    due = because(why, on=on, clear=len(clear), wanted=wanted)
+    return _signal("faecal test", (due, anew) if anew else (due,), None)
 
 
 def _ending(permit: Permit | HousePermit, today: date) -> Signal | None:

@@ -209,15 +209,20 @@ def pairings_of(book: Book, animal: AnimalId) -> list[Paired]:
     return sorted((entry.event for entry in found), key=lambda event: event.happened)
 
 
-def open_holds(book: Book, on: date) -> dict[AnimalId, list[HoldSet]]:
-    """Holds set by hand that still run on the day *on*."""
+def open_holds(
+    book: Book, on: date, *, ends_from: date | None = None
+) -> dict[AnimalId, list[HoldSet]]:
+    """Holds set by hand that still run on the day *on*.
+
+    ends_from: those too that nobody ended and that were to end on that earlier day or since.
+    """
     ended = f"""NOT EXISTS (SELECT 1 FROM hold_ended x WHERE x.animal = e.animal
         AND x.kind = e.kind AND (x.at, x.batch, x.seq) > (e.at, e.batch, e.seq)
         AND {stands("x")})"""
     condition = f"(e.until IS NULL OR e.until >= ?) AND e.day <= ? AND {ended}"
     holds: dict[AnimalId, list[HoldSet]] = {}
-    number = day_number(on)
-    for entry in all_of(book, HoldSet, condition, number, number):
+    days = (day_number(ends_from or on), day_number(on))
+    for entry in all_of(book, HoldSet, condition, *days):
         holds.setdefault(entry.event.animal, []).append(entry.event)
     return holds
 

@@ -13,6 +13,7 @@ from keeper.actions.kept_entries import count_prey, house_permit, mite_step
 from keeper.actions.kept_lines import bags_on, planned_a_week
 from keeper.actions.newcomers import bring_in, hatchlings_typed
 from keeper.actions.noting import note
+from keeper.actions.quarantine import open_holds
 from keeper.actions.records import entry_lines, record_rows
 from keeper.actions.typed_care import (
     clutches_of,
@@ -24,7 +25,7 @@ from keeper.actions.typed_care import (
 )
 from keeper.actions.undoing import take_back
 from keeper.actions.watching import watch_lines
-from keeper.husbandry.events import Clutch, HoldKind, HoldSet, Remark, RemarkKind
+from keeper.husbandry.events import Clutch, HoldEnded, HoldKind, HoldSet, Moved, Remark, RemarkKind
 from keeper.husbandry.when import Happened, at_instant, on_day
 from keeper.reports.figures import GAP
 from keeper.rules.watch_facts import WatchLine
@@ -354,3 +355,43 @@ def test_young_that_were_written_in_by_the_code_of_their_clutch_close_it(keeping
     told_eggs(keeping, "2 failed of 26-9")
     (line,) = kept(keeping, "eggs do not balance")
     assert line.because[0].why == "more out than good eggs"
+
+
+def quarantined(keeping: Keeping, code: str, place: str, days: int) -> int:
+    """An animal brought into a rack so many days ago, in quarantine for 90 days from then on."""
+    add(keeping, code, code.lower(), "B2·9")
+    animal = animal_coded(keeping, code).animal
+    came = Moved(animal=animal, happened=on_day(ago(days)), place=place)
+    end = ago(days) + timedelta(days=90)
+    hold = HoldSet(animal=animal, happened=on_day(ago(days)), kind=HoldKind.QUARANTINE, until=end)
+    note(keeping, "try", came, hold)
+    return animal
+
+
+def test_a_new_arrival_restarts_the_quarantine_in_its_rack_until_it_is_undone_or_released(keeping):
+    first = quarantined(keeping, "Q-1", "Q1·1", 60)
+    apart = quarantined(keeping, "R-1", "R1·1", 60)
+    assert kept(keeping, "quarantine") == []
+    quarantined(keeping, "Q-2", "Q1·2", 5)
+
+    (line,) = kept(keeping, "quarantine")
+    assert (line.animal, line.because[0].figures["text"]) == (first, "q-2")
+    assert open_holds(keeping, TODAY).holds[first][0].until == ago(5) + timedelta(days=90)
+    assert open_holds(keeping, TODAY).holds[apart][0].until == ago(60) + timedelta(days=90)
+    assert open_holds(keeping, ago(6)).anew == {}
+
+    take_back(keeping)
+    assert kept(keeping, "quarantine") == []
+
+
+def test_one_that_was_released_stays_released_whoever_comes(keeping):
+    first = quarantined(keeping, "Q-1", "Q1·1", 95)
+    quarantined(keeping, "Q-2", "Q1·2", 60)
+    assert open_holds(keeping, TODAY).holds[first]  # past its first end, and still held
+
+    note(
+        keeping,
+        "try",
+        HoldEnded(animal=first, happened=on_day(ago(3)), kind=HoldKind.QUARANTINE),
+    )
+    assert first not in open_holds(keeping, TODAY).holds
