@@ -1269,6 +1269,10 @@
    <translation>Messwerte</translation>
   </message>
   <message>
+   <source>readings of another book</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>refused</source>
    <comment>typed</comment>
    <translation>verweigert</translation>

@@ -4296,7 +4296,7 @@
   </message>
   <message>
    <source>{text} came into {place} on {on:day}: the quarantine of all there is counted from that day on, no longer from {since:day}.</source>
-   <translation type="unfinished" />
+   <translation>{text} kam am {on:day} nach {place}: Die Quarantäne aller dort zählt ab diesem Tag, nicht mehr ab {since:day}.</translation>
   </message>
   <message>
    <source>{times:refusals} of {kind:prey kind} straight after a change from {before:prey kind}: that is the change of prey, not appetite.</source>

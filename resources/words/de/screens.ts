@@ -1137,10 +1137,6 @@
    <translation>Voriges Rack</translation>
   </message>
   <message>
-   <source>The readings came; there was no line to join.</source>
-   <translation>Die Messwerte sind da; eine Zeile zum Übernehmen gab es nicht.</translation>
-  </message>
-  <message>
    <source>The refusals of the nights on paper</source>
    <translation>Verweigerungen der Abende auf Papier</translation>
   </message>
