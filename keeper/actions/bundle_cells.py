@@ -132,7 +132,7 @@ def reading_document(row: Row) -> dict[str, Any]:
 
 
 def count_in(row: Row, column: str) -> int:
-    """A count that has to be there."""
+    """A count that has to be there. Raises NotADocument where it is not, or is none."""
     found = _read(row, column, int)
     if found is None:
         raise _not_read(column, "")

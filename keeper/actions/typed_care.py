@@ -123,7 +123,11 @@ def medicine_typed(
 
 
 def faecal_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
-    """``sent``, ``clear``, ``found: flagellates``: what was found is needed, in any words."""
+    """``sent``, ``clear``, ``found: flagellates``.
+
+    Raises:
+        ValueError: no such result, or something was found and nothing says what.
+    """
     told, _, note = text.strip().replace(":", ",", 1).partition(",")
     result = chosen(told, _RESULTS, tr("result of a faecal test"))
     words = note.strip() or None

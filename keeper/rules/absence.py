@@ -54,6 +54,20 @@ def meal_window(row: AnimalNow, told: Plan, profile: SpeciesProfile, on: date) -
     return MealWindow(min(due_on, gap_on), max(due_on, wanted + timedelta(days=spare_days)))
 
 
+def night_to_feed(windows: Iterable[MealWindow], nights: Sequence[date]) -> date | None:
+    """The latest of *nights* by which one of *windows* has to be served; None: no window.
+
+    Serving every window that is open on that night, and asking again, takes as few nights as
+    any choice does. A window that no night lies in is served on the first night after it.
+
+    >>> days = [date(2026, 12, n) for n in (2, 5, 9)]
+    >>> night_to_feed([MealWindow(date(2026, 12, 1), date(2026, 12, 6))], days).day
+    5
+    """
+    by = [_last_night(window, nights) for window in windows]
+    return min((night for night in by if night is not None), default=None)
+
+
 def _put_off(row: AnimalNow) -> bool:
     """Whether it refused, or an item was left in, since its last meal."""
     return row.refused_since > 0 or (row.offered_on is not None and row.offered_on != row.eaten_on)
@@ -68,20 +82,6 @@ def _spare_days(
     if stage not in GROWN or thin:
         return late_days
     return max(late_days, round(MAY_MISS.value) * interval_days)
-
-
-def night_to_feed(windows: Iterable[MealWindow], nights: Sequence[date]) -> date | None:
-    """The latest of *nights* by which one of *windows* has to be served; None: no window.
-
-    Serving every window that is open on that night, and asking again, takes as few nights as
-    any choice does. A window that no night lies in is served on the first night after it.
-
-    >>> days = [date(2026, 12, n) for n in (2, 5, 9)]
-    >>> night_to_feed([MealWindow(date(2026, 12, 1), date(2026, 12, 6))], days).day
-    5
-    """
-    by = [_last_night(window, nights) for window in windows]
-    return min((night for night in by if night is not None), default=None)
 
 
 def _last_night(window: MealWindow, nights: Sequence[date]) -> date | None:

@@ -63,21 +63,17 @@ def unlike(connection: sqlite3.Connection) -> list[int]:
     return sorted(batch for batch, kept in told.items() if found[batch] & _BITS_63 != kept)
 
 
+def insert_batch(connection: sqlite3.Connection, head: tuple[Any, ...], rows: Rows) -> None:
+    """Write the batch's own row, with the checksum of it and of what it is about to write."""
+    connection.execute(_INSERT, (*head, checksum(head, rows)))
+
+
 def _add(found: dict[int, int], table: str, connection: sqlite3.Connection) -> None:
     cells = CELLS[table]
     at = cells.index("batch")
     for row in connection.execute(f"SELECT {', '.join(cells)} FROM {table}"):
         if row[at] in found:
             found[row[at]] += row_hash(table, row)
-
-
-def insert_batch(
-    connection: sqlite3.Connection,
-    head: tuple[Any, ...],
-    rows: Rows,
-) -> None:
-    """Write the batch's own row, with the checksum of it and of what it is about to write."""
-    connection.execute(_INSERT, (*head, checksum(head, rows)))
 
 
 def _insert(table: str, names: Sequence[str]) -> str:
