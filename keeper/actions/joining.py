@@ -21,6 +21,7 @@ from keeper.actions.keeping import Keeping, Written
 from keeper.actions.photos import SUFFIX, picture_name, put_photo
 from keeper.husbandry.animal import AnimalId, Status
 from keeper.husbandry.events import Event, Offer, Remark, Setting, Weighing
+from keeper.husbandry.house import ReadingsTaken
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.when import at_instant
 from keeper.language import tr
@@ -33,13 +34,15 @@ from keeper.store.durable import sha256_of
 from keeper.store.exchange import Ready, Taken
 from keeper.store.joining_in import join_in
 from keeper.store.journal import BatchId
+from keeper.store.reading_layers import AS_JOINED
 from keeper.store.readings import Joined
-from keeper.store.readings_join import Pieces, compared
+from keeper.store.readings_join import compared
 from keeper.store.readings_out import pieces_told
 from keeper.store.ticking import Step, Tick, silent
 
 _KEYS_AN_ENTRY = 500
 _LINES = counted("line", "lines")
+_READINGS = tr("readings of another book")
 _LARGEST_PHOTO = 64 * 2**20
 
 
@@ -128,7 +131,7 @@ def join(keeping: Keeping, looked: Looked, tick: Tick = silent) -> Joining:
     ready = exchange.made_ready(keeping.book, bundle.documents, tick)
     for digest, path in _photos(keeping, bundle, [document for document, _ in ready.rows]):
         put_photo(keeping, digest, path.read_bytes())
-    return replace(found, written=_written(keeping, ready, pieces_told(bundle.readings), tick))
+    return replace(found, written=_written(keeping, ready, bundle, tick))
 
 
 def _looked(keeping: Keeping, bundle: Bundle, tick: Tick) -> Looked:
@@ -160,21 +163,35 @@ def _would_join(keeping: Keeping, bundle: Bundle, tick: Tick) -> Joining:
     )
 
 
-def _written(keeping: Keeping, ready: Ready, pieces: Pieces, tick: Tick) -> Written | None:
+def _written(keeping: Keeping, ready: Ready, bundle: Bundle, tick: Tick) -> Written:
     at = keeping.now()
 
-    def told(taken: Taken) -> Iterator[Setting]:
+    def told(taken: Taken, readings: Joined) -> Iterator[Event]:
         for begin in range(0, len(taken.new), _KEYS_AN_ENTRY):
             keys = " ".join(map(str, taken.new[begin : begin + _KEYS_AN_ENTRY]))
             yield Setting(happened=at_instant(at), key=JOINED, value=keys)
+        if readings.new:
+            yield _brought(bundle, readings.new, at)
 
     said: _Said = {"verb": VERB, "keeper": keeping.keeper, "written": at}
-    key, _ = join_in(keeping.book, ready, pieces, told=told, tick=tick, **said)
+    pieces = pieces_told(bundle.readings)
+    key = join_in(keeping.book, ready, pieces, told=told, tick=tick, **said)
     keeping.forget_figures()
-    if key is None:
-        return None
-    what = tr("{lines} of another book", lines=_LINES(len(ready.taken.new)))
+    count = len(ready.taken.new)
+    what = tr("{lines} of another book", lines=_LINES(count)) if count else _READINGS
     return Written(batch=key, at=at, verb=VERB, what=what)
+
+
+def _brought(bundle: Bundle, readings: int, at: datetime) -> ReadingsTaken:
+    """The join's own readings: those that are no file's, which go when the join is taken back."""
+    return ReadingsTaken(
+        happened=at_instant(at),
+        name=bundle.photos.parent.name,
+        sha256="",
+        read_as=AS_JOINED,
+        readings=readings,
+        aside=0,
+    )
 
 
 def _photos(

@@ -23,28 +23,29 @@ def join_in(
     verb: str,
     keeper: str,
     written: datetime,
-    told: Callable[[Taken], Iterable[Event]],
+    told: Callable[[Taken, Joined], Iterable[Event]],
     tick: Tick = silent,
-) -> tuple[BatchId | None, Joined]:
+) -> BatchId:
     """Write the batches, then one of *verb* with what is *told* of them, then the readings.
 
-    The key is that of this last batch; None where no batch was new. Until the end of the
-    transaction the file stays as it is, so that others may read it; only their writing waits.
+    Of the readings those are told that are no file's: they become this last batch's own. The
+    key is that batch's. Until the end of the transaction the file stays as it
+    is, so that others may read it; only their writing waits.
 
     Raises:
         NotADocument: a batch builds on one that is neither here nor along.
         BookError: the book cannot be written, or was written in meanwhile.
     """
-    key = None
     with _unspilled(book), writing(book) as connection:
-        if ready.rows:
-            put_in(connection, ready, tick)
-            said = {"verb": verb, "keeper": keeper}
-            with batch_within(book, connection, written=written, **said) as writer:
-                writer.add(*told(ready.taken))
-            key = writer.id
-        joined = readings_join.put_in(book, connection, pieces)
-    return key, joined
+        put_in(connection, ready, tick)
+        joined = readings_join.compared(book, pieces)
+        if not joined.conflicts:
+            live = {key: values for key, values in pieces.items() if key[2] is None}
+            joined = readings_join.compared(book, live)
+        with batch_within(book, connection, verb=verb, keeper=keeper, written=written) as writer:
+            writer.add(*told(ready.taken, joined))
+        readings_join.put_in(book, connection, pieces, writer.id)
+    return writer.id
 
 
 @contextmanager

@@ -7,6 +7,9 @@ not stand it keeps its own. Taking back and putting back are one exchange, of wh
 lost, in whatever order batches are taken back. A live reading that comes into a slot later is
 nobody's layer: the slot then belongs to no file any more.
 
+Layers lie as their batches were written. What a join brought of another book's live readings is
+a layer too, beneath those of all files, as the live readings of this book are.
+
 Slots are exchanged as long numbers, so that years of readings take no loop.
 """
 
@@ -15,6 +18,9 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 
 from keeper.store.packing import EMPTY_DAY, SLOTS, rolled_up
+
+AS_JOINED = "join"
+"""How live readings of another book were read; anything else is how a file's lines were."""
 
 OWNED_BYTES = SLOTS // 8
 _ALL = b"\xff" * OWNED_BYTES
@@ -25,12 +31,17 @@ _WIDE = tuple(
 )
 """For eight slots, one bit each, the same as cells of 16 bits."""
 
+_AS_FIGURES = b"0" + b"1" * 255
+"""Bytes to figures of a binary number."""
+
 _TAKEN = """
     SELECT NOT EXISTS (SELECT 1 FROM withdrawn w WHERE w.batch = e.batch AND w.seq IN (e.seq, -1))
     FROM readings_taken e WHERE e.batch = ?"""
 _UNSETTLED = f"""
     SELECT DISTINCT l.batch FROM reading_layer l
     WHERE l.stands <> coalesce(({_TAKEN.replace("?", "l.batch")}), l.stands)"""
+_IS_JOINED = f"""EXISTS (SELECT 1 FROM readings_taken t
+    WHERE t.batch = l.batch AND t.read_as = '{AS_JOINED}')"""
 _LAYER = """
     INSERT INTO reading_layer (probe, day, batch, owned, held, stands)
     VALUES (?, ?, ?, ?, ?, ?)"""
@@ -108,10 +119,18 @@ def owned_by(slots: bytes) -> bytes:
     """
     if _EMPTY_CELL not in slots:
         return _ALL
-    bits = 0
-    for number in range(SLOTS):
-        bits |= (slots[2 * number : 2 * number + 2] != _EMPTY_CELL) << number
-    return bits.to_bytes(OWNED_BYTES, "little")
+    apart = _number(slots) ^ _number(EMPTY_DAY)
+    each = _number_bytes(apart | apart >> 8)[::2]  # of every slot one byte, 0 where it is empty
+    return int(each.translate(_AS_FIGURES)[::-1], 2).to_bytes(OWNED_BYTES, "little")
+
+
+def joined_batches(connection: sqlite3.Connection, probe: str, day: int) -> set[int]:
+    """The joins, taken back or not, that brought live readings of another book to a day."""
+    rows = connection.execute(
+        f"SELECT batch FROM reading_layer l WHERE probe = ? AND day = ? AND {_IS_JOINED}",
+        (probe, day),
+    )
+    return {batch for (batch,) in rows}
 
 
 def pieces_of(connection: sqlite3.Connection, probe: str, day: int) -> dict[int | None, bytes]:
@@ -143,7 +162,7 @@ def put_beneath(connection: sqlite3.Connection, probe: str, day: int, slots: byt
 def add_layer(
     connection: sqlite3.Connection, batch: int, probe: str, day: int, slots: bytes
 ) -> None:
-    """What the file of *batch* put over a day, in its place among the layers there."""
+    """What *batch* put over a day, in its place among the layers there."""
     _put(connection, probe, day, Layer(batch, owned_by(slots), slots, False))
     row = connection.execute(_TAKEN, (batch,)).fetchone()
     if row is not None and row[0]:
@@ -153,10 +172,11 @@ def add_layer(
 def _exchange(connection: sqlite3.Connection, batch: int, probe: str, day: int) -> None:
     """Exchange the layer's value of each of its slots with that of what lies on it."""
     layers = {layer.batch: layer for layer in _layers(connection, probe, day)}
-    own = layers.pop(batch)
+    own = layers[batch]
     left, held = _mask(own.owned), _number(own.held)
-    above = (each for each in layers.values() if each.batch > batch and each.stands)
-    for layer in sorted(above, key=lambda each: each.batch):
+    in_order = list(layers.values())
+    above = in_order[in_order.index(own) + 1 :]
+    for layer in (each for each in above if each.stands):
         common = left & _mask(layer.owned)
         if common:
             held, theirs = _exchanged(held, _number(layer.held), common)
@@ -194,9 +214,10 @@ def _write_day(connection: sqlite3.Connection, probe: str, day: int, slots: byte
 
 
 def _layers(connection: sqlite3.Connection, probe: str, day: int) -> Iterator[Layer]:
+    """The layers of a day, the lowest first."""
     rows = connection.execute(
-        """SELECT batch, owned, held, stands FROM reading_layer
-           WHERE probe = ? AND day = ? ORDER BY batch""",
+        f"""SELECT batch, owned, held, stands FROM reading_layer l
+           WHERE probe = ? AND day = ? ORDER BY NOT {_IS_JOINED}, batch""",
         (probe, day),
     )
     for batch, owned, held, stands in rows.fetchall():

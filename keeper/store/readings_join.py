@@ -1,7 +1,8 @@
 """Another book's readings put beside this one's: a union by slot, and by the file they came with.
 
 What a file put there is joined to what the same file put there in this book, so that it is taken
-back here when its batch is; what is no file's is joined to what is no file's here.
+back here when its batch is; what is no file's is joined to what is no file's here. Where a join
+brings it, it is the join's, and goes when the join is taken back.
 """
 
 import sqlite3
@@ -9,7 +10,7 @@ from collections.abc import Iterator, Mapping
 
 from keeper.store.database import Book, writing
 from keeper.store.packing import filled, packed
-from keeper.store.reading_layers import add_layer, pieces_of, put_beneath
+from keeper.store.reading_layers import add_layer, joined_batches, pieces_of, put_beneath
 from keeper.store.readings import Joined
 
 Key = tuple[str, int, int | None]
@@ -29,12 +30,17 @@ def join(book: Book, pieces: Pieces) -> Joined:
         return put_in(book, connection, pieces)
 
 
-def put_in(book: Book, connection: sqlite3.Connection, pieces: Pieces) -> Joined:
-    """As ``join``, in a transaction that is open already."""
+def put_in(
+    book: Book, connection: sqlite3.Connection, pieces: Pieces, joining: int | None = None
+) -> Joined:
+    """As ``join``, in a transaction that is open already.
+
+    joining: the batch whose own that becomes which is no file's; None: nobody's.
+    """
     found = compared(book, pieces)
     if not found.conflicts:
         for key, values in pieces.items():
-            _put(connection, key, values)
+            _put(connection, key, values, joining)
     return found
 
 
@@ -65,9 +71,14 @@ def pieces_out(book: Book, probe: str) -> Iterator[tuple[Key, Mapping[int, int]]
 
 
 def _here(connection: sqlite3.Connection, key: Key) -> dict[int, int]:
+    """What stands there under *key*; what joins brought of others counts as no file's."""
     probe, day, batch = key
     found = pieces_of(connection, probe, day)
-    return filled(found[batch]) if batch in found else {}
+    brought = joined_batches(connection, probe, day) if batch is None else set()
+    here: dict[int, int] = {}
+    for each in (*brought, batch):
+        here |= filled(found[each]) if each in found else {}
+    return here
 
 
 def _missing(here: Mapping[int, int], key: Key, values: Mapping[int, int]) -> dict[int, int]:
@@ -77,12 +88,15 @@ def _missing(here: Mapping[int, int], key: Key, values: Mapping[int, int]) -> di
     return {slot: value for slot, value in values.items() if slot not in here}
 
 
-def _put(connection: sqlite3.Connection, key: Key, values: Mapping[int, int]) -> None:
+def _put(
+    connection: sqlite3.Connection, key: Key, values: Mapping[int, int], joining: int | None
+) -> None:
     probe, day, batch = key
     missing = _missing(_here(connection, key), key, values)
     if not missing:
         return
-    if batch is None:
+    owner = joining if batch is None else batch
+    if owner is None:
         put_beneath(connection, probe, day, packed(missing))
     else:
-        add_layer(connection, batch, probe, day, packed(missing))
+        add_layer(connection, owner, probe, day, packed(missing))

@@ -176,9 +176,6 @@ class BookSharing(QObject):
         self._keeping.forget_figures()
         if done.written is not None:
             self._notices.tell_written(done.written)
-        else:
-            self._notices.noted.emit(tr("The readings came; there was no line to join."))
-            self._notices.changed.emit()
 
     def _begun(self) -> Aside:
         """A process of its own; one that waits for an answer still is left."""
