@@ -16,7 +16,9 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
     "not taken in": "Nothing was written: {count:faults} to put right.",
     "no files": "take-in needs --animals FILE, --diary FILE or both.",
     "written out": "Wrote out {animals:animals} and {entries:entries}.",
-    "not in the files": "{left_out:entries} left out: neither taken nor refused.",
+    "not in the files": (
+        "{left_out:entries} left out: neither taken nor refused. --whole FOLDER writes them too."
+    ),
     "no files to write": "export needs --animals FILE, --diary FILE or both.",
     "board": "{on:day}: {due:n} of {animals:animals} due.",
     "no animals": "No animal stood in a tub on {on:day}.",

@@ -142,7 +142,7 @@ def test_export_on_the_command_line_says_what_it_left_out(run: Run, tmp_path: Pa
 
     assert done.code == 0, done.err
     assert done.out.startswith("Wrote out 12 animals and ")
-    assert "left out: neither taken nor refused" in done.out
+    assert "left out: neither taken nor refused. --whole FOLDER writes them too." in done.out
     assert none.code == 2
     assert "--animals FILE, --diary FILE or both" in none.err
     assert (tmp_path / "a.csv").stat().st_mode & 0o777 == 0o600
