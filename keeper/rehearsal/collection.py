@@ -155,5 +155,6 @@ def _plot(animals: int, first: date, last: date, seed: int, nights: tuple[date, 
         daily_from=last - timedelta(days=DAILY_DAYS),
         spells=planted.cold_spells(nights, last),
         unrecorded=frozenset({planted.night_unrecorded(nights, last)}),
+        is_house=True,
         walked=frozenset(lived[-WALKED_NIGHTS:]) if animals == HOUSE_ANIMALS else frozenset(),
     )

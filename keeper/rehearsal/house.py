@@ -246,7 +246,21 @@ def _layings(last: date) -> dict[str, list[Laying]]:
             )
         )
     found["HS-03"].append(_to_come(last))
+    found["HN-02"] = [_in_the_incubator(last)]
     return found
+
+
+def _in_the_incubator(last: date) -> Laying:
+    """Eggs that may pip from the morning after the last day on."""
+    laid = _back(last, 48)
+    return Laying(
+        laid=laid,
+        code=f"{laid.year % 100}-9",
+        good=7,
+        slugs=1,
+        swollen=laid - timedelta(days=24),
+        pre_lay=laid - timedelta(days=10),
+    )
 
 
 def _to_come(last: date) -> Laying:

@@ -12,6 +12,7 @@ from keeper.husbandry.animal import AnimalId, Sex, SexedBy, Status
 from keeper.husbandry.events import AboutAnimal, Evidence, Offer, Result, ShedStage
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.when import Happened
+from keeper.rehearsal.accounts import kept_account
 from keeper.rehearsal.character import Character
 from keeper.rehearsal.diary import Clock, Diary
 from keeper.rehearsal.feeding import Feeding
@@ -33,8 +34,9 @@ class Plot:
     """All that is invented before the first day is lived.
 
     unrecorded: feed nights of which nobody wrote a word. walked: feed nights that are walked
-    by the program's own round. daily_from: from that day on things are entered evening by
-    evening, before it a month at a time.
+    by the program's own round. is_house: with all that its keeper keeps account of.
+    daily_from: from that day on things are entered evening by evening, before it a month at a
+    time.
     """
 
     characters: Sequence[Character]
@@ -45,6 +47,7 @@ class Plot:
     spells: Sequence[ColdSpell] = ()
     unrecorded: frozenset[date] = frozenset()
     walked: frozenset[date] = frozenset()
+    is_house: bool = False
 
 
 class Household:
@@ -88,6 +91,8 @@ class Household:
         if day in self._coming:
             self._receive(day, self._coming.pop(day))
         self.room.live(day)
+        if plot.is_house:
+            kept_account(self.room, day, plot.last)
         if day.weekday() == self._weigh_day:
             self._weigh(day)
         if day in plot.walked:

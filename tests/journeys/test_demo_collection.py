@@ -18,6 +18,7 @@ from keeper.actions.keeping import animals_on
 from keeper.actions.watching import watch_lines
 from keeper.husbandry.events import Offer, RoundClosed, RoundOpened
 from keeper.husbandry.now import AnimalNow
+from keeper.rehearsal.accounts import APART, TREATED
 from keeper.rehearsal.collection import Rehearsal, rehearsal
 from keeper.rehearsal.planted import FAR, NEAR, READY, UNTOLD
 from keeper.rehearsal.seen import Planted
@@ -136,6 +137,19 @@ def test_everything_planted_is_on_the_watch_on_the_first_day_that_allows_it(live
 
     assert len(looked_for) == 10
     assert [each for each in looked_for if not lived.shows(each, each.on)] == []
+
+
+def test_what_the_keeper_keeps_account_of_asks_on_the_next_morning(lived: Lived) -> None:
+    lines = watch_lines(lived.made.keeping, LAST + timedelta(days=1))
+    told = {(lived.who(line), line.kind) for line in lines}
+    treated = next(line for line in lines if lived.who(line) == TREATED)
+    whys = [why.why for why in treated.because]
+
+    assert {("26-9", "due to pip"), (APART, "mite step"), ("keeping licence", "permit")} <= told
+    assert [line.kind for line in lines].count("prey low") == 1
+    assert "dose due" in whys
+    assert "dose missed, never doubled, ask a reptile vet" in whys
+    assert sum(line.severity in PRESSING for line in lines) <= TODAY_MOST
 
 
 def test_nothing_planted_by_a_count_of_days_is_on_the_watch_a_day_too_soon(lived: Lived) -> None:
