@@ -30,7 +30,8 @@ class _Ahead:
     def __init__(self, keeping: Keeping, on: date) -> None:
         self.rows = [row for row in animals_on(keeping, on) if row.in_the_room]
         keys = [row.animal for row in self.rows]
-        self.fed_on = max((row.offered_on for row in self.rows if row.offered_on), default=None)
+        fed_on = max((row.offered_on for row in self.rows if row.offered_on), default=None)
+        self._silence = None if fed_on is None else on - fed_on
         self.nights = feed_nights_around(keeping, on)
         self._keeping = keeping
         self._holds: Mapping[AnimalId, Sequence[HoldSet]] = reading.open_holds(keeping.book, on)
@@ -67,7 +68,10 @@ class _Ahead:
             refused_since=0,
             meals=row.meals + 1,
         )
-        self.fed_on = night
+
+    def _recorded_on(self, night: date) -> date | None:
+        """The last record as if *night* were today: what is to come is no silence."""
+        return None if self._silence is None else night - self._silence
 
     def _plan(self, row: AnimalNow, night: date, *, early: bool = False) -> Plan:
         """early: with the meal that is due next, as if that were tonight."""
@@ -83,7 +87,7 @@ class _Ahead:
             self._offers[row.animal],
             self._signs[row.animal],
             empty_now_g(row, profile),
-            last_record_on=self.fed_on,
+            last_record_on=self._recorded_on(night),
             learned=self._learned.get(row.animal, frozenset()),
         )
 
@@ -100,7 +104,7 @@ def holiday_facts(keeping: Keeping, absence: Absence) -> HolidayFacts:
     nights = nights_around(keeping, absence)
     ahead = _Ahead(keeping, keeping.today)
     if not ahead.rows:
-        raise LookupError("No animal is in the room; there is nothing to look after.")
+        raise LookupError(tr("No animal is in the room; there is nothing to look after."))
     before = _until_leaving(ahead, nights)
     held, unknown = _not_fed(ahead, max(absence.first, keeping.today))
     fed, waits = _meanwhile(ahead, nights)

@@ -93,11 +93,11 @@ def test_who_ate_too_lately_is_not_fed_early_and_who_may_be_is(tmp_path):
 
     early = set(facts.before.places)
     assert "A1·1" not in early  # three days after a meal: within the gap
-    assert "A1·2" in early or "A1·2" in facts.waits
+    assert "A1·2" in early
 
 
 def test_every_meal_of_the_plan_keeps_the_gap_and_comes_before_it_is_too_late(keeping):
-    facts = holiday_facts(keeping, away(21))
+    facts = holiday_facts(keeping, away(42))
     fed_on = {}
     nights = [*([facts.before] if facts.before else []), *facts.nights]
     for night in nights:
@@ -105,16 +105,23 @@ def test_every_meal_of_the_plan_keeps_the_gap_and_comes_before_it_is_too_late(ke
             fed_on.setdefault(place, []).append(night.night)
 
     gaps = [after - first for days in fed_on.values() for first, after in pairwise(days)]
-    assert fed_on and all(gap >= timedelta(days=5) for gap in gaps)
-    assert all(facts.first <= night.night <= facts.last for night in facts.nights)
+    assert gaps and min(gaps) >= timedelta(days=5)
+    assert {facts.first <= night.night <= facts.last for night in facts.nights} == {True}
+
+
+def test_days_to_come_are_no_silence_of_the_record_however_many_they_are(keeping):
+    facts = holiday_facts(keeping, away(42))
+
+    fed = {place for night in facts.nights for place in night.places}
+    assert len(fed) == 30
+    assert facts.unknown == []
 
 
 def test_a_hold_that_ends_meanwhile_is_fed_after_it_and_not_before(keeping):
     facts = holiday_facts(keeping, away(21))
     fed_on = [night.night for night in facts.nights if "A1·5" in night.places]
 
-    assert all(night >= NIGHT + timedelta(days=7) for night in fed_on)
-    assert fed_on or "A1·5" in facts.waits
+    assert fed_on and min(fed_on) >= NIGHT + timedelta(days=7)
     assert facts.held["vet"] == ["A1·5"]
 
 
@@ -200,7 +207,7 @@ def test_the_page_asks_for_its_dates_in_one_line_and_refuses_without_losing_it(
     field = desk.page.away.field
     QTest.keyClicks(field, "14 Dec to 5 Dec")
     QTest.keyClick(field, Qt.Key.Key_Return)
-    assert "names no absence" in desk.refused[-1] or "more than can be planned" in desk.refused[-1]
+    assert "more than can be planned" in desk.refused[-1]
     assert desk.page.away.isVisible() and not desk.written
 
     field.selectAll()
