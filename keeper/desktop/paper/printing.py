@@ -13,6 +13,7 @@ from keeper.desktop.paper.page import Drawing, write_pdf
 from keeper.desktop.paper.round_sheet import round_sheet_pages
 from keeper.desktop.paper.sizes import Paper
 from keeper.desktop.paper.thaw_list import thaw_list_pages
+from keeper.language import tr
 from keeper.reports.figures import moment, plain
 
 
@@ -49,7 +50,7 @@ def round_sheets(keeping: Keeping, walk: Walk | None) -> Sheets:
         ValueError: no round is begun, so no line is fixed yet.
     """
     if walk is None:
-        raise ValueError("No round is begun; begin it first, so that its lines are fixed.")
+        raise ValueError(tr("No round is begun; begin it first, so that its lines are fixed."))
     sheet = round_sheet_of(keeping, walk)
     stem = f"round-{walk.night.isoformat()}"
     return Sheets(title=sheet.title, stem=stem, pages=round_sheet_pages(sheet))

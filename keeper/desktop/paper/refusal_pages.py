@@ -13,6 +13,7 @@ from keeper.desktop.paper.paper_look import PAPER
 from keeper.desktop.widgets.rack_legend import LegendItem
 from keeper.desktop.widgets.refusal_strip import StripBlock, StripLine, StripPicture
 from keeper.desktop.widgets.tile import TileState, paint_small
+from keeper.language import tr
 
 COLUMNS = 2
 HEAD_MM, LEGEND_MM, LINE_MM, FOOT_MM = 10.0, 7.0, 5.3, 13.0
@@ -35,7 +36,7 @@ class RefusalPages:
 def refusal_pages(told: RefusalPages) -> list[Drawing]:
     """One drawing a page. Raises LookupError where there is no night to show."""
     if not told.picture.nights or not told.picture.blocks:
-        raise LookupError("No feed night is in the book yet; there is nothing to print.")
+        raise LookupError(tr("No feed night is in the book yet; there is nothing to print."))
     columns = list(_columns(told.picture.blocks, lines_a_column(inside_of().height)))
     sheets = [columns[n : n + COLUMNS] for n in range(0, len(columns), COLUMNS)]
     return [
