@@ -20,12 +20,13 @@ Ints = NDArray[np.integer[Any]]
 Bytes = NDArray[np.uint8]
 Words = NDArray[np.uint64]
 Flags = NDArray[np.bool_]
+Rows = Ints | slice
 
 NO_TIME = np.iinfo(np.int64).min
 NO_NUMBER = np.iinfo(np.int32).min
 BLANK = NO_NUMBER + 1
 
-_BLOCK_BYTES = 1 << 18
+_BLOCK_BYTES = 1 << 19
 _NEAR_END = 1 << 11
 _MOST_ODD = 16
 _NOUGHT, _NINE, _QUOTE, _NEWLINE = 48, 57, 34, 10
@@ -76,6 +77,11 @@ class Names:
         padded = np.full((len(cells), _WORD), 32, np.uint8)
         padded[:, : cells.shape[1]] = cells
         words = padded.view(np.uint64)[:, 0]
+        turn = _turn(words)
+        turns = -(-len(words) // turn)
+        return np.tile(self._codes_of(words[:turn]), turns)[: len(words)]
+
+    def _codes_of(self, words: Words) -> Ints:
         at = np.searchsorted(self._words, words)
         at[at == len(self._words)] = 0
         strange = (
@@ -102,6 +108,13 @@ class Names:
         heads = np.concatenate(([0], np.flatnonzero((cells[1:] != cells[:-1]).any(axis=1)) + 1))
         codes = [self.code(cells[head].tobytes().strip()) for head in heads]
         return np.repeat(np.array(codes, np.int64), np.diff(np.append(heads, len(cells))))
+
+
+def _turn(words: Words) -> int:
+    """After how many lines the names come again in the same order; all of them if they do not."""
+    again = np.flatnonzero(words[1:] == words[0])
+    turn = int(again[0]) + 1 if again.size else len(words)
+    return turn if np.array_equal(words[turn:], words[:-turn]) else len(words)
 
 
 def blocks_of(raw: bytes, shape: LoggerShape, names: Names) -> Iterator[Block | WrongLines]:
@@ -169,7 +182,7 @@ class _Reader:
     def read(self, starts: Ints, lengths: Ints) -> Iterator[Block | WrongLines]:
         equal = lengths.min() == lengths.max()
         for length in lengths[:1] if equal else np.unique(lengths):
-            rows = np.arange(len(lengths)) if equal else np.flatnonzero(lengths == length)
+            rows = slice(None) if equal else np.flatnonzero(lengths == length)
             if length:
                 self._read_equal(rows, starts[rows], int(length))
             else:
@@ -185,26 +198,27 @@ class _Reader:
             probe_of=self._probe_of[kept],
         )
 
-    def _read_equal(self, rows: Ints, starts: Ints, length: int) -> None:
+    def _read_equal(self, rows: Rows, starts: Ints, length: int) -> None:
         """Lines of one length: as long as any are left, the first with all that are alike."""
-        columns = self._columns(starts, length)
-        left, odd = np.arange(len(rows)), 0
-        while left.size:
+        columns, odd = self._columns(starts, length), 0
+        while columns.shape[1]:
             line = columns[:, 0].tobytes()
             parts = taken_apart(line, self._shape)
             sound = parts is not None and parts.stamp is not None and None not in parts.values
             odd += not sound
-            alike = np.arange(len(left)) == 0
+            alike = np.arange(columns.shape[1]) == 0
             if sound or odd <= _MOST_ODD:
                 alike = _alike(columns, line, parts, self._shape)
             if alike.all():
-                self._take(rows[left], columns, parts, line)
+                self._take(rows, columns, parts, line)
                 return
-            self._take(rows[left[alike]], columns[:, alike], parts, line)
+            if isinstance(rows, slice):
+                rows = np.arange(columns.shape[1])
+            self._take(rows[alike], columns[:, alike], parts, line)
             if sound or odd <= _MOST_ODD:
-                left, columns = left[~alike], columns[:, ~alike]
+                rows, columns = rows[~alike], columns[:, ~alike]
             else:
-                left, columns = left[1:], columns[:, 1:]
+                rows, columns = rows[1:], columns[:, 1:]
 
     def _columns(self, starts: Ints, length: int) -> Bytes:
         """The lines that begin at *starts*, one row for each place in the line."""
@@ -214,7 +228,7 @@ class _Reader:
             return np.ascontiguousarray(windows[starts[0] :: apart][: len(starts)].T)
         return np.ascontiguousarray(windows[starts].T)
 
-    def _take(self, rows: Ints, columns: Bytes, parts: Line | None, line: bytes) -> None:
+    def _take(self, rows: Rows, columns: Bytes, parts: Line | None, line: bytes) -> None:
         """What the lines *rows*, written alike, say at the places of *parts*."""
         if parts is None:
             self._whole[rows] = False
@@ -232,7 +246,7 @@ class _Reader:
             cell = parts.cells[self._shape.probe]
             self._probe_of[rows] = self._names.codes(columns[cell.low : cell.high].T)
 
-    def _take_shifts(self, rows: Ints, columns: Bytes, stamp: StampParts) -> None:
+    def _take_shifts(self, rows: Rows, columns: Bytes, stamp: StampParts) -> None:
         if not stamp.utc and stamp.shift is None:
             return
         if self._shifts is None:

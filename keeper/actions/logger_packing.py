@@ -1,6 +1,6 @@
 """Readings of a logger file sorted out: what goes in, packed by the day, and what is kept aside."""
 
-from collections.abc import Collection, Iterator
+from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -22,6 +22,7 @@ from keeper.store.readings import EMPTY, HOURS, SLOT_SECONDS, SLOTS, PackedDay
 
 Ints = NDArray[np.integer[Any]]
 Flags = NDArray[np.bool_]
+Rows = Ints | Flags | slice
 
 SHOWN_LINES = 3
 FUTURE = "reading from the future"
@@ -80,39 +81,22 @@ class Sorted:
             self.aside.setdefault(why, Aside()).take(lines)
 
 
-@dataclass(slots=True)
-class _Gathered:
-    """Sound cells as the blocks bring them, in the order of the file."""
-
-    lines: list[Ints] = field(default_factory=list)
-    stamps: list[Ints] = field(default_factory=list)
-    shifts: list[Ints | None] = field(default_factory=list)
-    values: list[Ints] = field(default_factory=list)
-    codes: list[Ints] = field(default_factory=list)
-
-
 @dataclass(frozen=True, slots=True)
 class _Cells:
-    """Cells of one probe or of all, in the order of the file. shifts None: no stamp has one.
+    """Sound cells in the order of the file. shifts None: no stamp has one."""
 
-    Lines are looked up when they are told: at is where the cells stand among *all_lines*.
-    """
-
-    all_lines: Ints
-    at: Ints
+    lines: Ints
     stamps: Ints
     shifts: Ints | None
     values: Ints
 
-    def of(self, rows: Ints | Flags) -> "_Cells":
+    def of(self, rows: Rows) -> "_Cells":
         shifts = None if self.shifts is None else self.shifts[rows]
-        at, stamps, values = self.at[rows], self.stamps[rows], self.values[rows]
-        return _Cells(self.all_lines, at, stamps, shifts, values)
+        return _Cells(self.lines[rows], self.stamps[rows], shifts, self.values[rows])
 
-    def lines(self, rows: Ints | Flags | slice = slice(None)) -> Ints:
-        """Numbers of the lines on which they stand."""
-        found: Ints = self.all_lines[self.at[rows]]
-        return found
+
+_Gathered = dict[int, list[_Cells]]
+"""The cells of each name, by its code, block by block."""
 
 
 def sorted_out(raw: bytes, shape: LoggerShape, limits: Limits, placed: Collection[str]) -> Sorted:
@@ -122,18 +106,19 @@ def sorted_out(raw: bytes, shape: LoggerShape, limits: Limits, placed: Collectio
         ValueError: the shape names no zone that there is.
     """
     zone_of(shape.zone)
-    found, gathered, names = Sorted(), _Gathered(), Names()
+    found, names = Sorted(), Names()
+    gathered: _Gathered = {}
     for block in blocks_of(raw, shape, names):
         if isinstance(block, WrongLines):
             found.keep_aside("wrong number of values", block.lines)
         else:
             _gather(block, shape, limits, names, found, gathered)
-    for probe, cells in sorted(_handed_out(gathered, names), key=lambda each: each[0]):
+    for probe, cells in sorted(_joined(gathered, names), key=lambda each: each[0]):
         if probe in placed:
             found.series.append(_series(probe, cells, shape, limits, found))
         else:
             found.unplaced.append(_series(probe, cells, shape, limits, Sorted()))
-            found.keep_aside("probe never placed", cells.lines())
+            found.keep_aside("probe never placed", cells.lines)
     return found
 
 
@@ -178,15 +163,24 @@ def _gather(
         sound = timed & (values >= limits.lowest) & (values <= limits.highest)
         if not sound.all():
             _keep_aside(block, told, values, timed, sound, limits, found)
-        rows = slice(None) if sound.all() else np.flatnonzero(sound)
+        cells = _Cells(block.lines, block.stamps, block.shifts, values)
         codes = block.probe_of
         if shape.probe is None:
             codes = np.full(len(block.lines), names.code(column.probe.encode()), np.int64)
-        gathered.lines.append(block.lines[rows])
-        gathered.stamps.append(block.stamps[rows])
-        gathered.shifts.append(None if block.shifts is None else block.shifts[rows])
-        gathered.values.append(values[rows])
-        gathered.codes.append(codes[rows].astype(np.uint16))
+        if not sound.all():
+            cells, codes = cells.of(sound), codes[sound]
+        _hand_out(cells, codes.astype(np.uint16), gathered)
+
+
+def _hand_out(cells: _Cells, codes: NDArray[np.uint16], gathered: _Gathered) -> None:
+    """To each name its cells, in the order of the file."""
+    counts = np.bincount(codes)
+    there, ends = np.flatnonzero(counts), np.cumsum(counts)
+    if len(there) > 1:
+        cells = cells.of(np.argsort(codes, kind="stable"))
+    for code in there.tolist():
+        own = slice(ends[code] - counts[code], ends[code])
+        gathered.setdefault(code, []).append(cells.of(own))
 
 
 def _keep_aside(
@@ -210,37 +204,23 @@ def _keep_aside(
         left = left & ~wrong
 
 
-def _handed_out(gathered: _Gathered, names: Names) -> Iterator[tuple[str, _Cells]]:
-    """The cells of each probe, in the order of the file."""
-    if not gathered.lines:
-        return
-    lines, stamps = np.concatenate(gathered.lines), np.concatenate(gathered.stamps)
-    shifts = _joined(gathered.shifts, [len(part) for part in gathered.lines])
-    values = np.concatenate(gathered.values)
-    if len(names.known) == 1:
-        yield _name(names.known[0]), _Cells(lines, np.arange(len(lines)), stamps, shifts, values)
-        return
-    codes = np.concatenate(gathered.codes)
-    order = np.argsort(codes, kind="stable")
-    ends = np.cumsum(np.bincount(codes, minlength=len(names.known)))
-    for code, name in enumerate(names.known):
-        own = order[ends[code - 1] if code else 0 : ends[code]]
-        if own.size:
-            moved = None if shifts is None else shifts.take(own)
-            yield _name(name), _Cells(lines, own, stamps.take(own), moved, values.take(own))
+def _joined(gathered: _Gathered, names: Names) -> Iterator[tuple[str, _Cells]]:
+    """The cells of each probe."""
+    for code, parts in gathered.items():
+        name = names.known[code].decode("utf-8", "replace") or NAMELESS
+        lines = np.concatenate([part.lines for part in parts])
+        stamps = np.concatenate([part.stamps for part in parts])
+        values = np.concatenate([part.values for part in parts])
+        yield name, _Cells(lines, stamps, _joined_shifts(parts), values)
 
 
-def _name(cell: bytes) -> str:
-    return cell.decode("utf-8", "replace") or NAMELESS
-
-
-def _joined(parts: list[Ints | None], counts: list[int]) -> Ints | None:
-    if all(part is None for part in parts):
+def _joined_shifts(parts: Sequence[_Cells]) -> Ints | None:
+    if all(part.shifts is None for part in parts):
         return None
     return np.concatenate(
         [
-            np.full(count, NO_TIME, np.int64) if part is None else part
-            for part, count in zip(parts, counts, strict=True)
+            np.full(len(part.stamps), NO_TIME, np.int64) if part.shifts is None else part.shifts
+            for part in parts
         ]
     )
 
@@ -249,11 +229,11 @@ def _series(probe: str, cells: _Cells, shape: LoggerShape, limits: Limits, found
     """One probe's readings in UTC and in order, without doubles and without the future."""
     far = cells.stamps > limits.latest + _TWO_DAYS  # not to reckon zones for, day by day
     if far.any():
-        found.keep_aside(FUTURE, cells.lines(far))
+        found.keep_aside(FUTURE, cells.lines[far])
         cells = cells.of(~far)
     seconds, sound = _in_utc(cells, shape, found)
     future = sound & (seconds > limits.latest)
-    found.keep_aside(FUTURE, cells.lines(future))
+    found.keep_aside(FUTURE, cells.lines[future])
     sound &= ~future
     if not sound.all():
         seconds, cells = seconds[sound], cells.of(sound)
@@ -265,7 +245,7 @@ def _series(probe: str, cells: _Cells, shape: LoggerShape, limits: Limits, found
     values = cells.values
     if np.any(steps == 0):
         again = np.append(steps == 0, False)
-        found.keep_aside("stamp written twice", cells.lines(again))
+        found.keep_aside("stamp written twice", cells.lines[again])
         seconds, values = seconds[~again], values[~again]
         steps = np.diff(seconds)
     if np.any(steps < SLOT_SECONDS):
@@ -285,7 +265,7 @@ def _in_utc(cells: _Cells, shape: LoggerShape, found: Sorted) -> tuple[Ints, Fla
     for why, wrong in (("skipped hour", told.skipped), ("hour that came twice", told.twice)):
         if wrong is not None:
             at = np.flatnonzero(wrong) if rows is None else rows[wrong]
-            found.keep_aside(why, cells.lines(at))
+            found.keep_aside(why, cells.lines[at])
             sound[at] = False
     if rows is None or cells.shifts is None:
         return told.seconds, sound

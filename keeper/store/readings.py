@@ -9,6 +9,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
+from typing import NamedTuple
 
 from keeper.husbandry.events import ProbePlaced
 from keeper.store.database import Book, writing
@@ -52,8 +53,7 @@ _MERGE = """
     ON CONFLICT (probe, day) DO UPDATE SET slots = excluded.slots, hours = excluded.hours"""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class PackedDay:
+class PackedDay(NamedTuple):
     """One probe's day. day: days of UTC since 1970; slots: 576 bytes; hours: 144 bytes."""
 
     probe: str
@@ -247,7 +247,7 @@ def _count_filled(slots: bytes, numbers: Iterable[int]) -> int:
 
 def _merged(day: PackedDay, before: bytes) -> tuple[str, int, bytes, bytes]:
     if before == EMPTY_DAY:
-        return day.probe, day.day, day.slots, day.hours
+        return day
     slots = merged_slots(before, day.slots)
     return day.probe, day.day, slots, rolled_up(slots)
 

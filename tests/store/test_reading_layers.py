@@ -36,6 +36,13 @@ def a_day(values: Values, day: int = DAY, probe: str = "K1") -> PackedDay:
     return PackedDay(probe=probe, day=day, slots=slots, hours=rolled_up(slots))
 
 
+@given(st.dictionaries(st.integers(0, SLOTS - 1), st.integers(-32_767, 32_767)))
+def test_a_bit_is_owned_for_each_filled_slot_and_no_other(values):
+    owned = int.from_bytes(reading_layers.owned_by(packed(values)), "little")
+
+    assert owned == sum(1 << slot for slot in values)
+
+
 def days_of(book: Book) -> list[tuple]:
     return book.connection.execute("SELECT * FROM reading_day ORDER BY probe, day").fetchall()
 

@@ -367,3 +367,18 @@ def test_dates_that_stand_on_many_lines_are_each_read_and_a_wrong_one_is_kept_as
     assert {at[:5] for at, _ in told} == {"02-27", "02-28", "03-01"}
     assert told[0][0] == "02-27 00:00"
     assert told[-1][0] == "03-01 23:50"
+
+
+def test_names_that_come_in_turn_and_then_do_not_are_each_told_apart(keeping, write):
+    placed(keeping, "K1", "K2", "K3")
+    times = [f"2026-03-01 {minute // 60:02d}:{minute % 60:02d}Z" for minute in range(0, 60, 5)]
+    in_turn = [f"K{k},{at},2{k}.00" for at in times[:6] for k in (1, 2, 3)]
+    out_of_turn = [f"K{k},{at},2{k}.50" for at, k in zip(times[6:], (3, 1, 1, 2, 3, 2), strict=True)]
+
+    take_in(keeping, preview(keeping, write("probe,time,t C\n" + "\n".join(in_turn))))
+    both = [*in_turn, *out_of_turn]
+    take_in(keeping, preview(keeping, write("probe,time,t C\n" + "\n".join(both), "more.csv")))
+
+    for k, late in ((1, (35, 40)), (2, (45, 55)), (3, (30, 50))):
+        early = [(f"03-01 00:{minute:02d}", 20.0 + k) for minute in range(0, 30, 5)]
+        assert stored(keeping, f"K{k}") == early + [(f"03-01 00:{m}", 20.5 + k) for m in late]
