@@ -109,7 +109,7 @@
   </message>
   <message>
    <source>Given, missed or stopped are right; V on her page takes a course.</source>
-   <translation>Richtig sind given, missed oder stopped; V auf der Tierseite nimmt eine Kur auf.</translation>
+   <translation>Richtig sind gegeben, versäumt oder abgesetzt; V auf der Tierseite nimmt eine Behandlung auf.</translation>
   </message>
   <message>
    <source>How is it known? {right} are right.</source>
@@ -150,6 +150,10 @@
   <message>
    <source>No animal in this book has the code {code!r}.</source>
    <translation>Kein Tier in diesem Buch hat den Code {code!r}.</translation>
+  </message>
+  <message>
+   <source>No animal is in the room; there is nothing to look after.</source>
+   <translation>Kein Tier ist im Raum; es gibt nichts zu versorgen.</translation>
   </message>
   <message>
    <source>No animal lives at {place!r}; a tub, row or rack is right: B3·4, B3, B.</source>
@@ -325,11 +329,11 @@
   </message>
   <message>
    <source>The part of the program that does this has ended by itself. What it wrote is whole or not there at all: look at the newest line of Records.</source>
-   <translation type="unfinished" />
+   <translation>Der Teil des Programms, der dies tut, hat sich von selbst beendet. Was er schrieb, ist ganz da oder gar nicht: die neueste Zeile in „Aufzeichnungen“ ansehen.</translation>
   </message>
   <message>
    <source>The round of {night} is still open; close it first.</source>
-   <translation>Die Runde vom {night} ist noch offen; zuerst schließen.</translation>
+   <translation>Die Runde vom {night} ist noch offen; zuerst abschließen.</translation>
   </message>
   <message>
    <source>The sheet</source>
@@ -365,7 +369,7 @@
   </message>
   <message>
    <source>Until when? A course needs its last day: until 12 Dec, or 14 days.</source>
-   <translation>Bis wann? Eine Behandlung braucht ihren letzten Tag: until 12 Dez, oder 14 days.</translation>
+   <translation>Bis wann? Eine Behandlung braucht ihren letzten Tag: bis 12. Dez oder 14 Tage.</translation>
   </message>
   <message>
    <source>What was found? As the laboratory wrote it: found: flagellates.</source>
@@ -378,6 +382,11 @@
   <message>
    <source>Young need the code of their clutch: {hatched}.</source>
    <translation>Junge brauchen den Code ihres Geleges: {hatched}.</translation>
+  </message>
+  <message>
+   <source>a day</source>
+   <comment>keyword</comment>
+   <translation>am tag|pro tag|täglich</translation>
   </message>
   <message>
    <source>all</source>
@@ -403,7 +412,7 @@
   </message>
   <message>
    <source>as the vet wrote it: name / amount / route / until 12 Dec or 14 days / every 2 days or 2 times a day / lot 7; or given, missed or stopped</source>
-   <translation>wie vom Tierarzt geschrieben: Name / Menge / Weg / until 12 Dec oder 14 days / every 2 days oder 2 times a day / lot 7; oder given, missed oder stopped</translation>
+   <translation>wie vom Tierarzt geschrieben: Name / Menge / Weg / bis 12. Dez oder 14 Tage / alle 2 Tage oder 2-mal am Tag / Charge 7; oder gegeben, versäumt oder abgesetzt</translation>
   </message>
   <message>
    <source>bag counted</source>
@@ -472,7 +481,7 @@
   <message>
    <source>by</source>
    <comment>keyword</comment>
-   <translation>durch</translation>
+   <translation>von|durch</translation>
   </message>
   <message>
    <source>caution</source>
@@ -481,19 +490,19 @@
   </message>
   <message>
    <source>choice</source>
-   <translation>Wahl</translation>
+   <translation>Einstellung</translation>
   </message>
   <message>
    <source>choice for an animal</source>
-   <translation>Wahl für ein Tier</translation>
+   <translation>Einstellung für ein Tier</translation>
   </message>
   <message>
    <source>choices</source>
-   <translation>Wahlen</translation>
+   <translation>Einstellungen</translation>
   </message>
   <message>
    <source>choices for animals</source>
-   <translation>Wahlen für Tiere</translation>
+   <translation>Einstellungen für Tiere</translation>
   </message>
   <message>
    <source>cleaned</source>
@@ -771,7 +780,7 @@
   </message>
   <message>
    <source>grade, bag and number: mouse fuzzy: 14: 200</source>
-   <translation>Größe, Beutel und Anzahl: mouse fuzzy: 14: 200</translation>
+   <translation>Größe, Beutel und Anzahl: Maus Fuzzy: 14: 200</translation>
   </message>
   <message>
    <source>gravid</source>
@@ -822,7 +831,7 @@
   </message>
   <message>
    <source>how many and what: 8 pipped, 6 hatched, 1 failed, 1 died; a clutch after 'of'</source>
-   <translation>wie viele und was: 8 angeritzt, 6 geschlüpft, 1 verloren, 1 gestorben; ein Gelege nach „of“</translation>
+   <translation>wie viele und was: 8 angeritzt, 6 geschlüpft, 1 verloren, 1 gestorben; ein Gelege nach „von“</translation>
   </message>
   <message>
    <source>how many, clutch, first tub, sire: 12, 26-9, A4-1, Bram</source>
@@ -1038,7 +1047,7 @@
   </message>
   <message>
    <source>night answered</source>
-   <translation>Abend beantwortet</translation>
+   <translation>Abend erklärt</translation>
   </message>
   <message>
    <source>nights</source>
@@ -1047,7 +1056,7 @@
   </message>
   <message>
    <source>nights answered</source>
-   <translation>Abende beantwortet</translation>
+   <translation>Abende erklärt</translation>
   </message>
   <message>
    <source>no longer: {entry}</source>
@@ -1098,7 +1107,7 @@
   <message>
    <source>of</source>
    <comment>keyword</comment>
-   <translation>von</translation>
+   <translation>von|aus</translation>
   </message>
   <message>
    <source>offer</source>
@@ -1249,7 +1258,7 @@
   <message>
    <source>prolapse</source>
    <comment>typed</comment>
-   <translation>Vorfall</translation>
+   <translation>Prolaps</translation>
   </message>
   <message>
    <source>quarantine</source>
@@ -1270,7 +1279,7 @@
   </message>
   <message>
    <source>readings of another book</source>
-   <translation type="unfinished" />
+   <translation>Messwerte eines anderen Buchs</translation>
   </message>
   <message>
    <source>refused</source>
@@ -1325,11 +1334,11 @@
   </message>
   <message>
    <source>round closed</source>
-   <translation>Runde geschlossen</translation>
+   <translation>Runde abgeschlossen</translation>
   </message>
   <message>
    <source>round closed, {count} not reached</source>
-   <translation>Runde geschlossen, {count} nicht erreicht</translation>
+   <translation>Runde abgeschlossen, {count} nicht erreicht</translation>
   </message>
   <message>
    <source>round of {night} begun</source>
@@ -1345,7 +1354,7 @@
   </message>
   <message>
    <source>rounds closed</source>
-   <translation>Runden geschlossen</translation>
+   <translation>Runden abgeschlossen</translation>
   </message>
   <message>
    <source>saturday</source>
@@ -1583,6 +1592,11 @@
    <translation>Zeit {name}</translation>
   </message>
   <message>
+   <source>times</source>
+   <comment>keyword</comment>
+   <translation>-mal|mal</translation>
+  </message>
+  <message>
    <source>to</source>
    <comment>keyword</comment>
    <translation>bis</translation>
@@ -1662,6 +1676,11 @@
    <translation>dienstag</translation>
   </message>
   <message>
+   <source>twice</source>
+   <comment>keyword</comment>
+   <translation>zweimal</translation>
+  </message>
+  <message>
    <source>unknown</source>
    <comment>typed</comment>
    <translation>unbekannt</translation>
@@ -1687,7 +1706,7 @@
   </message>
   <message>
    <source>way to know a sex</source>
-   <translation>Weg, ein Geschlecht zu kennen</translation>
+   <translation>Nachweis des Geschlechts</translation>
   </message>
   <message>
    <source>wednesday</source>
@@ -1697,7 +1716,7 @@
   <message>
    <source>weighing</source>
    <comment>keyword</comment>
-   <translation>wägung</translation>
+   <translation>wägung|wiegen</translation>
   </message>
   <message>
    <source>weight {weight}</source>
@@ -1714,11 +1733,11 @@
   </message>
   <message>
    <source>word of eggs</source>
-   <translation>Nachricht von Eiern</translation>
+   <translation>Eintrag zu Eiern</translation>
   </message>
   <message>
    <source>words of eggs</source>
-   <translation>Nachrichten von Eiern</translation>
+   <translation>Einträge zu Eiern</translation>
   </message>
   <message>
    <source>wound</source>
@@ -1728,6 +1747,11 @@
    <source>wound</source>
    <comment>typed</comment>
    <translation>Wunde</translation>
+  </message>
+  <message>
+   <source>x</source>
+   <comment>keyword</comment>
+   <translation>x</translation>
   </message>
   <message>
    <source>{animals} seen</source>
@@ -1952,7 +1976,7 @@
   </message>
   <message>
    <source>{male} is short of a gate: {told}</source>
-   <translation>{male} fehlt eine Bedingung: {told}</translation>
+   <translation>{male} fehlt eine Schwelle: {told}</translation>
   </message>
   <message>
    <source>{medicine} {told}</source>
@@ -2240,7 +2264,7 @@
   </message>
   <message>
    <source>{typed!r} is no rack; {known} or room are right.</source>
-   <translation>{typed!r} ist kein Rack; richtig ist {known} oder room.</translation>
+   <translation>{typed!r} ist kein Rack; richtig ist {known} oder Raum.</translation>
   </message>
   <message>
    <source>{typed!r} is no {what}; {right} are right.</source>
@@ -2256,7 +2280,7 @@
   </message>
   <message>
    <source>{typed!r} names no bag; a grade and a bag, as in pinky: 14.</source>
-   <translation>{typed!r} nennt keinen Beutel; richtig sind Größe und Beutel, etwa pinky: 14.</translation>
+   <translation>{typed!r} nennt keinen Beutel; richtig sind Größe und Beutel, etwa Maus Fuzzy: 14.</translation>
   </message>
   <message>
    <source>{typed} names no absence; 5 Dec to 14 Dec, 2026-12-05 to 2026-12-14 or 9 days is right.</source>

@@ -65,7 +65,7 @@
   </message>
   <message>
    <source>Check the book, and mend a copy of it.</source>
-   <translation>Das Buch prüfen und eine Kopie heilen.</translation>
+   <translation>Das Buch prüfen und eine Kopie reparieren.</translation>
   </message>
   <message>
    <source>Close other programs, then do it again.</source>
@@ -145,7 +145,7 @@
   </message>
   <message>
    <source>The book was written in meanwhile; look at the other one again.</source>
-   <translation type="unfinished" />
+   <translation>Inzwischen wurde in das Buch geschrieben; das andere noch einmal ansehen.</translation>
   </message>
   <message>
    <source>The certificate of {address} does not hold yet; is a clock wrong? Tried again.</source>
@@ -689,7 +689,7 @@
   </message>
   <message>
    <source>write a mended copy beside the book</source>
-   <translation>eine geheilte Kopie neben das Buch schreiben</translation>
+   <translation>eine reparierte Kopie neben das Buch schreiben</translation>
   </message>
   <message>
    <source>write the records out as files that can be taken in</source>
@@ -885,7 +885,7 @@
   </message>
   <message>
    <source>{path} cannot be proved: {error}.</source>
-   <translation>{path} lässt sich nicht beweisen: {error}.</translation>
+   <translation>{path} lässt sich nicht prüfen: {error}.</translation>
   </message>
   <message>
    <source>{path} cannot be read as a book: {error}. It was not changed.</source>

@@ -89,11 +89,11 @@
   </message>
   <message>
    <source>The mended copy is open.</source>
-   <translation>Die geheilte Kopie ist geöffnet.</translation>
+   <translation>Die reparierte Kopie ist geöffnet.</translation>
   </message>
   <message>
    <source>The mended copy is open. The book as it was is kept as {name}.</source>
-   <translation>Die geheilte Kopie ist geöffnet. Das Buch, wie es war, bleibt als {name}.</translation>
+   <translation>Die reparierte Kopie ist geöffnet. Das Buch, wie es war, bleibt als {name}.</translation>
   </message>
   <message>
    <source>The picture could not be written anew; try another file.</source>
@@ -149,7 +149,7 @@
   </message>
   <message>
    <source>write a mended copy</source>
-   <translation>eine geheilte Kopie schreiben</translation>
+   <translation>eine reparierte Kopie schreiben</translation>
   </message>
   <message>
    <source>{file}: {why}. Nothing was changed.</source>

@@ -146,11 +146,11 @@
   </message>
   <message>
    <source>Assisted feeding by experienced hands only.</source>
-   <translation>Füttern mit Nachhilfe nur durch geübte Hände.</translation>
+   <translation>Unterstütztes Füttern nur durch geübte Hände.</translation>
   </message>
   <message>
    <source>Assisted feeding only by experienced hands or a reptile vet.</source>
-   <translation>Füttern mit Nachhilfe nur durch geübte Hände oder einen Reptilientierarzt.</translation>
+   <translation>Unterstütztes Füttern nur durch geübte Hände oder einen Reptilientierarzt.</translation>
   </message>
   <message>
    <source>At {age_days:age} the median is {median_g:g} (own {own_percent:percent}, {own_animals:animals}, else {basis:basis}).</source>
@@ -191,7 +191,7 @@
   </message>
   <message>
    <source>Backing the book up first. Esc calls it off.</source>
-   <translation type="unfinished" />
+   <translation>Zuerst wird das Buch gesichert. Esc bricht ab.</translation>
   </message>
   <message>
    <source>Bad sheds in a row of tubs</source>
@@ -214,7 +214,7 @@
   <message>
    <source>Below the order point</source>
    <comment>watch kind</comment>
-   <translation>Unter dem Bestellpunkt</translation>
+   <translation>Unter dem Meldebestand</translation>
   </message>
   <message>
    <source>Bin what has been warm for more than 2 hours or was kept apart. Never freeze it again.</source>
@@ -341,7 +341,7 @@
   </message>
   <message>
    <source>Checking: {done:n} of {count:entries}. Esc calls it off.</source>
-   <translation type="unfinished" />
+   <translation>Prüfung: {done:n} von {count:entries}. Esc bricht ab.</translation>
   </message>
   <message>
    <source>Cleaned on</source>
@@ -386,11 +386,11 @@
   </message>
   <message>
    <source>Comparing. Esc calls it off.</source>
-   <translation type="unfinished" />
+   <translation>Es wird verglichen. Esc bricht ab.</translation>
   </message>
   <message>
    <source>Comparing: {done:n} of {count:entries}. Esc calls it off.</source>
-   <translation type="unfinished" />
+   <translation>Vergleich: {done:n} von {count:entries}. Esc bricht ab.</translation>
   </message>
   <message>
    <source>Cool end</source>
@@ -428,7 +428,7 @@
   </message>
   <message>
    <source>Dose due on {on:day}, {times:n} a day, {told:n} of them written: {medicine}, {amount}, {route}, as the vet wrote it; one at a time, never two at once.</source>
-   <translation>Dosis fällig am {on:day}, {times:n} am Tag, {told:n} davon aufgeschrieben: {medicine}, {amount}, {route}, wie vom Tierarzt geschrieben; eine nach der anderen, nie zwei auf einmal.</translation>
+   <translation>Gabe fällig am {on:day}, {times:n} am Tag, {told:n} davon aufgeschrieben: {medicine}, {amount}, {route}, wie vom Tierarzt geschrieben; eine nach der anderen, nie zwei auf einmal.</translation>
   </message>
   <message>
    <source>Dose {number:n} of {doses:n} due on {on:day}: {medicine}, {amount}, {route}, as the vet wrote it.</source>
@@ -785,8 +785,8 @@
    <translation>Wärme in den Grenzen: {place}.</translation>
   </message>
   <message>
-   <source>Heat at {place} is {reading}: look at that first.</source>
-   <translation>Wärme {reading}: {place}; dort zuerst nachsehen.</translation>
+   <source>Heat at {place} is {reading:heat reading}: look at that first.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Heat at {place} was not read; read it first.</source>
@@ -1315,7 +1315,7 @@
   </message>
   <message>
    <source>Not started: the next untried step, one at a time; assisted feeding only by experienced hands or a reptile vet.</source>
-   <translation>Frisst noch nicht: der nächste unversuchte Schritt, immer nur einer; Füttern mit Nachhilfe nur durch geübte Hände oder einen Reptilientierarzt.</translation>
+   <translation>Frisst noch nicht: der nächste unversuchte Schritt, immer nur einer; Unterstütztes Füttern nur durch geübte Hände oder einen Reptilientierarzt.</translation>
   </message>
   <message>
    <source>Noted</source>
@@ -1499,11 +1499,11 @@
   <message>
    <source>Prolapse</source>
    <comment>watch kind</comment>
-   <translation>Vorfall</translation>
+   <translation>Prolaps</translation>
   </message>
   <message>
    <source>Prolapse on {on:day}: {text:quoted}.</source>
-   <translation>Vorfall am {on:day}: {text:quoted}.</translation>
+   <translation>Prolaps am {on:day}: {text:quoted}.</translation>
   </message>
   <message>
    <source>Push every tub in until it clicks. An open tub is an empty tub by the morning.</source>
@@ -1515,7 +1515,7 @@
   </message>
   <message>
    <source>Put together on {since:day}, {days:ago}; {most:days} is the most for a pair.</source>
-   <translation>Zusammengesetzt am {since:day}, {days:ago}; für ein Paar sind {most:days} das Höchste.</translation>
+   <translation>Zusammengesetzt am {since:day}, {days:ago}; für ein Paar höchstens {most:days}.</translation>
   </message>
   <message>
    <source>Quarantine</source>
@@ -1549,7 +1549,7 @@
   </message>
   <message>
    <source>Reading: {done:n} of {count:lines}. Esc calls it off.</source>
-   <translation type="unfinished" />
+   <translation>Gelesen: {done:n} von {count:lines}. Esc bricht ab.</translation>
   </message>
   <message>
    <source>Refusals</source>
@@ -1691,7 +1691,7 @@
   </message>
   <message>
    <source>Sensor silent for {minutes:minutes}; {most_minutes:minutes} is the most.</source>
-   <translation>Fühler stumm, {minutes:minutes} lang; {most_minutes:minutes} sind das Höchste.</translation>
+   <translation>Fühler stumm, {minutes:minutes} lang; höchstens {most_minutes:minutes} sind zulässig.</translation>
   </message>
   <message>
    <source>Sep</source>
@@ -1704,7 +1704,7 @@
   </message>
   <message>
    <source>Sex is {sex:Sex}; no gates are known for it.</source>
-   <translation>Geschlecht: {sex:Sex}; dafür sind keine Bedingungen bekannt.</translation>
+   <translation>Geschlecht: {sex:Sex}; dafür sind keine Schwellen bekannt.</translation>
   </message>
   <message>
    <source>Sex or hatching day is not known, so nothing to compare with.</source>
@@ -1759,7 +1759,7 @@
   </message>
   <message>
    <source>Smaller or fewer prey; never a fast.</source>
-   <translation>Kleineres oder weniger Futter; nie eine Fastenkur.</translation>
+   <translation>Kleineres oder weniger Futter; nie fasten lassen.</translation>
   </message>
   <message>
    <source>So far {minutes:minutes}; {most_minutes:minutes} would be too long.</source>
@@ -1842,11 +1842,11 @@
   </message>
   <message>
    <source>The copy is not sound either; the book was not changed.</source>
-   <translation>Auch die Kopie ist nicht heil; das Buch wurde nicht verändert.</translation>
+   <translation>Auch die Kopie ist nicht unversehrt; das Buch wurde nicht verändert.</translation>
   </message>
   <message>
    <source>The copy is sound; the book was not changed.</source>
-   <translation>Die Kopie ist heil; das Buch wurde nicht verändert.</translation>
+   <translation>Die Kopie ist unversehrt; das Buch wurde nicht verändert.</translation>
   </message>
   <message>
    <source>The curve ends before this age; its last point is held.</source>
@@ -2002,7 +2002,7 @@
   </message>
   <message>
    <source>Tube or force feeding only by a reptile vet or under one's instruction.</source>
-   <translation>Sonde oder Zwangsfütterung nur durch einen Reptilientierarzt oder nach dessen Anweisung.</translation>
+   <translation>Sonden- oder Zwangsfütterung nur durch einen Reptilientierarzt oder nach dessen Anweisung.</translation>
   </message>
   <message>
    <source>Tubs cleaned on {on:day}: {refused:n} of {offered:n} refused where {expected:tenth} is usual, over {nights:nights} (chance {chance:chance}).</source>
@@ -2129,11 +2129,11 @@
   </message>
   <message>
    <source>Writing: {done:n} of {count:lines}. Esc calls it off.</source>
-   <translation type="unfinished" />
+   <translation>Geschrieben: {done:n} von {count:lines}. Esc bricht ab.</translation>
   </message>
   <message>
    <source>Written {sign:ShedStage} on {since:day}, {days:ago}, and no shed since; one was surely missed.</source>
-   <translation>„{sign:ShedStage}“ eingetragen am {since:day}, {days:ago}, und seither keine Häutung; eine wurde sicher versäumt.</translation>
+   <translation>„{sign:ShedStage}“ eingetragen am {since:day}, {days:ago}, und seither keine Häutung; eine wurde sicher übersehen.</translation>
   </message>
   <message>
    <source>Wrote out {animals:animals} and {entries:entries}.</source>
@@ -2185,7 +2185,7 @@
   </message>
   <message>
    <source>a medicine is given 1 to 12 times a day, got {value!r}</source>
-   <translation>eine Arznei wird 1- bis 12-mal am Tag gegeben, nicht {value!r}</translation>
+   <translation>ein Medikament wird 1- bis 12-mal am Tag gegeben, nicht {value!r}</translation>
   </message>
   <message>
    <source>a probe needs a name, got nothing</source>
@@ -2379,7 +2379,7 @@
   </message>
   <message>
    <source>check BOOK --mend writes a mended copy and leaves the book as it is.</source>
-   <translation>check BUCH --mend schreibt eine geheilte Kopie und lässt das Buch, wie es ist.</translation>
+   <translation>check BUCH --mend schreibt eine reparierte Kopie und lässt das Buch, wie es ist.</translation>
   </message>
   <message>
    <source>check husbandry</source>
@@ -2859,7 +2859,7 @@
   <message>
    <source>join</source>
    <comment>verb</comment>
-   <translation>Buch vereinigt</translation>
+   <translation>Buch übernommen</translation>
   </message>
   <message>
    <source>just shed</source>
@@ -3129,7 +3129,7 @@
   <message>
    <source>none is written</source>
    <comment>regurgitation</comment>
-   <translation>keines eingetragen</translation>
+   <translation>nichts eingetragen</translation>
   </message>
   <message>
    <source>not a number</source>
@@ -3299,7 +3299,7 @@
   <message>
    <source>place probe</source>
    <comment>verb</comment>
-   <translation>Fühler platziert</translation>
+   <translation>Fühler gesetzt</translation>
   </message>
   <message>
    <source>plan and caution</source>
@@ -3331,7 +3331,7 @@
   <message>
    <source>probe never placed</source>
    <comment>set aside</comment>
-   <translation>Fühler nie platziert</translation>
+   <translation>Fühler nie gesetzt</translation>
   </message>
   <message>
    <source>probed</source>
@@ -3341,7 +3341,7 @@
   <message>
    <source>prolapse</source>
    <comment>RemarkKind</comment>
-   <translation>Vorfall</translation>
+   <translation>Prolaps</translation>
   </message>
   <message>
    <source>provisional curve</source>
@@ -3789,6 +3789,16 @@
    <translation>heute</translation>
   </message>
   <message>
+   <source>too cold</source>
+   <comment>heat reading</comment>
+   <translation>zu kalt</translation>
+  </message>
+  <message>
+   <source>too hot</source>
+   <comment>heat reading</comment>
+   <translation>zu heiß</translation>
+  </message>
+  <message>
    <source>topic of no probe</source>
    <comment>set aside</comment>
    <translation>Thema ohne Fühler</translation>
@@ -3896,6 +3906,11 @@
    <translation>in den Grenzen</translation>
   </message>
   <message>
+   <source>within limits</source>
+   <comment>heat reading</comment>
+   <translation>in den Grenzen</translation>
+  </message>
+  <message>
    <source>without meals</source>
    <translation>ohne Mahlzeiten</translation>
   </message>
@@ -3994,7 +4009,7 @@
   </message>
   <message>
    <source>{count:intervals} around eggs, or so long that a shed was surely missed, not counted.</source>
-   <translation>{count:intervals} um Eier herum, oder so lang, dass sicher eine Häutung versäumt wurde, nicht gezählt.</translation>
+   <translation>{count:intervals} um Eier herum, oder so lang, dass sicher eine Häutung übersehen wurde, nicht gezählt.</translation>
   </message>
   <message>
    <source>{count:lines} say other things here than there, under the same key. One of the two books was changed from outside; nothing can be joined. The first is {first}.</source>
@@ -4138,8 +4153,8 @@
    <translation>{left:n} übrig, genug für {weeks:tenth} Wochen: {a_week:tenth} von {prey} je Woche sind geplant. Unter {point:n} bestellen: {lead_weeks:n} Wochen bis zur Lieferung und ebenso viele als Reserve.</translation>
   </message>
   <message>
-   <source>{left_out:entries} left out: neither taken nor refused.</source>
-   <translation>{left_out:entries} weggelassen: weder gefressen noch verweigert.</translation>
+   <source>{left_out:entries} left out: neither taken nor refused. --whole FOLDER writes them too.</source>
+   <translation>{left_out:entries} weggelassen: weder gefressen noch verweigert. --whole ORDNER schreibt auch diese.</translation>
   </message>
   <message>
    <source>{length:letters} are too many; up to {most:n} are right.</source>
@@ -4220,7 +4235,7 @@
   </message>
   <message>
    <source>{path} is a mended copy; {kept:rows} in it only the book itself had.</source>
-   <translation>{path} ist eine geheilte Kopie; {kept:rows} darin hatte nur das Buch selbst.</translation>
+   <translation>{path} ist eine reparierte Kopie; {kept:rows} darin hatte nur das Buch selbst.</translation>
   </message>
   <message>
    <source>{path} is a new, empty book.</source>

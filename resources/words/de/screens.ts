@@ -13,7 +13,7 @@
   </message>
   <message>
    <source>12 Dec, 14 days, shed, meal, weighing or eggs are right</source>
-   <translation>richtig sind 12 Dec, 14 days, shed, meal, weighing oder eggs</translation>
+   <translation>richtig sind 12. Dez, 14 Tage, Häutung, Mahlzeit, Wägung oder Eier</translation>
   </message>
   <message>
    <source>1 row</source>
@@ -74,7 +74,7 @@
   </message>
   <message>
    <source>A weight inside the range is written in silence.</source>
-   <translation>Ein Gewicht im Bereich wird still geschrieben.</translation>
+   <translation>Ein Gewicht im Bereich wird ohne Rückfrage geschrieben.</translation>
   </message>
   <message>
    <source>Address of the message broker (host, host:port, user@host)</source>
@@ -114,11 +114,11 @@
   </message>
   <message>
    <source>Backed up and proved: {name}.</source>
-   <translation>Gesichert und bewiesen: {name}.</translation>
+   <translation>Gesichert und geprüft: {name}.</translation>
   </message>
   <message>
    <source>Bag opened (mouse fuzzy: 14)</source>
-   <translation>Beutel geöffnet (mouse fuzzy: 14)</translation>
+   <translation>Beutel geöffnet (Maus Fuzzy: 14)</translation>
   </message>
   <message>
    <source>Because</source>
@@ -134,7 +134,7 @@
   </message>
   <message>
    <source>Called off; nothing was written.</source>
-   <translation type="unfinished" />
+   <translation>Abgebrochen; nichts wurde geschrieben.</translation>
   </message>
   <message>
    <source>Card for a buyer</source>
@@ -186,7 +186,7 @@
   </message>
   <message>
    <source>Dose of {who} (given, missed or stopped, then why)</source>
-   <translation>Gabe für {who} (given, missed oder stopped, dann warum)</translation>
+   <translation>Gabe für {who} (gegeben, versäumt oder abgesetzt, dann warum)</translation>
   </message>
   <message>
    <source>Each backup is copied to {name} there; {copies} there.</source>
@@ -422,7 +422,7 @@
   </message>
   <message>
    <source>It comes whole or not at all.</source>
-   <translation type="unfinished" />
+   <translation>Es kommt ganz oder gar nicht.</translation>
   </message>
   <message>
    <source>It is not there now; the next backup will say so and stay beside the book alone.</source>
@@ -546,7 +546,7 @@
   </message>
   <message>
    <source>M writes a mended copy beside the book and says what it holds; the book stays as it is.</source>
-   <translation>M schreibt eine geheilte Kopie neben das Buch und sagt, was sie enthält; das Buch bleibt, wie es ist.</translation>
+   <translation>M schreibt eine reparierte Kopie neben das Buch und sagt, was sie enthält; das Buch bleibt, wie es ist.</translation>
   </message>
   <message>
    <source>MARK</source>
@@ -618,7 +618,7 @@
   </message>
   <message>
    <source>Never placed: {names}; P places the first</source>
-   <translation>Nie platziert: {names}; P platziert den ersten</translation>
+   <translation>Nie gesetzt: {names}; P setzt den ersten</translation>
   </message>
   <message>
    <source>Next feed nights: {nights}.</source>
@@ -698,7 +698,7 @@
   </message>
   <message>
    <source>No course of medicine runs for this line.</source>
-   <translation>Für diese Zeile läuft keine Kur.</translation>
+   <translation>Für diese Zeile läuft keine Behandlung.</translation>
   </message>
   <message>
    <source>No female here bears {code!r}.</source>
@@ -726,7 +726,7 @@
   </message>
   <message>
    <source>No looser limit is proposed for this line.</source>
-   <translation>Für diese Zeile ist keine weitere Grenze vorgeschlagen.</translation>
+   <translation>Für diese Zeile ist keine lockerere Grenze vorgeschlagen.</translation>
   </message>
   <message>
    <source>No night comes of this within a year.</source>
@@ -1006,7 +1006,7 @@
   </message>
   <message>
    <source>Something is being read or written already; Esc calls it off.</source>
-   <translation type="unfinished" />
+   <translation>Es wird schon etwas gelesen oder geschrieben; Esc bricht ab.</translation>
   </message>
   <message>
    <source>Something is wrong with the book: {flaw}</source>
@@ -1018,7 +1018,7 @@
   </message>
   <message>
    <source>T take the line back   R write it again   O one animal   I take in files   N feed nights   F own figures   B back up   C check   M mend a copy   E write everything out   J join another book</source>
-   <translation>T zurücknehmen   R wiederherstellen   O ein Tier   I Dateien aufnehmen   N Futterabende   F eigene Werte   B sichern   C prüfen   M Kopie heilen   E ausschreiben   J anderes Buch übernehmen</translation>
+   <translation>T zurücknehmen   R wiederherstellen   O ein Tier   I Dateien aufnehmen   N Futterabende   F eigene Werte   B sichern   C prüfen   M Kopie reparieren   E ausschreiben   J anderes Buch übernehmen</translation>
   </message>
   <message>
    <source>TLS; the broker's certificate is vouched for by {by}</source>
@@ -1054,7 +1054,7 @@
   </message>
   <message>
    <source>The book is whole: structure, references, every state row as rebuilt, every backup.</source>
-   <translation>Das Buch ist ganz: Aufbau, Verweise, jede Zustandszeile wie neu gerechnet, jede Sicherung.</translation>
+   <translation>Das Buch ist unversehrt: Aufbau, Verweise, jede Zustandszeile wie neu gerechnet, jede Sicherung.</translation>
   </message>
   <message>
    <source>The check pass looks only where prey was left in or taken was assumed: gone, or still there and removed. 0 closes the round without it.</source>
@@ -1122,7 +1122,7 @@
   </message>
   <message>
    <source>The other book is being joined</source>
-   <translation type="unfinished" />
+   <translation>Das andere Buch wird übernommen</translation>
   </message>
   <message>
    <source>The password goes over the network as it is: only in a network of your own, or C for TLS.</source>
@@ -1182,11 +1182,11 @@
   </message>
   <message>
    <source>The words are in this language from the next start of the window.</source>
-   <translation>Die Worte stehen ab dem nächsten Start des Fensters in dieser Sprache.</translation>
+   <translation>Die Texte stehen ab dem nächsten Start des Fensters in dieser Sprache.</translation>
   </message>
   <message>
    <source>The words follow this machine's own language where they are written in it.</source>
-   <translation>Die Worte folgen der Sprache dieses Rechners, wo es sie darin gibt.</translation>
+   <translation>Die Texte folgen der Sprache dieses Rechners, wo es sie darin gibt.</translation>
   </message>
   <message>
    <source>There is no file {path}; name a CSV file.</source>
@@ -1322,7 +1322,7 @@
   </message>
   <message>
    <source>Until (12 Dec, 14 days, shed, meal, weighing, eggs)</source>
-   <translation>Bis (12 Dec, 14 days, shed, meal, weighing, eggs)</translation>
+   <translation>Bis (12. Dez, 14 Tage, Häutung, Mahlzeit, Wägung, Eier)</translation>
   </message>
   <message>
    <source>WHICH RACKS</source>
@@ -1386,7 +1386,7 @@
   </message>
   <message>
    <source>Writing a mended copy.</source>
-   <translation>Eine geheilte Kopie wird geschrieben.</translation>
+   <translation>Eine reparierte Kopie wird geschrieben.</translation>
   </message>
   <message>
    <source>Written: {name}.</source>
@@ -1554,7 +1554,7 @@
   </message>
   <message>
    <source>call off what is being read or written</source>
-   <translation type="unfinished" />
+   <translation>abbrechen, was gelesen oder geschrieben wird</translation>
   </message>
   <message>
    <source>called, {day}</source>
@@ -1727,7 +1727,7 @@
   </message>
   <message>
    <source>female or male, then popped, probed, tail, sired or laid, then a note</source>
-   <translation>female oder male, dann popped, probed, tail, sired oder laid, dann eine Notiz</translation>
+   <translation>Weibchen oder Männchen, dann gepoppt, sondiert, Schwanz, Nachzucht oder abgelegt, dann eine Notiz</translation>
   </message>
   <message>
    <source>find</source>
@@ -1908,7 +1908,7 @@
   </message>
   <message>
    <source>language of the words</source>
-   <translation>Sprache der Worte</translation>
+   <translation>Sprache der Texte</translation>
   </message>
   <message>
    <source>larger</source>
@@ -1989,11 +1989,11 @@
   </message>
   <message>
    <source>loosen the limit</source>
-   <translation>Grenze weiten</translation>
+   <translation>Grenze lockern</translation>
   </message>
   <message>
    <source>loosen the limit that is proposed</source>
-   <translation>die vorgeschlagene Grenze weiten</translation>
+   <translation>die vorgeschlagene Grenze lockern</translation>
   </message>
   <message>
    <source>mark</source>
@@ -2029,7 +2029,7 @@
   </message>
   <message>
    <source>mend a copy of the book</source>
-   <translation>eine Kopie des Buchs heilen</translation>
+   <translation>eine Kopie des Buchs reparieren</translation>
   </message>
   <message>
    <source>message</source>
@@ -2361,7 +2361,7 @@
   </message>
   <message>
    <source>place a probe here</source>
-   <translation>hier einen Fühler anbringen</translation>
+   <translation>hier einen Fühler setzen</translation>
   </message>
   <message>
    <source>places</source>
@@ -2381,7 +2381,7 @@
   </message>
   <message>
    <source>prey; mites; dose; permit</source>
-   <translation>Futter; Milben; Dosis; Papier</translation>
+   <translation>Futter; Milben; Gabe; Papier</translation>
   </message>
   <message>
    <source>probe</source>
@@ -2441,7 +2441,7 @@
   </message>
   <message>
    <source>result, reason: refused, found later</source>
-   <translation>Ergebnis, Grund: refused, später gefunden</translation>
+   <translation>Ergebnis, Grund: verweigert, später gefunden</translation>
   </message>
   <message>
    <source>room</source>
@@ -2631,7 +2631,7 @@
   </message>
   <message>
    <source>the night at the table: all taken as planned, but what you type</source>
-   <translation>der Abend am Tisch: alles wie geplant genommen, außer was hier eingetippt wird</translation>
+   <translation>der Abend am Tisch: alles wie geplant gefressen, außer was hier eingetippt wird</translation>
   </message>
   <message>
    <source>the pad names the grades</source>
@@ -3096,7 +3096,7 @@
   </message>
   <message>
    <source>{probe}: never placed; P places it ({readings} wait)</source>
-   <translation>{probe}: nie angebracht; P gibt ihm einen Platz ({readings} warten)</translation>
+   <translation>{probe}: nie gesetzt; P gibt ihm einen Platz ({readings} warten)</translation>
   </message>
   <message>
    <source>{quality}, shed {day}</source>

@@ -52,6 +52,14 @@
    <translation>Letzte sechs Angebote</translation>
   </message>
   <message>
+   <source>No feed night is in the book yet; there is nothing to print.</source>
+   <translation>Noch steht kein Futterabend im Buch; es gibt nichts zu drucken.</translation>
+  </message>
+  <message>
+   <source>No round is begun; begin it first, so that its lines are fixed.</source>
+   <translation>Keine Runde ist begonnen; zuerst eine beginnen, damit ihre Zeilen feststehen.</translation>
+  </message>
+  <message>
    <source>Not written</source>
    <translation>Nicht geschrieben</translation>
   </message>
