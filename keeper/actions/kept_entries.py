@@ -8,6 +8,7 @@ from keeper.actions.keeping import Keeping, Written, animals_on
 from keeper.actions.noting import note
 from keeper.actions.typed_care import PERMIT, permit_parts
 from keeper.actions.typed_entries import chosen
+from keeper.actions.typed_names import TYPED, keyword
 from keeper.husbandry.house import HousePermit, MiteStep, MitesTold, PreyCounted
 from keeper.husbandry.place import place_of
 from keeper.husbandry.when import at_instant
@@ -17,7 +18,7 @@ from keeper.rules.prey import prey_name
 
 PREY = tr("grade, bag and number: mouse fuzzy: 14: 200")
 MITES = tr("B begun, spray as vet or label say; B clear, seen or ended")
-_ROOM = ("room", "all")
+_ROOM = (*keyword("room"), *keyword("all"))
 _NUMBER = re.compile(r"\d{1,5}")
 _TOLD = {told.value: told for told in MitesTold}
 
@@ -47,7 +48,9 @@ def mite_step(keeping: Keeping, text: str) -> Written:
         ValueError: no rack that animals live in, or no such step.
     """
     head, _, rest = text.strip().partition(",")
-    *where, told = head.split() or [""]
+    words = head.split() or [""]
+    last = 2 if " ".join(words[-2:]).casefold() == TYPED["clear"].casefold() else 1
+    where, told = words[:-last], " ".join(words[-last:])
     found = chosen(told, _TOLD, tr("step against mites"))
     place = _rack(keeping, " ".join(where))
     event = MiteStep(

@@ -13,6 +13,7 @@ from typing import Any
 from keeper.actions.care_words import care_words
 from keeper.actions.keeping import Keeping
 from keeper.actions.typed_entries import Typed, chosen, day_typed
+from keeper.actions.typed_names import either, keyword
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.care import (
     Dose,
@@ -40,15 +41,24 @@ FAECAL = tr("sent, clear, or found: and what the laboratory says")
 PERMIT = tr("kind / number / last day: transfer permit / 26-118 / 30 Jun 2027")
 EGGS = tr("how many and what: 8 pipped, 6 hatched, 1 failed, 1 died; a clutch after 'of'")
 
-_TOLD = {told.value: told for told in DoseTold}
+_TOLD = {way: told for told in DoseTold for way in keyword(told.value)}
 _RESULTS = {result.value: result for result in FaecalResult}
 _FATES = {fate.value: fate for fate in EggFate}
+_A_DAY = either("d", "day", "days")
 _STROKE = re.compile(r"\s+/\s+|\s*;\s*")
-_EVERY = re.compile(r"every\s+(?:(\d{1,3})\s*(?:d|day|days)|day)|daily", re.IGNORECASE)
-_TIMES = re.compile(r"(?:(\d{1,2})\s*(?:times|x)|twice)\s+(?:a day|daily)", re.IGNORECASE)
-_UNTIL = re.compile(r"until\s+(\S.*)", re.IGNORECASE)
-_LASTS = re.compile(r"(\d{1,3})\s*(?:d|day|days)", re.IGNORECASE)
-_LOT = re.compile(r"(?:lot|batch)\s+(\S.*)", re.IGNORECASE)
+_EVERY = re.compile(
+    rf"{either('every')}\s+(?:(\d{{1,3}})\s*{_A_DAY}|{_A_DAY})|{either('daily')}", re.IGNORECASE
+)
+_TIMES = re.compile(
+    rf"(?:(\d{{1,2}})\s*{either('times', 'x')}|{either('twice')})"
+    rf"\s+{either('a day', 'daily')}",
+    re.IGNORECASE,
+)
+_UNTIL = re.compile(rf"{either('until')}\s+(\S.*)", re.IGNORECASE)
+_LASTS = re.compile(rf"(\d{{1,3}})\s*{_A_DAY}", re.IGNORECASE)
+_LOT = re.compile(rf"{either('lot', 'batch')}\s+(\S.*)", re.IGNORECASE)
+_OF = re.compile(rf"\s{either('of')}\s", re.IGNORECASE)
+_BY = re.compile(rf"\s{either('by')}\s", re.IGNORECASE)
 _EGGS = re.compile(r"(\d{1,3})\s*([^\W\d_]+)")
 
 
@@ -173,7 +183,7 @@ def eggs_typed(animal: AnimalId, happened: Happened, text: str, *, laid: Sequenc
     Raises:
         ValueError: no number, nothing that can become of an egg, or no such clutch by that day.
     """
-    told, _, clutch = (part.strip() for part in text.partition(" of "))
+    told, clutch = _parted(text, _OF)
     _refuse_unlaid(laid, clutch, happened.day)
     found = [_some_eggs(animal, happened, part, clutch or None) for part in told.split(",")]
     what = ", ".join(care_words(event) for event in found)
@@ -245,7 +255,7 @@ def _dose(
 ) -> Typed:
     """``given``, ``given Tarsin by Anna``, ``missed Tarsin, spat out``."""
     named, _, note = (part.strip() for part in rest.partition(","))
-    name, by, who = (part.strip() for part in f" {named}".partition(" by "))
+    name, who = _parted(f" {named}", _BY)
     course = _course_meant(name, running)
     if told is DoseTold.GIVEN:
         _refuse_doubled(course, happened.day)
@@ -255,9 +265,15 @@ def _dose(
         note=note or None,
         medicine=course.medicine.medicine,
         told=told,
-        given_by=(who if by else keeper) or None,
+        given_by=who or keeper or None,
     )
     return _typed("dose", event)
+
+
+def _parted(text: str, at: re.Pattern[str]) -> tuple[str, str]:
+    """What stands before and after the first *at*; nothing after where there is none."""
+    head, *rest = at.split(text, maxsplit=1)
+    return head.strip(), rest[0].strip() if rest else ""
 
 
 def _course_meant(name: str, running: Sequence[Running]) -> Running:

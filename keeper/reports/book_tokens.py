@@ -102,6 +102,11 @@ _ENGLISH: Mapping[str, Mapping[str, str]] = {
         "hour that came twice": "hour that came twice",
         "wrong number of values": "wrong number of values",
     },
+    "heat reading": {
+        "too hot": "too hot",
+        "too cold": "too cold",
+        "within limits": "within limits",
+    },
     "heat standing": {
         "now": "now",
         "today": "today",

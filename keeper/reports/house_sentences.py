@@ -74,7 +74,7 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
         "{place} read {temp_c:celsius} on {on:day}, where {usual_c:celsius} was usual beside the"
         " other rows (chance {chance:chance}): look at its heat first."
     ),
-    "heat is out of limits there": "Heat at {place} is {reading}: look at that first.",
+    "heat is out of limits there": "Heat at {place} is {reading:heat reading}: look at that first.",
     "heat is within limits there": "Heat at {place} is within limits.",
     "heat was not read there": (
         "Heat at {place} was not read; read it first.",

@@ -14,6 +14,7 @@ from keeper.actions.keeping import Keeping, Written
 from keeper.actions.kept_entries import MITES, PREY, count_prey, house_permit, mite_step
 from keeper.actions.typed_care import PERMIT, running_courses
 from keeper.actions.typed_entries import day_typed
+from keeper.actions.typed_names import TYPED, keyword
 from keeper.actions.watch_board import Aside, WatchItem, note_found
 from keeper.actions.watching import put_aside, put_aside_until
 from keeper.desktop.models.watch_rows import WatchRow
@@ -37,6 +38,7 @@ _AWAITED = {
     "weight": Awaited.WEIGHING,
     "weighed": Awaited.WEIGHING,
     "lays": Awaited.EGGS,
+    **{way: awaited for awaited in Awaited for way in keyword(awaited.value)},
 }
 """By the last word that is typed, so that *a meal* and *until she sheds* are understood."""
 
@@ -196,7 +198,8 @@ def _kind_of_permit(about: WatchItem | Aside) -> str:
 def _looked_into(about: WatchItem | Aside) -> str:
     """A look without a mite at the rack of the line, or the rack of its animal."""
     place = place_of(about.place or "") or place_of(f"{about.place}·1")  # of a row
-    return f"{place.rack if place else about.place or 'room'} {MitesTold.CLEAR.value}"
+    where = place.rack if place else about.place or keyword("room")[-1]
+    return f"{where} {TYPED[MitesTold.CLEAR.value]}"
 
 
 def _last_word(text: str) -> str:
