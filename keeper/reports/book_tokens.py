@@ -107,6 +107,7 @@ _ENGLISH: Mapping[str, Mapping[str, str]] = {
         "too cold": "too cold",
         "within limits": "within limits",
     },
+    "heat place": {"room": "room", "incubator": "incubator"},
     "heat standing": {
         "now": "now",
         "today": "today",

@@ -14,7 +14,7 @@ from keeper.desktop.widgets.reading_panel import ReadingFace
 from keeper.husbandry.events import Zone
 from keeper.language import is_source, tr, tr_table
 from keeper.reports.figures import celsius, counted, day, degrees, number, span, tenths
-from keeper.reports.words import because_text, sentence, word, word_of
+from keeper.reports.words import because_text, sentence, token_words, word, word_of
 
 READINGS = counted("reading", "readings")
 PLACES = counted("place", "places")
@@ -32,9 +32,10 @@ UNSURE = tr_table(
 def place_face(line: HeatLine, on: date) -> PlaceFace:
     """One place in the list."""
     aside = f"{line.animals}" if line.animals else ""
-    cells = tuple(_cell_face(cell, on) for cell in line.cells)
+    cells = tuple(_cell_face(cell, line.place, on) for cell in line.cells)
     told = "; ".join(_cell_words(cell, on) for cell in line.cells)
-    return PlaceFace(place=line.place, aside=aside, cells=cells, told=f"{line.place}: {told}")
+    place = _place(line)
+    return PlaceFace(place=place, aside=aside, cells=cells, told=f"{place}: {told}")
 
 
 def head_words(board: HeatBoard, read_with: str) -> tuple[list[tuple[str, bool]], tuple[str, ...]]:
@@ -63,7 +64,7 @@ def reading_face(line: HeatLine, cell: HeatCell, on: date, typed: str, asked: st
     if cell.temp_c is not None and cell.at is not None:
         last = tr("last {temp}, {when}", temp=celsius(cell.temp_c), when=_when(cell.at, on))
     return ReadingFace(
-        place=line.place,
+        place=_place(line),
         zone=zone,
         last=last,
         typed=typed,
@@ -93,12 +94,15 @@ def band_face(line: HeatLine, cell: HeatCell, band: DayBand) -> BandFace:
 
 def _where(line: HeatLine, cell: HeatCell) -> str:
     """Zone and place; a place that goes by the name of its zone is named once."""
-    zone = word(cell.zone)
-    return (
-        zone
-        if zone.casefold() == line.place.casefold()
-        else tr("{zone} of {place}", zone=zone, place=line.place)
-    )
+    zone, place = word(cell.zone), _place(line)
+    if zone.casefold() == place.casefold():
+        return zone
+    return tr("{zone} of {place}", zone=zone, place=place)
+
+
+def _place(line: HeatLine) -> str:
+    """The room and an incubator by their words, any other place as the book has it."""
+    return token_words("heat place", line.place)
 
 
 def _limits(line: HeatLine, cell: HeatCell) -> Iterator[Limit]:
@@ -171,8 +175,9 @@ def _aside_words(aside: KeptAside) -> str:
     return tr("   {count} × {why} (line {lines})", lines=f"{lines}{more}", **told)
 
 
-def _cell_face(cell: HeatCell, on: date) -> CellFace:
-    own = cell.zone not in COLUMNS
+def _cell_face(cell: HeatCell, place: str, on: date) -> CellFace:
+    """The zone is told where the column is not its, and the place is not called by it."""
+    own = cell.zone not in COLUMNS and cell.zone.value != place.casefold()
     zone_words = _within(word(cell.zone)) if own else ""
     if cell.temp_c is None or cell.at is None:
         return CellFace(standing=cell.standing, words="", zone_words=zone_words)

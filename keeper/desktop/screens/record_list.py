@@ -19,6 +19,7 @@ from keeper.desktop.type import Use
 from keeper.desktop.widgets.record_panel import RecordPanel
 from keeper.desktop.widgets.record_table import RecordTable
 from keeper.husbandry.now import AnimalNow
+from keeper.language import tr
 
 
 class RecordList(QWidget):
@@ -50,7 +51,7 @@ class RecordList(QWidget):
         look.changed.connect(self._dress)
         self._dress()
         self.setFocusProxy(self.table)
-        self.setAccessibleName("records")
+        self.setAccessibleName(tr("records", sense="a list"))
 
     def chosen(self) -> RecordRow | None:
         return self.table.chosen()

@@ -44,7 +44,7 @@ _AWAITED = {
 
 _ENDS = tr("12 Dec, 14 days, shed, meal, weighing or eggs are right")
 _CLEANED = tr("Cleaned (B3·4, B3 or B; add spot for a spot clean)")
-_ROUND, _WHOLE_ROOM = tr("Daily round done (the room, a rack or a row)"), "room"
+_ROUND, _WHOLE_ROOM = tr("Daily round done (the room, a rack or a row)"), keyword("room")[-1]
 _BAG = tr("Bag opened (mouse fuzzy: 14)")
 
 

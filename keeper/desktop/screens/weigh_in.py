@@ -28,7 +28,7 @@ LEGEND = {
     "*": tr("mark"),
     "-": tr("step back"),
     "+": tr("take off the bag"),
-    ".": "point",
+    ".": tr("point"),
     "Enter": tr("write"),
 }
 

@@ -2822,6 +2822,11 @@
    <translation>Paarungszeit</translation>
   </message>
   <message>
+   <source>incubator</source>
+   <comment>heat place</comment>
+   <translation>Inkubator</translation>
+  </message>
+  <message>
    <source>incubator limits</source>
    <comment>setting</comment>
    <translation>Inkubatorgrenzen</translation>
@@ -3462,6 +3467,11 @@
    <source>review</source>
    <comment>Step</comment>
    <translation>Durchsicht</translation>
+  </message>
+  <message>
+   <source>room</source>
+   <comment>heat place</comment>
+   <translation>Raum</translation>
   </message>
   <message>
    <source>row</source>

@@ -2368,6 +2368,10 @@
    <translation>Plätze</translation>
   </message>
   <message>
+   <source>point</source>
+   <translation>Punkt</translation>
+  </message>
+  <message>
    <source>port {port}</source>
    <translation>Port {port}</translation>
   </message>
@@ -2380,8 +2384,8 @@
    <translation>Futter gezählt: ein neuer Beutel oder was in einem bleibt</translation>
   </message>
   <message>
-   <source>prey; mites; dose; permit</source>
-   <translation>Futter; Milben; Gabe; Papier</translation>
+   <source>prey counted; mites; dose</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>probe</source>
@@ -2396,8 +2400,8 @@
    <translation>beiseitegelegt bis: {end}</translation>
   </message>
   <message>
-   <source>put aside: a reason and an end</source>
-   <translation>beiseitelegen: Grund und Ende</translation>
+   <source>put aside; done: what was found</source>
+   <translation>beiseitelegen; erledigt: was war</translation>
   </message>
   <message>
    <source>put right</source>
@@ -2430,6 +2434,11 @@
   <message>
    <source>reckoning a day</source>
    <translation>ein Tag wird gerechnet</translation>
+  </message>
+  <message>
+   <source>records</source>
+   <comment>a list</comment>
+   <translation>Aufzeichnungen</translation>
   </message>
   <message>
    <source>refused of offered: {house}; by night: {nights}; by row: {rows}</source>

@@ -522,10 +522,6 @@
    <translation>Plus</translation>
   </message>
   <message>
-   <source>point</source>
-   <translation>Punkt</translation>
-  </message>
-  <message>
    <source>put aside: {place} {name}</source>
    <translation>beiseitegelegt: {place} {name}</translation>
   </message>

@@ -1,0 +1,206 @@
+"""Walk every place in the marked language; JSON of the texts that are not translated, by place.
+
+    python tests/desktop/words_walk.py FOLDER
+
+A program of its own, because the language is chosen before any module with words is loaded. A
+text is what is painted, what stands in a label or a menu, a tooltip, and what assistive technology
+is told. What was written into the book is no word of the program, nor are names of keys and units.
+"""
+
+import json
+import os
+import re
+import sys
+from collections.abc import Iterable, Iterator
+from datetime import date
+from pathlib import Path
+from typing import Any
+
+LAST_DAY = date(2026, 11, 24)
+KEPT = ("code", "name", "line", "clutch", "place", "note", "text", "reason", "bag", "keeper")
+KEPT += ("probe", "treatment", "medicine", "amount", "route", "station", "dam", "sire")
+"""Columns of the book whose texts are its keeper's own."""
+
+KEPT_OF = {"permit": ("kind", "number"), "house_permit": ("kind", "number")}
+"""Further ones, by table."""
+
+KEYS = "Ctrl Shift Alt Meta Enter Return Esc Home End PgUp PgDown Left Right Up Down Space Num Tab"
+UNITS = "cm mm kg oz Celsius Fahrenheit MQTT CSV PDF"
+NAMES = "keeper Deutsch English"
+OF_QT = "Scroll"
+ALLOWED = {*KEYS.split(), *UNITS.split(), *NAMES.split(), *OF_QT.split()}
+
+_INNER = re.compile(r"⟦[^⟦⟧]*⟧")
+_CUT = re.compile(r"⟦.*$|^.*⟧", re.DOTALL)
+_WORD = re.compile(r"[^\W\d_]{2,}")
+
+
+def untranslated(text: str, data: Iterable[str]) -> list[str]:
+    """Words of *text* outside brackets that are not *data*; an end cut off keeps its bracket."""
+    left, before = text.replace("\u00a0", " "), None
+    while left != before:
+        left, before = _INNER.sub(" ", left), left
+    left = _CUT.sub(" ", left)
+    begun = left.strip().removesuffix("…")
+    if begun != left.strip() and any(known.startswith(begun) for known in data):
+        return []
+    for known in data:
+        left = re.sub(rf"(?<!\w){re.escape(known)}(?!\w)", " ", left)
+    return [word for word in _WORD.findall(left) if word not in ALLOWED]
+
+
+def main(folder: Path) -> None:
+    """Walk, and tell what was found; the process ends without tearing the window down."""
+    os.environ |= {"QT_QPA_PLATFORM": "offscreen", "KEEPER_LANGUAGE": "marked"}
+    os.environ["KEEPER_HOME"] = str(folder / "home")
+    from keeper.desktop.chosen_language import choose
+
+    choose()
+    seen = Walk(folder).walked()
+    sys.stdout.write(json.dumps(seen, ensure_ascii=False, indent=1))
+    sys.stdout.flush()
+    os._exit(0)
+
+
+class Walk:
+    """The window over an invented collection, and the texts that were seen in it."""
+
+    def __init__(self, folder: Path) -> None:
+        _read_at_once()
+        from keeper import app
+        from keeper.desktop.look import Look
+        from keeper.rehearsal.collection import make_collection
+
+        self.application = app.application()
+        self.keeping = make_collection(folder / "invented.book", ends_on=LAST_DAY)
+        self.texts: set[str] = set()
+        _hear_painting(self.texts)
+        self.house = app.build_house(self.keeping, Look())
+        self.window = self.house.window
+        self.window.resize(1440, 900)
+
+    def walked(self) -> dict[str, dict[str, Any]]:
+        """Texts with a word that is not translated, by the place where they were seen first.
+
+        And how many translated ones stood in each.
+        """
+        from keeper.desktop.places import ASIDE_KEYS, PLACE_KEYS
+
+        data, told, known, translated = self._data(), {}, set(), {}
+        self.window.show()
+        for number, name in enumerate([*PLACE_KEYS, *ASIDE_KEYS]):
+            for where in (name, f"{name}, keys"):
+                self._look(number, keys=where != name)
+                fresh = sorted(self.texts - known)
+                known |= self.texts
+                translated[where] = sum("⟦" in text for text in fresh)
+                told[where] = [text for text in fresh if untranslated(text, data)]
+        whole = [_even(text) for text in self.texts if not untranslated(text, data)]
+        for where, texts in told.items():  # a sentence that runs on is painted line by line
+            told[where] = [text for text in texts if not _is_part(text, whole)]
+        return {"left": told, "translated": translated}
+
+    def _look(self, number: int, *, keys: bool) -> None:
+        if not keys:
+            self.window.go_to(number)
+        self._settle()
+        if keys:
+            self.window.show_keys()
+            self._settle()
+        self.texts |= {*self._labels(), *self._told()}
+        if keys:
+            self.window.show_keys()
+
+    def _settle(self) -> None:
+        """What was asked for is read at once, so a few rounds of the loop paint what follows."""
+        for _ in range(6):
+            self.application.processEvents()
+        self.window.grab()
+
+    def _labels(self) -> Iterator[str]:
+        from PySide6.QtGui import QAction
+        from PySide6.QtWidgets import QLabel, QMenu, QWidget
+
+        for widget in [self.window, *self.window.findChildren(QWidget)]:
+            yield from (widget.toolTip(), widget.accessibleName(), widget.windowTitle())
+            yield widget.accessibleDescription()
+            yield widget.text() if isinstance(widget, QLabel) else ""
+            yield widget.title().replace("&", "") if isinstance(widget, QMenu) else ""
+        for action in self.window.findChildren(QAction):
+            yield from (action.text().replace("&", ""), action.toolTip())
+
+    def _told(self) -> Iterator[str]:
+        from PySide6.QtGui import QAccessible
+        from PySide6.QtWidgets import QWidget
+
+        for widget in self.window.findChildren(QWidget):
+            face = QAccessible.queryAccessibleInterface(widget) if widget.isVisible() else None
+            if face is not None:
+                yield from _spoken(face)
+
+    def _data(self) -> list[str]:
+        book = self.keeping.book
+        told = {str(book.path), book.station, *_texts_kept(book.connection)}
+        return sorted(filter(None, told), key=len, reverse=True)
+
+
+def _even(text: str) -> str:
+    return " ".join(text.replace("\u00a0", " ").split())
+
+
+def _is_part(text: str, whole: Iterable[str]) -> bool:
+    """Whether *text* is a line of several words out of a text that is translated as a whole."""
+    part = _even(text)
+    return part.count(" ") > 0 and any(part in other and "⟦" in other for other in whole)
+
+
+def _texts_kept(connection) -> Iterator[str]:
+    tables = connection.execute("SELECT name FROM sqlite_master WHERE type = 'table'").fetchall()
+    for (table,) in tables:
+        for column in connection.execute(f"PRAGMA table_info({table})").fetchall():
+            if column[1] in (*KEPT, *KEPT_OF.get(table, ())):
+                found = connection.execute(f"SELECT DISTINCT {column[1]} FROM {table}").fetchall()
+                yield from (str(value) for (value,) in found if value)
+
+
+def _spoken(face, depth: int = 0) -> Iterator[str]:
+    from PySide6.QtGui import QAccessible
+    from PySide6.QtWidgets import QTextBrowser
+
+    if isinstance(face.object(), QTextBrowser):
+        return  # what is new is a file in each language
+    for kind in (QAccessible.Text.Name, QAccessible.Text.Description, QAccessible.Text.Value):
+        yield face.text(kind)
+    for number in range(min(face.childCount(), 120) if depth < 3 else 0):
+        child = face.child(number)
+        if child is not None:
+            yield from _spoken(child, depth + 1)
+
+
+def _read_at_once() -> None:
+    """Every page reads before it is painted, so that what is seen hangs on no clock."""
+    from PySide6.QtCore import QObject
+
+    from keeper.desktop import background
+
+    class ReadAtOnce(background.AtOnce, QObject):
+        def __init__(self, parent: QObject | None = None) -> None:
+            QObject.__init__(self, parent)
+
+    background.Background = ReadAtOnce
+
+
+def _hear_painting(texts: set[str]) -> None:
+    from PySide6.QtGui import QPainter
+
+    paint = QPainter.drawText
+
+    def heard(painter, *given):
+        texts.update(part for part in given if isinstance(part, str))
+        return paint(painter, *given)
+
+    QPainter.drawText = heard
+
+
+if __name__ == "__main__":
+    main(Path(sys.argv[1]))
