@@ -12,6 +12,7 @@ from keeper.actions.keeping import Keeping
 from keeper.husbandry.events import Heat, ProbePlaced, Zone
 from keeper.store import reading, readings
 from keeper.store.readings import DAY_SECONDS, HourRange
+from keeper.store.rows import day_number
 
 STEPS = 48
 """The day is told in half hours."""
@@ -22,7 +23,6 @@ _LEAST_FOR_BAND = 5
 _LEAST_STEPS = 12
 _STEP_SECONDS = DAY_SECONDS // STEPS
 _SECOND = timedelta(seconds=1)
-_UNIX_DAY = date(1970, 1, 1)
 
 Told = tuple[int, float]
 """A second since 1970, of UTC or of the place, and degrees Celsius."""
@@ -77,7 +77,7 @@ def band_of(keeping: Keeping, place: str, zone: Zone, on: date) -> DayBand:
     begin = end - timedelta(days=BAND_DAYS + 1)
     typed = _typed(keeping, place, zone, begin, end)
     probed = list(_probed(keeping, place, zone, begin, end))
-    shift, midnight = offset // _SECOND, (on - _UNIX_DAY).days * DAY_SECONDS
+    shift, midnight = offset // _SECOND, day_number(on) * DAY_SECONDS
     found = sorted((at + shift, temp_c) for at, temp_c in (*typed, *probed))
     first = bisect_left(found, (midnight,))
     before, today = found[:first], found[first : bisect_left(found, (midnight + DAY_SECONDS,))]

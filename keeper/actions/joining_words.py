@@ -1,15 +1,13 @@
 """What a join would do or did, in sentences that the window and the command line share."""
 
-from datetime import date, timedelta
-
 from keeper.actions.bundle_files import Bundled
 from keeper.actions.joining import Clash, Joining
 from keeper.husbandry.reasons import because
 from keeper.reports.words import sentence
+from keeper.store.rows import day_of
 from keeper.store.ticking import Step
 
 SHOWN = 12
-_UNIX_DAY = date(1970, 1, 1)
 
 
 def joining_told(found: Joining) -> list[str]:
@@ -49,8 +47,7 @@ def _readings_told(found: Joining) -> list[str]:
     if not differ:
         return []
     probe, day, _ = differ[0]
-    on = _UNIX_DAY + timedelta(days=day)
-    told = because("joining readings differ", count=len(differ), probe=probe, on=on)
+    told = because("joining readings differ", count=len(differ), probe=probe, on=day_of(day))
     return [sentence(told)]
 
 

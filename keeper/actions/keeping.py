@@ -121,15 +121,6 @@ def open_keeping(
     return Keeping(opened.book, load_profiles(), now, keeper, opened.lock, opened.told)
 
 
-def opened_to_read(path: Path, now: Callable[[], datetime], keeper: str = "") -> Keeping:
-    """The book at *path* for a reading in another thread, whoever writes in it meanwhile.
-
-    Raises:
-        BookError: it cannot be opened, in one sentence.
-    """
-    return open_keeping(path, station="", now=now, keeper=keeper, read_only=True)
-
-
 def new_keeping(
     path: Path, *, station: str, now: Callable[[], datetime], keeper: str = ""
 ) -> Keeping:

@@ -19,10 +19,10 @@ from typing import IO
 
 import msgspec
 
+from keeper.actions.catalogues import VARIABLE
 from keeper.actions.live_choice import LiveChoice
 from keeper.actions.station import home_dir
 from keeper.language import spoken, tr
-from keeper.actions.catalogues import VARIABLE
 from keeper.live.receiving import LiveState, Receiver
 
 LOG = "live.log"

@@ -5,8 +5,7 @@ documents come, both books end with the same tables, state rows among them.
 """
 
 import sqlite3
-from collections.abc import Iterable, Iterator, Mapping, Sequence
-from contextlib import contextmanager, suppress
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from typing import Any
@@ -99,7 +98,9 @@ def read_in(book: Book, documents: Iterable[Given]) -> Taken:
     """
     read = _read(documents)
     with writing(book) as connection:
-        return _taken(book, connection, read)
+        ready = made_ready(book, read)
+        put_in(connection, ready)
+    return ready.taken
 
 
 def put_in(connection: sqlite3.Connection, ready: Ready, tick: Tick = silent) -> None:
@@ -114,21 +115,6 @@ def put_in(connection: sqlite3.Connection, ready: Ready, tick: Tick = silent) ->
     if any(connection.execute(there, (key,)).fetchone() for key in keys):
         raise BookError(tr("The book was written in meanwhile; look at the other one again."))
     _write(connection, ready.rows, Counting(tick, Step.WRITING, ready.lines))
-
-
-@contextmanager
-def supposed_in(book: Book, documents: Iterable[Given]) -> Iterator[Taken]:
-    """The book as it would read with *documents* taken in; nothing of it stays.
-
-    Write nothing in the block.
-
-    Raises:
-        NotADocument, BookError: as ``read_in`` does.
-    """
-    read = _read(documents)
-    with suppress(_OnlySupposed), writing(book) as connection:
-        yield _taken(book, connection, read)
-        raise _OnlySupposed
 
 
 def take_out(
@@ -153,16 +139,6 @@ def take_out(
 
 def _read(documents: Iterable[Given]) -> list[Document]:
     return [each if isinstance(each, Document) else from_json(each) for each in documents]
-
-
-class _OnlySupposed(Exception):
-    """Ends a supposition, so that its transaction is rolled back."""
-
-
-def _taken(book: Book, connection: sqlite3.Connection, read: Sequence[Document]) -> Taken:
-    ready = made_ready(book, read)
-    put_in(connection, ready)
-    return ready.taken
 
 
 def _keys(keys: Iterable[BatchId]) -> tuple[BatchId, ...]:

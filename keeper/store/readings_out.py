@@ -6,7 +6,7 @@ brought is told with the batch of the file, apart from what is no file's.
 """
 
 from collections.abc import Iterable, Iterator, Mapping
-from datetime import date, timedelta
+from datetime import date
 from typing import Any
 
 from keeper.language import tr
@@ -15,10 +15,10 @@ from keeper.store.documents import NotADocument
 from keeper.store.journal import KEY_END
 from keeper.store.packing import EMPTY, SLOTS
 from keeper.store.readings import Joined
-from keeper.store.readings_join import Key, Pieces, compared, join, pieces_out
+from keeper.store.readings_join import Key, Pieces, join, pieces_out
+from keeper.store.rows import day_number, day_of
 
 _KEYS = {"probe", "day", "hundredths", "batch"}
-_UNIX_DAY = date(1970, 1, 1)
 _MOST = -EMPTY - 1
 
 
@@ -30,7 +30,7 @@ def write_out_readings(book: Book, probe: str) -> Iterator[dict[str, Any]]:
     null for none. A file that was taken back is told too, as its batch is.
     """
     for (_, day, batch), values in pieces_out(book, probe):
-        on = (_UNIX_DAY + timedelta(days=day)).isoformat()
+        on = day_of(day).isoformat()
         hundredths = [values.get(slot) for slot in range(SLOTS)]
         told = None if batch is None else str(batch)
         yield {"probe": probe, "day": on, "hundredths": hundredths, "batch": told}
@@ -44,15 +44,6 @@ def read_in_readings(book: Book, documents: Iterable[Mapping[str, Any]]) -> Join
         BookError: the book cannot be written.
     """
     return join(book, pieces_told(documents))
-
-
-def compared_readings(book: Book, documents: Iterable[Mapping[str, Any]]) -> Joined:
-    """What taking in *documents* would do; nothing is written.
-
-    Raises:
-        NotADocument: one cannot be read, or two of them tell one slot differently.
-    """
-    return compared(book, pieces_told(documents))
 
 
 def pieces_told(documents: Iterable[Mapping[str, Any]]) -> Pieces:
@@ -122,7 +113,7 @@ def _is_told(value: object) -> bool:
 
 def _day_number(where: str, day: object) -> int:
     try:
-        return (date.fromisoformat(str(day)) - _UNIX_DAY).days
+        return day_number(date.fromisoformat(str(day)))
     except ValueError:
         raise NotADocument(
             tr("{where}: day is {day!r}; it must be such as 2026-03-01.", where=where, day=day)

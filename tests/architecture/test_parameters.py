@@ -39,6 +39,7 @@ OWN_WORDS = {
     "_CACHE_KIB",
     "_NOW_SQL",
     "_SELECT",
+    "_IS_JOINED",
     "stands('e')",
     "stands('x')",
     "twice",

