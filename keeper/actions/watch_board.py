@@ -61,6 +61,7 @@ SINCE_A_CLEANING, FROM_ONE_BAG = KIND_OF_CAUSE["cleaning"], KIND_OF_CAUSE["bag"]
 """Kinds of line whose place is the day of a cleaning, as ISO text, and the name of a bag."""
 
 _CAUTION_WORDS = ("vet", "never pick", "by hand", "no handling", "isolate", "experienced hands")
+_DOSES = ("dose due", "dose of several a day due")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -199,8 +200,8 @@ def tub_state(plan: Plan) -> str:
 
 
 def is_caution(why: Reason) -> bool:
-    """Whether *why* warns of harm to animal or keeper, or sends to a reptile vet."""
-    return any(words in why.why for words in _CAUTION_WORDS)
+    """Whether *why* warns of harm to animal or keeper, sends to a vet, or asks for a dose."""
+    return why.why in _DOSES or any(words in why.why for words in _CAUTION_WORDS)
 
 
 def note_found(keeping: Keeping, item: WatchItem, text: str) -> Written:

@@ -19,6 +19,7 @@ from keeper.desktop.main_window import MainWindow
 from keeper.desktop.notices import Notices
 from keeper.desktop.places import Place
 from keeper.desktop.screens.heat import HeatScreen
+from keeper.desktop.screens.heat_words import place_face
 from keeper.husbandry.events import Heat, Zone
 from keeper.store import reading
 
@@ -79,6 +80,15 @@ def test_a_row_of_readings_is_typed_with_one_hand(desk):
 
     told = [("A1", Zone.HOT, 30.5, "gun"), ("A2", Zone.HOT, 31.0, "gun")]
     assert desk.readings() == [*told, ("B1", Zone.HOT, 29.5, "gun")]
+
+
+def test_a_room_is_not_called_room_a_second_time_and_its_other_zones_are_named(keeping):
+    write_heat(keeping, "shelf", Zone.ROOM, 23.0, "gun")
+    faces = {line.place: place_face(line, TODAY) for line in heat_board(keeping, TODAY).lines}
+    own = {place: [cell.zone_words for cell in face.cells] for place, face in faces.items()}
+
+    assert set(own["room"]) == {""}
+    assert "room" in own["shelf"]
 
 
 def test_the_zone_is_chosen_by_a_key_and_a_row_may_be_passed_over(desk):

@@ -43,7 +43,7 @@ def test_the_panel_offers_nothing_and_the_reason_says_why(desk):
     said = plain(said_on(desk.page))
 
     assert "house snake, 2 years 2 months, on hold, REGURGITATED" in said
-    assert "Because Regurgitation found tonight: hold to 9 Dec; water, heat, no handling." in said
+    assert "Because: Regurgitation found tonight: hold to 9 Dec; water, heat, no handling." in said
     assert "No holds." not in said
 
 

@@ -54,10 +54,10 @@ OF_TUB = {
 }
 KEYS = (
     ("Enter", tr("opens the animal’s page")),
-    ("Z", tr("put aside: a reason and an end")),
-    ("D", tr("done: what was found")),
+    ("Z D", tr("put aside; done: what was found")),
     ("C R B", tr("cleaned; daily round; bag")),
-    ("S M T P", tr("prey; mites; dose; permit")),
+    ("S M T", tr("prey counted; mites; dose")),
+    ("P", tr("permit of the house")),
 )
 _ANIMALS = counted("animal", "animals")
 _MEMBERS_SHOWN = 6

@@ -45,7 +45,7 @@ from keeper.desktop.widgets.tile import FACES, TileState
 from keeper.language import tr
 
 FACE_ROLE = Qt.ItemDataRole.UserRole
-_MOST_REASON_LINES = 2
+_MOST_REASON_LINES, _MOST_WITH_CAUTIONS = 2, 4
 _KEPT_MOST = 500
 _ROWS_KEPT = 48
 
@@ -96,7 +96,10 @@ Face = LineFace | AsideFace
 
 
 class SeverityList(QListView):
-    """Shows a model whose ``FACE_ROLE`` gives a ``Face``; arrows walk, Enter activates."""
+    """Shows a model whose ``FACE_ROLE`` gives a ``Face``; arrows walk, Enter activates.
+
+    It scrolls line by line, and a line that is not all in view is not shown yet.
+    """
 
     def __init__(
         self, look: Look, model: QAbstractItemModel, parent: QWidget | None = None
@@ -106,7 +109,7 @@ class SeverityList(QListView):
         self.setItemDelegate(LinePainter(look, self))
         self.setObjectName("watch lines")
         self.setAccessibleName(tr("what needs a look, worst first"))
-        self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
+        self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerItem)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setResizeMode(QListView.ResizeMode.Adjust)
         self.setFrameShape(QListView.Shape.NoFrame)
@@ -114,10 +117,14 @@ class SeverityList(QListView):
 
 
 def shown_reasons(face: LineFace, room: float, fits: LineFits) -> list[str]:
-    """As many whole sentences as fill the lines there are, cautions first kept, in their order."""
-    most = _MOST_REASON_LINES
+    """As many whole sentences as fill the lines there are, cautions first kept, in their order.
+
+    Two lines, and more only where the first reason and the cautions need them.
+    """
     kept = [text for text in face.reasons[:1] if text]
     kept += [text for text in face.cautions if text not in kept]
+    needed = len(fits(f"{face.mark} {' '.join(kept)}".strip(), room))
+    most = max(_MOST_REASON_LINES, min(_MOST_WITH_CAUTIONS, needed))
     for text in face.reasons[1:]:
         tried = [s for s in face.reasons if s == text or s in kept]
         if text not in kept and len(fits(" ".join(tried), room)) <= most:
@@ -160,6 +167,8 @@ class LinePainter(QStyledItemDelegate):
         return QSize(width, round(self._height(face, width)))
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
+        if option.rect.top() > 0 and option.rect.bottom() > self._view.viewport().height():
+            return
         face, look = index.data(FACE_ROLE), self._look
         here = bool(option.state & QStyle.StateFlag.State_Selected)
         seen = (look.palette, look.small, look.u(1.0))

@@ -58,7 +58,7 @@ class Reason(Drawn):
         """Show *reason*, one or more whole sentences."""
         if reason != self._reason:
             self._reason = reason
-            self.tell(tr("Because {reason}", reason=reason))
+            self.tell(tr("Because: {reason}", reason=reason))
 
     def natural_size(self) -> tuple[float, float]:
         return self.look.u(80, 60), self.look.u(12)
@@ -69,7 +69,7 @@ class Reason(Drawn):
         base = cap_height(head) + look.u(1, 0.6)
         text = self._reason
         if look.small:
-            text = tr("Because {reason}", reason=text)
+            text = tr("Because: {reason}", reason=text)
         else:
             set_line(painter, QPointF(0, base), tr("Because"), head, look.colour("ink2"))
             base += look.u(6.4)
