@@ -28,7 +28,7 @@
    <translation>8 von 10: {first} bis {last}</translation>
   </message>
   <message>
-   <source>Because {reason}</source>
+   <source>Because: {reason}</source>
    <translation>Weil: {reason}</translation>
   </message>
   <message>
