@@ -16,6 +16,7 @@ from keeper.desktop.widgets.life_lanes_notes import NotedDay, noted_days
 from keeper.desktop.widgets.life_paint import Told, life_axis, paint_life
 from keeper.desktop.widgets.life_strip import LifeStrip
 from keeper.desktop.widgets.life_view import view_of
+from keeper.husbandry.care import Dose, DoseTold, Medicine
 from keeper.husbandry.events import Remark, RemarkKind
 from keeper.husbandry.when import on_day
 
@@ -62,6 +63,28 @@ def test_a_day_is_told_once_and_trouble_before_what_is_everyday():
         NotedDay(day=DAY, words="mites: two under the chin; moved the bowl", loud=True),
         NotedDay(day=DAY + timedelta(days=1), words="calm", loud=False),
     ]
+
+
+def test_a_course_and_a_missed_dose_are_loud_and_a_dose_given_is_everyday():
+    course = Medicine(
+        animal=1,
+        happened=on_day(DAY),
+        medicine="Tarsin",
+        amount="as written by the vet",
+        route="by mouth",
+        first_on=DAY,
+        last_on=DAY + timedelta(days=4),
+    )
+    doses = [
+        Dose(animal=1, happened=on_day(DAY + timedelta(days=n)), medicine="Tarsin", told=told)
+        for n, told in ((1, DoseTold.GIVEN), (2, DoseTold.MISSED))
+    ]
+
+    told = noted_days([*doses, course])
+
+    assert [each.loud for each in told] == [True, False, True]
+    assert told[0].words.startswith("Tarsin, as written by the vet, by mouth")
+    assert told[1].words == "Tarsin given"
 
 
 def test_a_note_is_a_tick_on_the_axis_of_its_own_day(qapp, keeping):

@@ -1,4 +1,4 @@
-"""The lane of what was seen and written in words: a tick a day, the words where there is room."""
+"""The lane of what was seen, given and written: a tick a day, the words where there is room."""
 
 from __future__ import annotations
 
@@ -9,9 +9,12 @@ from itertools import groupby
 
 from PySide6.QtCore import QRectF
 
+from keeper.actions.care_words import care_words
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.life_canvas import Canvas
-from keeper.husbandry.events import Remark, RemarkKind
+from keeper.husbandry.about import AnimalEvent
+from keeper.husbandry.care import Dose, DoseTold, FaecalResult, FaecalTest, Medicine
+from keeper.husbandry.events import Cleaned, Remark, RemarkKind
 from keeper.language import tr
 from keeper.reports.words import word
 
@@ -35,36 +38,50 @@ def paint_notes(canvas: Canvas) -> None:
     """Ticks and words from left to right; a word is cut before the next tick, never over it."""
     lane, look = canvas.layout.notes, canvas.look
     canvas.lane(lane, tr("notes"))
-    remarks = canvas.page.life.remarks
-    if not remarks:
+    life = canvas.page.life
+    told = [*life.remarks, *(each for each in life.care if not isinstance(each, Cleaned))]
+    if not told:
         words = tr("none in the book")
         canvas.words(lane.left() + look.u(3, 2), canvas.middle(lane), words, ink="ink3")
-    shown = [noted for noted in noted_days(remarks) if canvas.axis.shows(noted.day)]
+    shown = [noted for noted in noted_days(told) if canvas.axis.shows(noted.day)]
     for n, noted in enumerate(shown):
         after = canvas.axis.x(shown[n + 1].day) if n + 1 < len(shown) else canvas.axis.right
         _paint_day(canvas, lane, noted, after)
 
 
-def noted_days(remarks: Sequence[Remark]) -> list[NotedDay]:
-    """One for each day that has a remark, in order."""
-    days = groupby(sorted(remarks, key=_day), key=_day)
-    return [_noted(day, list(told)) for day, told in days]
+def noted_days(told: Sequence[AnimalEvent]) -> list[NotedDay]:
+    """One for each day that has a remark or something of care, in order."""
+    days = groupby(sorted(told, key=_day), key=_day)
+    return [_noted(day, list(found)) for day, found in days]
 
 
-def _day(remark: Remark) -> date:
-    return remark.happened.day
+def _day(event: AnimalEvent) -> date:
+    return event.happened.day
 
 
-def _noted(day: date, told: Sequence[Remark]) -> NotedDay:
-    loud = [remark for remark in told if remark.kind not in _CALM]
-    words = "; ".join(_words(remark) for remark in (*loud, *(r for r in told if r not in loud)))
+def _noted(day: date, told: Sequence[AnimalEvent]) -> NotedDay:
+    loud = [event for event in told if not _is_calm(event)]
+    words = "; ".join(_words(event) for event in (*loud, *(e for e in told if e not in loud)))
     return NotedDay(day=day, words=words, loud=bool(loud))
 
 
-def _words(remark: Remark) -> str:
-    plain = remark.kind in (RemarkKind.NOTE, RemarkKind.CAUTION)
-    kind = "" if plain else f"{word(remark.kind)}: "
-    return f"{kind}{remark.text}"
+def _is_calm(event: AnimalEvent) -> bool:
+    match event:
+        case Remark():
+            return event.kind in _CALM
+        case Dose():
+            return event.told is DoseTold.GIVEN
+        case FaecalTest():
+            return event.result is not FaecalResult.FOUND
+    return not isinstance(event, Medicine)
+
+
+def _words(event: AnimalEvent) -> str:
+    if not isinstance(event, Remark):
+        return care_words(event)
+    plain = event.kind in (RemarkKind.NOTE, RemarkKind.CAUTION)
+    kind = "" if plain else f"{word(event.kind)}: "
+    return f"{kind}{event.text}"
 
 
 def _paint_day(canvas: Canvas, lane: QRectF, noted: NotedDay, after: float) -> None:
