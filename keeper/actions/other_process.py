@@ -6,8 +6,8 @@ import sys
 from pathlib import Path
 
 _HOME = Path(__file__).resolve().parents[2]
-_ONE_THREAD = {"OPENBLAS_NUM_THREADS": "1", "OMP_NUM_THREADS": "1"}
 _COMMAND = ("-P", "-m")
+_ONE_THREAD = {"OPENBLAS_NUM_THREADS": "1", "OMP_NUM_THREADS": "1"}
 _running: dict["subprocess.Popen[bytes]", bool] = {}
 """Whether each was called off."""
 
@@ -16,23 +16,32 @@ class CalledOff(Exception):
     """The work was called off before it was done."""
 
 
-def ask_process(module: str, question: bytes) -> bytes:
-    """What ``python -m module`` writes for *question*; nothing where it failed.
+def begun(module: str, **variables: str) -> "subprocess.Popen[bytes]":
+    """A process that runs ``python -m module``, with *variables* in its environment.
 
     The module is found where this one was, whatever folder the program was started in.
+
+    Raises:
+        OSError: no process can be had.
+    """
+    return subprocess.Popen(
+        [sys.executable, *_COMMAND, module],
+        stdin=subprocess.PIPE,
+        stdout=subprocess.PIPE,
+        stderr=subprocess.DEVNULL,
+        env={**os.environ, "PYTHONPATH": str(_HOME), **variables},
+        creationflags=getattr(subprocess, "CREATE_NO_WINDOW", 0),
+    )
+
+
+def ask_process(module: str, question: bytes) -> bytes:
+    """What ``python -m module`` writes for *question*; nothing where it failed.
 
     Raises:
         CalledOff: ``call_off`` was called meanwhile.
         OSError: no process can be had.
     """
-    with subprocess.Popen(
-        [sys.executable, *_COMMAND, module],
-        stdin=subprocess.PIPE,
-        stdout=subprocess.PIPE,
-        stderr=subprocess.DEVNULL,
-        env={**os.environ, **_ONE_THREAD, "PYTHONPATH": str(_HOME)},
-        creationflags=getattr(subprocess, "CREATE_NO_WINDOW", 0),
-    ) as process:
+    with begun(module, **_ONE_THREAD) as process:
         _running[process] = False
         try:
             answer, _ = process.communicate(question)

@@ -5,9 +5,7 @@ thread they would take the interpreter from the window, and its memory. All thre
 ``join`` and ``write_out`` wait for their answer; ``call_off`` ends them from any thread.
 """
 
-import os
 import subprocess
-import sys
 from collections.abc import Callable, Iterable
 from contextlib import suppress
 from datetime import datetime
@@ -19,7 +17,7 @@ from keeper.actions.catalogues import VARIABLE
 from keeper.actions.joining import Joining
 from keeper.actions.joining_words import step_told
 from keeper.actions.keeping import Keeping
-from keeper.actions.other_process import CalledOff
+from keeper.actions.other_process import CalledOff, begun
 from keeper.actions.sharing_messages import (
     Answer,
     Faulty,
@@ -37,9 +35,6 @@ from keeper.husbandry.animal import AnimalId
 from keeper.language import spoken, tr
 from keeper.reports.writing import in_use
 from keeper.store.errors import BookError
-
-_HOME = Path(__file__).resolve().parents[2]
-_COMMAND = ("-P", "-m", "keeper.actions.sharing_process")
 
 
 class Aside:
@@ -165,14 +160,7 @@ class Aside:
 
 def _begun() -> subprocess.Popen[bytes]:
     try:
-        return subprocess.Popen(
-            [sys.executable, *_COMMAND],
-            stdin=subprocess.PIPE,
-            stdout=subprocess.PIPE,
-            stderr=subprocess.DEVNULL,
-            env={**os.environ, "PYTHONPATH": str(_HOME), VARIABLE: spoken()},
-            creationflags=getattr(subprocess, "CREATE_NO_WINDOW", 0),
-        )
+        return begun("keeper.actions.sharing_process", **{VARIABLE: spoken()})
     except OSError as error:
         raise BookError(tr("No process can be had: {error}.", error=error)) from error
 

@@ -10,7 +10,6 @@ from __future__ import annotations
 import logging
 import os
 import subprocess
-import sys
 from collections.abc import Callable, Iterable
 from contextlib import suppress
 from pathlib import Path
@@ -21,6 +20,7 @@ import msgspec
 
 from keeper.actions.catalogues import VARIABLE
 from keeper.actions.live_choice import LiveChoice
+from keeper.actions.other_process import begun
 from keeper.actions.station import home_dir
 from keeper.language import spoken, tr
 from keeper.live.receiving import LiveState, Receiver
@@ -28,8 +28,6 @@ from keeper.live.receiving import LiveState, Receiver
 LOG = "live.log"
 ENDED = tr("The part that listens has ended; S twice switches it on again. More is in {path}.")
 
-_HOME = Path(__file__).resolve().parents[2]
-_COMMAND = ("-P", "-m", "keeper.live")
 _NICER = 5
 _STOP_SECONDS = 5.0
 
@@ -114,14 +112,7 @@ class Apart:
         with self._speaking:
             if self._stopping:
                 return None
-            self._process = subprocess.Popen(
-                [sys.executable, *_COMMAND],
-                stdin=subprocess.PIPE,
-                stdout=subprocess.PIPE,
-                stderr=subprocess.DEVNULL,
-                env={**os.environ, "PYTHONPATH": str(_HOME), VARIABLE: spoken()},
-                creationflags=getattr(subprocess, "CREATE_NO_WINDOW", 0),
-            )
+            self._process = begun("keeper.live", **{VARIABLE: spoken()})
             order = Order(
                 path=str(self._path),
                 station=self._station,
