@@ -11,7 +11,7 @@ from datetime import date, datetime, timedelta
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.care import EggFate, Eggs
 from keeper.husbandry.events import Clutch
-from keeper.husbandry.profile import IncubatorFigures, practice
+from keeper.husbandry.profile import IncubatorFigures, Sourced, practice
 from keeper.husbandry.reasons import Reason, because
 from keeper.rules.watch_facts import Severity, WatchLine
 
@@ -115,30 +115,39 @@ def _wrong(clutch: ClutchFacts) -> WatchLine | None:
 
 def _coming_out(clutch: ClutchFacts, now: datetime) -> WatchLine | None:
     """The first is out, or slit, for long, and others are not."""
-    out = _first(clutch, EggFate.HATCHED)
-    days = [on for on in clutch.numbered if out is None]
-    pipped = _first(clutch, EggFate.PIPPED)
+    out, pipped = _first_out(clutch, now), _first(clutch, EggFate.PIPPED)
     still_in = clutch.still_in
-    if still_in <= 0 or not (out or days or pipped):
+    if still_in <= 0:
         return None
-    if out is None and days:
-        hours = ((now.date() - min(days)).days - 1) * 24
-        since: date | None = min(days)
-    else:
-        first = out or pipped
-        hours = 0 if first is None else _hours_since(first, now)
-        since = None if first is None else first.happened.day
-    is_out = out is not None or bool(days)
-    most = MATES_OUT_HOURS if is_out else PIP_TO_OUT_HOURS
-    if hours < most.value or hours > UNTOLD_DAYS.value * 24:
+    if out is not None:
+        since, hours = out
+        why = because("clutch-mates still in", since=since, hours=hours, still_in=still_in)
+        return _slow(clutch, why, since) if _lasts(hours, MATES_OUT_HOURS) else None
+    if pipped is not None:
+        since, hours = pipped.happened.day, _hours_since(pipped, now)
+        count = clutch.count(EggFate.PIPPED)
+        why = because("pipped and none out", since=since, hours=hours, count=count)
+        return _slow(clutch, why, since) if _lasts(hours, PIP_TO_OUT_HOURS) else None
+    return None
+
+
+def _first_out(clutch: ClutchFacts, now: datetime) -> tuple[date, int] | None:
+    """The day on which the first came out, as written or as a young is dated, and hours since."""
+    written = _first(clutch, EggFate.HATCHED)
+    if written is not None:
+        return written.happened.day, _hours_since(written, now)
+    if not clutch.numbered:
         return None
-    why = (
-        because("clutch-mates still in", since=since, hours=hours, still_in=still_in)
-        if is_out
-        else because(
-            "pipped and none out", since=since, hours=hours, count=clutch.count(EggFate.PIPPED)
-        )
-    )
+    since = min(clutch.numbered)
+    return since, ((now.date() - since).days - 1) * 24
+
+
+def _lasts(hours: int, least: Sourced) -> bool:
+    """Long enough to be told of, and not so long that the eggs are untold."""
+    return least.value <= hours <= UNTOLD_DAYS.value * 24
+
+
+def _slow(clutch: ClutchFacts, why: Reason, since: date) -> WatchLine:
     cutting = because("no cutting but by experienced hands")
     ends = because("ends when the last is out or failed")
     return _of(clutch, "hatching slow", Severity.TODAY, (why, cutting), since, ends)
