@@ -98,9 +98,8 @@ def holds_of(
     """
     by_hand = [_by_hand(held, now, profile, today) for held in open_holds]
     found = [hold for hold in by_hand if hold is not None]
-    for derived in _derived(now, profile, today, signs):
-        if derived is not None and not any(held.kind is derived.kind for held in open_holds):
-            found.append(derived)
+    by_itself = filter(None, _derived(now, profile, today, signs))
+    found += [h for h in by_itself if not any(held.kind is h.kind for held in open_holds)]
     if not found:
         return ()
     told = (replace(h, skip=False) if h.skip and h.kind in learned else h for h in found)
@@ -304,8 +303,10 @@ def _just_shed(now: AnimalNow, profile: SpeciesProfile, today: date) -> Hold | N
     figures, since = profile.holds.get(HoldKind.JUST_SHED), now.shed_on
     if figures is None or figures.days is None or since is None or since > today:
         return None
-    until = since + timedelta(days=round(figures.days.value))
-    return _hold(HoldKind.JUST_SHED, figures, since, until=until) if today < until else None
+    days = round(figures.days.value)
+    if (today - since).days >= days:
+        return None
+    return _hold(HoldKind.JUST_SHED, figures, since, until=since + timedelta(days=days))
 
 
 def _pre_lay(

@@ -3,6 +3,7 @@
 from collections.abc import Container, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
+from operator import attrgetter
 from typing import NamedTuple
 
 from keeper.husbandry.events import Offer, Result
@@ -154,7 +155,7 @@ def choose_prey(
             f"got {empty_g!r} and {share!r}"
         )
     meal = _Meal.of(empty_g, figures, share)
-    offers = sorted(last_meals, key=lambda offer: (offer.happened.day, offer.happened.at))
+    offers = sorted(last_meals, key=_in_order)
     shelf = _shelf(grades)
     at = _eaten(offers, shelf)
     eaten = None if at is None else shelf.grades[at].kind
@@ -179,6 +180,9 @@ def choose_prey(
         percent=percent,
         because=(sum_of_it, *how, *_told(why, found, in_stock), *other),
     )
+
+
+_in_order = attrgetter("happened.day", "happened.at")
 
 
 class _Meal(NamedTuple):

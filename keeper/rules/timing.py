@@ -117,7 +117,7 @@ def when_due(now: AnimalNow, profile: SpeciesProfile, pace: Pace, house: House) 
     silent = _silence(now, pace, house)
     if silent is not None:
         return When(None, (silent,), tells=False)
-    due_on, moved = _after_meal(now.eaten_on, pace, house.nights)
+    due_on, moved = _after_meal(now.eaten_on, pace.interval_days, *_room(pace), tuple(house.nights))
     since = _since_eaten(days, pace.interval_days)
     return _retried(now, pace, house, due_on, (since, *pace.because, *moved))
 
@@ -153,14 +153,25 @@ def _stretched(now: AnimalNow) -> Reason:
     )
 
 
+def _room(pace: Pace) -> tuple[int, int, int]:
+    """Days by which a meal may be early and late, and those kept free after the last."""
+    figures = pace.figures
+    gap_days = round(figures.gap_after_meal_days.value)
+    return int(figures.early_days.value), int(figures.late_days.value), gap_days
+
+
+@lru_cache(maxsize=4096)
 def _after_meal(
-    eaten_on: date, pace: Pace, nights: Sequence[date]
+    eaten_on: date,
+    interval_days: int,
+    early_days: int,
+    late_days: int,
+    gap_days: int,
+    nights: tuple[date, ...],
 ) -> tuple[date, tuple[Reason, ...]]:
     """Interval after the meal, moved to a feed night, never within the gap after it."""
-    figures = pace.figures
-    due_on = eaten_on + timedelta(days=pace.interval_days)
-    night = snap(due_on, nights, int(figures.early_days.value), int(figures.late_days.value))
-    gap_days = round(figures.gap_after_meal_days.value)
+    due_on = eaten_on + timedelta(days=interval_days)
+    night = snap(due_on, nights, early_days, late_days)
     soonest = eaten_on + timedelta(days=gap_days)
     if night < soonest:
         return next_night(soonest, nights), (because("gap after a meal", gap=gap_days),)
@@ -197,12 +208,16 @@ def _retried(
 
 def _silence(now: AnimalNow, pace: Pace, house: House) -> Reason | None:
     """Reason when neither she nor the house has an entry within some intervals."""
-    known = (now.eaten_on, now.last_entry_on, now.offered_on, house.last_record_on)
+    most_days = SILENT_INTERVALS.value * pace.interval_days
+    recorded_on = house.last_record_on
+    if recorded_on is not None and (house.today - recorded_on).days <= most_days:
+        return None
+    known = (now.eaten_on, now.last_entry_on, now.offered_on, recorded_on)
     last = max((day for day in known if day is not None), default=None)
     if last is None:
         return because("nothing known")
     days = (house.today - last).days
-    if days <= SILENT_INTERVALS.value * pace.interval_days:
+    if days <= most_days:
         return None
     return because("record silent", last=last, days=days, interval=pace.interval_days)
 
