@@ -4,7 +4,7 @@ from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import date, datetime, time, timedelta
-from typing import TypeVar
+from typing import NamedTuple, TypeVar
 
 from keeper.actions.due_board import DueRow, due_rows
 from keeper.actions.keeping import Keeping
@@ -123,25 +123,31 @@ def _is_of(eggs: Eggs, laid: Sequence[Clutch], at: int) -> bool:
     return bool(before) and before[-1] == at
 
 
-def _hatched(everyone: Iterable[AnimalNow], on: date) -> Mapping[object, Sequence[AnimalNow]]:
-    """Young that hatched up to *on*, by the code of their clutch and by their dam."""
-    found: dict[object, list[AnimalNow]] = defaultdict(list)
+class _Hatched(NamedTuple):
+    """Young that hatched, by the code of their clutch and by their dam."""
+
+    by_clutch: Mapping[str | None, Sequence[AnimalNow]]
+    by_dam: Mapping[AnimalId | None, Sequence[AnimalNow]]
+
+
+def _hatched(everyone: Iterable[AnimalNow], on: date) -> _Hatched:
+    """All that hatched up to the day *on*."""
+    by_clutch: dict[str | None, list[AnimalNow]] = defaultdict(list)
+    by_dam: dict[AnimalId | None, list[AnimalNow]] = defaultdict(list)
     for row in everyone:
         if row.hatched_last is not None and row.hatched_last <= on:
-            found[row.clutch].append(row)
-            found["dam", row.dam].append(row)
-    return found
+            by_clutch[row.clutch].append(row)
+            by_dam[row.dam].append(row)
+    return _Hatched(by_clutch, by_dam)
 
 
-def _young(
-    hatched: Mapping[object, Sequence[AnimalNow]], clutch: Clutch, *, is_last: bool
-) -> list[date]:
+def _young(hatched: _Hatched, clutch: Clutch, *, is_last: bool) -> list[date]:
     """Days on which young of *clutch* hatched, told by its code or, without one, by their dam."""
     dam, laid_on = clutch.animal, clutch.happened.day
     if clutch.code is not None:
-        rows = [row for row in hatched.get(clutch.code, ()) if row.dam in (None, dam)]
+        rows = [row for row in hatched.by_clutch.get(clutch.code, ()) if row.dam in (None, dam)]
     else:
-        rows = list(hatched.get(("dam", dam), ())) if is_last else []
+        rows = list(hatched.by_dam.get(dam, ())) if is_last else []
     days = [row.hatched_last for row in rows if row.hatched_last is not None]
     return [day for day in days if laid_on < day <= laid_on + _HATCHES_WITHIN]
 
