@@ -12,9 +12,9 @@ import pytest
 import zxingcpp
 
 from keeper.actions.keeping import animals_on
-from keeper.actions.tub_labels import code_scanned, label_number
+from keeper.actions.tub_labels import code_scanned, label_number, labels_of
 from keeper.desktop.paper.printing import print_beside
-from keeper.desktop.screens.racks_paper import label_sheets
+from keeper.desktop.screens.label_asking import Batch, label_sheets
 from keeper.husbandry.place import walking_key
 from tests.feeding_room import bites, make_book, room
 
@@ -33,7 +33,7 @@ def labels(qapp, tmp_path_factory):
 
 
 def sheets(keeping, rows):
-    return label_sheets(keeping, rows, "the room", "labels")
+    return label_sheets(keeping, Batch("the room", "labels", labels_of(keeping, rows)))
 
 
 def codes_on(page):
