@@ -157,7 +157,7 @@ def _would_join(keeping: Keeping, bundle: Bundle, tick: Tick) -> Joining:
         entries=sum(len(each.entries) for each in documents),
         known=len(ready.taken.known),
         conflicts=ready.taken.conflicts,
-        clashes=tuple(_clashes(book, set(ready.taken.new))),
+        clashes=tuple(_clashes(book, documents)),
         readings=readings,
         photos=len(list(_photos(keeping, bundle, documents))),
     )
@@ -218,17 +218,19 @@ def _is_whole(path: Path, digest: str) -> bool:
     return path.stat().st_size <= _LARGEST_PHOTO and sha256_of(path) == digest
 
 
-def _clashes(book: Book, new: set[BatchId]) -> Iterator[Clash]:
-    """What the joined book tells twice, one telling of it from *new* at least."""
+def _clashes(book: Book, documents: Sequence[Document]) -> Iterator[Clash]:
+    """What the joined book tells twice, one telling of it from *documents* at least."""
+    new = {document.batch for document in documents}
+    brought = {animal for document in documents for animal in document.animals}
     rows = {row.animal: row for row in reading.board(book)}
     touched = {a for key in new for a in reading.animals_of(book, key, 1_000_000)}
     for animal in sorted(touched & rows.keys(), key=lambda animal: rows[animal].called):
         called = rows[animal].called
         yield from _told_twice(book, animal, new, called)
     come = [row for row in rows.values() if row.animal in touched]
-    yield from _shared(rows.values(), come, ClashKind.CODE, lambda row: row.code)
+    yield from _shared(rows.values(), come, ClashKind.CODE, lambda row: row.code, brought)
     here = [row for row in rows.values() if row.status is Status.KEPT]
-    yield from _shared(here, come, ClashKind.TUB, lambda row: row.place)
+    yield from _shared(here, come, ClashKind.TUB, lambda row: row.place, brought)
 
 
 def _told_twice(book: Book, animal: AnimalId, new: set[BatchId], called: str) -> Iterator[Clash]:
@@ -283,6 +285,7 @@ def _shared(
     come: Iterable[AnimalNow],
     kind: ClashKind,
     told: Callable[[AnimalNow], str | None],
+    brought: set[AnimalId],
 ) -> Iterator[Clash]:
     """Codes borne by two, tubs lived in by two, where one of the two came or was told of anew."""
     by: dict[str, list[AnimalNow]] = {}
@@ -292,4 +295,12 @@ def _shared(
     for name in sorted({str(told(row)) for row in come if told(row)}):
         sharing = by.get(name, [])
         if len(sharing) > 1:
-            yield Clash(kind=kind, about=name, told=tuple(row.place_and_name for row in sharing))
+            words = tuple(_who(row, brought) for row in sharing)
+            yield Clash(kind=kind, about=name, told=words)
+
+
+def _who(row: AnimalNow, brought: set[AnimalId]) -> str:
+    """Which animal, and whose book it is in."""
+    if row.animal in brought:
+        return tr("there {animal}", animal=row.place_and_name)
+    return tr("here {animal}", animal=row.place_and_name)

@@ -10,8 +10,8 @@ from keeper.store.ticking import Step
 SHOWN = 12
 
 
-def joining_told(found: Joining) -> list[str]:
-    """What is new, what is the same and what clashes, a sentence each."""
+def joining_told(found: Joining, shown: int = SHOWN) -> list[str]:
+    """What is new, what is the same and what clashes, a sentence each; so many clashes."""
     if found.conflicts:
         count, first = len(found.conflicts), str(found.conflicts[0])
         return [sentence(because("joining conflicts", count=count, first=first))]
@@ -27,7 +27,7 @@ def joining_told(found: Joining) -> list[str]:
         readings=found.readings.new,
         known=found.known,
     )
-    return [sentence(new), *_readings_told(found), *_clashes_told(found.clashes)]
+    return [sentence(new), *_readings_told(found), *_clashes_told(found.clashes, shown)]
 
 
 def step_told(step: Step, done: int, of: int) -> str:
@@ -51,11 +51,11 @@ def _readings_told(found: Joining) -> list[str]:
     return [sentence(told)]
 
 
-def _clashes_told(clashes: tuple[Clash, ...]) -> list[str]:
+def _clashes_told(clashes: tuple[Clash, ...], most: int) -> list[str]:
     if not clashes:
         return []
-    shown = [_clash_told(clash) for clash in clashes[:SHOWN]]
-    more = len(clashes) - SHOWN
+    shown = [_clash_told(clash) for clash in clashes[:most]]
+    more = len(clashes) - most
     rest = [sentence(because("clashes more", count=more))] if more > 0 else []
     return [sentence(because("joining clashes")), *shown, *rest]
 

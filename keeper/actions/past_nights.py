@@ -104,7 +104,7 @@ class PastNight(Walk):
     @property
     def banner(self) -> str:
         """What stays in sight while a past night is entered."""
-        return f"ENTERING FOR {plain(night_words(self.night)).upper()}"
+        return tr("entering for {night}", night=plain(night_words(self.night))).upper()
 
     def foreseen(
         self, result: Result, *, prey: Prey | None = None, line: int | None = None

@@ -119,6 +119,7 @@ class RecordsScreen(QWidget):
     def _dress(self) -> None:
         margin = round(self._look.u(7, 3.5))
         self._under.setContentsMargins(margin, round(self._look.u(2)), margin, 0)
+        self._keys.setContentsMargins(margin, 0, margin, 0)
 
     def _show_head(self) -> None:
         only = self._list.only

@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QWidget
 from keeper.actions.bundle_files import Bundled
 from keeper.actions.finding import found
 from keeper.actions.joining import Joining
-from keeper.actions.joining_words import bundled_told, joining_told
+from keeper.actions.joining_words import SHOWN, bundled_told, joining_told
 from keeper.actions.keeping import Keeping, animals_on
 from keeper.actions.other_process import CalledOff
 from keeper.actions.sharing_aside import Aside
@@ -28,6 +28,7 @@ from keeper.husbandry.now import AnimalNow
 from keeper.language import tr
 
 T = TypeVar("T")
+_SHOWN_WHERE_SMALL = 4
 
 
 class BookSharing(QObject):
@@ -55,7 +56,7 @@ class BookSharing(QObject):
         super().__init__(page)
         self._keeping, self._notices = keeping, notices
         self._asking, self._say = asking, say
-        self._page, self._worker = page, worker or Background()
+        self._page, self._look, self._worker = page, look, worker or Background()
         self._aside: Aside | None = None
         self._running = self._asks = False
         self._waiting = Waiting(look, page, self.call_off)
@@ -148,7 +149,7 @@ class BookSharing(QObject):
 
     def _compared(self, looked: Joining) -> None:
         self._notices.noted.emit(tr("Read; nothing is written yet."))
-        self._say("\n".join(joining_told(looked)))
+        self._say(self._words_of(looked))
         if not looked.is_new:
             self.call_off()
             return
@@ -167,15 +168,21 @@ class BookSharing(QObject):
         self._run(lambda: aside.join(now), self._joined)
         if self._running:
             self._waiting.begin(
-                tr("The other book is being joined"), tr("It comes whole or not at all.")
+                tr("The other book is being joined"),
+                tr("It comes whole or not at all. Esc calls it off."),
             )
         return True
 
     def _joined(self, done: Joining) -> None:
-        self._say("\n".join(joining_told(done)) if done.clashes else "")
+        self._say(self._words_of(done) if done.clashes else "")
         self._keeping.forget_figures()
         if done.written is not None:
             self._notices.tell_written(done.written)
+
+    def _words_of(self, joining: Joining) -> str:
+        """As many clashes as there is room for beside the list."""
+        shown = _SHOWN_WHERE_SMALL if self._look.small else SHOWN
+        return "\n".join(joining_told(joining, shown))
 
     def _begun(self) -> Aside:
         """A process of its own; one that waits for an answer still is left."""

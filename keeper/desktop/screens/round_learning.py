@@ -135,10 +135,9 @@ class Lawful:
     @property
     def because(self) -> str:
         return tr(
-            "Every other step was tried. A live newborn is a last one, and in many places it is"
-            " forbidden: check local law, and ask a reptile vet. With 7 you say that it is lawful"
-            " where you are; that is written with today's date, stands in Records, and can be"
-            " taken back there."
+            "A live newborn is the last step, and forbidden in many places: check local law, and"
+            " ask a reptile vet. 7 says that it is lawful here; Records keeps that, dated, and"
+            " takes it back."
         )
 
     def press(self, key: str) -> Step:

@@ -23,7 +23,7 @@ from keeper.language import tr
 
 _BAR_SHARE, _PAD, _CELLS_KEPT = 10, 4, 600
 _SELECTED = QStyle.StateFlag.State_Selected
-_SHARES = (2.6, 2.2, 3.4, 7.6, 1.9, 1.7)
+_SHARES = (2.6, 2.9, 3.4, 6.9, 1.9, 1.7)
 
 
 class _Barred(QStyledItemDelegate):

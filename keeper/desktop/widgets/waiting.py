@@ -30,7 +30,7 @@ class Waiting(QDialog):
         self._far = Words(look, Use.BODY)
         column = QVBoxLayout(self)
         column.setContentsMargins(*(round(look.u(8)),) * 4)
-        column.setSpacing(round(look.u(4)))
+        column.setSpacing(round(look.u(1)))
         column.addWidget(self._title)
         column.addWidget(self._far)
 
