@@ -650,6 +650,10 @@
    <translation>Enden von Pausen</translation>
   </message>
   <message>
+   <source>entering for {night}</source>
+   <translation>Eintrag für {night}</translation>
+  </message>
+  <message>
    <source>every</source>
    <comment>keyword</comment>
    <translation>alle|jeden</translation>
@@ -808,6 +812,10 @@
    <source>heat</source>
    <comment>typed</comment>
    <translation>Wärme</translation>
+  </message>
+  <message>
+   <source>here {animal}</source>
+   <translation>hier {animal}</translation>
   </message>
   <message>
    <source>hold</source>
@@ -1572,6 +1580,10 @@
   <message>
    <source>the scale reads in steps of {step}</source>
    <translation>die Waage zeigt in Schritten von {step}</translation>
+  </message>
+  <message>
+   <source>there {animal}</source>
+   <translation>dort {animal}</translation>
   </message>
   <message>
    <source>thing that becomes of eggs</source>

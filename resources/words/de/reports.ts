@@ -87,6 +87,11 @@
    <translation>Afrikanische Hausschlange</translation>
   </message>
   <message>
+   <source>African house snake</source>
+   <comment>species beside a line</comment>
+   <translation>Hausschlange</translation>
+  </message>
+  <message>
    <source>Age not known: anything between hatchling and adult of the species passes.</source>
    <translation>Alter unbekannt: alles zwischen Schlüpfling und ausgewachsenem Tier der Art geht durch.</translation>
   </message>
@@ -428,11 +433,11 @@
   </message>
   <message>
    <source>Dose due on {on:day}, {times:n} a day, {told:n} of them written: {medicine}, {amount}, {route}, as the vet wrote it; one at a time, never two at once.</source>
-   <translation>Gabe fällig am {on:day}, {times:n} am Tag, {told:n} davon aufgeschrieben: {medicine}, {amount}, {route}, wie vom Tierarzt geschrieben; eine nach der anderen, nie zwei auf einmal.</translation>
+   <translation>Gabe fällig am {on:day}, {times:n} am Tag, {told:n} davon aufgeschrieben: {medicine}, {amount}, {route}, laut Tierarzt; eine nach der anderen, nie zwei auf einmal.</translation>
   </message>
   <message>
    <source>Dose {number:n} of {doses:n} due on {on:day}: {medicine}, {amount}, {route}, as the vet wrote it.</source>
-   <translation>Gabe {number:n} von {doses:n} fällig am {on:day}: {medicine}, {amount}, {route}, wie vom Tierarzt aufgeschrieben.</translation>
+   <translation>Gabe {number:n} von {doses:n} fällig am {on:day}: {medicine}, {amount}, {route}, laut Tierarzt.</translation>
   </message>
   <message>
    <source>Due meanwhile, and may wait until the keeper is back</source>
@@ -592,7 +597,7 @@
   </message>
   <message>
    <source>Ends with a weight above the step.</source>
-   <translation>Endet mit einem Gewicht über der Stufe.</translation>
+   <translation>Endet mit Gewicht über der Stufe.</translation>
   </message>
   <message>
    <source>Ends with a weight in the expected span.</source>
@@ -786,7 +791,7 @@
   </message>
   <message>
    <source>Heat at {place} is {reading:heat reading}: look at that first.</source>
-   <translation type="unfinished" />
+   <translation>{place} ist {reading:heat reading}: dort zuerst nachsehen.</translation>
   </message>
   <message>
    <source>Heat at {place} was not read; read it first.</source>
@@ -1536,8 +1541,8 @@
    <translation>{target_g:g} erreicht am {on:day}.</translation>
   </message>
   <message>
-   <source>Read once, on {at:moment}, with {read_with}.</source>
-   <translation>Einmal gemessen, am {at:moment}, mit {read_with}.</translation>
+   <source>Read once, on {at:moment}, with {read_with:read with}.</source>
+   <translation>Einmal gemessen, am {at:moment}, mit {read_with:read with}.</translation>
   </message>
   <message>
    <source>Read once, on {at:moment}.</source>
@@ -2315,7 +2320,7 @@
   <message>
    <source>begin round</source>
    <comment>verb</comment>
-   <translation>Runde begonnen</translation>
+   <translation>Rundenbeginn</translation>
   </message>
   <message>
    <source>below p1</source>
@@ -2414,7 +2419,7 @@
   <message>
    <source>close round</source>
    <comment>verb</comment>
-   <translation>Runde abgeschlossen</translation>
+   <translation>Rundenende</translation>
   </message>
   <message>
    <source>clutch</source>
@@ -2698,6 +2703,11 @@
    <translation>trächtig</translation>
   </message>
   <message>
+   <source>gun</source>
+   <comment>read with</comment>
+   <translation>IR-Thermometer</translation>
+  </message>
+  <message>
    <source>has laid</source>
    <comment>SexedBy</comment>
    <translation>hat abgelegt</translation>
@@ -2959,6 +2969,11 @@
    <translation>Echsen- oder Froschgeruch, vorher gefroren</translation>
   </message>
   <message>
+   <source>logger</source>
+   <comment>read with</comment>
+   <translation>Logger</translation>
+  </message>
+  <message>
    <source>logger file </source>
    <comment>setting of</comment>
    <translation>Loggerdatei </translation>
@@ -3211,7 +3226,7 @@
   <message>
    <source>offered through</source>
    <comment>verb</comment>
-   <translation>trotzdem angeboten</translation>
+   <translation>doch angeboten</translation>
   </message>
   <message>
    <source>on loan</source>
@@ -3334,6 +3349,11 @@
    <translation>Futter gezählt</translation>
   </message>
   <message>
+   <source>probe</source>
+   <comment>read with</comment>
+   <translation>Fühler</translation>
+  </message>
+  <message>
    <source>probe never placed</source>
    <comment>set aside</comment>
    <translation>Fühler nie gesetzt</translation>
@@ -3371,7 +3391,7 @@
   <message>
    <source>put back</source>
    <comment>verb</comment>
-   <translation>wiederhergestellt</translation>
+   <translation>wieder gültig</translation>
   </message>
   <message>
    <source>quarantine</source>
@@ -3395,7 +3415,7 @@
   <message>
    <source>read heat</source>
    <comment>verb</comment>
-   <translation>Wärme gemessen</translation>
+   <translation>Wärme</translation>
   </message>
   <message>
    <source>reading from the future</source>
@@ -3504,7 +3524,7 @@
   <message>
    <source>set feed nights</source>
    <comment>verb</comment>
-   <translation>Futterabende gesetzt</translation>
+   <translation>Futterabende</translation>
   </message>
   <message>
    <source>set hold</source>
@@ -3514,17 +3534,17 @@
   <message>
    <source>set incubator limits</source>
    <comment>verb</comment>
-   <translation>Inkubatorgrenzen gesetzt</translation>
+   <translation>Inkubator</translation>
   </message>
   <message>
    <source>set live prey</source>
    <comment>verb</comment>
-   <translation>Lebendfutter erlaubt?</translation>
+   <translation>Lebendfutter</translation>
   </message>
   <message>
    <source>set own figure</source>
    <comment>verb</comment>
-   <translation>eigener Wert gesetzt</translation>
+   <translation>eigener Wert</translation>
   </message>
   <message>
    <source>set scale</source>
@@ -3534,7 +3554,7 @@
   <message>
    <source>set start of feed nights</source>
    <comment>verb</comment>
-   <translation>Abendbeginn gesetzt</translation>
+   <translation>Abendbeginn</translation>
   </message>
   <message>
    <source>sex</source>
@@ -3571,7 +3591,7 @@
   <message>
    <source>shed looked at</source>
    <comment>verb</comment>
-   <translation>Häutung nachgesehen</translation>
+   <translation>Nachschau</translation>
   </message>
   <message>
    <source>shed remains gone</source>
@@ -3586,7 +3606,7 @@
   <message>
    <source>shed sign</source>
    <comment>verb</comment>
-   <translation>Häutungszeichen</translation>
+   <translation>Häutung</translation>
   </message>
   <message>
    <source>shed stage</source>
@@ -3703,7 +3723,7 @@
   <message>
    <source>take in readings</source>
    <comment>verb</comment>
-   <translation>Messwerte eingelesen</translation>
+   <translation>Messwerte</translation>
   </message>
   <message>
    <source>take-in needs --animals FILE, --diary FILE or both.</source>
@@ -3895,6 +3915,11 @@
    <source>western hognose</source>
    <comment>species</comment>
    <translation>Westliche Hakennasennatter</translation>
+  </message>
+  <message>
+   <source>western hognose</source>
+   <comment>species beside a line</comment>
+   <translation>Hakennasennatter</translation>
   </message>
   <message>
    <source>western hognose</source>

@@ -26,7 +26,7 @@
   </message>
   <message>
    <source>7 says that local law allows it; . says nothing</source>
-   <translation>7 sagt, dass das örtliche Recht es erlaubt; . sagt nichts</translation>
+   <translation>7: hier ist es erlaubt; . sagt nichts</translation>
   </message>
   <message>
    <source>A book without an animal; the first one is asked for: code, kind, sex, hatch date, tub.</source>
@@ -51,6 +51,10 @@
   <message>
    <source>A folder with a table for each kind of entry, the readings and the photos: for a spreadsheet, for another machine, for whoever gets an animal. Of one animal only its own lines are written.</source>
    <translation>Ein Ordner mit einer Tabelle für jede Art von Eintrag, den Messwerten und den Fotos: für eine Tabellenkalkulation, für einen anderen Rechner, für den, der ein Tier bekommt. Von einem Tier werden nur seine eigenen Zeilen geschrieben.</translation>
+  </message>
+  <message>
+   <source>A live newborn is the last step, and forbidden in many places: check local law, and ask a reptile vet. 7 says that it is lawful here; Records keeps that, dated, and takes it back.</source>
+   <translation>Ein lebendes Neugeborenes ist der letzte Schritt und vielerorts verboten: örtliches Recht prüfen, Reptilientierarzt fragen. 7 sagt: hier erlaubt; „Aufzeichnungen“ hält das mit Datum fest und nimmt es zurück.</translation>
   </message>
   <message>
    <source>A month back</source>
@@ -293,10 +297,6 @@
    <translation>Jeder Abend ist Futterabend; jedes Tier ist an seinem Tag fällig.</translation>
   </message>
   <message>
-   <source>Every other step was tried. A live newborn is a last one, and in many places it is forbidden: check local law, and ask a reptile vet. With 7 you say that it is lawful where you are; that is written with today's date, stands in Records, and can be taken back there.</source>
-   <translation>Jeder andere Schritt wurde versucht. Ein lebendes Neugeborenes ist der letzte und vielerorts verboten: örtliches Recht prüfen und einen Reptilientierarzt fragen. Mit 7 wird erklärt, dass es hier erlaubt ist; das wird mit dem heutigen Datum eingetragen, steht in „Aufzeichnungen“ und lässt sich dort zurücknehmen.</translation>
-  </message>
-  <message>
    <source>Every paper is set for {size}, printed to scale without fitting to the page.</source>
    <translation>Jedes Blatt ist für {size} gesetzt, maßstäblich gedruckt, ohne Anpassen an die Seite.</translation>
   </message>
@@ -421,8 +421,8 @@
    <translation>Wiederkehr: {end}. Zweimal beiseitegelegt und wieder da, rückt es eine Stufe auf. „Aufzeichnungen“ nimmt es sofort zurück.</translation>
   </message>
   <message>
-   <source>It comes whole or not at all.</source>
-   <translation>Es kommt ganz oder gar nicht.</translation>
+   <source>It comes whole or not at all. Esc calls it off.</source>
+   <translation>Es kommt ganz oder gar nicht. Esc bricht ab.</translation>
   </message>
   <message>
    <source>It is not there now; the next backup will say so and stay beside the book alone.</source>
@@ -1018,7 +1018,7 @@
   </message>
   <message>
    <source>T take the line back   R write it again   O one animal   I take in files   N feed nights   F own figures   B back up   C check   M mend a copy   E write everything out   J join another book</source>
-   <translation>T zurücknehmen   R wiederherstellen   O ein Tier   I Dateien aufnehmen   N Futterabende   F eigene Werte   B sichern   C prüfen   M Kopie reparieren   E ausschreiben   J anderes Buch übernehmen</translation>
+   <translation>T zurücknehmen   R wiederherstellen   O ein Tier   I Dateien aufnehmen   N Futterabende   F eigene Werte   B sichern   C prüfen   M reparieren   E ausschreiben   J anderes Buch übernehmen</translation>
   </message>
   <message>
    <source>TLS; the broker's certificate is vouched for by {by}</source>
@@ -1735,7 +1735,7 @@
   </message>
   <message>
    <source>first shed overdue by {days}</source>
-   <translation>erste Häutung überfällig seit {days}</translation>
+   <translation>erste Häutung überfällig: {days}</translation>
   </message>
   <message>
    <source>first shed to come</source>
@@ -1932,7 +1932,7 @@
   </message>
   <message>
    <source>last {days} ago</source>
-   <translation>zuletzt vor {days}</translation>
+   <translation>zuletzt: {days} her</translation>
   </message>
   <message>
    <source>last {temp}, {when}</source>
@@ -1965,7 +1965,7 @@
   </message>
   <message>
    <source>live, lawful?</source>
-   <translation>lebend, erlaubt?</translation>
+   <translation>erlaubt?</translation>
   </message>
   <message>
    <source>look again</source>
@@ -2239,7 +2239,7 @@
   </message>
   <message>
    <source>offer anyway</source>
-   <translation>doch anbieten</translation>
+   <translation>anbieten</translation>
   </message>
   <message>
    <source>old enough on {day}</source>
@@ -2385,7 +2385,7 @@
   </message>
   <message>
    <source>prey counted; mites; dose</source>
-   <translation type="unfinished" />
+   <translation>Futter gezählt; Milben; Gabe</translation>
   </message>
   <message>
    <source>probe</source>
@@ -2433,7 +2433,7 @@
   </message>
   <message>
    <source>reckoning a day</source>
-   <translation>ein Tag wird gerechnet</translation>
+   <translation>ein Tag wird berechnet</translation>
   </message>
   <message>
    <source>records</source>
@@ -2508,7 +2508,7 @@
   </message>
   <message>
    <source>shed overdue by {days}</source>
-   <translation>Häutung überfällig seit {days}</translation>
+   <translation>Häutung überfällig: {days}</translation>
   </message>
   <message>
    <source>shed sign, {day}</source>
@@ -3005,7 +3005,7 @@
   </message>
   <message>
    <source>{day}, reckoned</source>
-   <translation>{day}, gerechnet</translation>
+   <translation>{day}, berechnet</translation>
   </message>
   <message>
    <source>{doubt} Type it again.</source>

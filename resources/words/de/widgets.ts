@@ -588,7 +588,7 @@
   </message>
   <message>
    <source>the forecast is being reckoned</source>
-   <translation>die Prognose wird gerechnet</translation>
+   <translation>die Prognose wird berechnet</translation>
   </message>
   <message>
    <source>the house</source>
