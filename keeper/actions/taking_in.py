@@ -39,6 +39,7 @@ from keeper.husbandry.events import (
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.reasons import Figure, Reason
 from keeper.husbandry.when import Happened, on_day
+from keeper.language import tr
 from keeper.reports.words import sentence
 from keeper.store import backups, reading
 from keeper.store.journal import BatchWriter, batch
@@ -255,7 +256,7 @@ def _write(
             since = on_day(new.hatched[0] or first_told.get(new.animal, at.date()), offset)
             keys[new.animal] = _add_animal(writer, new, since)
         writer.add(*(_event(row, keys[row.animal], offset) for row in entries))
-    what = f"{len(animals)} animals, {len(entries)} entries"
+    what = tr("{animals} animals, {entries} entries", animals=len(animals), entries=len(entries))
     return Written(batch=writer.id, at=at, verb=VERB, what=what)
 
 

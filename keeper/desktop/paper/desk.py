@@ -14,14 +14,15 @@ from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.background import AtOnce, Background, Worker
 from keeper.desktop.paper.page import page_layout, print_to
 from keeper.desktop.paper.printing import Sheets, print_beside
+from keeper.language import tr
 from keeper.reports.figures import counted
 
-TO_PRINTER = "Ctrl+Shift+P puts it on paper."
-NO_PRINTER = "No printer is set up on this machine; the PDF is beside the book."
+TO_PRINTER = tr("Ctrl+Shift+P puts it on paper.")
+NO_PRINTER = tr("No printer is set up on this machine; the PDF is beside the book.")
 PAGES_AT_ONCE = 2
 """What is longer is written off the main thread; a page takes some ten milliseconds."""
 
-NOTHING_YET = "No paper was made here yet; choose one first, then the printer."
+NOTHING_YET = tr("No paper was made here yet; choose one first, then the printer.")
 
 _pages = counted("page", "pages")
 
@@ -59,15 +60,14 @@ class PaperDesk:
             return
         long = len(sheets.pages) > PAGES_AT_ONCE
         if long:
-            self._tell(f"{sheets.title}, {_pages(len(sheets.pages))}: being written.")
+            self._tell(tr("{sheets}: being written.", sheets=_called(sheets)))
         worker: Worker = self._away if long else AtOnce()
         book = self._keeping
         worker.run(lambda: print_beside(book, sheets), partial(self._written, sheets), self._failed)
 
     def _written(self, sheets: Sheets, path: Path) -> None:
         self._last = sheets
-        told = f"{sheets.title}, {_pages(len(sheets.pages))}: {path}. {TO_PRINTER}"
-        self._tell(told)
+        self._tell(f"{_called(sheets)}: {path}. {TO_PRINTER}")
 
     def _failed(self, error: Exception) -> None:
         """A refusal of the disk is the keeper's to know; anything else is a fault of ours."""
@@ -88,7 +88,11 @@ class PaperDesk:
         except (*REFUSALS, OSError) as refusal:
             self._refuse(said(refusal))
             return
-        self._tell(f"{self._last.title}, {_pages(len(self._last.pages))}: printed.")
+        self._tell(tr("{sheets}: printed.", sheets=_called(self._last)))
+
+
+def _called(sheets: Sheets) -> str:
+    return f"{sheets.title}, {_pages(len(sheets.pages))}"
 
 
 def chosen_printer(page: QWidget, sheets: Sheets) -> QPagedPaintDevice | None:

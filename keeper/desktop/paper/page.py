@@ -23,6 +23,7 @@ from PySide6.QtGui import (
 
 from keeper.desktop.paper.sizes import Paper, paper_in_use
 from keeper.desktop.type import house_face
+from keeper.language import tr
 
 LEAST_PT = 12.0
 NARROW_PERCENT = 78
@@ -201,7 +202,7 @@ def print_to(device: QPagedPaintDevice, drawings: list[Drawing]) -> None:
     """
     painter = QPainter()
     if not painter.begin(device):
-        raise OSError("The paper could not be written to; look at the place and the printer.")
+        raise OSError(tr("The paper could not be written to; look at the place and the printer."))
     try:
         for number, draw in enumerate(drawings):
             if number:
@@ -221,7 +222,8 @@ def write_pdf(path: Path, title: str, drawings: list[Drawing], paper: Paper | No
     try:
         unfinished.touch()
     except OSError as error:
-        raise OSError(f"{path} cannot be written: {error.strerror}.") from error
+        told = tr("{path} cannot be written: {error}.", path=path, error=error.strerror)
+        raise OSError(told) from error
     writer = QPdfWriter(str(unfinished))
     writer.setResolution(RESOLUTION_DPI)
     writer.setTitle(title)
@@ -234,7 +236,8 @@ def write_pdf(path: Path, title: str, drawings: list[Drawing], paper: Paper | No
         unfinished.replace(path)
     except OSError as error:
         unfinished.unlink(missing_ok=True)
-        raise OSError(f"{path} was not written: {error}") from error
+        told = tr("{path} was not written: {error}", path=path, error=error)
+        raise OSError(told) from error
 
 
 def page_layout(paper: Paper | None = None) -> QPageLayout:

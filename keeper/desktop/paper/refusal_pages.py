@@ -89,7 +89,14 @@ def _draw(
             else:
                 _animal(page, line, box)
     _totals(page, told.picture, inside.top + inside.height - FOOT_MM)
-    page.foot(f"Printed {told.printed} · page {number} of {count}")
+    page.foot(
+        tr(
+            "Printed {moment} · page {page} of {pages}",
+            moment=told.printed,
+            page=number,
+            pages=count,
+        )
+    )
 
 
 def _legend(page: Page, legend: Sequence[LegendItem], top: float) -> None:

@@ -7,6 +7,7 @@ from functools import partial
 from PySide6.QtCore import Qt
 
 from keeper.desktop.paper.page import Box, Drawing, Page
+from keeper.language import tr
 from keeper.reports.round_sheet import BOXES, HEADS, LEGEND, RoundSheet, RowEnd, SheetLine
 
 HEAD_MM, LEGEND_MM, NAMES_MM = 11.0, 6.5, 6.5
@@ -54,7 +55,7 @@ def _head(page: Page, sheet: RoundSheet) -> None:
     page.text(head, sheet.title, pt=CODE_PT, bold=True)
     page.text(head, sheet.code, pt=CODE_PT, bold=True, align=_RIGHT)
     legend = Box(inside.left, inside.top + HEAD_MM - 2, inside.width, LEGEND_MM)
-    page.text(legend, f"One stroke in a box: {LEGEND}.")
+    page.text(legend, tr("One stroke in a box: {legend}.", legend=LEGEND))
     page.text(legend, sheet.keeper, align=_RIGHT)
 
 

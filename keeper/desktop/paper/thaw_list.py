@@ -9,6 +9,7 @@ from functools import partial
 from PySide6.QtCore import Qt
 
 from keeper.desktop.paper.page import Box, Drawing, Page
+from keeper.language import tr
 from keeper.reports.thaw_list import HEADS, ThawLine, ThawList
 
 TITLE_MM, NAMES_MM, LINE_MM, GAP_MM = 12.0, 7.0, 9.0, 5.0
@@ -69,7 +70,7 @@ def _table(pen: _Pen, lines: Sequence[ThawLine]) -> None:
         pen.page.rule(Box(inside.left, pen.top, inside.width, LINE_MM))
         pen.top += LINE_MM
     if not lines:
-        pen.text("Nothing is planned for this night.", LINE_MM)
+        pen.text(tr("Nothing is planned for this night."), LINE_MM)
     pen.top += GAP_MM
 
 
@@ -93,10 +94,10 @@ def _rest(pen: _Pen, listed: ThawList) -> None:
     for note in listed.notes:
         pen.wrapped(note)
     pen.top += GAP_MM
-    pen.text("Times", 8.0, bold=True)
+    pen.text(tr("Times"), 8.0, bold=True)
     for each in listed.times:
         pen.wrapped(each, mark="box")
     pen.top += GAP_MM
-    pen.text("Caution (common practice)", 8.0, bold=True)
+    pen.text(tr("Caution (common practice)"), 8.0, bold=True)
     for each in listed.cautions:
         pen.wrapped(each)

@@ -34,9 +34,14 @@ def labels_a_page() -> int:
 def tub_label_pages(labels: Sequence[Label], printed: str, first: int = 1) -> list[Drawing]:
     """One drawing a page. first: the first label of the first sheet that is still there."""
     pages = label_pages(labels, labels_a_page(), first)
-    told = "Printed {printed} · page {page} of {pages}"
-    feet = [tr(told, printed=printed, page=n, pages=len(pages)) for n in range(1, len(pages) + 1)]
-    return [partial(_draw, labels=p, foot=foot) for p, foot in zip(pages, feet, strict=True)]
+    return [
+        partial(_draw, labels=page, foot=_foot_words(printed, number, len(pages)))
+        for number, page in enumerate(pages, start=1)
+    ]
+
+
+def _foot_words(printed: str, number: int, pages: int) -> str:
+    return tr("Printed {moment} · page {page} of {pages}", moment=printed, page=number, pages=pages)
 
 
 def _rows(inside: Box) -> int:

@@ -20,7 +20,7 @@ from keeper.desktop.widgets.asking_line import AskingLine
 from keeper.desktop.widgets.rack_paint import At
 from keeper.language import tr
 
-NOT_YET = "The racks are still being read; a moment."
+NOT_YET = tr("The racks are still being read; a moment.")
 
 
 class RacksPaper:
@@ -105,10 +105,11 @@ def refusal_sheets(keeping: Keeping) -> Sheets:
     """The refusals of the last feed nights. Raises LookupError where there is no night."""
     strip = refusal_strip(keeping, keeping.today)
     told = RefusalPages(
-        title=f"Refusals, {head_words(strip)}",
+        title=tr("Refusals, {nights}", nights=head_words(strip)),
         picture=picture_of(strip),
         legend=strip_legend(strip),
         printed=printed_words(keeping),
     )
     stem = f"refusals-{keeping.today.isoformat()}"
-    return Sheets(title="Refusals of the feed nights", stem=stem, pages=refusal_pages(told))
+    title = tr("Refusals of the feed nights")
+    return Sheets(title=title, stem=stem, pages=refusal_pages(told))
