@@ -651,7 +651,7 @@
   </message>
   <message>
    <source>entering for {night}</source>
-   <translation>Eintrag für {night}</translation>
+   <translation>Nachtrag für {night}</translation>
   </message>
   <message>
    <source>every</source>
@@ -1764,6 +1764,10 @@
    <source>x</source>
    <comment>keyword</comment>
    <translation>x</translation>
+  </message>
+  <message>
+   <source>{animals} animals, {entries} entries</source>
+   <translation>{animals} Tiere, {entries} Einträge</translation>
   </message>
   <message>
    <source>{animals} seen</source>

@@ -2133,6 +2133,10 @@
    <translation>Wunde aufgefallen am {on:day}: {text:quoted}.</translation>
   </message>
   <message>
+   <source>Writing.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Writing: {done:n} of {count:lines}. Esc calls it off.</source>
    <translation>Geschrieben: {done:n} von {count:lines}. Esc bricht ab.</translation>
   </message>
@@ -2568,12 +2572,12 @@
   <message>
    <source>exchange animals</source>
    <comment>verb</comment>
-   <translation>Tiere getauscht</translation>
+   <translation>Tiertausch</translation>
   </message>
   <message>
    <source>exchange tubs</source>
    <comment>verb</comment>
-   <translation>Boxen getauscht</translation>
+   <translation>Boxentausch</translation>
   </message>
   <message>
    <source>excused</source>
@@ -2597,7 +2601,7 @@
   <message>
    <source>faecal test</source>
    <comment>verb</comment>
-   <translation>Kotuntersuchung</translation>
+   <translation>Kotprobe</translation>
   </message>
   <message>
    <source>faeces</source>
@@ -2658,7 +2662,7 @@
   <message>
    <source>forget topic</source>
    <comment>verb</comment>
-   <translation>Thema vergessen</translation>
+   <translation>Thema gelöscht</translation>
   </message>
   <message>
    <source>forgot to record</source>
@@ -2874,7 +2878,7 @@
   <message>
    <source>join</source>
    <comment>verb</comment>
-   <translation>Buch übernommen</translation>
+   <translation>übernommen</translation>
   </message>
   <message>
    <source>just shed</source>
@@ -3000,7 +3004,7 @@
   <message>
    <source>map topic</source>
    <comment>verb</comment>
-   <translation>Thema zugeordnet</translation>
+   <translation>Thema gesetzt</translation>
   </message>
   <message>
    <source>mark</source>
@@ -3620,7 +3624,7 @@
   <message>
    <source>sheet</source>
    <comment>verb</comment>
-   <translation>Blatt eingetragen</translation>
+   <translation>Blatt</translation>
   </message>
   <message>
    <source>shown only</source>
@@ -3703,7 +3707,7 @@
   <message>
    <source>sweep</source>
    <comment>verb</comment>
-   <translation>Reihe auf einmal</translation>
+   <translation>Rest der Reihe</translation>
   </message>
   <message>
    <source>tail tip kept</source>
@@ -3713,7 +3717,7 @@
   <message>
    <source>take back</source>
    <comment>verb</comment>
-   <translation>zurückgenommen</translation>
+   <translation>Rücknahme</translation>
   </message>
   <message>
    <source>take in</source>

@@ -53,6 +53,14 @@
    <translation>Ein Ordner mit einer Tabelle für jede Art von Eintrag, den Messwerten und den Fotos: für eine Tabellenkalkulation, für einen anderen Rechner, für den, der ein Tier bekommt. Von einem Tier werden nur seine eigenen Zeilen geschrieben.</translation>
   </message>
   <message>
+   <source>A join is being put back</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>A join is being taken back</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>A live newborn is the last step, and forbidden in many places: check local law, and ask a reptile vet. 7 says that it is lawful here; Records keeps that, dated, and takes it back.</source>
    <translation>Ein lebendes Neugeborenes ist der letzte Schritt und vielerorts verboten: örtliches Recht prüfen, Reptilientierarzt fragen. 7 sagt: hier erlaubt; „Aufzeichnungen“ hält das mit Datum fest und nimmt es zurück.</translation>
   </message>
@@ -423,6 +431,10 @@
   <message>
    <source>It comes whole or not at all. Esc calls it off.</source>
    <translation>Es kommt ganz oder gar nicht. Esc bricht ab.</translation>
+  </message>
+  <message>
+   <source>It goes or comes whole.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>It is not there now; the next backup will say so and stay beside the book alone.</source>
@@ -961,8 +973,16 @@
    <translation>Verweigerungen</translation>
   </message>
   <message>
+   <source>Refusals of the feed nights</source>
+   <translation>Verweigerungen der Futterabende</translation>
+  </message>
+  <message>
    <source>Refusals of the last feed nights</source>
    <translation>Verweigerungen der letzten Futterabende</translation>
+  </message>
+  <message>
+   <source>Refusals, {nights}</source>
+   <translation>Verweigerungen, {nights}</translation>
   </message>
   <message>
    <source>Regurgitated on {since}; not offered until {until}, then small meals.</source>
@@ -1135,6 +1155,10 @@
   <message>
    <source>The rack before</source>
    <translation>Voriges Rack</translation>
+  </message>
+  <message>
+   <source>The racks are still being read; a moment.</source>
+   <translation>Die Racks werden noch gelesen; einen Augenblick.</translation>
   </message>
   <message>
    <source>The refusals of the nights on paper</source>

@@ -32,6 +32,14 @@
    <translation>Weil: {reason}</translation>
   </message>
   <message>
+   <source>Caution (common practice)</source>
+   <translation>Vorsicht (übliche Praxis)</translation>
+  </message>
+  <message>
+   <source>Ctrl+Shift+P puts it on paper.</source>
+   <translation>Ctrl+Shift+P bringt es auf Papier.</translation>
+  </message>
+  <message>
    <source>Enter writes   Esc leaves</source>
    <translation>Enter schreibt   Esc verlässt</translation>
   </message>
@@ -56,6 +64,14 @@
    <translation>Noch steht kein Futterabend im Buch; es gibt nichts zu drucken.</translation>
   </message>
   <message>
+   <source>No paper was made here yet; choose one first, then the printer.</source>
+   <translation>Hier ist noch kein Blatt entstanden; zuerst eines wählen, dann den Drucker.</translation>
+  </message>
+  <message>
+   <source>No printer is set up on this machine; the PDF is beside the book.</source>
+   <translation>Auf diesem Rechner ist kein Drucker eingerichtet; das PDF liegt neben dem Buch.</translation>
+  </message>
+  <message>
    <source>No round is begun; begin it first, so that its lines are fixed.</source>
    <translation>Keine Runde ist begonnen; zuerst eine beginnen, damit ihre Zeilen feststehen.</translation>
   </message>
@@ -68,8 +84,16 @@
    <translation>Notiert</translation>
   </message>
   <message>
+   <source>Nothing is planned for this night.</source>
+   <translation>Für diesen Abend ist nichts geplant.</translation>
+  </message>
+  <message>
    <source>Now</source>
    <translation>Jetzt</translation>
+  </message>
+  <message>
+   <source>One stroke in a box: {legend}.</source>
+   <translation>Ein Strich in ein Kästchen: {legend}.</translation>
   </message>
   <message>
    <source>Row first:</source>
@@ -80,8 +104,16 @@
    <translation>Der Abend</translation>
   </message>
   <message>
+   <source>The paper could not be written to; look at the place and the printer.</source>
+   <translation>Das Blatt konnte nicht beschrieben werden; den Ort und den Drucker prüfen.</translation>
+  </message>
+  <message>
    <source>This week</source>
    <translation>Diese Woche</translation>
+  </message>
+  <message>
+   <source>Times</source>
+   <translation>Zeiten</translation>
   </message>
   <message>
    <source>Today</source>
@@ -767,12 +799,28 @@
    <translation>{mass} getippt</translation>
   </message>
   <message>
+   <source>{path} cannot be written: {error}.</source>
+   <translation>{path} kann nicht geschrieben werden: {error}.</translation>
+  </message>
+  <message>
+   <source>{path} was not written: {error}</source>
+   <translation>{path} wurde nicht geschrieben: {error}</translation>
+  </message>
+  <message>
    <source>{place} with {names}</source>
    <translation>{place} mit {names}</translation>
   </message>
   <message>
    <source>{place}, layer {shown}; {counts}; layers: {keys}</source>
    <translation>{place}, Ebene {shown}; {counts}; Ebenen: {keys}</translation>
+  </message>
+  <message>
+   <source>{sheets}: being written.</source>
+   <translation>{sheets}: wird geschrieben.</translation>
+  </message>
+  <message>
+   <source>{sheets}: printed.</source>
+   <translation>{sheets}: gedruckt.</translation>
   </message>
   <message>
    <source>{temp} {unit}, not written</source>
