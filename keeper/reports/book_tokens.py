@@ -107,6 +107,11 @@ _ENGLISH: Mapping[str, Mapping[str, str]] = {
         "too cold": "too cold",
         "within limits": "within limits",
     },
+    "read with": {"gun": "gun", "probe": "probe", "logger": "logger"},
+    "species beside a line": {
+        "African house snake": "African house snake",
+        "western hognose": "western hognose",
+    },
     "heat place": {"room": "room", "incubator": "incubator"},
     "heat standing": {
         "now": "now",

@@ -23,7 +23,7 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
         "{zone:Zone} {temp_c:celsius}.",
     ),
     "read once": (
-        "Read once, on {at:moment}, with {read_with}.",
+        "Read once, on {at:moment}, with {read_with:read with}.",
         "Read once, on {at:moment}.",
     ),
     "for so long": "For {minutes:minutes}, since {since:moment}.",

@@ -38,6 +38,10 @@ def test_no_word_stands_untranslated_in_any_place(walked):
     assert not left, "give these to tr: " + json.dumps(left, ensure_ascii=False, indent=1)
 
 
+def test_no_word_that_is_filled_into_another_text_stands_untranslated(walked):
+    assert walked["inside"] == []
+
+
 @pytest.mark.parametrize(
     ("text", "left"),
     [

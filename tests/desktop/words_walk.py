@@ -56,7 +56,8 @@ def main(folder: Path) -> None:
     from keeper.desktop.chosen_language import choose
 
     choose()
-    seen = Walk(folder).walked()
+    figures = _hear_figures()
+    seen = Walk(folder, figures).walked()
     sys.stdout.write(json.dumps(seen, ensure_ascii=False, indent=1))
     sys.stdout.flush()
     os._exit(0)
@@ -65,7 +66,8 @@ def main(folder: Path) -> None:
 class Walk:
     """The window over an invented collection, and the texts that were seen in it."""
 
-    def __init__(self, folder: Path) -> None:
+    def __init__(self, folder: Path, figures: set[tuple[str, str]]) -> None:
+        self.figures = figures
         _read_at_once()
         from keeper import app
         from keeper.desktop.look import Look
@@ -98,7 +100,8 @@ class Walk:
         whole = [_even(text) for text in self.texts if not untranslated(text, data)]
         for where, texts in told.items():  # a sentence that runs on is painted line by line
             told[where] = [text for text in texts if not _is_part(text, whole)]
-        return {"left": told, "translated": translated}
+        inside = sorted(": ".join(pair) for pair in self.figures if untranslated(pair[1], data))
+        return {"left": told, "inside": inside, "translated": translated}
 
     def _look(self, number: int, *, keys: bool) -> None:
         if not keys:
@@ -188,6 +191,32 @@ def _read_at_once() -> None:
             QObject.__init__(self, parent)
 
     background.Background = ReadAtOnce
+
+
+def _hear_figures() -> set[tuple[str, str]]:
+    """Each text that is filled into another from now on, after the one that it is filled into.
+
+    A word there that is no data and not translated itself stands inside brackets all the same.
+    """
+    from keeper import language
+    from keeper.reports import words
+
+    heard: set[tuple[str, str]] = set()
+    filled = words._Filler.format_field
+
+    def fill(filler: words._Filler, value: Any, kind: str) -> str:
+        if isinstance(value, str) and not kind:
+            heard.add(("a sentence", value))
+        return filled(filler, value, kind)
+
+    plain = language.tr
+
+    def tr(source: str, /, *, sense: str = "", **figures: object) -> str:
+        heard.update((source, told) for told in figures.values() if isinstance(told, str))
+        return plain(source, sense=sense, **figures)
+
+    language.tr, words._Filler.format_field = tr, fill
+    return heard
 
 
 def _hear_painting(texts: set[str]) -> None:

@@ -48,7 +48,7 @@ def female_face(row: FemaleRow, forecast: WeightForecast | None, on: date) -> Fe
 
 def _kind(row: FemaleRow) -> str:
     """Her line first: where a column is narrow the end is cut, and the kind is known anyway."""
-    return f"{row.animal.line}, {row.species}" if row.animal.line else row.species
+    return f"{row.animal.line}, {row.species_by_line}" if row.animal.line else row.species
 
 
 def _beside(row: FemaleRow, on: date) -> str:

@@ -49,7 +49,7 @@ def head_words(board: HeatBoard, read_with: str) -> tuple[list[tuple[str, bool]]
     right = (
         tr("{count} to look at", count=out),
         tr("{count} not read in two weeks", count=unread),
-        tr("with {device}", device=read_with),
+        tr("with {device}", device=token_words("read with", read_with)),
     )
     return parts, right
 

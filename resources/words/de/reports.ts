@@ -2134,7 +2134,7 @@
   </message>
   <message>
    <source>Writing.</source>
-   <translation type="unfinished" />
+   <translation>Es wird geschrieben.</translation>
   </message>
   <message>
    <source>Writing: {done:n} of {count:lines}. Esc calls it off.</source>

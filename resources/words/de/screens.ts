@@ -54,11 +54,11 @@
   </message>
   <message>
    <source>A join is being put back</source>
-   <translation type="unfinished" />
+   <translation>Eine Übernahme wird wiederhergestellt</translation>
   </message>
   <message>
    <source>A join is being taken back</source>
-   <translation type="unfinished" />
+   <translation>Eine Übernahme wird zurückgenommen</translation>
   </message>
   <message>
    <source>A live newborn is the last step, and forbidden in many places: check local law, and ask a reptile vet. 7 says that it is lawful here; Records keeps that, dated, and takes it back.</source>
@@ -434,7 +434,7 @@
   </message>
   <message>
    <source>It goes or comes whole.</source>
-   <translation type="unfinished" />
+   <translation>Es geht oder kommt ganz.</translation>
   </message>
   <message>
    <source>It is not there now; the next backup will say so and stay beside the book alone.</source>
