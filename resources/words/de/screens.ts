@@ -54,15 +54,15 @@
   </message>
   <message>
    <source>A join is being put back</source>
-   <translation>Eine Übernahme wird wiederhergestellt</translation>
+   <translation>Ein übernommenes Buch wird wiederhergestellt</translation>
   </message>
   <message>
    <source>A join is being taken back</source>
-   <translation>Eine Übernahme wird zurückgenommen</translation>
+   <translation>Ein übernommenes Buch wird zurückgenommen</translation>
   </message>
   <message>
    <source>A live newborn is the last step, and forbidden in many places: check local law, and ask a reptile vet. 7 says that it is lawful here; Records keeps that, dated, and takes it back.</source>
-   <translation>Ein lebendes Neugeborenes ist der letzte Schritt und vielerorts verboten: örtliches Recht prüfen, Reptilientierarzt fragen. 7 sagt: hier erlaubt; „Aufzeichnungen“ hält das mit Datum fest und nimmt es zurück.</translation>
+   <translation>Ein lebendes Neugeborenes ist der letzte Schritt und vielerorts verboten: örtliches Recht prüfen, Reptilientierarzt fragen. 7 sagt: hier erlaubt; in „Aufzeichnungen“ zurückzunehmen.</translation>
   </message>
   <message>
    <source>A month back</source>
@@ -434,7 +434,7 @@
   </message>
   <message>
    <source>It goes or comes whole.</source>
-   <translation>Es geht oder kommt ganz.</translation>
+   <translation>Es geht oder kommt als Ganzes.</translation>
   </message>
   <message>
    <source>It is not there now; the next backup will say so and stay beside the book alone.</source>
