@@ -212,8 +212,9 @@ def _paint_value(painter: QPainter, rect: QRectF, front: TubFront, look: Look) -
     if not front.value:
         note = front.note or FACES[front.state].words
         ink3 = "ink3" if front.state is TileState.EMPTY else "ink2"
-        small = look.font(Use.TABLE)
-        set_line(painter, QPointF(left, second), note, small, look.colour(ink3), room=room)
+        small = font_to_fit(look.font(Use.TABLE), note, room, 8.5)
+        if front.note or advance(small, note) <= room:  # in a long row silence says the same
+            set_line(painter, QPointF(left, second), note, small, look.colour(ink3), room=room)
         return
     value = font_to_fit(look.font(Use.TUB_VALUE), front.value, room, 9.0)
     used = set_line(painter, QPointF(left, second), front.value, value, look.colour("ink"))
