@@ -113,29 +113,6 @@ def test_every_caution_is_told_whole_though_it_takes_more_than_two_lines(qapp):
     assert all(fits(line, 600.0) == [line] for line in lines)
 
 
-@pytest.mark.parametrize("size", [(1440, 900), (1024, 600)])
-def test_no_line_is_cut_at_the_upper_or_the_lower_edge_of_the_list(qtbot, keeping, size):
-    window = Window(qtbot, keeping, PLACES, size)
-    shown, view = window.page.list, window.page.list.viewport()
-    for number in range(window.page.model.rowCount()):
-        shown.setCurrentIndex(window.page.model.index(number))
-        shown.scrollTo(shown.currentIndex())
-        qtbot.wait(1)
-        rects = [
-            shown.visualRect(window.page.model.index(n))
-            for n in range(window.page.model.rowCount())
-        ]
-        cut = [r for r in rects if r.top() < view.height() <= r.bottom()]
-        picture = view.grab().toImage()
-        ground = picture.pixelColor(view.width() - 1, view.height() - 1)
-
-        assert view.rect().contains(rects[number])
-        assert not [r for r in rects if r.top() < 0 <= r.bottom()]
-        for rect in cut:
-            middle = min(view.height() - 1, rect.top() + 4)
-            assert picture.pixelColor(rect.left() + 1, middle) == ground
-
-
 def test_the_chosen_line_is_told_in_full_with_what_was_tried_its_row_and_its_heat(watch):
     choose(watch, "cold row")
 

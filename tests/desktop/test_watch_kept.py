@@ -24,6 +24,7 @@ from keeper.actions.typed_care import (
     running_courses,
 )
 from keeper.actions.undoing import take_back
+from keeper.actions.watch_board import is_caution
 from keeper.actions.watching import watch_lines
 from keeper.husbandry.events import Clutch, HoldEnded, HoldKind, HoldSet, Moved, Remark, RemarkKind
 from keeper.husbandry.when import Happened, at_instant, on_day
@@ -217,6 +218,15 @@ def test_two_doses_a_day_are_two_ticks_and_a_missed_one_is_written_of_its_day(ke
     assert line.because[1].figures["count"] == 2
     assert tick(keeping, row, "missed, nobody was in").batch
     assert len(kept(keeping, "medicine")[0].because) == 2  # the dose due, and her weight
+
+
+@pytest.mark.parametrize("course", [COURSE, COURSE + " / twice a day"])
+def test_a_dose_that_is_due_has_its_place_in_the_list_beside_any_other_trouble(keeping, course):
+    medicine(keeping, course)
+    (line,) = kept(keeping, "medicine")
+
+    assert is_caution(line.because[0])
+    assert not is_caution(line.because[1])  # her weight may wait for the whole page
 
 
 def test_a_permit_of_the_house_is_asked_for_before_it_ends_and_undone(keeping, clock):
