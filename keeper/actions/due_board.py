@@ -1,10 +1,10 @@
 """Tonight's board: what each animal is due, and why."""
 
-from collections.abc import Container, Mapping, Sequence
+from collections.abc import Callable, Container, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from functools import lru_cache
-from typing import TypeVar
+from typing import NamedTuple, TypeVar
 
 from keeper.actions.bulk import made_at_once
 from keeper.actions.holds_ever import holds_ever
@@ -64,13 +64,32 @@ def due_rows(keeping: Keeping, on: date, only: Container[AnimalId] | None = None
     written, the answer is the same and costs nothing.
     """
     if only is not None:
-        return _reckoned(keeping, on, only)
-    asked = ("due", on, keeping.today)
+        return _with_meals(keeping, on, _reckoned(keeping, on, only))
     with made_at_once():
-        return list(keeping.once(asked, lambda: _reckoned(keeping, on, None)))
+        board = _whole_board(keeping, on)
+        asked = ("due", on, keeping.today)
+        return list(keeping.once(asked, lambda: _with_meals(keeping, on, board)))
 
 
-def _reckoned(keeping: Keeping, on: date, only: Container[AnimalId] | None) -> list[DueRow]:
+def judged_rows(keeping: Keeping, on: date) -> list[DueRow]:
+    """As ``due_rows``, but those that are due have no meal and no offers yet: the first step."""
+    with made_at_once():
+        return list(_whole_board(keeping, on).rows)
+
+
+class _Board(NamedTuple):
+    """Every animal judged. unfed: those due, whose meal is not chosen; doubts: nights by animal."""
+
+    rows: list[DueRow]
+    unfed: Mapping[AnimalId, Judged]
+    doubts: Callable[[AnimalId], Sequence[date]]
+
+
+def _whole_board(keeping: Keeping, on: date) -> _Board:
+    return keeping.once(("judged", on, keeping.today), lambda: _reckoned(keeping, on, None))
+
+
+def _reckoned(keeping: Keeping, on: date, only: Container[AnimalId] | None) -> _Board:
     animals = [row for row in animals_on(keeping, on) if row.in_the_room]
     night = _night(keeping, on, animals)
     if only is not None:
@@ -78,26 +97,47 @@ def _reckoned(keeping: Keeping, on: date, only: Container[AnimalId] | None) -> l
     first = [night.judged(row, keeping.profile(row)) for row in animals]
     laying = reading.before_laying(keeping.book, on)
     again = {row.animal for row in animals if row.refused_since > 0 or row.animal in laying}
-    due_now = {told.plan.animal for told in first if told.plan.state is DueState.DUE}
-    offers = reading.recent(keeping.book, Offer, again | due_now, _LAST_OFFERS, until=on)
+    due_now = {told.plan.animal: told for told in first if told.plan.state is DueState.DUE}
+    offers = reading.recent(keeping.book, Offer, again, _LAST_OFFERS, until=on)
     signs = reading.recent(keeping.book, ShedSign, again, _LAST_SIGNS, until=on)
     past = holds_ever(keeping, again, on)
-    unwritten, of_one = unwritten_nights(keeping, on), of_one_nights(keeping, due_now, on)
+    doubts = _doubts(keeping, on, due_now)
     rows = []
     for row, told in zip(animals, first, strict=True):
-        if row.animal not in offers:
+        if row.animal not in again and row.animal not in due_now:
             rows.append(DueRow(animal=row, plan=told.plan))
             continue
-        profile, recent = keeping.profile(row), offers[row.animal]
-        empty_g = empty_now_g(row, profile)
+        profile, planned, recent = keeping.profile(row), told.plan, offers.get(row.animal, [])
         if row.animal in again:
+            empty_g = empty_now_g(row, profile)
             planned = night.plan(row, profile, recent, signs[row.animal], empty_g, past[row.animal])
-        else:
-            planned = with_meal(told, row, profile, Table(on, recent, empty_g))
-        nights = (*unwritten, *of_one.get(row.animal, ()))
-        planned = doubted(planned, row, profile, nights, on)
+        planned = doubted(planned, row, profile, doubts(row.animal), on)
         rows.append(DueRow(animal=row, plan=planned, recent=tuple(recent)))
+    unfed = {animal: told for animal, told in due_now.items() if animal not in again}
+    return _Board(rows, unfed, doubts)
+
+
+def _with_meals(keeping: Keeping, on: date, board: _Board) -> list[DueRow]:
+    offers = reading.recent(keeping.book, Offer, board.unfed, _LAST_OFFERS, until=on)
+    rows = []
+    for row in board.rows:
+        now = row.animal
+        if now.animal in board.unfed:
+            profile, recent = keeping.profile(now), offers[now.animal]
+            table = Table(on, recent, empty_now_g(now, profile))
+            planned = with_meal(board.unfed[now.animal], now, profile, table)
+            planned = doubted(planned, now, profile, board.doubts(now.animal), on)
+            row = DueRow(animal=now, plan=planned, recent=tuple(recent))
+        rows.append(row)
     return rows
+
+
+def _doubts(
+    keeping: Keeping, on: date, due_now: Container[AnimalId]
+) -> Callable[[AnimalId], Sequence[date]]:
+    """Nights on which an animal may have been fed, and it was not written."""
+    unwritten, of_one = unwritten_nights(keeping, on), of_one_nights(keeping, due_now, on)
+    return lambda animal: (*unwritten, *of_one.get(animal, ()))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -1,12 +1,13 @@
 """The board reads an animal's shed signs only where they can tell anything, and misses none."""
 
 from contextlib import closing
+from dataclasses import replace
 from datetime import timedelta
 
 import pytest
 
 from keeper.actions.animal_page import animal_page
-from keeper.actions.due_board import due_rows
+from keeper.actions.due_board import due_rows, judged_rows
 from keeper.actions.holds_ever import holds_ever
 from keeper.actions.learned import say
 from keeper.actions.watching import watch_lines
@@ -42,6 +43,21 @@ def test_a_pre_lay_shed_holds_the_tub_on_the_board(tmp_path):
     assert told["Ingrid"].hold is not None
     assert told["Ingrid"].hold.kind is HoldKind.PRE_LAY
     assert sum(plan.hold is not None for plan in told.values()) == 1
+
+
+def test_who_is_due_is_told_before_any_meal_is_chosen_and_is_told_the_same(tmp_path):
+    tubs = [*row("A", 1, 4), Tub(place="A1·5", name="Ingrid", more=opaque)]
+    with closing(make_book(tmp_path / "room.book", tubs)) as keeping:
+        first, whole = judged_rows(keeping, NIGHT), due_rows(keeping, NIGHT)
+
+    bare = {"offer": (), "offer_percent": None, "because": ()}
+    assert [r.animal for r in first] == [r.animal for r in whole]
+    assert [replace(r.plan, **bare) for r in first] == [replace(r.plan, **bare) for r in whole]
+    due = [n for n, r in enumerate(whole) if r.plan.state is DueState.DUE]
+    assert {r.plan.state for r in whole} == {DueState.DUE, DueState.HOLD}
+    assert all(whole[n].recent and whole[n].plan.offer for n in due)
+    assert not any(first[n].recent or first[n].plan.offer for n in due)
+    assert all(first[n] == r for n, r in enumerate(whole) if n not in due)
 
 
 def test_a_pre_lay_shed_is_seen_on_the_board_of_a_female_who_is_not_due(tmp_path):

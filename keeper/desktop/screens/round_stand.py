@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from dataclasses import replace
 
 from keeper.actions import rounds
-from keeper.actions.due_board import DueRow, due_rows
+from keeper.actions.due_board import DueRow, judged_rows
 from keeper.actions.keeping import Keeping, Written
 from keeper.actions.past_nights import PastNight, missing_nights, past_night
 from keeper.actions.round_entries import steps_back
@@ -174,7 +174,7 @@ class RoundStand:
         if self._counts is None:
             night = night_of(self._keeping.now())
             self._last = rounds.last_night(self._keeping)
-            rows, missing = due_rows(self._keeping, night), missing_nights(self._keeping, night)
+            rows, missing = judged_rows(self._keeping, night), missing_nights(self._keeping, night)
             self._held = held_to_learn_of(rows)
             self._counts = quiet_counts(rows, night, self._last, len(missing))
         return self._counts
