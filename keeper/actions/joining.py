@@ -295,7 +295,8 @@ def _shared(
     for name in sorted({str(told(row)) for row in come if told(row)}):
         sharing = by.get(name, [])
         if len(sharing) > 1:
-            words = tuple(_who(row, brought) for row in sharing)
+            ours_first = sorted(sharing, key=lambda row: row.animal in brought)
+            words = tuple(_who(row, brought) for row in ours_first)
             yield Clash(kind=kind, about=name, told=words)
 
 

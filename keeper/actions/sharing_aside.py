@@ -16,7 +16,7 @@ from keeper.actions.bundle_files import Bundled
 from keeper.actions.catalogues import VARIABLE
 from keeper.actions.joining import Joining
 from keeper.actions.joining_words import step_told
-from keeper.actions.keeping import Keeping
+from keeper.actions.keeping import Keeping, Written
 from keeper.actions.other_process import CalledOff, begun
 from keeper.actions.sharing_messages import (
     Answer,
@@ -27,14 +27,16 @@ from keeper.actions.sharing_messages import (
     Order,
     Refused,
     Told,
+    Turned,
     WrittenOut,
-    read,
-    written,
+    read_line,
+    written_line,
 )
 from keeper.husbandry.animal import AnimalId
 from keeper.language import spoken, tr
 from keeper.reports.writing import in_use
 from keeper.store.errors import BookError
+from keeper.store.journal import BatchId
 
 
 class Aside:
@@ -77,6 +79,21 @@ class Aside:
         self.call_off()
         self._keeping.forget_figures()
         return found
+
+    def turn(self, join: BatchId, *, back: bool) -> Written:
+        """Take the *join* back, or put it back, with all that came with it.
+
+        Raises what ``write_out`` raises.
+        """
+        order = self._order(self._keeping.book.path)
+        if back:
+            order.take_back = join
+        else:
+            order.put_back = join
+        answer = self._asked(order)
+        self.call_off()
+        assert isinstance(answer, Turned)
+        return answer.written
 
     def call_off(self) -> None:
         """End what is being done, if it is not done yet, and the process."""
@@ -124,7 +141,7 @@ class Aside:
     def _answer_of(self, process: "subprocess.Popen[bytes]") -> Answer:
         assert process.stdout is not None
         for line in process.stdout:
-            answer = read(line)
+            answer = read_line(line)
             match answer:
                 case Told(step, done, of):
                     self._told(step_told(step, done, of))
@@ -153,7 +170,7 @@ class Aside:
             self._busy = True
             assert process.stdin is not None
             with suppress(OSError):  # it has ended: that is heard at its other end
-                process.stdin.write(written(order))
+                process.stdin.write(written_line(order))
                 process.stdin.flush()
             return process
 

@@ -9,6 +9,7 @@ import msgspec
 
 from keeper.actions.bundle_files import Bundled
 from keeper.actions.joining import Joining
+from keeper.actions.keeping import Written
 from keeper.reports.writing import Writing
 from keeper.store.ticking import Step
 
@@ -17,7 +18,8 @@ class Order(msgspec.Struct, kw_only=True):
     """The first line: whose book, in whose words.
 
     animals: keys of those that are passed on; None for the whole book. join: read *folder* and
-    compare it, instead of writing to it.
+    compare it, instead of writing to it. take_back, put_back: the key of a join that is taken
+    back or put back, and nothing else is done.
     """
 
     path: str
@@ -29,6 +31,8 @@ class Order(msgspec.Struct, kw_only=True):
     folder: str
     animals: list[int] | None = None
     join: bool = False
+    take_back: int | None = None
+    put_back: int | None = None
 
 
 class JoinNow(msgspec.Struct, kw_only=True):
@@ -57,6 +61,12 @@ class WrittenOut(msgspec.Struct, tag=True):
     bundled: Bundled
 
 
+class Turned(msgspec.Struct, tag=True):
+    """A join was taken back or put back."""
+
+    written: Written
+
+
 class Refused(msgspec.Struct, tag=True):
     """One sentence for the keeper; nothing was written."""
 
@@ -73,15 +83,15 @@ class Left(msgspec.Struct, tag=True):
     """It was called off; nothing was written."""
 
 
-Answer = Told | Looked | WrittenOut | Refused | Faulty | Left
+Answer = Told | Looked | WrittenOut | Turned | Refused | Faulty | Left
 
 
-def written(words: object) -> bytes:
+def written_line(words: object) -> bytes:
     """One line."""
     return msgspec.json.encode(words, enc_hook=str) + b"\n"  # paths alone are unknown to it
 
 
-def read(line: bytes) -> Answer:
+def read_line(line: bytes) -> Answer:
     """One line of the other process.
 
     Raises:

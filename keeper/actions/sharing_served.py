@@ -27,13 +27,16 @@ from keeper.actions.sharing_messages import (
     Order,
     Refused,
     Told,
+    Turned,
     WrittenOut,
-    written,
+    written_line,
 )
 from keeper.actions.troubles import REFUSALS, said
+from keeper.actions.undoing import put_back_batch, take_back_batch
 from keeper.reports.writing import put_to_use
 from keeper.store import reading
 from keeper.store.database import open_book
+from keeper.store.joining_in import unspilled
 from keeper.store.ticking import Step
 
 _NICER = 5
@@ -56,7 +59,7 @@ class _Window:
 
     def answer(self, answer: Answer) -> None:
         with suppress(OSError, ValueError):  # it died: that is heard at its other end
-            self._out.write(written(answer))
+            self._out.write(written_line(answer))
             self._out.flush()
 
     def tick(self, step: Step, done: int, of: int) -> None:
@@ -85,7 +88,9 @@ def serve(orders: IO[bytes], out: IO[bytes]) -> None:
     window = _Window(orders, out)
     window.listen()
     with _faults_told(window):
-        if order.join:
+        if order.take_back is not None or order.put_back is not None:
+            _turn(order, window)
+        elif order.join:
             _join(order, window)
         else:
             _write_out(order, window)
@@ -125,6 +130,17 @@ def _join(order: Order, window: _Window) -> None:
         if line:
             at = msgspec.json.decode(line, type=JoinNow).now
             window.answer(Looked(join(keeping, looked, window.tick)))
+
+
+def _turn(order: Order, window: _Window) -> None:
+    with closing(_opened(order, lambda: order.now, writable=order.writable)) as keeping:
+        window.tick(Step.WRITING, 0, 0)
+        with unspilled(keeping.book):
+            if order.take_back is not None:
+                written = take_back_batch(keeping, order.take_back)
+            else:
+                written = put_back_batch(keeping, order.put_back or 0)
+    window.answer(Turned(written))
 
 
 def _opened(order: Order, now: Callable[[], datetime], *, writable: bool) -> Keeping:

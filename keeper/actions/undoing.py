@@ -3,10 +3,10 @@
 from datetime import datetime
 from typing import TypedDict
 
-from keeper.actions.joined import came_with
+from keeper.actions.joined import VERB, came_with
 from keeper.actions.keeping import Keeping, Written
 from keeper.language import tr
-from keeper.store import reading
+from keeper.store import listing, reading
 from keeper.store.errors import CannotWithdraw
 from keeper.store.exchange import take_out
 from keeper.store.journal import REDO_VERB, UNDO_VERB, withdraw_batch
@@ -65,6 +65,25 @@ def take_back_batch(keeping: Keeping, target: int) -> Written:
         batch = withdraw_batch(keeping.book, target, **said)
     keeping.forget_figures()
     return Written(batch=batch, at=at, verb=UNDO_VERB)
+
+
+def is_join(batch: Batch) -> bool:
+    """Whether taking it back, or putting it back, may take seconds: all that came goes along."""
+    return batch.verb == VERB
+
+
+def join_to_take_back(keeping: Keeping) -> int | None:
+    """The key of the join that ``take_back`` would take back; None where it is no join."""
+    found = next_to_take_back(keeping)
+    return found.id if found is not None and is_join(found) else None
+
+
+def join_to_put_back(keeping: Keeping) -> int | None:
+    """The key of the join that ``put_back`` would put back; None where it is no join."""
+    found = next_to_put_back(keeping)
+    first = () if found is None else listing.withdrawn_by(keeping.book, found.id, 1)
+    rows = (reading.batch_row(keeping.book, key.batch) for key in first)
+    return next((row.id for row in rows if row is not None and is_join(row)), None)
 
 
 def put_back(keeping: Keeping) -> Written:

@@ -23,7 +23,7 @@ from keeper.reports.words import verb_words
 Maker = Callable[[Look, Keeping, Notices], QWidget]
 
 CLOCK_MS = 15_000
-ANIMAL_PLACE = "Animal"
+ANIMAL_PLACE, RECORDS_PLACE = "Animal", "Records"
 TAKES_BACK = tr("Ctrl+Z takes it back")
 """Said at the foot, unless the page has words of its own in ``takes_back``."""
 
@@ -119,7 +119,17 @@ class House(QObject):
         here = self.window.page(self.window.place.name)
         return getattr(here, "takes_back", TAKES_BACK), getattr(here, "reach", "")
 
+    def _turns_join(self, join: int | None, *, back: bool) -> bool:
+        """Whether what is taken or put back is a *join*: Records does it, as it may take long."""
+        if join is None or RECORDS_PLACE not in self._names:
+            return False
+        records = self.window.page(RECORDS_PLACE)
+        records.turn_join(join, back=back)  # type: ignore[attr-defined]
+        return True
+
     def _take_back(self) -> None:
+        if self._turns_join(undoing.join_to_take_back(self.keeping), back=True):
+            return
         try:
             target, _ = undoing.take_back(self.keeping)
         except REFUSALS as refusal:
@@ -136,6 +146,8 @@ class House(QObject):
         )
 
     def _put_back(self) -> None:
+        if self._turns_join(undoing.join_to_put_back(self.keeping), back=False):
+            return
         try:
             undoing.put_back(self.keeping)
         except REFUSALS as refusal:

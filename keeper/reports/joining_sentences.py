@@ -31,7 +31,7 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
         "Comparing. Esc calls it off.",
     ),
     "step backing up": "Backing the book up first. Esc calls it off.",
-    "step writing": "Writing: {done:n} of {count:lines}. Esc calls it off.",
+    "step writing": ("Writing: {done:n} of {count:lines}. Esc calls it off.", "Writing."),
     "parents of one passed on": ("Dam {dam}, sire {sire}.", "Dam {dam}.", "Sire {sire}."),
     "bundle written": (
         "{path}: {animals:animals}, {entries:entries}, {photos:n} photos and {readings:n} readings,"

@@ -36,7 +36,7 @@ def join_in(
         NotADocument: a batch builds on one that is neither here nor along.
         BookError: the book cannot be written, or was written in meanwhile.
     """
-    with _unspilled(book), writing(book) as connection:
+    with unspilled(book), writing(book) as connection:
         put_in(connection, ready, tick)
         joined = readings_join.compared(book, pieces)
         if not joined.conflicts:
@@ -49,7 +49,7 @@ def join_in(
 
 
 @contextmanager
-def _unspilled(book: Book) -> Iterator[sqlite3.Connection]:
+def unspilled(book: Book) -> Iterator[sqlite3.Connection]:
     """Changed pages wait in memory: written before the end, they would keep readers out."""
     connection = book.connection
     connection.execute("PRAGMA cache_spill = OFF")

@@ -154,11 +154,20 @@ class RecordsScreen(QWidget):
             )
             return
         self._asked_back = None
+        if undoing.is_join(row.batch) and row.batch.stands:
+            self.turn_join(row.batch.id, back=True)
+            return
         self._notices.tell_of(lambda: undoing.take_back_batch(self._keeping, row.batch.id))
+
+    def turn_join(self, join: int, *, back: bool) -> None:
+        """Take a *join* back, or put it back, while the window goes on."""
+        self._sharing.turn(join, back=back)
 
     def _put_back(self) -> None:
         row = self._list.chosen()
-        if row is not None:
+        if row is not None and undoing.is_join(row.batch) and not row.batch.stands:
+            self.turn_join(row.batch.id, back=False)
+        elif row is not None:
             self._notices.tell_of(lambda: undoing.put_back_batch(self._keeping, row.batch.id))
 
     def _say(self, text: str) -> None:

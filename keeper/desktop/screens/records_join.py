@@ -14,7 +14,7 @@ from keeper.actions.bundle_files import Bundled
 from keeper.actions.finding import found
 from keeper.actions.joining import Joining
 from keeper.actions.joining_words import SHOWN, bundled_told, joining_told
-from keeper.actions.keeping import Keeping, animals_on
+from keeper.actions.keeping import Keeping, Written, animals_on
 from keeper.actions.other_process import CalledOff
 from keeper.actions.sharing_aside import Aside
 from keeper.actions.troubles import REFUSALS, said
@@ -93,6 +93,20 @@ class BookSharing(QObject):
             )
         )
         self._asking.ask(tr("Join the book in the folder"), self._look_at, f"{Path.home()}/")
+
+    def turn(self, join: int, *, back: bool) -> None:
+        """Take a *join* back, or put it back: of all that came with it that may take seconds."""
+        if not self._is_free():
+            return
+        aside = self._begun()
+        self._run(lambda: aside.turn(join, back=back), self._turned)
+        if self._running:
+            title = tr("A join is being taken back") if back else tr("A join is being put back")
+            self._waiting.begin(title, tr("It goes or comes whole."))
+
+    def _turned(self, written: Written) -> None:
+        self._keeping.forget_figures()
+        self._notices.tell_written(written)
 
     def call_off(self) -> None:
         """End what is being read or written; nothing of it stays."""
