@@ -80,6 +80,11 @@ def test_a_scale_has_its_marks_at_whole_fahrenheit(in_fahrenheit, low_c, high_c,
     assert all(abs(temp_c * 1.8 + 32 - float(told)) < 0.01 for temp_c, told in marks)
 
 
+def test_marks_are_no_finer_than_the_least_step_asked_for():
+    assert [told for _, told in degree_marks(24.0, 29.0, 6)] == ["24", "25", "26", "27", "28", "29"]
+    assert [told for _, told in degree_marks(24.0, 29.0, 6, least=2)] == ["24", "26", "28"]
+
+
 def test_a_scale_has_its_marks_at_whole_celsius():
     assert [told for _, told in degree_marks(19.0, 36.0, 6, least=2)] == ["20", "25", "30", "35"]
     assert [told for _, told in degree_marks(24.0, 33.0, 6, least=2)] == [
