@@ -36,6 +36,9 @@ AREAS = {
 
 _HEAD = '<?xml version="1.0" encoding="utf-8"?>\n<!DOCTYPE TS>\n'
 _CONTEXT = "keeper"
+_OF_TEXTS = ("tr", "tr_noop", "counted")
+"""Functions whose literals are texts."""
+
 Catalogue = dict["Words", str]
 
 
@@ -102,9 +105,6 @@ def _text(node: ast.AST | None) -> str:
     """The text of a literal; empty for anything else."""
     told = node.value if isinstance(node, ast.Constant) else ""
     return told if isinstance(told, str) else ""
-
-
-_OF_TEXTS = ("tr", "tr_noop", "counted")
 
 
 def _files(area: str) -> Iterator[Path]:

@@ -12,6 +12,7 @@ from datetime import UTC, datetime, timedelta
 from typing import NamedTuple
 
 from keeper.husbandry.events import ProbePlaced
+from keeper.language import tr
 from keeper.store.database import Book, writing
 from keeper.store.errors import BookError
 from keeper.store.journal import BatchWriter
@@ -154,7 +155,8 @@ def asking(book: Book) -> Iterator[None]:
     try:
         yield
     except sqlite3.OperationalError as error:
-        raise BookError(f"{book.path} could not be read: {error}.") from error
+        told = tr("{path} could not be read: {error}.", path=book.path, error=error)
+        raise BookError(told) from error
 
 
 def read_file(book: Book, sha256: str) -> ReadFile | None:

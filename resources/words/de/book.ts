@@ -908,6 +908,10 @@
    <translation>{path} konnte nicht angelegt werden: {error}. Es blieb nichts dort zurück.</translation>
   </message>
   <message>
+   <source>{path} could not be read: {error}.</source>
+   <translation>{path} konnte nicht gelesen werden: {error}.</translation>
+  </message>
+  <message>
    <source>{path} could not be restored: {error}. What lay there was not touched, or lies beside it under a name that begins with {name}.aside.</source>
    <translation>{path} konnte nicht wiederhergestellt werden: {error}. Was dort lag, ist unberührt oder liegt daneben unter einem Namen, der mit {name}.aside beginnt.</translation>
   </message>
