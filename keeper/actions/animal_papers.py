@@ -21,6 +21,7 @@ from keeper.husbandry.events import (
     ShedStage,
     Stock,
 )
+from keeper.language import tr
 from keeper.reports.buyers_card import CardFacts, buyers_card
 from keeper.reports.figures import GAP, centile, day, plain, z_value
 from keeper.reports.paper_parts import Document
@@ -116,7 +117,7 @@ def _sheds(signs: Sequence[ShedSign]) -> list[ShedSign]:
 
 
 def _how(weighed: Weighed) -> str:
-    return "empty" if weighed.fasted else "within digestion"
+    return tr("empty", sense="weight") if weighed.fasted else tr("within digestion")
 
 
 def _weight_line(page: AnimalPage, weighed: Weighed) -> WeightLine:

@@ -16,6 +16,7 @@ from keeper.husbandry.animal import AnimalId, Sex
 from keeper.husbandry.events import HoldKind, ShedStage
 from keeper.husbandry.reasons import Reason
 from keeper.reports.figures import MINUS, tenths
+from keeper.reports.writing import in_use
 from keeper.rules.feeding import DueState, Plan
 from keeper.rules.sheds import ShedClock, shed_clock
 from keeper.rules.stages import stage_of
@@ -173,7 +174,7 @@ def _ratio(living: DueRow, room: Room) -> Shown:
 
 def _share(plan: Plan) -> str:
     late = plan.lateness or 0.0
-    return f"{late:.1f}" if late < 9.95 else f"{late:.0f}"
+    return f"{late:.1f}".replace(".", in_use().point) if late < 9.95 else f"{late:.0f}"
 
 
 def _hold(living: DueRow, room: Room) -> Shown:

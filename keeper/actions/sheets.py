@@ -19,6 +19,7 @@ from keeper.reports.figures import day, plain
 from keeper.reports.prey_words import prey_words
 from keeper.reports.round_sheet import RoundSheet, SheetLine, round_sheet
 from keeper.reports.thaw_list import Thawed, ThawList, thaw_list
+from keeper.reports.words import token_words
 from keeper.rules.feeding import DueState
 from keeper.rules.stages import stage_of
 from keeper.store import reading
@@ -173,7 +174,11 @@ def _grouped(digits: str) -> str:
 def _sheet_line(tub: Tub, eaten_on: date | None, night: date) -> SheetLine:
     rack, number = tub.row
     prey = tub.plan.prey
-    what = f"{tub.plan.count} × {prey_words(prey)}" if prey is not None else tub.plan.state
+    what = (
+        f"{tub.plan.count} × {prey_words(prey)}"
+        if prey is not None
+        else token_words("DueState", tub.plan.state)
+    )
     return SheetLine(
         line=tub.line,
         place=tub.plan.place or "",
@@ -182,7 +187,7 @@ def _sheet_line(tub: Tub, eaten_on: date | None, night: date) -> SheetLine:
         sex=tub.animal.sex,
         eaten_days=(night - eaten_on).days if eaten_on else None,
         plan=what,
-        caution=tub.plan.caution or "",
+        caution=token_words("HoldKind", tub.plan.caution or ""),
         walked=tub.walked,
     )
 

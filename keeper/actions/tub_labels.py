@@ -9,7 +9,7 @@ from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import place_of
 from keeper.language import tr
 from keeper.reports.tub_label import PlaceLabel, TubLabel, place_label, tub_label
-from keeper.reports.words import species_words
+from keeper.reports.words import token_words
 from keeper.store import reading
 
 _PRIME = 99_999_999_977  # the largest below 10**11: eleven digits hold every remainder
@@ -37,7 +37,9 @@ def label_number(animal: AnimalId) -> str:
 def label_of(keeping: Keeping, row: AnimalNow) -> TubLabel:
     """What the label of *row* says."""
     return tub_label(
-        row, species=species_words(keeping.profile(row)), number=label_number(row.animal)
+        row,
+        species=token_words("species beside a line", keeping.profile(row).english),
+        number=label_number(row.animal),
     )
 
 

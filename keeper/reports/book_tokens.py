@@ -110,6 +110,8 @@ _ENGLISH: Mapping[str, Mapping[str, str]] = {
     "read with": {"gun": "gun", "probe": "probe", "logger": "logger"},
     "species beside a line": {
         "African house snake": "African house snake",
+        "ball python": "ball python",
+        "corn snake": "corn snake",
         "western hognose": "western hognose",
     },
     "heat place": {"room": "room", "incubator": "incubator"},

@@ -26,7 +26,7 @@ CHART_MM = 112.0
 HEADS = (
     tr("tub"),
     tr("name"),
-    tr("sex"),
+    tr("sex", sense="a narrow column"),
     tr("age"),
     tr("empty", sense="weight"),
     tr("weighed"),

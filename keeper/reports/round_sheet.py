@@ -13,14 +13,14 @@ LINES_MOST = 30
 UNITS_MOST = 38
 """Lines and row ends that a page holds; more than eight row ends push lines to the next."""
 
-BOXES = (tr("taken"), "0", "5", "2", "7")
+BOXES = (tr("taken", sense="a narrow column"), "0", "5", "2", "7")
 LEGEND = tr("0 refused · 5 left in · 2 part taken · 7 not offered")
 HEADS = (
     tr("line", sense="of a sheet"),
     tr("tub"),
     tr("name"),
-    tr("sex"),
-    tr("eaten"),
+    tr("sex", sense="a narrow column"),
+    tr("eaten", sense="a narrow column"),
     tr("plan and caution"),
     *BOXES,
     tr("grams"),

@@ -13,11 +13,12 @@ from keeper.desktop.widgets.life_canvas import life_layout
 from keeper.desktop.widgets.life_paint import Told, life_axis, paint_life
 from keeper.desktop.widgets.life_view import LifeView, view_of
 from keeper.desktop.widgets.read_out import Figure, Figures
+from keeper.language import tr
 from keeper.reports.figures import day, plain
 from keeper.reports.paper_parts import Document, Facts, Heading, Part, Picture, Words
 from keeper.reports.vet_summary import LIFE, LIFE_MM
 
-TODAY = "today"
+TODAY = tr("today")
 
 
 def life_artist(told: Told, view: LifeView) -> Artist:
@@ -50,9 +51,9 @@ def life_document(told: Told, view: LifeView, figures: Figures, printed: str) ->
     """The strip as it looks, its head, and the read-out of the cursor's day."""
     row = told.page.animal
     name = f"{row.name}, {row.code}" if row.name else row.code
-    span = f"{plain(day(view.first))} to {plain(day(view.last))}"
+    span = tr("{first} to {last}", first=plain(day(view.first)), last=plain(day(view.last)))
     return Document(
-        title=f"Life of {name}",
+        title=tr("Life of {name}", name=name),
         aside=span,
         printed=printed,
         parts=(
@@ -65,8 +66,10 @@ def life_document(told: Told, view: LifeView, figures: Figures, printed: str) ->
 
 
 def _row(figure: Figure) -> tuple[str, str]:
-    struck = " (struck through)" if figure.struck else ""
-    parts = (f"{figure.value}{struck}", figure.beneath)
+    value = figure.value
+    if figure.struck:
+        value = tr("{figure} (struck through)", figure=value)
+    parts = (value, figure.beneath)
     return plain(figure.label), plain(", ".join(part for part in parts if part))
 
 

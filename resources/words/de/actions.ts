@@ -1389,6 +1389,10 @@
    <translation>abgeschickt, ohne Befund, oder gefunden: und was das Labor sagt</translation>
   </message>
   <message>
+   <source>sex</source>
+   <translation>Geschlecht</translation>
+  </message>
+  <message>
    <source>sex not known</source>
    <translation>Geschlecht unbekannt</translation>
   </message>
@@ -1742,6 +1746,10 @@
    <source>whole</source>
    <comment>typed</comment>
    <translation>ganz</translation>
+  </message>
+  <message>
+   <source>within digestion</source>
+   <translation>in der Verdauung</translation>
   </message>
   <message>
    <source>word of eggs</source>

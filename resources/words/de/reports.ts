@@ -807,7 +807,7 @@
   </message>
   <message>
    <source>Held now: {kind}</source>
-   <translation>Jetzt in Pause: {kind}</translation>
+   <translation>Pause: {kind}</translation>
   </message>
   <message>
    <source>Hold without end</source>
@@ -2309,11 +2309,16 @@
   </message>
   <message>
    <source>bag, opened first</source>
-   <translation>Beutel, zuerst geöffnet</translation>
+   <translation>Beutel (zuerst)</translation>
   </message>
   <message>
    <source>ball python</source>
    <comment>species</comment>
+   <translation>Königspython</translation>
+  </message>
+  <message>
+   <source>ball python</source>
+   <comment>species beside a line</comment>
    <translation>Königspython</translation>
   </message>
   <message>
@@ -2447,6 +2452,11 @@
   </message>
   <message>
    <source>corn snake</source>
+   <comment>species beside a line</comment>
+   <translation>Kornnatter</translation>
+  </message>
+  <message>
+   <source>corn snake</source>
    <comment>species in short</comment>
    <translation>Kornnatter</translation>
   </message>
@@ -2534,7 +2544,8 @@
   </message>
   <message>
    <source>eaten</source>
-   <translation>gefressen</translation>
+   <comment>a narrow column</comment>
+   <translation>fraß</translation>
   </message>
   <message>
    <source>eggs</source>
@@ -2628,7 +2639,7 @@
   </message>
   <message>
    <source>fed</source>
-   <translation>zu füttern</translation>
+   <translation>Tiere</translation>
   </message>
   <message>
    <source>feed</source>
@@ -3562,12 +3573,13 @@
   </message>
   <message>
    <source>sex</source>
-   <translation>Geschl.</translation>
+   <comment>Layer</comment>
+   <translation>Geschlecht</translation>
   </message>
   <message>
    <source>sex</source>
-   <comment>Layer</comment>
-   <translation>Geschlecht</translation>
+   <comment>a narrow column</comment>
+   <translation>m/w</translation>
   </message>
   <message>
    <source>sex</source>
@@ -3735,10 +3747,6 @@
   </message>
   <message>
    <source>taken</source>
-   <translation>gefressen</translation>
-  </message>
-  <message>
-   <source>taken</source>
    <comment>Cell</comment>
    <translation>gefressen</translation>
   </message>
@@ -3746,6 +3754,11 @@
    <source>taken</source>
    <comment>Result</comment>
    <translation>gefressen</translation>
+  </message>
+  <message>
+   <source>taken</source>
+   <comment>a narrow column</comment>
+   <translation>fraß</translation>
   </message>
   <message>
    <source>teasing at the hide with tongs</source>

@@ -60,6 +60,10 @@
    <translation>Letzte sechs Angebote</translation>
   </message>
   <message>
+   <source>Life of {name}</source>
+   <translation>Leben von {name}</translation>
+  </message>
+  <message>
    <source>No feed night is in the book yet; there is nothing to print.</source>
    <translation>Noch steht kein Futterabend im Buch; es gibt nichts zu drucken.</translation>
   </message>
@@ -715,10 +719,6 @@
    <translation>passt</translation>
   </message>
   <message>
-   <source>within digestion</source>
-   <translation>in der Verdauung</translation>
-  </message>
-  <message>
    <source>written {clock} {place}</source>
    <translation>geschrieben {clock} {place}</translation>
   </message>
@@ -749,6 +749,10 @@
   <message>
    <source>{figure} (put right since)</source>
    <translation>{figure} (seither berichtigt)</translation>
+  </message>
+  <message>
+   <source>{figure} (struck through)</source>
+   <translation>{figure} (durchgestrichen)</translation>
   </message>
   <message>
    <source>{first} to {last} of {count} rows, ↓ goes on</source>
