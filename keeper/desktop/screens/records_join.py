@@ -29,6 +29,15 @@ from keeper.language import tr
 
 T = TypeVar("T")
 _SHOWN_WHERE_SMALL = 4
+WRITES_OUT = tr(
+    "A folder with a table for each kind of entry, the readings and the photos: for"
+    " a spreadsheet, for another machine, for whoever gets an animal. Of one animal"
+    " only its own lines are written."
+)
+JOINS = tr(
+    "Name the folder that another book was written out to. You see what is new, what"
+    " is the same and what differs before anything is written."
+)
 
 
 class BookSharing(QObject):
@@ -70,13 +79,7 @@ class BookSharing(QObject):
         """Ask for whom, then for the new folder."""
         if not self._is_free():
             return
-        self._say(
-            tr(
-                "A folder with a table for each kind of entry, the readings and the photos: for"
-                " a spreadsheet, for another machine, for whoever gets an animal. Of one animal"
-                " only its own lines are written."
-            )
-        )
+        self._say(WRITES_OUT)
         self._asking.ask(
             tr("Write out (code, name or tub; nothing for the whole book)"), self._whom
         )
@@ -86,12 +89,7 @@ class BookSharing(QObject):
         if not self._is_free():
             return
         complete_paths(self._asking)
-        self._say(
-            tr(
-                "Name the folder that another book was written out to. You see what is new, what"
-                " is the same and what differs before anything is written."
-            )
-        )
+        self._say(JOINS)
         self._asking.ask(tr("Join the book in the folder"), self._look_at, f"{Path.home()}/")
 
     def turn(self, join: int, *, back: bool) -> None:
