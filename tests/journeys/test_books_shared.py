@@ -16,7 +16,7 @@ from keeper.desktop.look import Look
 from keeper.husbandry.when import on_day
 from keeper.rehearsal.collection import make_collection
 from keeper.store import reading
-from tests.desktop.stalls import MOST_STALL_MS, Stalls
+from tests.desktop.stalls import MOST_BESIDE_WORK_MS, MOST_STALL_MS, Stalls
 
 NOW = datetime(2026, 11, 24, 20, tzinfo=UTC)
 TRIES = 3
@@ -116,22 +116,19 @@ def written(collection, tmp_path_factory) -> Path:
     return folder
 
 
-def test_e_writes_the_demo_collection_out_and_the_window_goes_on(demo, tmp_path):
-    worst = []
-    for attempt in range(TRIES):
-        stalls = Stalls()
-        demo.press(Qt.Key.Key_E)
-        demo.answer("")
-        demo.answer(str(tmp_path / f"out-{attempt}"))
-        demo.wait(lambda: "96 animals" in demo.foot)
-        stalls.stop()
-        worst.append(max(stalls.worst_ms.values()))
-        assert (tmp_path / f"out-{attempt}" / "offer.csv").is_file()
-        demo.house.notices.noted.emit("")
-        if worst[-1] <= MOST_STALL_MS:
-            break
+def _worst_of_writing_out(demo: Desk, folder: Path) -> float:
+    stalls = Stalls()
+    demo.press(Qt.Key.Key_E)
+    demo.answer("")
+    demo.answer(str(folder))
+    demo.wait(lambda: "96 animals" in demo.foot)
+    stalls.stop()
+    assert (folder / "offer.csv").is_file()
+    return max(stalls.worst_ms.values())
 
-    assert min(worst) <= MOST_STALL_MS, worst
+
+def test_e_writes_the_demo_collection_out_and_the_window_goes_on(demo, tmp_path):
+    assert _worst_of_writing_out(demo, tmp_path / "out") <= MOST_BESIDE_WORK_MS
 
 
 def _worst_of_a_join(house: Desk, written: Path) -> float:
@@ -142,17 +139,35 @@ def _worst_of_a_join(house: Desk, written: Path) -> float:
     house.answer("yes")
     house.wait(lambda: "of another book" in house.foot)
     house.wait(lambda: house.newest.batch.verb == "join")
+    assert len(house.codes) == 97
+    house.wait(house.window.isActiveWindow)
+
+    house.press(Qt.Key.Key_Z, modifier=Qt.KeyboardModifier.ControlModifier)
+    house.wait(lambda: house.newest.batch.verb == "take back")
+    assert house.codes == {"N-1"}
+    house.wait(house.window.isActiveWindow)
+    both = Qt.KeyboardModifier.ControlModifier | Qt.KeyboardModifier.ShiftModifier
+    house.press(Qt.Key.Key_Z, modifier=both)
+    house.wait(lambda: house.newest.batch.verb == "put back")
     stalls.stop()
     assert len(house.codes) == 97
     return max(stalls.worst_ms.values())
 
 
 def test_j_joins_the_demo_collection_and_the_window_goes_on(houses, written):
-    worst = []
-    while not worst or (min(worst) > MOST_STALL_MS and len(worst) < TRIES):
-        worst.append(_worst_of_a_join(houses(), written))
+    assert _worst_of_a_join(houses(), written) <= MOST_BESIDE_WORK_MS
 
-    assert min(worst) <= MOST_STALL_MS, worst
+
+@pytest.mark.long
+def test_neither_ever_stalls_the_window(demo, houses, written, tmp_path):
+    """A campaign, for a machine that does nothing else: beside other work it stalls by itself."""
+    out = [_worst_of_writing_out(demo, tmp_path / "out")]
+    joined = [_worst_of_a_join(houses(), written)]
+    while min(joined) > MOST_STALL_MS and len(joined) < TRIES:
+        joined.append(_worst_of_a_join(houses(), written))
+
+    assert max(out) <= MOST_STALL_MS, out
+    assert min(joined) <= MOST_STALL_MS, joined
 
 
 def test_keys_wait_under_the_sheet_while_a_join_is_written(house, written):
