@@ -1,4 +1,4 @@
-"""No word of the window is left untranslated: places, keys, menus and tooltips are walked."""
+"""No word is left untranslated: places, keys, menus, tooltips and papers are walked."""
 
 import json
 import os
@@ -24,15 +24,15 @@ def walked(tmp_path_factory):
     return json.loads(done.stdout)
 
 
-def test_every_place_and_its_keys_are_walked(walked):
-    assert [*walked["left"]] == [
-        where for name in (*PLACES, *ASIDE) for where in (name, f"{name}, keys")
-    ]
+def test_every_place_its_keys_and_the_papers_are_walked(walked):
+    places = [where for name in (*PLACES, *ASIDE) for where in (name, f"{name}, keys")]
+
+    assert [*walked["left"]] == [*places, "paper"]
     assert all(walked["translated"].values()), walked["translated"]
     assert sum(walked["translated"].values()) > 400
 
 
-def test_no_word_stands_untranslated_in_any_place(walked):
+def test_no_word_stands_untranslated_in_any_place_or_on_paper(walked):
     left = {where: texts for where, texts in walked["left"].items() if texts}
 
     assert not left, "give these to tr: " + json.dumps(left, ensure_ascii=False, indent=1)

@@ -12,6 +12,7 @@ import os
 import re
 import sys
 from collections.abc import Iterable, Iterator
+from dataclasses import replace
 from datetime import date
 from pathlib import Path
 from typing import Any
@@ -29,6 +30,9 @@ UNITS = "cm mm kg oz Celsius Fahrenheit MQTT CSV PDF"
 NAMES = "keeper Deutsch English"
 OF_QT = "Scroll"
 ALLOWED = {*KEYS.split(), *UNITS.split(), *NAMES.split(), *OF_QT.split()}
+
+WHOLE = ""
+"""Under this name a text is kept as a whole, since paper breaks it into lines."""
 
 _INNER = re.compile(r"⟦[^⟦⟧]*⟧")
 _CUT = re.compile(r"⟦.*$|^.*⟧", re.DOTALL)
@@ -97,10 +101,13 @@ class Walk:
                 known |= self.texts
                 translated[where] = sum("⟦" in text for text in fresh)
                 told[where] = [text for text in fresh if untranslated(text, data)]
-        whole = [_even(text) for text in self.texts if not untranslated(text, data)]
+        told["paper"] = self._on_paper(data)
+        seen = self.texts | {text for source, text in self.figures if source == WHOLE}
+        whole = [_even(text) for text in seen if not untranslated(text, data)]
         for where, texts in told.items():  # a sentence that runs on is painted line by line
             told[where] = [text for text in texts if not _is_part(text, whole)]
-        inside = sorted(": ".join(pair) for pair in self.figures if untranslated(pair[1], data))
+        filled = [pair for pair in self.figures if pair[0] != WHOLE]
+        inside = sorted(": ".join(pair) for pair in filled if untranslated(pair[1], data))
         return {"left": told, "inside": inside, "translated": translated}
 
     def _look(self, number: int, *, keys: bool) -> None:
@@ -113,6 +120,35 @@ class Walk:
         self.texts |= {*self._labels(), *self._told()}
         if keys:
             self.window.show_keys()
+
+    def _on_paper(self, data: list[str]) -> list[str]:
+        """What is untranslated on the sheets of a night, of an absence and of one animal."""
+        from keeper.actions import rounds
+        from keeper.actions.absence import away_typed
+        from keeper.actions.animal_page import page_of
+        from keeper.actions.animal_papers import buyers_card_of, vet_facts_of
+        from keeper.desktop.paper.flow import document_pages
+        from keeper.desktop.paper.holiday import holiday_sheets
+        from keeper.desktop.paper.page import write_pdf
+        from keeper.desktop.paper.printing import round_sheets, thaw_sheets
+        from keeper.reports.paper_parts import Picture
+        from keeper.reports.vet_summary import ROOMS, vet_summary
+
+        keeping, today = self.keeping, self.keeping.today
+        before = set(self.texts)
+        page = page_of(keeping, rounds.begin_night(keeping, today).tubs[0].animal.animal, today)
+        summary = vet_summary(vet_facts_of(keeping, page), ROOMS[-1])
+        parts = tuple(part for part in summary.parts if not isinstance(part, Picture))
+        sheets = [
+            thaw_sheets(keeping, today).pages,
+            round_sheets(keeping, rounds.open_night(keeping)).pages,
+            holiday_sheets(keeping, away_typed("9 days", today)).pages,
+            document_pages(buyers_card_of(keeping, page)),
+            document_pages(replace(summary, parts=parts)),
+        ]
+        for number, pages in enumerate(sheets):
+            write_pdf(keeping.book.path.with_name(f"{number}.pdf"), "", pages)
+        return sorted(text for text in self.texts - before if untranslated(text, data))
 
     def _settle(self) -> None:
         """What was asked for is read at once, so a few rounds of the loop paint what follows."""
@@ -144,6 +180,7 @@ class Walk:
     def _data(self) -> list[str]:
         book = self.keeping.book
         told = {str(book.path), book.station, *_texts_kept(book.connection)}
+        told |= {profile.scientific for profile in self.keeping.profiles.values()}
         return sorted(filter(None, told), key=len, reverse=True)
 
 
@@ -154,7 +191,8 @@ def _even(text: str) -> str:
 def _is_part(text: str, whole: Iterable[str]) -> bool:
     """Whether *text* is a line of several words out of a text that is translated as a whole."""
     part = _even(text)
-    return part.count(" ") > 0 and any(part in other and "⟦" in other for other in whole)
+    several = " " in part or part.endswith((".", ";", ","))
+    return several and any(part in other and "⟦" in other for other in whole)
 
 
 def _texts_kept(connection) -> Iterator[str]:
@@ -213,7 +251,9 @@ def _hear_figures() -> set[tuple[str, str]]:
 
     def tr(source: str, /, *, sense: str = "", **figures: object) -> str:
         heard.update((source, told) for told in figures.values() if isinstance(told, str))
-        return plain(source, sense=sense, **figures)
+        told = plain(source, sense=sense, **figures)
+        heard.add((WHOLE, told))
+        return told
 
     language.tr, words._Filler.format_field = tr, fill
     return heard
