@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from keeper.actions.due_board import DueRow
-from keeper.actions.racks import RackRow, RackTub, Room, names_of
+from keeper.actions.racks import RackTub, Room, names_of
 from keeper.actions.watch_board import tub_state
 from keeper.husbandry.animal import AnimalId, Sex
 from keeper.husbandry.events import HoldKind, ShedStage
@@ -101,9 +101,7 @@ Trends = Mapping[AnimalId, Shown]
 """What the weights of each animal say; read apart, since it takes its history."""
 
 
-def shown_in(
-    tub: RackTub, row: RackRow, room: Room, layer: Layer, trends: Trends | None = None
-) -> Shown:
+def shown_in(tub: RackTub, room: Room, layer: Layer, trends: Trends | None = None) -> Shown:
     """What *layer* says of a tub. trends are needed for the weights alone."""
     if layer is Layer.HEAT:
         return _heat(tub, room)
@@ -130,8 +128,7 @@ def layer_of(room: Room, layer: Layer, trends: Trends | None = None) -> LayerSho
         layer=layer,
         racks=tuple(
             tuple(
-                tuple(shown_in(tub, row, room, layer, trends) for tub in row.tubs)
-                for row in rack.rows
+                tuple(shown_in(tub, room, layer, trends) for tub in row.tubs) for row in rack.rows
             )
             for rack in room.racks
         ),
