@@ -55,7 +55,9 @@ from keeper.actions.absence import away_typed
 from keeper.actions.newcomers import hatched_typed
 from keeper.actions.settings import feed_nights_typed
 from keeper.actions.typed_entries import day_typed
+from keeper.actions.typed_care import Running, cleaning_typed, eggs_typed, medicine_typed
 from keeper.actions.typed_measures import measured_typed
+from keeper.husbandry.events import Clutch
 from keeper.actions.house_entries import EXTENTS
 from keeper.husbandry.when import at_instant
 now = at_instant(datetime(2026, 11, 25, 20, tzinfo=UTC))
@@ -76,7 +78,28 @@ def eggs(text):
     return breeding._eggs(text)
 def named(text):
     return breeding._named_parts(text)
+def course(text):
+    return medicine_typed(1, now, text, keeper="").event
+def hatched_eggs(text):
+    found = eggs_typed(1, now, text, laid=(laid,))
+    return found.event, found.also
+def cleaned(text):
+    return cleaning_typed(1, now, text).event
+laid = Clutch(animal=1, happened=now, good=8, code="26-9")
+vet = "Tarsin / 0,1 ml / oral / "
+running = (Running(medicine=course(vet + "14 days")),)
+def dose(text):
+    return medicine_typed(1, now, text, keeper="", running=running).event
 pairs = [
+    both(course, vet + "bis 12. Dez / alle 2 Tage / Charge 7",
+         vet + "until 12 Dec / every 2 days / lot 7"),
+    both(course, vet + "14 Tage / 2-mal am Tag", vet + "14 days / 2 times a day"),
+    both(course, vet + "14 t / jeden Tag / zweimal täglich",
+         vet + "14 d / every day / twice daily"),
+    both(dose, "gegeben von Ansa", "given by Ansa"),
+    both(dose, "versäumt, ausgespuckt", "missed, ausgespuckt"),
+    both(hatched_eggs, "6 geschlüpft, 1 verloren von 26-9", "6 hatched, 1 failed of 26-9"),
+    both(cleaned, "stellenweise, Napf", "spot, Napf"),
     both(nights, "di fr", "tue fri"), both(nights, "Mi und So", "wed and sun"),
     both(nights, "alle 4 Tage", "every 4 days"), both(nights, "jeden Tag", "every day"),
     both(nights, "alle 3 Abende ab 2026-11-20", "every 3 nights from 2026-11-20"),
