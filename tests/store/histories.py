@@ -1,5 +1,6 @@
 """Two stations that share a past and go on, each beside a model: the machine behind two tests."""
 
+import gc
 from pathlib import Path
 from typing import Any
 
@@ -165,6 +166,7 @@ class TwoStations(RuleBasedStateMachine):
             for station in self.stations:
                 station.book.close()
             self.folder.cleanup()
+            gc.collect()  # a thousand histories are one test, and nothing else collects in it
 
     def _both_end_alike(self) -> None:
         one, other = (station.book for station in self.stations)
