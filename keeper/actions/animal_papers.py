@@ -155,7 +155,7 @@ def _since(page: AnimalPage) -> date:
 def _company(page: AnimalPage) -> list[str]:
     """Who shared a tub with her within the days that matter."""
     near = [m for m in page.beside.mates if m.until is None or m.until >= _since(page)]
-    return [plain(f"{mate.name} from {day(mate.since)}") for mate in near]
+    return [plain(tr("{name} from {day}", name=m.name, day=day(m.since))) for m in near]
 
 
 def _arrivals(keeping: Keeping, page: AnimalPage) -> list[str]:

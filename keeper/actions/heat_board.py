@@ -17,6 +17,7 @@ from keeper.husbandry.reasons import Reason
 from keeper.husbandry.when import at_instant
 from keeper.language import tr
 from keeper.reports.figures import degrees, heat_unit
+from keeper.reports.words import token_words
 from keeper.reports.writing import in_use
 from keeper.rules.heat import HeatVerdict
 from keeper.rules.heat_limits import EggLimits
@@ -162,7 +163,13 @@ def write_heat(
         raise ValueError(_beyond(temp_c))
     happened = at_instant(keeping.now())
     event = Heat(place=place, happened=happened, zone=zone, temp_c=temp_c, read_with=read_with)
-    return note(keeping, "read heat", event, where=place, what=f"{zone.value} {_told(temp_c)}")
+    return note(
+        keeping,
+        "read heat",
+        event,
+        where=place,
+        what=f"{token_words('Zone', zone.value)} {_told(temp_c)}",
+    )
 
 
 def _range_right() -> str:

@@ -20,6 +20,7 @@ from keeper.husbandry.house import ReadingsTaken
 from keeper.husbandry.when import at_instant
 from keeper.language import tr
 from keeper.reports.figures import counted, day, number
+from keeper.reports.words import token_words
 from keeper.rules.sensors import FAILURE_VALUES_C
 from keeper.store import reading, readings
 from keeper.store.journal import batch
@@ -218,9 +219,8 @@ def place_probe(
     event = ProbePlaced(
         happened=at_instant(at), probe=probe.strip(), zone=zone, place=place.strip()
     )
-    return note(
-        keeping, PLACE_PROBE, event, where=place.strip(), what=f"{event.probe}, {zone.value}"
-    )
+    what = f"{event.probe}, {token_words('Zone', zone.value)}"
+    return note(keeping, PLACE_PROBE, event, where=place.strip(), what=what)
 
 
 def placed_probes(keeping: Keeping) -> Mapping[str, ProbePlaced]:

@@ -15,6 +15,7 @@ from keeper.actions.noting import note
 from keeper.husbandry.events import Remark, RemarkKind
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.when import Happened
+from keeper.language import tr
 from keeper.store.durable import make_private_folder, sha256_of, sync
 
 VERB = "photo"
@@ -44,7 +45,7 @@ def keep_photo(
         animal=row.animal, happened=happened, kind=RemarkKind.PHOTO, text=told, note=digest
     )
     where = " ".join(part for part in (row.place, row.called) if part)
-    return note(keeping, VERB, remark, where=where, what=f"photo: {told}")
+    return note(keeping, VERB, remark, where=where, what=tr("photo: {words}", words=told))
 
 
 def put_photo(keeping: Keeping, digest: str, picture: bytes) -> None:

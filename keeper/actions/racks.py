@@ -12,6 +12,7 @@ from keeper.actions.rack_heat import PlaceHeat, heat_at
 from keeper.husbandry.animal import Stage
 from keeper.husbandry.place import Place, place_of
 from keeper.husbandry.profile import SpeciesProfile
+from keeper.language import tr
 from keeper.rules.stages import stage_of
 from keeper.store import reading
 
@@ -226,7 +227,7 @@ def _elsewhere(rows: Sequence[DueRow]) -> Rack:
     places: dict[str, list[DueRow]] = defaultdict(list)
     for row in rows:
         written = row.animal.place
-        places[written or f"no place, {row.animal.code}"].append(row)
+        places[written or tr("no place, {code}", code=row.animal.code)].append(row)
     tubs = [
         RackTub(number=number, name=name, living=tuple(living))
         for number, (name, living) in enumerate(places.items(), start=1)

@@ -54,7 +54,8 @@ def receive(
         animals = [writer.new_animal() for _ in newcomers]
         for animal, newcomer in zip(animals, newcomers, strict=True):
             writer.add(*_told_of(animal, newcomer))
-    told = f"{len(animals)} animals" if len(animals) != 1 else newcomers[0].code
+    many = tr("{count} animals", count=len(animals))
+    told = many if len(animals) != 1 else newcomers[0].code
     return Written(batch=writer.id, at=at, verb=verb, what=what or told), animals
 
 

@@ -13,6 +13,7 @@ from keeper.actions.unwritten import of_one_nights
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import Offer, PlanLine, Result, RoundClosed, ShedSign
 from keeper.husbandry.now import AnimalNow
+from keeper.language import tr
 from keeper.rules.feeding import DueState
 from keeper.rules.holds import excused, half_counted, holds_on
 from keeper.rules.refusals import prey_changes
@@ -204,4 +205,4 @@ def _excused(
 
 def _row_name(place: str | None) -> str:
     names = names_of(place)
-    return names[1] if len(names) > 1 else names[0] if names else "no place"
+    return names[1] if len(names) > 1 else names[0] if names else tr("no place")

@@ -66,7 +66,12 @@ def say_live_is_lawful(keeping: Keeping, *, yes: bool) -> Written:
     """Write the keeper's word that live prey is lawful where they are, or that it is not."""
     told = "yes" if yes else "no"
     setting = Setting(happened=at_instant(keeping.now()), key=LIVE_LAWFUL, value=told)
-    return note(keeping, LAWFUL_VERB, setting, what=tr("live prey lawful: {told}", told=told))
+    return note(
+        keeping,
+        LAWFUL_VERB,
+        setting,
+        what=tr("live prey lawful: {told}", told=tr("yes") if yes else tr("no")),
+    )
 
 
 def asks_whether_lawful(keeping: Keeping, young: Starting) -> bool:

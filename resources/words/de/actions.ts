@@ -1067,6 +1067,10 @@
    <translation>Abende erklärt</translation>
   </message>
   <message>
+   <source>no</source>
+   <translation>nein</translation>
+  </message>
+  <message>
    <source>no longer: {entry}</source>
    <translation>gilt nicht mehr: {entry}</translation>
   </message>
@@ -1077,6 +1081,10 @@
   <message>
    <source>no place</source>
    <translation>ohne Platz</translation>
+  </message>
+  <message>
+   <source>no place, {code}</source>
+   <translation>ohne Platz, {code}</translation>
   </message>
   <message>
    <source>no tub yet</source>
@@ -1218,6 +1226,10 @@
   <message>
    <source>permits of the house</source>
    <translation>Genehmigungen des Halters</translation>
+  </message>
+  <message>
+   <source>photo: {words}</source>
+   <translation>Foto: {words}</translation>
   </message>
   <message>
    <source>pipped</source>
@@ -1774,6 +1786,10 @@
    <translation>x</translation>
   </message>
   <message>
+   <source>yes</source>
+   <translation>ja</translation>
+  </message>
+  <message>
    <source>{animals} animals, {entries} entries</source>
    <translation>{animals} Tiere, {entries} Einträge</translation>
   </message>
@@ -2021,6 +2037,10 @@
   <message>
    <source>{name} and {name_2} are both empty; nothing changes places.</source>
    <translation>{name} und {name_2} sind beide leer; nichts wechselt den Platz.</translation>
+  </message>
+  <message>
+   <source>{name} from {day}</source>
+   <translation>{name} ab {day}</translation>
   </message>
   <message>
    <source>{name} was taken in on {on} as {known}; nothing was added.</source>

@@ -2129,10 +2129,6 @@
    <translation>Abend vom</translation>
   </message>
   <message>
-   <source>no</source>
-   <translation>nein</translation>
-  </message>
-  <message>
    <source>no animal bears {typed}</source>
    <translation>kein Tier trägt {typed}</translation>
   </message>
@@ -2893,10 +2889,6 @@
   <message>
    <source>year first</source>
    <translation>Jahr zuerst</translation>
-  </message>
-  <message>
-   <source>yes</source>
-   <translation>ja</translation>
   </message>
   <message>
    <source>{age}   ← → moves a day</source>

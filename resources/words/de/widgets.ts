@@ -537,10 +537,6 @@
    <translation>Seiten</translation>
   </message>
   <message>
-   <source>photo: {words}</source>
-   <translation>Foto: {words}</translation>
-  </message>
-  <message>
    <source>place, animals</source>
    <translation>Platz, Tiere</translation>
   </message>
