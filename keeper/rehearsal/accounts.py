@@ -54,7 +54,7 @@ def _course(resident: Resident, back: int, happened: Happened) -> Iterator[About
             animal=animal,
             happened=happened,
             medicine=MEDICINE,
-            amount="amount as written by the vet",
+            amount="as written by the vet",
             route="by mouth",
             first_on=day,
             last_on=day + timedelta(days=MEDICINE_DAYS - 1),

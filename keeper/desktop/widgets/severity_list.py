@@ -45,7 +45,7 @@ from keeper.desktop.widgets.tile import FACES, TileState
 from keeper.language import tr
 
 FACE_ROLE = Qt.ItemDataRole.UserRole
-_MOST_REASON_LINES, _MOST_WITH_CAUTIONS = 2, 4
+_MOST_REASON_LINES, _MOST_WITH_CAUTIONS = 2, 5
 _KEPT_MOST = 500
 _ROWS_KEPT = 48
 
