@@ -132,7 +132,7 @@ def _whole(value: int) -> int:
 def _finite(value: float) -> float:
     if not math.isfinite(value):
         raise ValueError(f"a number is needed, got {value!r}")
-    return float(value)
+    return float(value) + 0.0  # SQLite keeps no minus before a nought
 
 
 def _scaled(factor: int, value: float) -> int:

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from keeper.husbandry.events import Measured, Remark, RemarkKind
+from keeper.husbandry.events import Measured, Override, Remark, RemarkKind
 from keeper.husbandry.when import on_day
 from keeper.store.checking import Concern, check
 from keeper.store.checksums import CELLS, HEAD, row_hash, unlike
@@ -158,3 +158,12 @@ def test_a_column_appended_later_changes_no_hash():
     assert row_hash("offer", (1, None, "x")) == row_hash("offer", (1, None, "x", None, None))
     assert row_hash("offer", (1, None, "x")) != row_hash("offer", (1, "x"))
     assert row_hash("offer", ("x, None",)) != row_hash("offer", ("x",))
+
+
+def test_a_minus_before_a_nought_is_not_kept_and_is_no_change_by_itself():
+    figure = Override(happened=on_day(DAY), species="house", key="rack", value=-0.0, reason="own")
+    with quick_folder() as folder:
+        with closing(create_book(Path(folder) / "shed.book", station="shed")) as book:
+            with batch(book, verb="set own figure", keeper="A", written=WRITTEN) as writer:
+                writer.add(figure)
+            assert check(book) == ()
