@@ -162,8 +162,10 @@ def test_a_column_appended_later_changes_no_hash():
 
 def test_a_minus_before_a_nought_is_not_kept_and_is_no_change_by_itself():
     figure = Override(happened=on_day(DAY), species="house", key="rack", value=-0.0, reason="own")
-    with quick_folder() as folder:
-        with closing(create_book(Path(folder) / "shed.book", station="shed")) as book:
-            with batch(book, verb="set own figure", keeper="A", written=WRITTEN) as writer:
-                writer.add(figure)
-            assert check(book) == ()
+    with (
+        quick_folder() as folder,
+        closing(create_book(Path(folder) / "shed.book", station="shed")) as book,
+    ):
+        with batch(book, verb="set own figure", keeper="A", written=WRITTEN) as writer:
+            writer.add(figure)
+        assert check(book) == ()
