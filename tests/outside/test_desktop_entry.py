@@ -49,7 +49,7 @@ def test_the_entry_starts_the_command_that_is_installed_under_an_icon_that_is_th
 
 
 def test_the_window_s_class_is_the_entry_s_so_that_a_dock_knows_them_as_one():
-    source = (ROOT / "keeper" / "app.py").read_text(encoding="utf-8")
+    source = (ROOT / "keeper" / "start.py").read_text(encoding="utf-8")
 
     assert f'setDesktopFileName("{ENTRY.stem}")' in source
     assert entry()["StartupWMClass"] == ENTRY.stem
