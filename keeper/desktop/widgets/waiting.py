@@ -39,7 +39,7 @@ class Waiting(QDialog):
         self._title.setText(title)
         self._far.setText(far)
         self.setWindowTitle(title)
-        self.setFixedWidth(round(self._look.u(150)))
+        self.setMinimumWidth(round(self._look.u(150)))
         self.adjustSize()
         self.move(self._window.geometry().center() - self.rect().center())
         self.show()
