@@ -2300,7 +2300,7 @@
   <message>
    <source>assumed</source>
    <comment>Evidence</comment>
-   <translation>angenommen</translation>
+   <translation>vermutet</translation>
   </message>
   <message>
    <source>bag opened</source>

@@ -1078,11 +1078,11 @@
   </message>
   <message>
    <source>The check pass looks only where prey was left in or taken was assumed: gone, or still there and removed. 0 closes the round without it.</source>
-   <translation>Der Kontrollgang sieht nur dort nach, wo Futter liegen blieb oder als gefressen angenommen wurde: weg, oder noch da und entfernt. 0 schließt die Runde ohne ihn ab.</translation>
+   <translation>Der Kontrollgang sieht nur dort nach, wo Futter liegen blieb oder nur vermutlich gefressen wurde: weg, oder noch da und entfernt. 0 schließt die Runde ohne ihn ab.</translation>
   </message>
   <message>
    <source>The check pass looks only where prey was left in or taken was assumed: gone, or still there and removed. 0 ends the look without it.</source>
-   <translation>Der Kontrollgang sieht nur dort nach, wo Futter liegen blieb oder als gefressen angenommen wurde: weg, oder noch da und entfernt. 0 beendet die Nachschau ohne ihn.</translation>
+   <translation>Der Kontrollgang sieht nur dort nach, wo Futter liegen blieb oder nur vermutlich gefressen wurde: weg, oder noch da und entfernt. 0 beendet die Nachschau ohne ihn.</translation>
   </message>
   <message>
    <source>The code of a sheet, a row such as B3, or a rack such as B</source>
@@ -1538,7 +1538,7 @@
   </message>
   <message>
    <source>assumed</source>
-   <translation>angenommen</translation>
+   <translation>vermutet</translation>
   </message>
   <message>
    <source>at its end</source>
@@ -2956,7 +2956,7 @@
   </message>
   <message>
    <source>{count} left in or assumed</source>
-   <translation>{count} liegen gelassen oder angenommen</translation>
+   <translation>{count} liegen gelassen oder vermutet</translation>
   </message>
   <message>
    <source>{count} more: {places}</source>

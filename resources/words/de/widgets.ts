@@ -608,7 +608,7 @@
   </message>
   <message>
    <source>taken as planned, assumed</source>
-   <translation>wie geplant gefressen, angenommen</translation>
+   <translation>wie geplant gefressen, vermutet</translation>
   </message>
   <message>
    <source>taken back</source>
