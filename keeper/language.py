@@ -22,6 +22,8 @@ def _as_written(source: str, sense: str) -> str:
 
 
 SOURCE = "en"
+VARIABLE = "KEEPER_LANGUAGE"
+"""What the environment calls the language; it goes before any choice."""
 
 _lookup: Lookup = _as_written
 _spoken = SOURCE

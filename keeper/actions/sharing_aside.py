@@ -13,7 +13,6 @@ from pathlib import Path
 from threading import Lock, Thread
 
 from keeper.actions.bundle_files import Bundled
-from keeper.actions.catalogues import VARIABLE
 from keeper.actions.joining import Joining
 from keeper.actions.joining_words import step_told
 from keeper.actions.keeping import Keeping, Written
@@ -33,7 +32,7 @@ from keeper.actions.sharing_messages import (
     written_line,
 )
 from keeper.husbandry.animal import AnimalId
-from keeper.language import spoken, tr
+from keeper.language import VARIABLE, spoken, tr
 from keeper.reports.writing import in_use
 from keeper.store.errors import BookError
 from keeper.store.journal import BatchId

@@ -8,7 +8,8 @@ import importlib
 import os
 import sys
 
-from keeper.actions.catalogues import VARIABLE, speak_as
+from keeper.actions.catalogues import speak_as
+from keeper.language import VARIABLE
 
 if __name__ == "__main__":
     speak_as(os.environ.get(VARIABLE, ""))

@@ -7,25 +7,25 @@ from __future__ import annotations
 
 import os
 from functools import cache
-from pathlib import Path
 
 from PySide6.QtCore import QCoreApplication, QLibraryInfo, QLocale, QTranslator
 
 from keeper import language
+from keeper.actions.changes import resource_path
 from keeper.desktop.remembered import wanted_language
-from keeper.language import SOURCE
+from keeper.language import SOURCE, VARIABLE
 
-VARIABLE = "KEEPER_LANGUAGE"
 MARKED = "marked"
 """No language: each translated text stands in brackets, so that what is not translated is seen."""
 
 _CONTEXT = "keeper"
-_HOME = Path(__file__).resolve().parents[1]
 
 
 def languages() -> tuple[str, ...]:
     """Codes (ISO 639-1) of the languages that there are words in, English first."""
-    found = sorted(path.stem.removeprefix("keeper_") for path in _folder().glob("keeper_*.qm"))
+    found = sorted(
+        path.stem.removeprefix("keeper_") for path in resource_path("words").glob("keeper_*.qm")
+    )
     return (SOURCE, *found)
 
 
@@ -71,7 +71,7 @@ def give_to_qt(app: QCoreApplication) -> None:
 
 def _lookup_of(code: str) -> language.Lookup:
     words = QTranslator()
-    if not words.load(f"keeper_{code}", str(_folder())):
+    if not words.load(f"keeper_{code}", str(resource_path("words"))):
         return lambda source, sense: source
 
     @cache
@@ -79,9 +79,3 @@ def _lookup_of(code: str) -> language.Lookup:
         return words.translate(_CONTEXT, source, sense) or source
 
     return lookup
-
-
-def _folder() -> Path:
-    """Where the compiled words are: inside the package once installed, beside it in a checkout."""
-    inside = _HOME / "resources" / "words"
-    return inside if inside.is_dir() else _HOME.parent / "resources" / "words"

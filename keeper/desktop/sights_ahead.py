@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from datetime import datetime, time, timedelta
 from time import monotonic
 
-from PySide6.QtCore import QSize, QSizeF
+from PySide6.QtCore import QPoint, QRect, QSize, QSizeF
 from PySide6.QtWidgets import QWidget
 
 from keeper.actions.keeping import Keeping
@@ -20,6 +20,7 @@ from keeper.desktop.places import Place, key_of
 from keeper.desktop.screens.quiet_view import QuietView
 from keeper.desktop.screens.round_stand import RoundStand
 from keeper.desktop.widgets.night_counts import NightCounts
+from keeper.language import tr
 
 DAYS = 7
 SECONDS_MOST = 2.0
@@ -75,7 +76,7 @@ class _SightPainter:
         self._middle = Middle(look, places)
         self._middle.stack.addWidget(self._page)
         self._middle.strip.show_place(0)
-        self._middle.resize(size)
+        self._middle.setGeometry(QRect(QPoint(), size))
         look.fit(QSizeF(size), self._middle.logicalDpiY())
         self._middle.setPalette(qt_palette(look.palette))
 
@@ -86,7 +87,7 @@ class _SightPainter:
 
 def _place(name: str) -> Place:
     """A place by its name and key alone, for the strip; nobody goes there."""
-    return Place(key=key_of(name), name=name, title=name, make=lambda look: QWidget())
+    return Place(key=key_of(name), name=name, title=tr(name), make=lambda look: QWidget())
 
 
 def _hours(now: datetime) -> Iterator[tuple[datetime, datetime]]:

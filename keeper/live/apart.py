@@ -18,11 +18,10 @@ from typing import IO
 
 import msgspec
 
-from keeper.actions.catalogues import VARIABLE
 from keeper.actions.live_choice import LiveChoice
 from keeper.actions.other_process import begun
 from keeper.actions.station import home_dir
-from keeper.language import spoken, tr
+from keeper.language import VARIABLE, spoken, tr
 from keeper.live.receiving import LiveState, Receiver
 
 LOG = "live.log"

@@ -8,7 +8,7 @@ from pathlib import Path
 from PySide6.QtCore import QElapsedTimer, Qt, QTimer
 
 MOST_STALL_MS = 50.0
-MOST_BESIDE_WORK_MS = 600.0
+MOST_BESIDE_WORK_MS = 250.0
 """Where other work has the machine too: still far below what a book read in this thread takes."""
 
 

@@ -9,7 +9,7 @@ import pytest
 from PySide6.QtCore import QRect, QSize, Qt
 from trouble_sample import a_room
 
-from keeper import app, start
+from keeper import app, language, start
 from keeper.actions.due_board import due_rows
 from keeper.actions.keeping import open_keeping
 from keeper.actions.rounds import begin_night, night_of
@@ -196,6 +196,14 @@ def test_the_hours_ahead_do_not_overlap_and_hold_this_one(keeping):
     assert len(spans) > 1
     assert spans[0][0] <= here < spans[0][1]
     assert all(one[1] <= next_[0] for one, next_ in pairwise(spans))
+
+
+def test_the_title_of_a_sight_is_in_the_language_of_the_words(keeping, monkeypatch):
+    monkeypatch.setattr(language, "_lookup", lambda source, sense: f"⟦{source}⟧")
+
+    sights = sights_ahead(keeping, ["Round"], Look(), QSize(800, 600))
+
+    assert {sight.title for sight in sights} == {"⟦Round⟧ · keeper"}
 
 
 def test_in_an_open_round_nothing_is_kept(keeping):
