@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from keeper.husbandry.care import Dose, DoseTold, Eggs, FaecalTest, Medicine, Permit
+from keeper.husbandry.care import Dose, DoseTold, Eggs, EggsPlaced, FaecalTest, Medicine, Permit
 from keeper.husbandry.house import HousePermit, MiteStep, PreyCounted
 from keeper.language import tr
 from keeper.reports.figures import counted, day, days
@@ -26,6 +26,8 @@ def care_words(event: Any) -> str:
             return tr("{kind} {number}, until {on}", **told)
         case Eggs():
             return _eggs(event)
+        case EggsPlaced():
+            return _placed(event)
         case MiteStep():
             return _mites(event)
         case HousePermit():
@@ -57,6 +59,15 @@ def _dose(event: Dose) -> str:
 
 def _eggs(event: Eggs) -> str:
     told = tr("{count} {fate}", sense="eggs", count=event.count, fate=word(event.fate))
+    return tr("{told} of {clutch}", told=told, clutch=event.clutch) if event.clutch else told
+
+
+def _placed(event: EggsPlaced) -> str:
+    told = tr("eggs taken out of the incubator")
+    if event.place and event.box:
+        told = tr("eggs in {place}, box {box}", place=event.place, box=event.box)
+    elif event.place:
+        told = tr("eggs in {place}", place=event.place)
     return tr("{told} of {clutch}", told=told, clutch=event.clutch) if event.clutch else told
 
 

@@ -53,6 +53,7 @@ KINDS: Mapping[str, Callable[[float], str]] = {
     "faecal_test": counted("faecal test", "faecal tests"),
     "permit": counted("permit", "permits"),
     "eggs": counted("word of eggs", "words of eggs"),
+    "eggs_placed": counted("clutch placed", "clutches placed"),
     "prey_counted": counted("bag counted", "bags counted"),
     "mite_step": counted("step against mites", "steps against mites"),
     "house_permit": counted("permit of the house", "permits of the house"),

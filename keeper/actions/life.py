@@ -9,7 +9,7 @@ from typing import TypeVar
 
 from keeper.actions.keeping import Keeping
 from keeper.husbandry.animal import AnimalId, Sex
-from keeper.husbandry.care import Dose, Eggs, FaecalTest, Medicine, Permit
+from keeper.husbandry.care import Dose, Eggs, EggsPlaced, FaecalTest, Medicine, Permit
 from keeper.husbandry.events import (
     AnimalEvent,
     Cleaned,
@@ -34,7 +34,15 @@ from keeper.store import reading
 
 E = TypeVar("E", bound=AnimalEvent)
 
-CARE: tuple[type[AnimalEvent], ...] = (Medicine, Dose, FaecalTest, Permit, Eggs, Cleaned)
+CARE: tuple[type[AnimalEvent], ...] = (
+    Medicine,
+    Dose,
+    FaecalTest,
+    Permit,
+    Eggs,
+    EggsPlaced,
+    Cleaned,
+)
 EATEN = frozenset({Result.TAKEN, Result.PART})
 
 

@@ -1,4 +1,4 @@
-"""Medicine as a vet wrote it, faecal tests, papers with an end, and what became of eggs."""
+"""Medicine as a vet wrote it, faecal tests, papers with an end, where eggs lie and what became."""
 
 from dataclasses import dataclass
 from datetime import date
@@ -96,4 +96,17 @@ class Eggs(AnimalEvent):
             raise impossible(EGGS, self.count)
 
 
-AboutCare = Medicine | Dose | FaecalTest | Permit | Eggs
+@dataclass(frozen=True, slots=True, kw_only=True)
+class EggsPlaced(AnimalEvent):
+    """From then on a clutch of this female lies in that incubator, in that box of it.
+
+    place: named as the probes there are placed; None when the eggs were taken out of it.
+    box: a word of the keeper's own. clutch: its code; None is her latest.
+    """
+
+    place: str | None
+    box: str | None = None
+    clutch: str | None = None
+
+
+AboutCare = Medicine | Dose | FaecalTest | Permit | Eggs | EggsPlaced

@@ -20,6 +20,7 @@ _ENGLISH: Mapping[str, Mapping[str, str]] = {
         "describe": "describe",
         "dose": "dose",
         "eggs": "eggs",
+        "eggs placed": "eggs placed",
         "end hold": "end hold",
         "exchange animals": "exchange animals",
         "exchange tubs": "exchange tubs",

@@ -49,6 +49,7 @@ TABLES: dict[type[Any], str] = {
     care.FaecalTest: "faecal_test",
     care.Permit: "permit",
     care.Eggs: "eggs",
+    care.EggsPlaced: "eggs_placed",
     events.Heat: "heat",
     events.ProbePlaced: "probe_placed",
     events.Setting: "setting",

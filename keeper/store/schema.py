@@ -65,6 +65,7 @@ ANIMAL_COLUMNS = {
     "faecal_test": "result TEXT NOT NULL",
     "permit": "kind TEXT NOT NULL, number TEXT NOT NULL, expires INTEGER NOT NULL",
     "eggs": "fate TEXT NOT NULL, count INTEGER NOT NULL CHECK (count > 0), clutch TEXT",
+    "eggs_placed": "place TEXT, box TEXT, clutch TEXT",
 }
 
 HOUSE_COLUMNS = {
