@@ -1,9 +1,9 @@
-"""Entries of care in a few words: medicine, doses, tests, permits, eggs, mites, bags counted."""
+"""Entries of care in a few words: medicine, doses, tests, permits, eggs, mites, bags, absences."""
 
 from typing import Any
 
 from keeper.husbandry.care import Dose, DoseTold, Eggs, EggsPlaced, FaecalTest, Medicine, Permit
-from keeper.husbandry.house import HousePermit, MiteStep, PreyCounted
+from keeper.husbandry.house import HousePermit, KeeperAway, MiteStep, PreyCounted
 from keeper.language import tr
 from keeper.reports.figures import counted, day, days
 from keeper.reports.prey_words import prey_words
@@ -37,7 +37,16 @@ def care_words(event: Any) -> str:
             left = _ITEMS(event.items)
             prey = prey_words(event.prey)
             return tr("bag {bag} of {prey}: {left}", bag=event.bag, prey=prey, left=left)
+        case KeeperAway():
+            return _away(event)
     return ""
+
+
+def _away(event: KeeperAway) -> str:
+    told = {"first": day(event.first_on), "last": day(event.last_on)}
+    if event.covered_by:
+        return tr("away {first} to {last}, covered by {who}", who=event.covered_by, **told)
+    return tr("away {first} to {last}", **told)
 
 
 def _medicine(event: Medicine) -> str:

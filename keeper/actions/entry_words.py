@@ -59,6 +59,7 @@ KINDS: Mapping[str, Callable[[float], str]] = {
     "house_permit": counted("permit of the house", "permits of the house"),
     "place_aside": counted("place put aside", "places put aside"),
     "readings_taken": counted("file of readings", "files of readings"),
+    "keeper_away": counted("absence", "absences"),
 }
 """A number of entries of each table."""
 

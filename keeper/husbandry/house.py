@@ -143,6 +143,28 @@ class ReadingsTaken:
     aside: int
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class KeeperAway:
+    """The keeper is away from the first to the last of these days, both included.
+
+    covered_by: who looks after the house, in the keeper's words. fed_on: the nights on which
+    they have agreed to feed, as ISO days parted by spaces; None: no feeding was agreed.
+    """
+
+    happened: Happened
+    first_on: date
+    last_on: date
+    covered_by: str | None = None
+    fed_on: str | None = None
+
+
 AboutRoom = (
-    DailyRound | BagOpened | PreyCounted | MiteStep | HousePermit | PlaceAside | ReadingsTaken
+    DailyRound
+    | BagOpened
+    | PreyCounted
+    | MiteStep
+    | HousePermit
+    | PlaceAside
+    | ReadingsTaken
+    | KeeperAway
 )

@@ -8,6 +8,7 @@ _ENGLISH: Mapping[str, Mapping[str, str]] = {
     "verb": {
         "all but": "all but",
         "answer night": "answer night",
+        "away": "away",
         "bag opened": "bag opened",
         "begin round": "begin round",
         "check": "check",

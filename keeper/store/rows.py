@@ -65,6 +65,7 @@ TABLES: dict[type[Any], str] = {
     house.HousePermit: "house_permit",
     house.PlaceAside: "place_aside",
     house.ReadingsTaken: "readings_taken",
+    house.KeeperAway: "keeper_away",
 }
 KINDS = {table: kind for kind, table in TABLES.items()}
 _MOST = 2**63 - 1

@@ -93,6 +93,8 @@ HOUSE_COLUMNS = {
     "readings_taken": """
         name TEXT NOT NULL, sha256 TEXT NOT NULL, read_as TEXT NOT NULL,
         readings INTEGER NOT NULL, aside INTEGER NOT NULL""",
+    "keeper_away": """
+        first_on INTEGER NOT NULL, last_on INTEGER NOT NULL, covered_by TEXT, fed_on TEXT""",
 }
 
 SPINE_TABLES = ("batch", "withdrawal", "animal", "round")
