@@ -100,6 +100,18 @@ def test_every_tub_is_a_sentence_with_place_name_state_and_figure():
     assert fronts[0].rows[1].tubs[0].words == "A2·1, Teasel, far behind 2.2"
 
 
+def test_what_is_drawn_as_before_is_the_same_object_and_what_differs_is_not():
+    before = fronts_of(a_room(a_heat()), layer_of(a_room(a_heat()), Layer.RATIO))
+    again = fronts_of(a_room(a_heat()), layer_of(a_room(a_heat()), Layer.RATIO), before)
+    warmer = a_room(a_heat(31.0, state="within"))
+    after = fronts_of(warmer, layer_of(warmer, Layer.RATIO), before)
+
+    assert all(new is old for new, old in zip(again, before, strict=True))
+    assert after[0] is not before[0]
+    assert after[0].rows[0] is before[0].rows[0]
+    assert after == fronts_of(warmer, layer_of(warmer, Layer.RATIO))
+
+
 def test_a_layer_without_a_reason_says_its_state_in_words():
     room = a_room()
     where = room.racks[0].rows[1]

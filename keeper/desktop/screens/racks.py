@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QApplication, QVBoxLayout, QWidget
 
 from keeper.actions.due_board import DueRow
 from keeper.actions.keeping import Keeping
-from keeper.actions.rack_layers import Layer, LayerShown
+from keeper.actions.rack_layers import Layer
 from keeper.actions.racks import RackTub, Room
 from keeper.actions.racks_desk import PlaceCause
 from keeper.actions.refusal_strip import Strip
@@ -35,6 +35,7 @@ from keeper.desktop.screens.racks_walk import (
     tub_counts,
     where_is,
 )
+from keeper.desktop.screens.racks_words import RoomShown
 from keeper.desktop.widgets.asking_line import AskingLine
 from keeper.desktop.widgets.drawn import announce
 from keeper.desktop.widgets.rack_paint import At
@@ -64,7 +65,7 @@ class RacksScreen(QWidget):
         workers = (reader or Background(), watcher or Background())
         self._reading = RacksReading(keeping, notices, *workers)
         self._layer = FIRST_LAYER
-        self._shown: tuple[Room, LayerShown] | None = None
+        self._shown: RoomShown | None = None
         self._causes: Mapping[str, PlaceCause] = {}
         self._animal: int | None = None  # that is chosen, where the tub is not empty
         self._stale = True
@@ -80,7 +81,7 @@ class RacksScreen(QWidget):
     @property
     def room(self) -> Room | None:
         """The room that is shown; None until it is read."""
-        return self._shown[0] if self._shown else None
+        return self._shown.room if self._shown else None
 
     def scanned(self, code: str) -> None:
         """Choose the tub of the animal, or the place, whose label was scanned."""
@@ -122,26 +123,26 @@ class RacksScreen(QWidget):
         if self.view.nights_shown:
             self._reading.strip(self._show_nights)
 
-    def _show(self, shown: tuple[Room, LayerShown]) -> None:
+    def _show(self, shown: RoomShown) -> None:
         """A room that was read; the animal that was chosen stays chosen, wherever it is now."""
         first = self._shown is None
         self._shown = shown
-        self.view.show_room(*shown)
+        self.view.show_room(shown)
         here = self.view.front.at
-        at = here if self._animal is None else where_is(shown[0], self._animal)
-        self._choose(at or first_tub(tub_counts(shown[0])), told=not first)
-        if shown[1].layer is not self._layer:  # asked for while this room was being read
-            self._ask_layer(shown[0])
+        at = here if self._animal is None else where_is(shown.room, self._animal)
+        self._choose(at or first_tub(tub_counts(shown.room)), told=not first)
+        if shown.layer.layer is not self._layer:  # asked for while this room was being read
+            self._ask_layer(shown.room)
         self._reading.causes(self._show_causes)
 
     def _ask_layer(self, room: Room) -> None:
-        self._reading.layer(room, self._layer, partial(self._show_layer, room))
+        self._reading.layer(room, self._layer, self._show_layer)
 
-    def _show_layer(self, room: Room, layer: LayerShown) -> None:
+    def _show_layer(self, shown: RoomShown) -> None:
         """Another layer, unless another room or yet another layer was asked for since."""
-        if room is self.room and layer.layer is self._layer:
-            self._shown = (room, layer)
-            self.view.show_room(room, layer)
+        if shown.room is self.room and shown.layer.layer is self._layer:
+            self._shown = shown
+            self.view.show_room(shown)
             self._choose(self.view.front.at)
 
     def _show_causes(self, causes: Mapping[str, PlaceCause]) -> None:
@@ -175,7 +176,7 @@ class RacksScreen(QWidget):
     def _show_tub(self) -> None:
         if self._shown is not None:
             at = self.view.front.at
-            self.view.show_tub(*self._shown, at, self._living(), self._causes)
+            self.view.show_tub(self._shown, at, self._living(), self._causes)
 
     def _step(self, step: Step) -> None:
         at = self.view.front.at
@@ -205,15 +206,15 @@ class RacksScreen(QWidget):
         if self._shown is None:
             return
         if self.view.nights_shown:
-            self.view.show_fronts(*self._shown)
-        self._ask_layer(self._shown[0])
+            self.view.show_fronts(self._shown)
+        self._ask_layer(self._shown.room)
 
     def _turn_over(self) -> None:
         """From the fronts to the nights, and back."""
         if self._shown is None:
             return
         if self.view.nights_shown:
-            self.view.show_fronts(*self._shown)
+            self.view.show_fronts(self._shown)
         else:
             self._reading.strip(self._show_nights)
 

@@ -6,13 +6,15 @@ from collections.abc import Callable, Mapping
 from typing import TypeVar
 
 from keeper.actions.keeping import Keeping
-from keeper.actions.rack_layers import Layer, LayerShown
+from keeper.actions.rack_layers import Layer
 from keeper.actions.racks import Room
 from keeper.actions.racks_desk import PlaceCause, RacksDesk
 from keeper.actions.refusal_strip import Strip
 from keeper.actions.troubles import REFUSALS
 from keeper.desktop.background import Worker
 from keeper.desktop.notices import Notices
+from keeper.desktop.screens.racks_words import RoomShown, fronts_of
+from keeper.desktop.widgets.rack_paint import FrontRack
 
 T = TypeVar("T")
 
@@ -29,25 +31,20 @@ class RacksReading:
         self._workers = (reader, watcher)
         self._desks = (RacksDesk(keeping), RacksDesk(keeping))
         self._turn = 0
+        self._fronts: tuple[FrontRack, ...] = ()  # as last read, for the thread of *reader* alone
 
     def begin(self) -> None:
         """The book has changed."""
         self._turn += 1
 
-    def room(self, layer: Layer, done: Callable[[tuple[Room, LayerShown]], object]) -> None:
+    def room(self, layer: Layer, done: Callable[[RoomShown], object]) -> None:
         """The room with one layer of it."""
         on, desk = self._keeping.today, self._desks[0]
+        self._run(self._workers[0], lambda: self._in_layer(desk.room(on), layer), done)
 
-        def job() -> tuple[Room, LayerShown]:
-            found = desk.room(on)
-            return found, desk.layer(found, layer)
-
-        self._run(self._workers[0], job, done)
-
-    def layer(self, room: Room, layer: Layer, done: Callable[[LayerShown], object]) -> None:
+    def layer(self, room: Room, layer: Layer, done: Callable[[RoomShown], object]) -> None:
         """Another layer of a room that was read."""
-        desk = self._desks[0]
-        self._run(self._workers[0], lambda: desk.layer(room, layer), done)
+        self._run(self._workers[0], lambda: self._in_layer(room, layer), done)
 
     def causes(self, done: Callable[[Mapping[str, PlaceCause]], object]) -> None:
         """What the watch says of places."""
@@ -63,6 +60,11 @@ class RacksReading:
         """Let go of the book in both threads; waits for a watch that is being read."""
         for worker, desk in zip(self._workers, self._desks, strict=True):
             worker.stop(desk.close)
+
+    def _in_layer(self, room: Room, layer: Layer) -> RoomShown:
+        told = self._desks[0].layer(room, layer)
+        self._fronts = fronts_of(room, told, self._fronts)
+        return RoomShown(room=room, layer=told, fronts=self._fronts)
 
     def _run(self, worker: Worker, job: Callable[[], T], done: Callable[[T], object]) -> None:
         turn = self._turn

@@ -7,14 +7,14 @@ from collections.abc import Mapping
 from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
 
 from keeper.actions.due_board import DueRow
-from keeper.actions.rack_layers import Layer, LayerShown
+from keeper.actions.rack_layers import Layer
 from keeper.actions.racks import Room
 from keeper.actions.racks_desk import PlaceCause
 from keeper.actions.refusal_strip import Strip
 from keeper.desktop.look import Look
 from keeper.desktop.screens.racks_strip import head_words, picture_of, strip_legend
 from keeper.desktop.screens.racks_words import (
-    fronts_of,
+    RoomShown,
     how_many,
     legend_of,
     lines_of,
@@ -67,20 +67,19 @@ class RacksView(QWidget):
         """Whether the refusal strip lies over the fronts."""
         return self._stack.currentWidget() is self.strip
 
-    def show_room(self, room: Room, shown: LayerShown) -> None:
+    def show_room(self, shown: RoomShown) -> None:
         """The fronts in one layer, its legend, and the head line."""
-        told = room_told(room, shown)
-        self.front.show_racks(fronts_of(room, shown), WIDEST[shown.layer], told)
+        layer = shown.layer.layer
+        self.front.show_racks(shown.fronts, WIDEST[layer], room_told(shown.room, layer))
         if not self.nights_shown:
-            self._show_layers(room, shown.layer)
-            self.legend.show_items(legend_of(shown))
+            self._show_layers(shown.room, layer)
+            self.legend.show_items(legend_of(shown.layer))
         if not self.front.every:
             self.lines.show_words(NO_TUB)
 
     def show_tub(
         self,
-        room: Room,
-        shown: LayerShown,
+        shown: RoomShown,
         at: At | None,
         chosen: DueRow | None,
         causes: Mapping[str, PlaceCause],
@@ -90,9 +89,10 @@ class RacksView(QWidget):
         if at is None:
             self.lines.show_words(NO_TUB if not self.front.every else NOTHING)
             return
+        room, layer = shown.room, shown.layer
         row = room.racks[at.rack].rows[at.row]
-        tub, told = row.tubs[at.tub], shown.racks[at.rack][at.row][at.tub]
-        face = FACES[shown.layer][told.state]
+        tub, told = row.tubs[at.tub], layer.racks[at.rack][at.row][at.tub]
+        face = FACES[layer.layer][told.state]
         self.lines.show_words(lines_of(room, row, tub, told, face, chosen, causes))
         self._mark(chosen)
 
@@ -105,10 +105,10 @@ class RacksView(QWidget):
         self.legend.show_items(strip_legend(strip))
         self._mark(chosen)
 
-    def show_fronts(self, room: Room, shown: LayerShown) -> None:
+    def show_fronts(self, shown: RoomShown) -> None:
         """Back from the nights to the fronts."""
         self._stack.setCurrentWidget(self.front)
-        self.show_room(room, shown)
+        self.show_room(shown)
 
     def _show_layers(self, room: Room, shown: Layer) -> None:
         keys = [

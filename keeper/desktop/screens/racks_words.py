@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from itertools import chain, repeat
 
 from keeper.actions.due_board import DueRow
 from keeper.actions.rack_heat import PlaceHeat
-from keeper.actions.rack_layers import LayerShown, Shown
+from keeper.actions.rack_layers import Layer, LayerShown, Shown
 from keeper.actions.racks import Rack, RackRow, RackTub, Room, names_of
 from keeper.actions.racks_desk import PlaceCause
 from keeper.desktop.widgets.rack_faces import FACES, RackFace
@@ -37,17 +39,40 @@ _ENGLISH_HER = {"whom": {Sex.FEMALE: "her", Sex.MALE: "him", Sex.UNKNOWN: "it"}}
 _HER = tr_table(_ENGLISH_HER)["whom"]
 
 
-def fronts_of(room: Room, shown: LayerShown) -> tuple[FrontRack, ...]:
-    """The racks as they are drawn in one layer."""
+@dataclass(frozen=True, slots=True, kw_only=True)
+class RoomShown:
+    """A room in one layer, and its racks as they are drawn."""
+
+    room: Room
+    layer: LayerShown
+    fronts: tuple[FrontRack, ...]
+
+
+def fronts_of(
+    room: Room, shown: LayerShown, before: Sequence[FrontRack] = ()
+) -> tuple[FrontRack, ...]:
+    """The racks as they are drawn in one layer.
+
+    A row or a rack that is as it was *before* is the same object, so that what is drawn of it
+    need not be looked at again.
+    """
     faces = FACES[shown.layer]
-    return tuple(
-        FrontRack(
-            letter=rack.letter,
-            about=about_rack(rack),
-            rows=tuple(_row(row, tubs, faces) for row, tubs in zip(rack.rows, told, strict=True)),
-        )
-        for rack, told in zip(room.racks, shown.racks, strict=True)
-    )
+    racks = zip(room.racks, shown.racks, strict=True)
+    olds = chain(before, repeat(None))
+    return tuple(_front(*each, faces, old) for each, old in zip(racks, olds, strict=False))
+
+
+def _front(
+    rack: Rack,
+    told: Sequence[Sequence[Shown]],
+    faces: Mapping[str, RackFace],
+    old: FrontRack | None,
+) -> FrontRack:
+    rows = (_row(row, tubs, faces) for row, tubs in zip(rack.rows, told, strict=True))
+    old_rows = chain(old.rows if old else (), repeat(None))
+    kept = (was if was == row else row for row, was in zip(rows, old_rows, strict=False))
+    front = FrontRack(letter=rack.letter, about=about_rack(rack), rows=tuple(kept))
+    return old if old == front else front
 
 
 def about_rack(rack: Rack) -> str:
@@ -69,10 +94,10 @@ def how_many(room: Room) -> str:
     return "   ".join(told.replace(GAP, " ") for told in counts)
 
 
-def room_told(room: Room, shown: LayerShown) -> str:
+def room_told(room: Room, layer: Layer) -> str:
     """What the picture shows, for a screen reader; the tubs are read one by one."""
     racks = ", ".join(_rows_of(rack) for rack in room.racks)
-    return tr("racks by {layer}: {racks}", layer=word(shown.layer), racks=racks)
+    return tr("racks by {layer}: {racks}", layer=word(layer), racks=racks)
 
 
 def _rows_of(rack: Rack) -> str:
