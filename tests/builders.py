@@ -24,6 +24,7 @@ from keeper.husbandry.events import (
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import (
     BreedingFigures,
+    ClutchFigures,
     FeedingFigures,
     HeatFigures,
     HoldFigures,
@@ -226,6 +227,25 @@ def incubator_figures(**changed: float) -> IncubatorFigures:
     return IncubatorFigures(**{name: figure(value) for name, value in (told | changed).items()})
 
 
+def clutch_figures(**changed: float) -> ClutchFigures:
+    told = {
+        "sire_months_most": 24,
+        "sire_days_least": 30,
+        "mature_days": 91,
+        "candle_days_least": 5,
+        "candle_days_most": 10,
+        "candle_again_days": 30,
+        "still_c": 13.2,
+        "out_hours_least": 12,
+        "out_hours_most": 48,
+        "young_shed_days_least": 5,
+        "young_shed_days_most": 10,
+        "first_offer_days_least": 2,
+        "first_offer_days_most": 5,
+    }
+    return ClutchFigures(**{name: figure(value) for name, value in (told | changed).items()})
+
+
 def weight_figures(**changed: Any) -> WeightFigures:
     told = {
         "loss_watch_percent": by_stage(5, 5, 5, 8),
@@ -349,6 +369,7 @@ def a_profile(**changed: Any) -> SpeciesProfile:
         "sheds": shed_figures(),
         "heat": heat_figures(),
         "incubator": incubator_figures(),
+        "clutch": clutch_figures(),
         "weights": weight_figures(),
         "refusals": refusal_figures(),
         "breeding": {Sex.FEMALE: breeding_figures(), Sex.MALE: breeding_figures(svl_cm=None)},

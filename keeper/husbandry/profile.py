@@ -129,6 +129,29 @@ class IncubatorFigures:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class ClutchFigures:
+    """A clutch from who may have sired it to the first meals of its young.
+
+    still_c: the temperature at which embryos stand still; above it development goes as fast as
+    the degrees above it are many.
+    """
+
+    sire_months_most: Sourced  # so long a female may keep sperm
+    sire_days_least: Sourced  # from meeting a male to laying, at the very least
+    mature_days: Sourced  # from that age on a male in her tub counts
+    candle_days_least: Sourced  # days after laying in which veins are first looked for
+    candle_days_most: Sourced
+    candle_again_days: Sourced
+    still_c: Sourced
+    out_hours_least: Sourced  # from the first slit to out
+    out_hours_most: Sourced
+    young_shed_days_least: Sourced  # from hatching to the first shed
+    young_shed_days_most: Sourced
+    first_offer_days_least: Sourced  # after that shed
+    first_offer_days_most: Sourced
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class WeightFigures:
     """Loss steps in per cent of the baseline, and what counts as underweight."""
 
@@ -197,6 +220,7 @@ class SpeciesProfile:
     sheds: ShedFigures
     heat: HeatFigures
     incubator: IncubatorFigures
+    clutch: ClutchFigures
     weights: WeightFigures
     refusals: RefusalFigures
     breeding: Mapping[Sex, BreedingFigures]

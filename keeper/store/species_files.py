@@ -11,6 +11,7 @@ from keeper.husbandry.animal import Sex, Stage
 from keeper.husbandry.events import HoldKind
 from keeper.husbandry.profile import (
     BreedingFigures,
+    ClutchFigures,
     FeedingFigures,
     HeatFigures,
     HoldFigures,
@@ -51,6 +52,7 @@ _SECTIONS: Mapping[str, Any] = {
     "sheds": ShedFigures,
     "heat": HeatFigures,
     "incubator": IncubatorFigures,
+    "clutch": ClutchFigures,
     "weights": WeightFigures,
     "refusals": RefusalFigures,
     "breeding": Mapping[Sex, BreedingFigures],
