@@ -10,6 +10,7 @@ from collections.abc import Mapping
 from keeper.reports import (
     body_sentences,
     care_sentences,
+    demand_sentences,
     food_sentences,
     house_sentences,
     joining_sentences,
@@ -24,6 +25,7 @@ SENTENCES: Mapping[str, Telling] = {
     **food_sentences.SENTENCES,
     **body_sentences.SENTENCES,
     **care_sentences.SENTENCES,
+    **demand_sentences.SENTENCES,
     **house_sentences.SENTENCES,
     **night_sentences.SENTENCES,
     **joining_sentences.SENTENCES,
