@@ -10,7 +10,7 @@ from keeper.husbandry.animal import Sex
 from keeper.husbandry.events import Clutch, Paired
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import SpeciesProfile
-from keeper.reports.words import species_words, token_words
+from keeper.reports.words import short_species_words, species_words
 from keeper.rules.breeding import Gate, State, female_gates, together
 from keeper.rules.sheds import ShedClock, shed_clock
 from keeper.rules.stages import stage_of
@@ -93,7 +93,7 @@ def _row(keeping: Keeping, animal: AnimalNow, on: date) -> FemaleRow:
     return FemaleRow(
         animal=animal,
         species=species_words(profile),
-        species_by_line=token_words("species beside a line", profile.english),
+        species_by_line=short_species_words(profile),
         empty_g=empty_g,
         gate_g=profile.breeding[Sex.FEMALE].weight_g.value,
         gates=gates,
