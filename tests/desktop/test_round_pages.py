@@ -79,6 +79,18 @@ def reasons(keeping):
     return [batch.reason for batch in reading.latest_batches(keeping.book, 1)]
 
 
+# --- a night on which nothing is due ---------------------------------------------------------
+
+
+def test_when_all_have_eaten_the_page_says_so_and_when_next_something_is_due(desk, keeping):
+    desk.press("Enter Enter Enter Enter")
+    desk.press("Enter")
+
+    said = plain(said_on(desk.page))
+    assert "Nothing is due on Wed 9 Dec" in said
+    assert "Next: Sat 19 Dec, 3 due. Last round, Wed 9 Dec: every tub" in said
+
+
 # --- all but ---------------------------------------------------------------------------------
 
 

@@ -44,14 +44,34 @@ def quiet_counts(
     for row in rows:
         by_rack.setdefault(_rack(row.animal.place), Counter())[row.plan.state.value] += 1
     total: Counter[str] = sum(by_rack.values(), Counter())
-    call = tr("Enter begins the round of {night}", night=night_words(night))
     return NightCounts(
-        call=call if rows else tr("No animal stands in a tub: take in your records first"),
+        call=_call(rows, night, total["due"]),
         columns=tuple(word_of("DueState", state) for state in STATES),
         rows=tuple(_counted(name, counts) for name, counts in by_rack.items()),
         total=_counted(tr("all"), total),
-        notes=(*(last_words(last) if last else ()), *missing_words(missing)),
+        notes=(
+            *(() if total["due"] else next_words(rows, night)),
+            *(last_words(last) if last else ()),
+            *missing_words(missing),
+        ),
     )
+
+
+def _call(rows: Sequence[DueRow], night: date, due: int) -> str:
+    if not rows:
+        return tr("No animal stands in a tub: take in your records first")
+    if not due:
+        return tr("Nothing is due on {night}", night=night_words(night))
+    return tr("Enter begins the round of {night}", night=night_words(night))
+
+
+def next_words(rows: Sequence[DueRow], night: date) -> tuple[str, ...]:
+    """The next night on which anything is due, by what is written so far, and how much."""
+    coming = Counter(row.plan.due_on for row in rows if row.plan.due_on and row.plan.due_on > night)
+    if not coming:
+        return ()
+    first = min(coming)
+    return (tr("Next: {night}, {count} due.", night=night_words(first), count=coming[first]),)
 
 
 def asked_of(

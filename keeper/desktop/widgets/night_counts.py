@@ -48,7 +48,8 @@ class CountsTable(Drawn):
         """Show *counts*."""
         self._counts = counts
         rows = (_said(row, counts.columns) for row in (counts.total, *counts.rows))
-        self.tell(". ".join((counts.call, *rows, *counts.notes)))
+        told = (counts.call, *rows, *counts.notes)
+        self.tell(". ".join(part.removesuffix(".") for part in told))
 
     def natural_size(self) -> tuple[float, float]:
         return self.look.u(160, 120), self.look.u(120, 90)

@@ -104,6 +104,10 @@
    <translation>Code {code} gehört zum Abend {night}, nicht zu {here}.</translation>
   </message>
   <message>
+   <source>Eggs lie in an incubator with a name: {right}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Give the line of the other tub, where something is written.</source>
    <translation>Die Zeile der anderen Box angeben, in der etwas eingetragen ist.</translation>
   </message>
@@ -312,6 +316,10 @@
    <translation>Die Gabe {name}, fällig am {day}, ist als gegeben eingetragen; keine zweite.</translation>
   </message>
   <message>
+   <source>The eggs cannot lie there before they were laid.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The file names its probes itself.</source>
    <translation>Die Datei nennt ihre Fühler selbst.</translation>
   </message>
@@ -389,6 +397,14 @@
    <translation>am tag|pro tag|täglich</translation>
   </message>
   <message>
+   <source>absence</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>absences</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>all</source>
    <comment>keyword</comment>
    <translation>alle</translation>
@@ -413,6 +429,14 @@
   <message>
    <source>as the vet wrote it: name / amount / route / until 12 Dec or 14 days / every 2 days or 2 times a day / lot 7; or given, missed or stopped</source>
    <translation>wie vom Tierarzt geschrieben: Name / Menge / Weg / bis 12. Dez oder 14 Tage / alle 2 Tage oder 2-mal am Tag / Charge 7; oder gegeben, versäumt oder abgesetzt</translation>
+  </message>
+  <message>
+   <source>away {first} to {last}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>away {first} to {last}, covered by {who}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>bag counted</source>
@@ -468,6 +492,11 @@
   <message>
    <source>bought, settling in</source>
    <translation>gekauft, wird eingewöhnt</translation>
+  </message>
+  <message>
+   <source>box</source>
+   <comment>keyword</comment>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>breathing</source>
@@ -531,12 +560,16 @@
    <translation>Gelege</translation>
   </message>
   <message>
-   <source>clutch {clutch}</source>
-   <translation>Gelege {clutch}</translation>
+   <source>clutch placed</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>clutches</source>
    <translation>Gelege</translation>
+  </message>
+  <message>
+   <source>clutches placed</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>code, kind, sex, hatched, tub, name: 26-101, corn snake, f, 3 Sep 2026, B4-2, Wren; ? where it is not known; bought if it came from outside</source>
@@ -626,6 +659,18 @@
    <source>eggs</source>
    <comment>keyword</comment>
    <translation>eier</translation>
+  </message>
+  <message>
+   <source>eggs in {place}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>eggs in {place}, box {box}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>eggs taken out of the incubator</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>empty tub</source>
@@ -801,14 +846,6 @@
    <translation>geschlüpft</translation>
   </message>
   <message>
-   <source>hatched {day}</source>
-   <translation>geschlüpft {day}</translation>
-  </message>
-  <message>
-   <source>hatched {first} to {last}</source>
-   <translation>geschlüpft {first} bis {last}</translation>
-  </message>
-  <message>
    <source>heat</source>
    <comment>typed</comment>
    <translation>Wärme</translation>
@@ -838,12 +875,21 @@
    <translation>Pausen</translation>
   </message>
   <message>
-   <source>how many and what: 8 pipped, 6 hatched, 1 failed, 1 died; a clutch after 'of'</source>
-   <translation>wie viele und was: 8 angeritzt, 6 geschlüpft, 1 verloren, 1 gestorben; ein Gelege nach „von“</translation>
+   <source>how many and what: 8 pipped, 6 hatched, 1 failed, 1 died; or where: in Incubator 1, box 3; a clutch after 'of'</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>how many, clutch, first tub, sire: 12, 26-9, A4-1, Bram</source>
    <translation>wie viele, Gelege, erste Box, Vater: 12, 26-9, A4-1, Bram</translation>
+  </message>
+  <message>
+   <source>in</source>
+   <comment>keyword</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>in Incubator 1, box 3; or out</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>in pieces</source>
@@ -1175,6 +1221,11 @@
    <translation>anderes</translation>
   </message>
   <message>
+   <source>out</source>
+   <comment>keyword</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>own figure</source>
    <translation>eigener Wert</translation>
   </message>
@@ -1403,10 +1454,6 @@
   <message>
    <source>sex</source>
    <translation>Geschlecht</translation>
-  </message>
-  <message>
-   <source>sex not known</source>
-   <translation>Geschlecht unbekannt</translation>
   </message>
   <message>
    <source>sexes</source>
@@ -1830,6 +1877,10 @@
    <translation>{clutch} hat noch {count} Buchstaben, nicht {count_2}; weniger Junge oder ein anderer Gelegecode ist richtig.</translation>
   </message>
   <message>
+   <source>{clutch} in box {box}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{clutch} was laid on {on} and cannot hatch on {hatched}; a later day, or another clutch, is right.</source>
    <translation>{clutch} wurde am {on} abgelegt und kann nicht am {hatched} schlüpfen; ein späterer Tag oder ein anderes Gelege ist richtig.</translation>
   </message>
@@ -1915,6 +1966,10 @@
    <translation>{day} liegt in der Zukunft; ein Eintrag ist vom {today} oder einem Tag davor.</translation>
   </message>
   <message>
+   <source>{day} is a day to come; the register is as at a day that was.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{day} is not a day to come; a line is put aside until a later day.</source>
    <translation>{day} liegt nicht in der Zukunft; eine Zeile wird bis zu einem späteren Tag beiseitegelegt.</translation>
   </message>
@@ -1937,6 +1992,10 @@
   <message>
    <source>{digits} holds a slip: its check digit does not fit.</source>
    <translation>{digits} enthält einen Tippfehler: die Prüfziffer passt nicht.</translation>
+  </message>
+  <message>
+   <source>{eggs}; no probe reads there yet</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{file} has no sound reading of a probe that was placed; nothing was added.</source>
@@ -2105,6 +2164,10 @@
   <message>
    <source>{path} is there already; a new file needs a name of its own.</source>
    <translation>{path} ist schon da; eine neue Datei braucht einen eigenen Namen.</translation>
+  </message>
+  <message>
+   <source>{place}, box {box}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{planned} as planned, {others} not</source>
@@ -2305,6 +2368,10 @@
   <message>
    <source>{typed!r} is no grade of prey here; {known} are.</source>
    <translation>{typed!r} ist hier keine Futtergröße; es gibt {known}.</translation>
+  </message>
+  <message>
+   <source>{typed!r} is no place for eggs; {right} are right.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{typed!r} is no rack; {known} or room are right.</source>

@@ -292,6 +292,10 @@
    <translation>Alter, in dem die Stufe endet, Tage seit dem Schlupf</translation>
   </message>
   <message>
+   <source>age from which a male in her tub counts, days</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>an entry or null</source>
    <translation>ein Eintrag oder null</translation>
   </message>
@@ -322,6 +326,10 @@
   <message>
    <source>counted refusals until the offer is changed</source>
    <translation>gezählte Verweigerungen, bis anders angeboten wird</translation>
+  </message>
+  <message>
+   <source>day on which eggs are candled again, after laying</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>days a feed may be given after it is due</source>
@@ -384,6 +392,14 @@
    <translation>Abweichung vom Erwarteten, die ohne Rückfrage gilt, Prozent</translation>
   </message>
   <message>
+   <source>earliest first offer, days after the first shed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>earliest usual first shed, days since hatching</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>empty weight</source>
    <translation>nüchternes Gewicht</translation>
   </message>
@@ -394,6 +410,10 @@
   <message>
    <source>energy of prey as fed, kcal per gram</source>
    <translation>Energie von Futtertieren, wie verfüttert, kcal je Gramm</translation>
+  </message>
+  <message>
+   <source>first day on which eggs are candled, after laying</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>heaviest of the grade, grams</source>
@@ -468,6 +488,14 @@
    <translation>größte übliche Mahlzeit, Prozent des nüchternen Gewichts</translation>
   </message>
   <message>
+   <source>last day of the first candling, after laying</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>latest first offer, days after the first shed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>latest usual first meal, days since hatching</source>
    <translation>späteste übliche erste Mahlzeit, Tage seit dem Schlupf</translation>
   </message>
@@ -478,6 +506,10 @@
   <message>
    <source>lightest of the grade, grams</source>
    <translation>leichtestes der Größe, Gramm</translation>
+  </message>
+  <message>
+   <source>longest time a female may keep sperm, months</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>longest usual opaque phase, days</source>
@@ -502,6 +534,10 @@
   <message>
    <source>longest usual time from laying to pipping, days</source>
    <translation>längste übliche Zeit von der Ablage bis zum Anritzen, Tage</translation>
+  </message>
+  <message>
+   <source>longest usual time from slit to out, hours</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>lowest body score for breeding, 1 to 5</source>
@@ -556,6 +592,10 @@
    <translation>kein Profil heißt {name!r}; es gibt {right}</translation>
   </message>
   <message>
+   <source>nothing: today</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>numbered from 0 to {last}</source>
    <translation>von 0 bis {last} nummeriert</translation>
   </message>
@@ -592,12 +632,20 @@
    <translation>kürzeste Kopf-Rumpf-Länge für die Zucht, cm</translation>
   </message>
   <message>
+   <source>shortest time from meeting a male to laying, days</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>shortest usual time between sheds, days</source>
    <translation>kürzeste übliche Zeit zwischen Häutungen, Tage</translation>
   </message>
   <message>
    <source>shortest usual time from laying to pipping, days</source>
    <translation>kürzeste übliche Zeit von der Ablage bis zum Anritzen, Tage</translation>
+  </message>
+  <message>
+   <source>shortest usual time from slit to out, hours</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>slug: must be the file's own name, {right!r}, is {slug!r}</source>
@@ -616,6 +664,10 @@
    <translation>Aufzeichnungen aus CSV-Dateien übernehmen, alle oder keine</translation>
   </message>
   <message>
+   <source>temperature at which embryos stand still, °C</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>temperature used to reckon energy, °C</source>
    <translation>Temperatur, mit der Energie berechnet wird, °C</translation>
   </message>
@@ -630,6 +682,10 @@
   <message>
    <source>the keys after its own</source>
    <translation>die Schlüssel nach seinem eigenen</translation>
+  </message>
+  <message>
+   <source>the stock register as at a day, as CSV</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>true or false</source>

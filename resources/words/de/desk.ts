@@ -44,10 +44,6 @@
    <translation>Verbindet mit {address}.</translation>
   </message>
   <message>
-   <source>Day</source>
-   <translation>Tag</translation>
-  </message>
-  <message>
    <source>Dim the red lamp</source>
    <translation>Rotlicht dimmen</translation>
   </message>

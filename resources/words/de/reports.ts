@@ -92,6 +92,10 @@
    <translation>Hausschlange</translation>
   </message>
   <message>
+   <source>After {days:days} it would be from kept sperm.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Age not known: anything between hatchling and adult of the species passes.</source>
    <translation>Alter unbekannt: alles zwischen Schlüpfling und ausgewachsenem Tier der Art geht durch.</translation>
   </message>
@@ -102,6 +106,10 @@
   <message>
    <source>All of them were offered from bag {bag}.</source>
    <translation>Alle bekamen ihr Angebot aus Beutel {bag}.</translation>
+  </message>
+  <message>
+   <source>All {failed:n} good eggs failed.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>All {steps:n} steps were tried.</source>
@@ -296,6 +304,30 @@
    <translation>Noch am selben Tag den Reptilientierarzt anrufen</translation>
   </message>
   <message>
+   <source>Candle again on day {day:n}, top side up.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Candle for veins on day {low:n} to {high:n}, top side up.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Cannot tell how long it lasts: this grade was never counted. S counts it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Cannot tell: no male was written with her in the {months:n} months before laying.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Cannot wait past {limit:day}: due on {night:night}, for whoever covers while the keeper is away {first:day} to {last:day}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Cannot wait past {limit:day}: due on {night:night}, for {who} to feed while the keeper is away {first:day} to {last:day}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Caution</source>
    <translation>Vorsicht</translation>
   </message>
@@ -368,6 +400,10 @@
    <translation>Zu lange klar</translation>
   </message>
   <message>
+   <source>Closed: everything is told of it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Clutch</source>
    <translation>Gelege</translation>
   </message>
@@ -403,6 +439,14 @@
    <translation>Kühle Seite</translation>
   </message>
   <message>
+   <source>Counted are animals that are here: not those on loan, missing, gone or dead. The sex is the one that was known then; entered means that it was here before its line.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Cut no egg open.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Cut no egg unless you have experience with it; ask a reptile vet.</source>
    <translation>Kein Ei ohne Erfahrung aufschneiden; einen Reptilientierarzt fragen.</translation>
   </message>
@@ -419,6 +463,10 @@
    <translation>Mutter × Vater</translation>
   </message>
   <message>
+   <source>Day</source>
+   <translation>Tag</translation>
+  </message>
+  <message>
    <source>Day {number:n} since {begun:day}, on {on:day}: a look without a mite is all clear.</source>
    <translation>Tag {number:n} seit {begun:day}, am {on:day}: eine Kontrolle ohne Milbe gibt Entwarnung.</translation>
   </message>
@@ -430,6 +478,10 @@
   <message>
    <source>Do not handle, move, bathe or help to shed; do not feed live prey; do not open an incubator or turn a thermostat; do not let anybody else in to the animals.</source>
    <translation>Nicht anfassen, umsetzen, baden oder beim Häuten helfen; kein Lebendfutter geben; keinen Inkubator öffnen, keinen Thermostat verstellen; niemanden sonst zu den Tieren lassen.</translation>
+  </message>
+  <message>
+   <source>Do not turn the eggs.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Dose due on {on:day}, {times:n} a day, {told:n} of them written: {medicine}, {amount}, {route}, as the vet wrote it; one at a time, never two at once.</source>
@@ -469,6 +521,10 @@
   <message>
    <source>Eggs found: do not turn or move them, leave the female in peace, and call the keeper at once.</source>
    <translation>Eier gefunden: nicht drehen oder bewegen, das Weibchen in Ruhe lassen und sofort den Halter anrufen.</translation>
+  </message>
+  <message>
+   <source>Eggs lie there: {clutches}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Eggs of {kinds:n} kinds may lie there, each with limits of its own; these are the widest.</source>
@@ -668,8 +724,8 @@
    <translation>Gefüttert von</translation>
   </message>
   <message>
-   <source>Fed early, on the last evening before leaving</source>
-   <translation>Früher gefüttert, am letzten Abend vor der Abreise</translation>
+   <source>Fed early, before leaving</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Fed meanwhile, by whoever stands in</source>
@@ -749,6 +805,14 @@
    <translation>Ein feuchtes Versteck geben und nach einem Tag wieder nachsehen.</translation>
   </message>
   <message>
+   <source>Goes over to {prey} on {on:day}, at about {weight_g:g}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Goes over to {prey} on {on:day}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Grade as last eaten: {prey}.</source>
    <translation>Größe wie zuletzt gefressen: {prey}.</translation>
   </message>
@@ -802,12 +866,20 @@
    <translation>Wärme wurde nicht gemessen; zuerst messen.</translation>
   </message>
   <message>
+   <source>Heat was read on {read:n} of {past:n} days, {mean_c:celsius} in the mean; growth is taken to go by the degrees above {still_c:celsius}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Held and not counted: {kinds}.</source>
    <translation>In Pause und nicht gezählt: {kinds}.</translation>
   </message>
   <message>
    <source>Held now: {kind}</source>
    <translation>Pause: {kind}</translation>
+  </message>
+  <message>
+   <source>Here by these lines</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Hold without end</source>
@@ -847,6 +919,10 @@
    <source>Humidity</source>
    <comment>Cause</comment>
    <translation>Feuchte</translation>
+  </message>
+  <message>
+   <source>In one tub from {first:day} to {last:day}, the last {days:days} before laying.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>In one tub with</source>
@@ -891,6 +967,10 @@
   <message>
    <source>Keep {her} tub apart.</source>
    <translation>Die Box getrennt halten.</translation>
+  </message>
+  <message>
+   <source>Keeper</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Keeper, and second keeper</source>
@@ -995,6 +1075,10 @@
    <translation>Lebendfutter: örtliches Recht prüfen.</translation>
   </message>
   <message>
+   <source>Lock seen on {on:day}, {days:days} before laying.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Look at both for sex, markings and marks on their papers before more is written.</source>
    <translation>Bei beiden Geschlecht, Zeichnung und Merkmale in den Papieren vergleichen, bevor mehr eingetragen wird.</translation>
   </message>
@@ -1014,6 +1098,10 @@
   <message>
    <source>Look for mites in every tub: day {number:n} since {begun:day}.</source>
    <translation>In jeder Box nach Milben sehen: Tag {number:n} seit {begun:day}.</translation>
+  </message>
+  <message>
+   <source>Look for the first slit; {still_in:n} good eggs are in.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Look into every tub: alive, water in the bowl, nothing hurt. Fresh water where it is low or fouled.</source>
@@ -1195,6 +1283,10 @@
    <translation>Keine Prognose: {target_g:g} ist mehr, als diese Art bekanntermaßen erreicht, etwa {most_g:g}.</translation>
   </message>
   <message>
+   <source>No good egg was laid.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No holds.</source>
    <translation>Keine Pausen.</translation>
   </message>
@@ -1225,6 +1317,10 @@
   <message>
    <source>No offer was written.</source>
    <translation>Es wurde kein Angebot eingetragen.</translation>
+  </message>
+  <message>
+   <source>No order falls due within {weeks:n} weeks.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>No prey is small enough: an item may weigh up to {most_g:g} (target {target:g}).</source>
@@ -1284,6 +1380,14 @@
    <translation>Niemand.</translation>
   </message>
   <message>
+   <source>None is left.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>None is planned in the next {weeks:n} weeks.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Not eaten for long</source>
    <comment>watch kind</comment>
    <translation>Lange nicht gefressen</translation>
@@ -1326,6 +1430,22 @@
    <source>Noted</source>
    <comment>Severity</comment>
    <translation>Notiert</translation>
+  </message>
+  <message>
+   <source>Nothing about the stock was written by that day.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Nothing is counted for {animals:animals} held with no end known.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Nothing is counted for {animals:animals} without a weight or a meal in the book.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Nothing is counted for {animals:animals}: when they are next fed cannot be told.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Nothing is counted for {count} animals that cannot be told.</source>
@@ -1395,8 +1515,16 @@
    <translation>Wahrscheinlichkeiten gelten für den Tag, an dem sie eingetragen wurden. Ein Gen, das ein Tier tragen kann, ist kein Versprechen: erst seine Jungen können es zeigen.</translation>
   </message>
   <message>
+   <source>Odds over the males that were written with her, never certain: one that nobody wrote down has none.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Offer {percent:percent} of a usual meal ({kind:HoldKind}).</source>
    <translation>{percent:percent} einer üblichen Mahlzeit anbieten ({kind:HoldKind}).</translation>
+  </message>
+  <message>
+   <source>Offered {days:days} early, on {night:night}: away {first:day} to {last:day}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Old bag of prey</source>
@@ -1451,13 +1579,33 @@
    <translation>Atmen mit offenem Maul oder Blasen, etwas hängt aus der Kloake, Pressen ohne Ei, Ablage begonnen und nicht beendet, eine Verbrennung, eine Blutung, eine Schlange, die schlaff ist oder auf dem Rücken liegt.</translation>
   </message>
   <message>
+   <source>Order by {on:night}: {lead_weeks:n} weeks until it comes and {spare_weeks:n} to spare.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Order now: less is left than is needed for the {lead_weeks:n} weeks until it comes and {spare_weeks:n} to spare.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Others still in the egg</source>
    <comment>watch kind</comment>
    <translation>Andere noch im Ei</translation>
   </message>
   <message>
+   <source>Out {low:n} to {high:n} hours after the slit is usual; {still_in:n} good eggs are still in.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Paired on {on:day}, {days:days} before laying.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Papers and their numbers</source>
    <translation>Papiere und ihre Nummern</translation>
+  </message>
+  <message>
+   <source>Past its window, which ended on {last:day}, with {still_in:n} good eggs in: check the heat it had, leave the eggs closed, and ask a reptile vet if in doubt.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Permit</source>
@@ -1475,6 +1623,10 @@
   <message>
    <source>Pick a small {prey}, about {grams:g}.</source>
    <translation>Möglichst klein wählen: {prey}, etwa {grams:g}.</translation>
+  </message>
+  <message>
+   <source>Pipping is usual from day {low:n} to day {high:n}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Possible swap</source>
@@ -1787,6 +1939,10 @@
    <translation>Steht in</translation>
   </message>
   <message>
+   <source>Stock register as at {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Stock unchanged: the same prey was thawed.</source>
    <translation>Vorrat unverändert: dasselbe Futter wurde aufgetaut.</translation>
   </message>
@@ -1806,6 +1962,10 @@
    <source>Straining</source>
    <comment>watch kind</comment>
    <translation>Pressen</translation>
+  </message>
+  <message>
+   <source>Straining without an egg, or laying begun and not finished: a reptile vet the same day.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Straining without an egg, or laying begun and not finished: ask a reptile vet the same day.</source>
@@ -1858,6 +2018,10 @@
    <translation>Die Kurve endet vor diesem Alter; ihr letzter Punkt wird gehalten.</translation>
   </message>
   <message>
+   <source>The eggs do not add up: put right what was written of them.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The file cannot be read ({why}); name an existing file.</source>
    <translation>Die Datei ist nicht lesbar ({why}); eine vorhandene Datei nennen.</translation>
   </message>
@@ -1884,6 +2048,10 @@
   <message>
    <source>The grade last eaten is not known, so the one that fits.</source>
    <translation>Die zuletzt gefressene Größe ist unbekannt, darum die passende.</translation>
+  </message>
+  <message>
+   <source>The keeper's own record: every change of the stock that is in the book, in the order in which it was written. What was put right, taken back or written late is a line of its own; no line is changed and none is left out. Which register has to be kept and shown is for local law to say: check it.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>The last change was on {last:day}; one change at a time, {days:days} apart.</source>
@@ -2032,8 +2200,28 @@
    <translation>Tierarzt</translation>
   </message>
   <message>
+   <source>Wait for the first slit.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Waited until {night:night}: away {first:day} to {last:day}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Waiting for the first shed.</source>
    <translation>Wartet auf die erste Häutung.</translation>
+  </message>
+  <message>
+   <source>Waits until {night:night}: away {first:day} to {last:day}; this meal may wait until {limit:day}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Was due while the keeper was away {first:day} to {last:day}, and nothing is written of it: ask whoever covered before it is fed again.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Was due while the keeper was away {first:day} to {last:day}, and nothing is written of it: ask {who} before it is fed again.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Wash hands after animals, water and prey: they can carry Salmonella. Keep small children and people with weak immunity away from them.</source>
@@ -2303,6 +2491,11 @@
    <translation>vermutet</translation>
   </message>
   <message>
+   <source>away</source>
+   <comment>verb</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>bag opened</source>
    <comment>verb</comment>
    <translation>Beutel geöffnet</translation>
@@ -2347,6 +2540,10 @@
   <message>
    <source>body score {score} of 5</source>
    <translation>Körperzustand {score} von 5</translation>
+  </message>
+  <message>
+   <source>born</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>breathing</source>
@@ -2436,6 +2633,14 @@
    <translation>Gelege</translation>
   </message>
   <message>
+   <source>clutch {clutch}</source>
+   <translation>Gelege {clutch}</translation>
+  </message>
+  <message>
+   <source>clutch {clutch} of {dam}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>comma</source>
    <comment>delimiter</comment>
    <translation>Komma</translation>
@@ -2510,6 +2715,10 @@
   </message>
   <message>
    <source>died</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>died</source>
    <comment>Status</comment>
    <translation>gestorben</translation>
   </message>
@@ -2558,6 +2767,11 @@
    <translation>die Eiablage</translation>
   </message>
   <message>
+   <source>eggs placed</source>
+   <comment>verb</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>empty</source>
    <comment>weight</comment>
    <translation>nüchtern</translation>
@@ -2571,6 +2785,10 @@
    <source>ended</source>
    <comment>MitesTold</comment>
    <translation>beendet</translation>
+  </message>
+  <message>
+   <source>entered</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>entries</source>
@@ -2681,6 +2899,10 @@
    <translation>Eintrag vergessen</translation>
   </message>
   <message>
+   <source>found</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>found uneaten</source>
    <comment>Correction</comment>
    <translation>doch nicht gefressen</translation>
@@ -2694,6 +2916,10 @@
    <source>given</source>
    <comment>DoseTold</comment>
    <translation>gegeben</translation>
+  </message>
+  <message>
+   <source>given a number</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>gone at check</source>
@@ -2743,6 +2969,14 @@
    <translation>geschlüpft</translation>
   </message>
   <message>
+   <source>hatched {day}</source>
+   <translation>geschlüpft {day}</translation>
+  </message>
+  <message>
+   <source>hatched {first} to {last}</source>
+   <translation>geschlüpft {first} bis {last}</translation>
+  </message>
+  <message>
    <source>hatchling</source>
    <comment>Stage</comment>
    <translation>Schlüpfling</translation>
@@ -2771,6 +3005,14 @@
    <source>her</source>
    <comment>her</comment>
    <translation>ihr</translation>
+  </message>
+  <message>
+   <source>here</source>
+   <translation>hier</translation>
+  </message>
+  <message>
+   <source>here then</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>his</source>
@@ -2845,6 +3087,14 @@
    <source>in season</source>
    <comment>HoldKind</comment>
    <translation>Paarungszeit</translation>
+  </message>
+  <message>
+   <source>in, from outside</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>in, returned</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>incubator</source>
@@ -2965,6 +3215,14 @@
    <translation>Zeile</translation>
   </message>
   <message>
+   <source>line {number} no longer stands</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>line {number} stands again</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>lines</source>
    <translation>Zeilen</translation>
   </message>
@@ -3065,6 +3323,10 @@
   </message>
   <message>
    <source>missing</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>missing</source>
    <comment>Status</comment>
    <translation>vermisst</translation>
   </message>
@@ -3153,6 +3415,11 @@
    <translation>kein Wert</translation>
   </message>
   <message>
+   <source>no.</source>
+   <comment>of a line</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>nobody is written</source>
    <translation>niemand eingetragen</translation>
   </message>
@@ -3226,6 +3493,10 @@
    <translation>jetzt</translation>
   </message>
   <message>
+   <source>number put right</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>of these apart</source>
    <translation>davon getrennt</translation>
   </message>
@@ -3283,6 +3554,14 @@
    <translation>anderes</translation>
   </message>
   <message>
+   <source>out</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>out, on loan</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>own {share}, {animals}</source>
    <translation>eigene {share}, {animals}</translation>
   </message>
@@ -3310,6 +3589,10 @@
    <source>permit</source>
    <comment>verb</comment>
    <translation>Genehmigung</translation>
+  </message>
+  <message>
+   <source>permit written</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>photo</source>
@@ -3591,6 +3874,10 @@
    <translation>Geschlecht ?</translation>
   </message>
   <message>
+   <source>sex not known</source>
+   <translation>Geschlecht unbekannt</translation>
+  </message>
+  <message>
    <source>she</source>
    <comment>she</comment>
    <translation>sie</translation>
@@ -3673,8 +3960,20 @@
    <translation>etwas gefunden</translation>
   </message>
   <message>
+   <source>source, with whom, papers, reason</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>spare</source>
    <translation>Reserve</translation>
+  </message>
+  <message>
+   <source>species</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>species put right</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>spot cleaned</source>
@@ -3944,6 +4243,10 @@
    <translation>Hakennasennatter</translation>
   </message>
   <message>
+   <source>what happened</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>where</source>
    <translation>wo</translation>
   </message>
@@ -4000,6 +4303,10 @@
    <translation>Jahre</translation>
   </message>
   <message>
+   <source>young without a number</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>z {z:z} for {a_sex} of {her} age: {weight_g:g} against a median of {median_g:g} ({centile:centile}, {basis:basis}; look at z {limit_z:z}).</source>
    <translation>z {z:z} für {a_sex} dieses Alters: {weight_g:g} gegen einen Median von {median_g:g} ({centile:centile}, {basis:basis}; ansehen ab z {limit_z:z}).</translation>
   </message>
@@ -4010,6 +4317,10 @@
   <message>
    <source>z, centile</source>
    <translation>z, Perzentil</translation>
+  </message>
+  <message>
+   <source>{a_week:tenth} a week over the next {weeks:n} weeks for {animals:animals}: {planned:tenth} planned and {spare:tenth} to spare, less {passed:tenth} likely refused and passed on.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{about}, two results on one night: {told}</source>
@@ -4034,6 +4345,14 @@
   <message>
    <source>{animals:animals} of both sexes share this tub, older than {months:n} months.</source>
    <translation>{animals:animals} beider Geschlechter teilen diese Box, älter als {months:n} Monate.</translation>
+  </message>
+  <message>
+   <source>{animals:animals} without a hatch day: taken to stay at the last weight.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{animals:animals} without a weight: taken to stay at this grade.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{animal}: when {target_g:g} will be reached cannot be told.</source>
@@ -4084,8 +4403,20 @@
    <translation>{count:n} Messwerte weichen von denen hier ab, zuerst Fühler {probe} am {on:day}; es kommt kein Messwert mit.</translation>
   </message>
   <message>
+   <source>{count:n} young have not shed yet; the first shed is usual {low:n} to {high:n} days after hatching.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{count:n} young have shed and not eaten yet; a first offer is usual {low:n} to {high:n} days after that shed.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{count:n} young that hatched by {since:day} have no page in the book yet.</source>
    <translation>{count:n} Junge, geschlüpft bis {since:day}, haben noch keine Seite im Buch.</translation>
+  </message>
+  <message>
+   <source>{count:n} young to be written in, each in a tub of its own.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{count:n} × {prey} ≈ {grams:g}</source>
@@ -4134,6 +4465,14 @@
   <message>
    <source>{days} d</source>
    <translation>{days} T</translation>
+  </message>
+  <message>
+   <source>{day} is not over: lines of that day may follow.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{day}, written {written}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{day}, {age} old</source>
@@ -4201,8 +4540,16 @@
    <translation>{kind} warme Seite {hot}, Nacht {night}</translation>
   </message>
   <message>
+   <source>{left:n} left, enough for more than {weeks:n} weeks.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{left:n} left, enough for {weeks:tenth} weeks: {a_week:tenth} of {prey} a week are planned. Order below {point:n}: {lead_weeks:n} weeks until it comes and as many to spare.</source>
    <translation>{left:n} übrig, genug für {weeks:tenth} Wochen: {a_week:tenth} von {prey} je Woche sind geplant. Unter {point:n} bestellen: {lead_weeks:n} Wochen bis zur Lieferung und ebenso viele als Reserve.</translation>
+  </message>
+  <message>
+   <source>{left:n} left, enough until {on:day}, for {weeks:tenth} weeks.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{left_out:entries} left out: neither taken nor refused. --whole FOLDER writes them too.</source>

@@ -397,6 +397,10 @@
    <translation>Wärme</translation>
   </message>
   <message>
+   <source>Her eggs: where they lie, what became of them</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Her last weights</source>
    <translation>Letzte Gewichte</translation>
   </message>
@@ -649,6 +653,10 @@
    <translation>Nächstes Angebot, {night}</translation>
   </message>
   <message>
+   <source>Next: {night}, {count} due.</source>
+   <translation>Als Nächstes: {night}, {count} fällig.</translation>
+  </message>
+  <message>
    <source>Night that is over</source>
    <translation>Vergangener Abend</translation>
   </message>
@@ -791,6 +799,10 @@
   <message>
    <source>Noted {day}: “{text}”.</source>
    <translation>Notiert {day}: „{text}“.</translation>
+  </message>
+  <message>
+   <source>Nothing is due on {night}</source>
+   <translation>Am {night} ist nichts fällig</translation>
   </message>
   <message>
    <source>Nothing is written of {night}; 1, 2 or 3 says why.</source>
@@ -1033,12 +1045,20 @@
    <translation>Mit dem Buch stimmt etwas nicht: {flaw}</translation>
   </message>
   <message>
+   <source>Stock register</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Stock register as at (24 Nov 2026; nothing for today)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Summary for a vet</source>
    <translation>Blatt für den Tierarzt</translation>
   </message>
   <message>
-   <source>T take the line back   R write it again   O one animal   I take in files   N feed nights   F own figures   B back up   C check   M mend a copy   E write everything out   J join another book</source>
-   <translation>T zurücknehmen   R wiederherstellen   O ein Tier   I Dateien aufnehmen   N Futterabende   F eigene Werte   B sichern   C prüfen   M reparieren   E ausschreiben   J anderes Buch übernehmen</translation>
+   <source>T take the line back   R write it again   O one animal   I take in files   N feed nights   F own figures   B back up   C check   M mend a copy   E write everything out   J join another book   Ctrl+P stock register</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>TLS; the broker's certificate is vouched for by {by}</source>
@@ -1367,10 +1387,6 @@
   <message>
    <source>Weights of the clutch or line</source>
    <translation>Gewichte des Geleges oder der Linie</translation>
-  </message>
-  <message>
-   <source>What became of her eggs</source>
-   <translation>Was aus den Eiern wurde</translation>
   </message>
   <message>
    <source>What is new</source>
@@ -2585,6 +2601,10 @@
   <message>
    <source>steps</source>
    <translation>Schritte</translation>
+  </message>
+  <message>
+   <source>stock register as at a day</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>subadults</source>

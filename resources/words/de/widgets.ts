@@ -284,10 +284,6 @@
    <translation>Pause, entschuldigt</translation>
   </message>
   <message>
-   <source>here</source>
-   <translation>hier</translation>
-  </message>
-  <message>
    <source>holding or gaining</source>
    <translation>hält oder nimmt zu</translation>
   </message>
