@@ -1,15 +1,19 @@
-"""An absence as it is typed, and the nights that lie before, in and after it."""
+"""An absence as it is typed, and how it is kept in the book."""
 
 import re
-from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import replace
 from datetime import date, timedelta
 
-from keeper.actions.due_board import feed_nights_around
-from keeper.actions.keeping import Keeping
+from keeper.actions.absences import absence_of, coming_absences
+from keeper.actions.care_words import care_words
+from keeper.actions.keeping import Keeping, Written
 from keeper.actions.typed_entries import day_typed
 from keeper.actions.typed_names import either, keyword
+from keeper.husbandry.house import KeeperAway
+from keeper.husbandry.when import at_instant
 from keeper.language import tr
+from keeper.rules.absence import Absence as Absence
+from keeper.store.journal import batch
 
 MOST_DAYS = 42
 """A longer absence is refused: feed nights are known for 90 days, and a plan so far ahead says
@@ -30,43 +34,64 @@ _NEAR = {
 }
 
 
-@dataclass(frozen=True, slots=True)
-class Absence:
-    """Days on which the keeper is away, the first and the last of them included."""
-
-    first: date
-    last: date
-
-    @property
-    def days(self) -> int:
-        return (self.last - self.first).days + 1
-
-
-@dataclass(frozen=True, slots=True)
-class NightsAround:
-    """Feed nights until the keeper leaves and while away; the last evening before, the first after.
-
-    The evenings need be no feed nights: what is fed outside the rhythm is fed by the keeper.
-    leaving: None where the keeper leaves today.
-    """
-
-    before: Sequence[date]
-    leaving: date | None
-    away: Sequence[date]
-    back: date
-
-
 def away_typed(text: str, today: date) -> Absence:
     """The absence that *text* gives: two days, a day and how many days, or days from tomorrow.
+
+    Who covers may follow after a comma.
 
     >>> away_typed("5 Dec to 14 Dec", date(2026, 11, 25)).days
     10
     >>> away_typed("9 days", date(2026, 11, 25)).first.isoformat()
     '2026-11-26'
+    >>> away_typed("9 days, Wren", date(2026, 11, 25)).who
+    'Wren'
 
     Raises:
         ValueError: it cannot be read, lies in the past, ends before it begins or is too long.
     """
+    span, comma, who = text.strip().rpartition(",")
+    if comma and _is_name(who):
+        return replace(_span(span, today), who=" ".join(who.split()))
+    return _span(text, today)
+
+
+def keep_absence(keeping: Keeping, absence: Absence) -> Written | None:
+    """Write *absence*, with its nights, into the book; None: it stands there as it is.
+
+    One that overlaps it, and is not over, is withdrawn with it: its days were changed.
+    """
+    told = KeeperAway(
+        happened=at_instant(keeping.now()),
+        first_on=absence.first,
+        last_on=absence.last,
+        covered_by=absence.who or None,
+        fed_on=" ".join(night.isoformat() for night in absence.nights) or None,
+    )
+    before = [
+        entry
+        for entry in coming_absences(keeping, keeping.today)
+        if entry.event.first_on <= absence.last and absence.first <= entry.event.last_on
+    ]
+    if [absence_of(entry.event) for entry in before] == [absence]:
+        return None
+    at = keeping.now()
+    reason = "other days" if before else None
+    with batch(
+        keeping.book, verb="away", keeper=keeping.keeper, written=at, reason=reason
+    ) as writer:
+        for entry in before:
+            writer.withdraw(entry.key)
+        writer.add(told)
+    return Written(batch=writer.id, at=at, verb="away", what=care_words(told))
+
+
+def _is_name(text: str) -> bool:
+    """Whether what follows a comma is who covers: no figure, and no word for a day."""
+    plain = text.strip().casefold()
+    return bool(plain) and plain not in _NEAR and not any(sign.isdigit() for sign in plain)
+
+
+def _span(text: str, today: date) -> Absence:
     parts = _BETWEEN.split(text.strip())
     if len(parts) == 1 and _DAYS.fullmatch(parts[0].casefold()):
         parts = ["tomorrow", parts[0]]
@@ -82,22 +107,6 @@ def away_typed(text: str, today: date) -> Absence:
     counted = _DAYS.fullmatch(parts[1].casefold())
     last = first + timedelta(days=int(counted[1]) - 1) if counted else _day(parts[1], first)
     return _possible(Absence(first, last), today)
-
-
-def nights_around(keeping: Keeping, absence: Absence) -> NightsAround:
-    """The feed nights of the house about *absence*; every night where none are set."""
-    today = keeping.today
-    nights = [n for n in feed_nights_around(keeping, today) if n >= today]
-    if not nights:
-        ahead = (absence.last - today).days + 1
-        nights = [today + timedelta(days=n) for n in range(ahead)]
-    leaving = absence.first - timedelta(days=1)
-    return NightsAround(
-        before=[n for n in nights if n < absence.first],
-        leaving=leaving if leaving >= today else None,
-        away=[n for n in nights if absence.first <= n <= absence.last],
-        back=absence.last + timedelta(days=1),
-    )
 
 
 def _day(text: str, since: date) -> date:

@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import date, timedelta
 
-from keeper.actions.due_board import empty_now_g, feed_nights_around
+from keeper.actions.due_board import bending_on, empty_now_g
 from keeper.actions.holds_ever import holds_ever
 from keeper.actions.keeping import Keeping, animals_on
 from keeper.actions.learned import eaten_through
@@ -20,6 +20,7 @@ from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import BreedingFigures, LmsCurve, SpeciesProfile
 from keeper.language import tr
 from keeper.reports.growth_words import basis_words
+from keeper.rules.absence import bent
 from keeper.rules.feeding import DueState, Plan, plan
 from keeper.rules.growth.expectation import Expectation, Standing, expectation, standing
 from keeper.rules.sheds import ShedClock, shed_clock
@@ -275,7 +276,7 @@ def _next_offer(
 ) -> Plan:
     """The board's plan for tonight, or where nothing is due the one of the night it is."""
     profile = keeping.profile(row)
-    nights = feed_nights_around(keeping, on)
+    bending = bending_on(keeping, on)
     holds = open_holds(keeping, on).holds.get(row.animal, [])
     past = holds_ever(keeping, [row.animal], on)[row.animal]
     learned = eaten_through(keeping, on).get(row.animal, frozenset())
@@ -284,7 +285,7 @@ def _next_offer(
         return plan(
             row,
             profile,
-            nights,
+            bending.nights,
             day,
             holds,
             life.offers[-6:],
@@ -293,6 +294,7 @@ def _next_offer(
             last_record_on=last_record_on,
             past_holds=past,
             learned=learned,
+            bend=lambda told: bent(told, row, profile, bending._replace(today=day)),
         )
 
     tonight = planned(on)

@@ -6,6 +6,7 @@ from datetime import date, timedelta
 from functools import lru_cache
 from typing import NamedTuple, TypeVar
 
+from keeper.actions.absences import absences
 from keeper.actions.bulk import made_at_once
 from keeper.actions.holds_ever import holds_ever
 from keeper.actions.keeping import Keeping, animals_on
@@ -16,6 +17,7 @@ from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import AnimalEvent, HoldKind, HoldSet, Offer, ShedSign
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import SpeciesProfile
+from keeper.rules.absence import Bending, bent
 from keeper.rules.feeding import DueState, Judged, Plan, Table, judged, plan, with_meal
 from keeper.rules.nights import feed_nights, rules_in
 from keeper.rules.timing import House
@@ -147,9 +149,13 @@ class _Night:
     house: House
     holds: Mapping[AnimalId, Sequence[HoldSet]]
     learned: Mapping[AnimalId, frozenset[HoldKind]]
+    bending: Bending
 
     def judged(self, row: AnimalNow, profile: SpeciesProfile) -> Judged:
-        return judged(row, profile, self.house, *self._said(row))
+        told = judged(row, profile, self.house, *self._said(row))
+        if not self.bending.absences:
+            return told
+        return told._replace(plan=bent(told.plan, row, profile, self.bending))
 
     def plan(
         self,
@@ -175,6 +181,7 @@ class _Night:
             last_record_on=last_record_on,
             learned=learned,
             past_holds=past,
+            bend=lambda told: bent(told, row, profile, self.bending),
         )
 
     def _said(self, row: AnimalNow) -> tuple[Sequence[HoldSet], frozenset[HoldKind]]:
@@ -188,7 +195,13 @@ def _night(keeping: Keeping, on: date, animals: Sequence[AnimalNow]) -> _Night:
         house=House(nights, on, last_record),
         holds=open_holds(keeping, on).holds,
         learned=eaten_through(keeping, on),
+        bending=bending_on(keeping, on),
     )
+
+
+def bending_on(keeping: Keeping, on: date) -> Bending:
+    """What plans of the night *on* are bent round."""
+    return Bending(absences(keeping, on), feed_nights_around(keeping, on), on)
 
 
 def empty_now_g(row: AnimalNow, profile: SpeciesProfile) -> float | None:

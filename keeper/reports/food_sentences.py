@@ -58,6 +58,27 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
     ),
     "left in": "Left in on {on:day}, result open; offered again from {retry:day}.",
     "no holds": "No holds.",
+    # an absence of the keeper
+    "fed early, away": (
+        "Offered {days:days} early, on {night:night}: away {first:day} to {last:day}."
+    ),
+    "waits, away": (
+        "Waits until {night:night}: away {first:day} to {last:day}; this meal may wait until"
+        " {limit:day}."
+    ),
+    "waited, away": "Waited until {night:night}: away {first:day} to {last:day}.",
+    "fed meanwhile, away": (
+        "Cannot wait past {limit:day}: due on {night:night}, for {who} to feed while the keeper is"
+        " away {first:day} to {last:day}.",
+        "Cannot wait past {limit:day}: due on {night:night}, for whoever covers while the keeper"
+        " is away {first:day} to {last:day}.",
+    ),
+    "was due while away": (
+        "Was due while the keeper was away {first:day} to {last:day}, and nothing is written of"
+        " it: ask {who} before it is fed again.",
+        "Was due while the keeper was away {first:day} to {last:day}, and nothing is written of"
+        " it: ask whoever covered before it is fed again.",
+    ),
     "hold": (
         "Hold, {kind:HoldKind} since {since:day}: until {until:day} ({ends_when:ending}).",
         "Hold, {kind:HoldKind} since {since:day}: until {until:day}.",

@@ -104,19 +104,19 @@ class KindWanted:
 class HolidayFacts:
     """What both pages are made of.
 
-    back: the first evening after the absence. before: who is fed early on the last evening
-    before it. nights: who must be fed meanwhile. waits: places of those who are due meanwhile
-    and may wait. held: places of those that are held now, by the word of the hold; unknown:
-    cannot be told. gravid: of those that may lay.
+    who: whoever covers, empty where that is open. before: who is fed early, before the keeper
+    leaves. nights: who must be fed meanwhile. waits: places of those who are due meanwhile and
+    may wait, by the night on which they are fed. held: places of those that are held now, by
+    the word of the hold; unknown: cannot be told. gravid: of those that may lay.
     """
 
     first: date
     last: date
-    back: date
+    who: str
     printed: datetime
-    before: HolidayNight | None
+    before: Sequence[HolidayNight]
     nights: Sequence[HolidayNight]
-    waits: Sequence[str]
+    waits: Mapping[date, Sequence[str]]
     gravid: Sequence[str]
     held: Mapping[str, Sequence[str]]
     unknown: Sequence[str]
@@ -155,7 +155,6 @@ def holiday_page(facts: HolidayFacts, detail: Detail = Detail.TUBS) -> Document:
 
 def absence_plan(facts: HolidayFacts) -> Document:
     """How the plan is bent round the absence, tub by tub: for the keeper before leaving."""
-    before = [facts.before] if facts.before is not None else []
     return Document(
         title=tr(
             "The plan round an absence, {first} to {last}",
@@ -164,8 +163,8 @@ def absence_plan(facts: HolidayFacts) -> Document:
         ),
         printed=plain(moment(facts.printed)),
         parts=(
-            Heading(words=tr("Fed early, on the last evening before leaving")),
-            _meals(before, tr("Nobody has to be fed early.")),
+            Heading(words=tr("Fed early, before leaving")),
+            _meals(facts.before, tr("Nobody has to be fed early.")),
             Heading(words=tr("Fed meanwhile, by whoever stands in")),
             _meals(facts.nights, tr("Nobody has to be fed meanwhile.")),
             Heading(words=tr("Due meanwhile, and may wait until the keeper is back")),
@@ -178,13 +177,11 @@ def absence_plan(facts: HolidayFacts) -> Document:
 def _waiting(facts: HolidayFacts) -> str:
     if not facts.waits:
         return tr("Nobody.")
-    return plain(
-        tr(
-            "Fed on {night}: {tubs}.",
-            night=night_words(facts.back),
-            tubs=tubs_told(facts.waits),
-        )
+    told = (
+        tr("Fed on {night}: {tubs}.", night=night_words(night), tubs=tubs_told(places))
+        for night, places in facts.waits.items()
     )
+    return plain(" ".join(told))
 
 
 def _meals(nights: Sequence[HolidayNight], empty: str) -> Table:

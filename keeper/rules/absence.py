@@ -1,21 +1,85 @@
-"""A plan bent round an absence: who may be fed before it, who may wait, who must be fed in it."""
+"""A plan bent round an absence: who may be fed before it, who may wait, who must be fed in it.
 
+What can wait until the keeper is back waits; what cannot, and may be given before, is given on
+the last night before; only the rest stays due meanwhile, for whoever covers. Of one animal all
+follows from its own plan and the absence alone, so every place that asks is told the same.
+"""
+
+from bisect import bisect_left, bisect_right
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
+from typing import NamedTuple
 
 from keeper.husbandry.animal import Stage
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import FeedingFigures, SpeciesProfile, practice
-from keeper.rules.feeding import Plan
+from keeper.husbandry.reasons import Reason, because
+from keeper.rules.feeding import DueState, Plan
 from keeper.rules.stages import figures_of, stage_of
+
+FED_EARLY, WAITS, WAITED = "fed early, away", "waits, away", "waited, away"
+MEANWHILE, WAS_DUE = "fed meanwhile, away", "was due while away"
+
+WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
+    ("fed early, away", ("night", "days", "first", "last")),
+    ("waits, away", ("night", "limit", "first", "last")),
+    ("waited, away", ("night", "first", "last")),
+    ("fed meanwhile, away", ("night", "limit", "who", "first", "last")),
+    ("was due while away", ("who", "first", "last")),
+)
+"""Every reason of this module with the figures it carries."""
 
 MAY_MISS = practice(1)
 """So many meals may be missed by a grown animal that eats and is in good condition."""
 
 GROWN = frozenset({Stage.SUBADULT, Stage.ADULT})
+_REPLACED = frozenset({FED_EARLY, WAITS, WAITED, MEANWHILE})
+"""Of several absences the last that moved a night is told."""
+
 GOOD_SCORE = practice(3)
 """A body score under this, of 1 to 5, is none to miss a meal on."""
+
+
+@dataclass(frozen=True, slots=True)
+class Absence:
+    """Days on which the keeper is away, the first and the last of them included.
+
+    nights: those on which whoever covers has agreed to feed, in order. who: they, if known.
+    """
+
+    first: date
+    last: date
+    nights: tuple[date, ...] = ()
+    who: str = ""
+
+    @property
+    def days(self) -> int:
+        return (self.last - self.first).days + 1
+
+    @property
+    def leaving(self) -> date:
+        """The last evening before."""
+        return self.first - timedelta(days=1)
+
+    @property
+    def back(self) -> date:
+        """The first evening after."""
+        return self.last + timedelta(days=1)
+
+    def covers(self, night: date) -> bool:
+        return self.first <= night <= self.last
+
+
+class Bending(NamedTuple):
+    """What a plan is bent round on *today*: absences as ``apart`` gives them, and feed nights.
+
+    nights: in order; empty where every day is one.
+    """
+
+    absences: Sequence[Absence]
+    nights: Sequence[date]
+    today: date
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,6 +95,48 @@ class MealWindow:
 
     def allows(self, night: date) -> bool:
         return self.earliest <= night <= self.latest
+
+
+def apart(absences: Iterable[Absence]) -> tuple[Absence, ...]:
+    """*absences* in order; those that overlap, or follow each other at once, as one.
+
+    >>> first, second = Absence(date(2026, 12, 1), date(2026, 12, 4)), Absence(
+    ...     date(2026, 12, 3), date(2026, 12, 9))
+    >>> [absence.days for absence in apart([second, first])]
+    [9]
+    """
+    found: list[Absence] = []
+    for each in sorted(absences, key=lambda absence: (absence.first, absence.last)):
+        if each.last < each.first:
+            continue
+        if found and each.first <= found[-1].back:
+            found[-1] = _joined(found[-1], each)
+        else:
+            found.append(each)
+    return tuple(found)
+
+
+def bent(told: Plan, row: AnimalNow, profile: SpeciesProfile, bending: Bending) -> Plan:
+    """*told*, the plan of *row* on that day, bent round the absences within the safe limits.
+
+    Without a night that falls to an absence, or was waited for through one, it is *told* itself.
+    A hold stays a hold, and one of whom nothing can be told stays so.
+    """
+    if told.due_on is None or not bending.absences or told.state is DueState.CANNOT_TELL:
+        return told
+    window: MealWindow | None = None
+    for absence in bending.absences:
+        due_on = told.due_on
+        if due_on is None or due_on >= absence.back:
+            continue
+        if due_on < absence.first and bending.today < absence.first:
+            break
+        if window is None:
+            window = meal_window(row, told, profile, bending.today)
+        if window is None:
+            return told
+        told = _bent(told, row, window, absence, bending)
+    return told
 
 
 def meal_window(row: AnimalNow, told: Plan, profile: SpeciesProfile, on: date) -> MealWindow | None:
@@ -66,6 +172,108 @@ def night_to_feed(windows: Iterable[MealWindow], nights: Sequence[date]) -> date
     """
     by = [_last_night(window, nights) for window in windows]
     return min((night for night in by if night is not None), default=None)
+
+
+def _joined(one: Absence, other: Absence) -> Absence:
+    return Absence(
+        one.first,
+        max(one.last, other.last),
+        tuple(sorted({*one.nights, *other.nights})),
+        ", ".join(dict.fromkeys(who for who in (one.who, other.who) if who)),
+    )
+
+
+def _bent(
+    told: Plan, row: AnimalNow, window: MealWindow, absence: Absence, bending: Bending
+) -> Plan:
+    """*told* bent round one absence that its night falls to, or was due before and in."""
+    if window.latest >= absence.back:
+        return _waiting(told, row, window, absence, bending)
+    early = _night_before(window, absence, bending) if told.state is DueState.NOT_DUE else None
+    if early is not None and told.due_on is not None:
+        days = (told.due_on - early).days
+        why = _why(FED_EARLY, absence, night=early, days=days)
+        return _moved(told, row, early, why, bending.today)
+    return _left_to_cover(told, row, window, absence, bending)
+
+
+def _waiting(
+    told: Plan, row: AnimalNow, window: MealWindow, absence: Absence, bending: Bending
+) -> Plan:
+    """Until the first feed night after it that is soon enough, else until the evening after."""
+    night = absence.back
+    for each in bending.nights[bisect_left(bending.nights, absence.back) :]:
+        if each > window.latest:
+            break
+        if not any(other.covers(each) for other in bending.absences):
+            night = each
+            break
+    if bending.today > night:
+        why = _why(WAITED, absence, night=night)
+    else:
+        why = _why(WAITS, absence, night=night, limit=window.latest)
+    return _moved(told, row, night, why, bending.today)
+
+
+def _night_before(window: MealWindow, absence: Absence, bending: Bending) -> date | None:
+    """The last feed night before the absence on which the meal may be given, else the evening."""
+    soonest, leaving = max(bending.today, window.earliest), absence.leaving
+    if soonest > leaving:
+        return None
+    at = bisect_right(bending.nights, leaving)
+    night = bending.nights[at - 1] if at else leaving
+    return night if night >= soonest else leaving
+
+
+def _left_to_cover(
+    told: Plan, row: AnimalNow, window: MealWindow, absence: Absence, bending: Bending
+) -> Plan:
+    """Still due meanwhile: on a night that was agreed, if one lies within the limits."""
+    today, due_on = bending.today, told.due_on
+    if due_on is None:
+        return told
+    who = absence.who or None
+    if today > absence.last:
+        was_due = _why(WAS_DUE, absence, who=who)
+        return replace(told, because=(was_due, *told.because))
+    if told.state is DueState.HOLD:
+        window = window.from_day(due_on)
+    night = _night_meanwhile(window.from_day(max(today, absence.first)), window.latest, absence)
+    night = night or _last_before_too_late(window, absence, bending) or due_on
+    why = _why(MEANWHILE, absence, night=night, limit=window.latest, who=who)
+    return _moved(told, row, night, why, today)
+
+
+def _night_meanwhile(window: MealWindow, latest: date, absence: Absence) -> date | None:
+    """The first night that whoever covers has agreed to and that is within the limits."""
+    return next((night for night in absence.nights if window.earliest <= night <= latest), None)
+
+
+def _last_before_too_late(window: MealWindow, absence: Absence, bending: Bending) -> date | None:
+    """The last feed night of the absence, from today on, that is within the limits."""
+    soonest = max(bending.today, absence.first, window.earliest)
+    latest = min(absence.last, window.latest)
+    if not bending.nights:
+        return latest if latest >= soonest else None
+    at = bisect_right(bending.nights, latest)
+    night = bending.nights[at - 1] if at else None
+    return night if night is not None and night >= soonest else None
+
+
+def _why(why: str, absence: Absence, **figures: int | str | date | None) -> Reason:
+    return because(why, **figures, first=absence.first, last=absence.last)
+
+
+def _moved(told: Plan, row: AnimalNow, night: date, why: Reason, today: date) -> Plan:
+    """*told* on another night: its lateness is measured against the interval so bent."""
+    state = told.state
+    if state is not DueState.HOLD:
+        state = DueState.DUE if night <= today else DueState.NOT_DUE
+    span = (night - row.eaten_on).days if row.eaten_on is not None else 0
+    days = told.days_since_eaten
+    lateness = told.lateness if days is None or span <= 0 or night == told.due_on else days / span
+    told_why = (why, *(each for each in told.because if each.why not in _REPLACED))
+    return replace(told, state=state, due_on=night, lateness=lateness, because=told_why)
 
 
 def _put_off(row: AnimalNow) -> bool:

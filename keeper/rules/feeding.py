@@ -3,7 +3,7 @@
 ``due`` says whether and when, cheaply enough to ask it of every tub; ``plan`` adds the prey.
 """
 
-from collections.abc import Container, Sequence
+from collections.abc import Callable, Container, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
 from enum import StrEnum
@@ -119,6 +119,7 @@ def plan(
     past_holds: Sequence[HoldSet] | None = None,
     in_stock: Container[str] | None = None,
     kind: str | None = None,
+    bend: Callable[[Plan], Plan] | None = None,
 ) -> Plan:
     """As ``due``, and with what she is offered when she is due.
 
@@ -129,6 +130,7 @@ def plan(
         past_holds: all that ever lay on her, an ended one with that day as its end: they excuse
             the refusals of their own days. None: only the open ones are known.
         in_stock, kind: as for ``choose_prey``.
+        bend: moves the night before a meal is chosen, as ``absence.bent`` does.
     """
     run = CountedRefusals()
     if profile is not None and now.refused_since:
@@ -140,6 +142,8 @@ def plan(
         why = because("prey changed", kind=run.now, before=run.before, times=run.switched)
         after = replace(told.plan, because=(*told.plan.because, why))
         told = told._replace(plan=after)
+    if bend is not None:
+        told = told._replace(plan=bend(told.plan))
     return with_meal(told, now, profile, Table(today, recent, empty_g, in_stock, kind))
 
 
