@@ -4,6 +4,7 @@ A week's need is reckoned as the thaw list reckons a night's: what is planned, w
 spare, less what is likely refused and passed on.
 """
 
+from collections import defaultdict
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import date, timedelta
@@ -174,11 +175,11 @@ def demand(
     bags: as ``watch_prey.bags_left`` gives them.
     """
     last, curves = today + BEYOND_WEEKS * _WEEK - timedelta(days=1), Curves()
-    tallies: dict[str, _Tally] = {}
+    tallies: dict[str, _Tally] = defaultdict(_Tally)
     for eater in eaters:
         _sum_up(eater, meals_ahead(eater, nights, today, last, curves), today, spares, tallies)
     for bag in bags:
-        tallies.setdefault(bag.prey, _Tally())
+        tallies.setdefault(bag.prey, _Tally())  # one that nobody is fed stands there as well
     grades = (_grade(prey, tally, bags, today) for prey, tally in tallies.items())
     told = (grade for grade in grades if grade.left or any(grade.items))
     return Demand(
@@ -215,17 +216,17 @@ def _sum_up(
     spares: Spares,
     tallies: dict[str, _Tally],
 ) -> None:
-    before = eaten_grade(eater)
+    before, basis = eaten_grade(eater), basis_of(eater)
     for meal in meals:
-        tally = tallies.setdefault(meal.prey, _Tally())
+        tally = tallies[meal.prey]
         _count(meal, need_of(meal, eater, spares), today, tally)
         at = (meal.on - today).days
         if at < 7 * WEEKS:
-            tally.eaters[eater.now.animal] = basis_of(eater)
+            tally.eaters[eater.now.animal] = basis
             if before is not None and before != meal.prey:
                 step = _step(eater, meal, before)
                 tally.steps_in.append(step)
-                tallies.setdefault(before, _Tally()).steps_out.append(step)
+                tallies[before].steps_out.append(step)
         before = meal.prey
 
 

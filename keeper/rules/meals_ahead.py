@@ -5,7 +5,7 @@ the weight expected by then and by the meals before it. Each offer is taken to b
 is likely refused, the next comes a little nearer to the retry night.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from enum import StrEnum
@@ -28,6 +28,11 @@ from keeper.rules.stages import figures_of, stage_of
 from keeper.rules.timing import FAT_TIMES, is_fat
 
 _ONE_DAY = timedelta(days=1)
+_Lms = tuple[float, float, float]
+
+SAME_SHARE = 0.01
+"""A meal that was chosen twice is chosen again until the weight has changed by so much. A choice of
+reckoning, not of husbandry: by then it comes to no other meal, or to it one meal later."""
 
 
 class Basis(StrEnum):
@@ -78,24 +83,26 @@ class Curves:
     """L, M and S by curve and age, looked up once for all animals of a kind."""
 
     def __init__(self) -> None:
-        self._known: dict[tuple[int, int], tuple[float, float, float]] = {}
+        self._known: dict[int, tuple[LmsCurve, dict[int, _Lms]]] = {}
 
-    def grown(self, curve: LmsCurve, from_days: int, to_days: int, empty_g: float) -> float:
-        """How many times its weight an animal becomes that stays at its own centile.
+    def growth(self, curve: LmsCurve, from_days: int, empty_g: float) -> Callable[[int], float]:
+        """How many times its weight an animal is at an age, that stays at its own centile.
 
         One beyond three deviations grows as one at three does.
         """
-        before, then = self._lms(curve, from_days), self._lms(curve, to_days)
+        ages = self._known.setdefault(id(curve), (curve, {}))[1]
+        before = _lms(curve, from_days, ages)
         z = max(-TAIL_Z, min(TAIL_Z, z_score(empty_g, *before)))
-        return weight_at_z(z, *then) / weight_at_z(z, *before)
+        start_g = weight_at_z(z, *before)
+        return lambda age_days: weight_at_z(z, *_lms(curve, age_days, ages)) / start_g
 
-    def _lms(self, curve: LmsCurve, age_days: int) -> tuple[float, float, float]:
-        key = (id(curve), age_days)
-        found = self._known.get(key)
-        if found is None:
-            expected = expectation(curve, age_days)
-            found = self._known[key] = (expected.l, expected.m_g, expected.s)
-        return found
+
+def _lms(curve: LmsCurve, age_days: int, known: dict[int, _Lms]) -> _Lms:
+    found = known.get(age_days)
+    if found is None:
+        expected = expectation(curve, age_days)
+        found = known[age_days] = (expected.l, expected.m_g, expected.s)
+    return found
 
 
 def eaten_grade(eater: Eater) -> str | None:
@@ -156,15 +163,28 @@ def meals_ahead(
         night = table.next_after(night, nights)
 
 
+class _Settled(NamedTuple):
+    """A meal that was chosen again after two of it, and what it was chosen by."""
+
+    weight_g: float
+    figures: FeedingFigures
+    share: float
+    offer: PreyOffer
+
+    def still(self, weight_g: float, figures: FeedingFigures, share: float) -> bool:
+        same = self.figures is figures and self.share == share
+        return same and abs(weight_g - self.weight_g) < SAME_SHARE * self.weight_g
+
+
 class _Table:
     """One animal being fed meal after meal."""
 
     def __init__(self, eater: Eater, curves: Curves) -> None:
-        self._eater, self._curves = eater, curves
-        self._basis = basis_of(eater)
+        self._eater = eater
+        self._grown = _growth(eater, curves)
         self._small = _small_meals(eater)
         self._recent = list(eater.recent)
-        self._last: tuple[float, FeedingFigures, float, PreyOffer] | None = None
+        self._last: _Settled | None = None
         self._figures: FeedingFigures | None = None
         self._first: FeedingFigures | None = None
 
@@ -193,9 +213,8 @@ class _Table:
             return next_night(night + timedelta(days=max(1, round(interval))), nights)
         chance = eater.refusal_chance
         gap = round((1 - chance) * interval + chance * min(interval, figures.retry_days.value))
-        due_on = night + timedelta(days=max(1, gap))
         early, late = int(figures.early_days.value), int(figures.late_days.value)
-        return max(snap(due_on, nights, early, late), next_night(night + _ONE_DAY, nights))
+        return _night_after(night, max(1, gap), early, late, tuple(nights))
 
     def _interval(self, night: date) -> float:
         """Days between meals: today's own while she is in today's stage, then the next stage's."""
@@ -207,14 +226,11 @@ class _Table:
 
     def _weight(self, night: date) -> float | None:
         """Empty grams expected on *night*."""
-        eater, now = self._eater, self._eater.now
-        if self._basis is not Basis.GROWTH or eater.empty_g is None or now.weighed_on is None:
+        eater = self._eater
+        if eater.empty_g is None or not self._grown:
             return eater.empty_g
-        weighed, then = now.age_days(now.weighed_on) or 0, now.age_days(night) or 0
-        times = [
-            self._curves.grown(c, weighed, max(weighed, then), eater.empty_g)
-            for c in _curves_of(eater)
-        ]
+        age_days = eater.now.age_days(night) or 0
+        times = [grown(age_days) for grown in self._grown]
         return eater.empty_g * (times[0] if len(times) == 1 else sqrt(times[0] * times[1]))
 
     def _share(self, night: date) -> float:
@@ -227,9 +243,9 @@ class _Table:
         return min(shares)
 
     def _chosen(self, weight_g: float, figures: FeedingFigures, share: float) -> PreyOffer | None:
-        """As the round chooses; the same meal again where nothing has changed since two of it."""
-        if self._last is not None and self._last[:3] == (weight_g, figures, share):
-            return self._last[3]
+        """As the round chooses; the same meal again where hardly anything has changed since."""
+        if self._last is not None and self._last.still(weight_g, figures, share):
+            return self._last.offer
         grades, rising = self._eater.profile.prey, False if share < 1 else None
         chosen = choose_prey(weight_g, figures, grades, self._recent, share, rising=rising)
         if not chosen.offer:
@@ -237,8 +253,17 @@ class _Table:
         offer = chosen.offer[0]
         eaten = _eaten(offer.prey, offer.count, offer.grams)
         settled = len(self._recent) > 1 and all(each is eaten for each in self._recent[-2:])
-        self._last = (weight_g, figures, share, offer) if settled else None
+        self._last = _Settled(weight_g, figures, share, offer) if settled else None
         return offer
+
+
+@lru_cache(maxsize=8192)
+def _night_after(
+    night: date, days: int, early_days: int, late_days: int, nights: tuple[date, ...]
+) -> date:
+    """So many days later on a feed night, and on no night twice."""
+    snapped = snap(night + timedelta(days=days), nights, early_days, late_days)
+    return max(snapped, next_night(night + _ONE_DAY, nights))
 
 
 def _curves_of(eater: Eater) -> tuple[LmsCurve, ...]:
@@ -248,6 +273,14 @@ def _curves_of(eater: Eater) -> tuple[LmsCurve, ...]:
         return (growth[sex],)
     both = tuple(growth[each] for each in (Sex.FEMALE, Sex.MALE) if each in growth)
     return both if len(both) == 2 else ()
+
+
+def _growth(eater: Eater, curves: Curves) -> tuple[Callable[[int], float], ...]:
+    """How it grows from its last weighing on; none where that is not known."""
+    if basis_of(eater) is not Basis.GROWTH or eater.empty_g is None:
+        return ()
+    age_days = eater.now.age_days(eater.now.weighed_on or date.max) or 0
+    return tuple(curves.growth(c, age_days, eater.empty_g) for c in _curves_of(eater))
 
 
 def _small_meals(eater: Eater) -> float:

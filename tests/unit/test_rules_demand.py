@@ -236,7 +236,7 @@ def test_an_animal_stays_at_its_own_centile():
     curve = a_curve(m_g=(4.0, 120.0, 240.0))
     own_g = 120.0 * 2.718281828459045**0.2
 
-    assert own_g * Curves().grown(curve, 365, 1095, own_g) == pytest.approx(2 * own_g)
+    assert own_g * Curves().growth(curve, 365, own_g)(1095) == pytest.approx(2 * own_g)
 
 
 def test_where_the_sex_is_not_known_growth_lies_midway():
