@@ -49,7 +49,7 @@ class CountsTable(Drawn):
         self._counts = counts
         rows = (_said(row, counts.columns) for row in (counts.total, *counts.rows))
         told = (counts.call, *rows, *counts.notes)
-        self.tell(". ".join(part.removesuffix(".") for part in told))
+        self.tell(" ".join(f"{part.removesuffix('.')}." for part in told))
 
     def natural_size(self) -> tuple[float, float]:
         return self.look.u(160, 120), self.look.u(120, 90)
