@@ -4,8 +4,12 @@ Run in the prepared environment:
 
     python demo/screenshots.py [FOLDER]   the pictures of the README, at 1440 x 900
     python demo/screenshots.py --every    every place at every size, and at 200 %, in demo/out/looks
+    python demo/screenshots.py --every --language de    the same in German, in demo/out/looks-de
+
+Without a language they are English, whatever the system speaks.
 """
 
+import argparse
 import os
 import subprocess
 import sys
@@ -20,16 +24,41 @@ ROOT = Path(__file__).resolve().parent.parent
 sys.path.insert(0, str(ROOT))
 os.environ["QT_QPA_PLATFORM"] = "offscreen"
 
+from keeper.desktop.chosen_language import choose, languages  # noqa: E402
+from keeper.language import SOURCE, VARIABLE, spoken  # noqa: E402
+
+
+def _asked(arguments: Sequence[str]) -> argparse.Namespace:
+    """What the command line asks for: folder, every, language.
+
+    Raises:
+        SystemExit: an option or a language that there is not.
+    """
+    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
+    parser.add_argument("folder", nargs="?", type=Path)
+    parser.add_argument("--every", action="store_true")
+    parser.add_argument("--language", choices=languages(), default=SOURCE)
+    return parser.parse_args(arguments)
+
+
+if __name__ == "__main__":
+    os.environ[VARIABLE] = _asked(sys.argv[1:]).language
+    choose()  # before any module with words is loaded
+
 from driving import SIZE, Hand  # noqa: E402 - after the platform is chosen
-from PySide6.QtWidgets import QWidget  # noqa: E402 - after the platform is chosen
+from PySide6.QtCore import QLocale  # noqa: E402
+from PySide6.QtWidgets import QWidget  # noqa: E402
 
 from keeper import app  # noqa: E402
 from keeper.actions.keeping import Keeping, animal_coded  # noqa: E402
 from keeper.actions.station import HOME_VARIABLE  # noqa: E402
+from keeper.desktop.locale_marks import writing_of  # noqa: E402
 from keeper.desktop.look import Look  # noqa: E402
+from keeper.desktop.remembered import FigureWays  # noqa: E402
 from keeper.rehearsal.collection import make_collection  # noqa: E402
 from keeper.rehearsal.diary import Clock  # noqa: E402
 from keeper.rehearsal.planted import READY  # noqa: E402
+from keeper.reports.writing import put_to_use  # noqa: E402
 
 SCREENSHOTS = ROOT / "demo" / "screenshots"
 LOOKS = ROOT / "demo" / "out" / "looks"
@@ -41,7 +70,7 @@ READ, RECKONED = 3.0, 15.0
 RECKONING = ("Females", "Animal")
 ON_THE_WAY = "Enter Enter Enter 0 Enter 5 Enter"
 """A round with a few tubs behind it."""
-EVERY, SCALE = "--every", "QT_SCALE_FACTOR"
+SCALE = "QT_SCALE_FACTOR"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -66,16 +95,18 @@ TWICE = (Sight(size=(1024, 600), name="200-"),)
 
 def main(arguments: Sequence[str]) -> int:
     """Take every picture asked for; returns the exit code."""
-    if list(arguments) == [EVERY]:
-        return _twice() or make(LOOKS, TWICE if os.environ.get(SCALE) == "2" else AS_DRAWN)
-    return make(Path(arguments[0]).absolute() if arguments else SCREENSHOTS, README)
+    asked = _asked(arguments)
+    if asked.every:
+        folder = LOOKS if spoken() == SOURCE else LOOKS.with_name(f"looks-{spoken()}")
+        return _twice() or make(folder, TWICE if os.environ.get(SCALE) == "2" else AS_DRAWN)
+    return make(asked.folder.absolute() if asked.folder else SCREENSHOTS, README)
 
 
 def _twice() -> int:
     """A scale is read when a program starts, so 200 % takes a program of its own."""
     if SCALE in os.environ:
         return 0
-    here = [sys.executable, __file__, EVERY]
+    here = [sys.executable, __file__, "--every", "--language", spoken()]
     return subprocess.run(here, env={**os.environ, SCALE: "2"}, check=False).returncode
 
 
@@ -95,6 +126,8 @@ def take_all(
 ) -> list[Path]:
     """Each place as it opens, by day and by the red lamp; the round with some tubs walked."""
     application, look = app.application(), Look()
+    if spoken() != SOURCE:
+        put_to_use(writing_of(FigureWays(), QLocale(spoken())))
     house = app.build_house(keeping, look)
     hand = Hand(house.window, folder)
     for key in ON_THE_WAY.split():
