@@ -12,7 +12,9 @@ from keeper.husbandry.animal import Sex
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.reasons import because
 from keeper.reports.figures import plain
+from keeper.reports.stock_register import COLUMNS, RegisterFacts, register_cells
 from keeper.reports.words import because_text
+from keeper.rules.stock_lines import Line, totals
 from keeper.rules.watch_facts import WatchLine
 
 if TYPE_CHECKING:  # numpy: only the verb that forecasts waits for it
@@ -103,6 +105,25 @@ def joining_document(found: Joining) -> dict[str, Any]:
         ],
         "written": found.written is not None,
     }
+
+
+def register_document(found: RegisterFacts) -> dict[str, Any]:
+    """Every line under the columns of the file; figures as numbers, what is not known as null."""
+    return {
+        "as_at": found.on.isoformat(),
+        "day_is_over": found.is_over,
+        "totals": totals(found.lines),
+        "lines": [_register_line(line, found.species) for line in found.lines],
+    }
+
+
+def _register_line(line: Line, species: Mapping[str, str]) -> dict[str, Any]:
+    cells = dict(zip(COLUMNS, register_cells(line, species), strict=True))
+    numbers = {name: int(cells[name]) if cells[name] else None for name in _NUMBERS}
+    return {name: cell or None for name, cell in cells.items()} | numbers
+
+
+_NUMBERS = ("entry", "unnumbered", "refers_to", "change", "total")
 
 
 def forecast_document(found: "WeightForecast") -> dict[str, Any]:

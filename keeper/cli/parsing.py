@@ -70,6 +70,7 @@ def parser() -> argparse.ArgumentParser:
     forecast.add_argument("--animal", required=True, metavar="CODE")
     forecast.add_argument("--weight-g", required=True, type=_read(_grams), metavar="W")
     _with_day(forecast)
+    _add_register(commands)
     check = _add(commands, "check", tr("whether structure, references, state and backups hold"))
     check.add_argument(
         "--mend", action="store_true", help=tr("write a mended copy beside the book")
@@ -81,6 +82,12 @@ def _add(commands: Any, name: str, told: str) -> Parser:
     made: Parser = commands.add_parser(name, help=told, description=told, allow_abbrev=False)
     made.add_argument("book", type=Path, metavar="BOOK")
     return made
+
+
+def _add_register(commands: Any) -> None:
+    made = _add(commands, "register", tr("the stock register as at a day, as CSV"))
+    made.add_argument("--as-at", type=_read(_day), metavar="DATE", help=tr("nothing: today"))
+    _with_json(made)
 
 
 def _add_expect(commands: Any) -> None:

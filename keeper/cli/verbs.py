@@ -22,6 +22,7 @@ from keeper.actions.keeping import Keeping, animal_coded, animals_on, new_keepin
 from keeper.actions.passing_animals import pass_on
 from keeper.actions.records_out import write_out
 from keeper.actions.station import station_name
+from keeper.actions.stock_register import register_csv, register_of
 from keeper.actions.taking_in import TakenIn, take_in
 from keeper.actions.watching import watch_lines
 from keeper.cli.documents import (
@@ -29,6 +30,7 @@ from keeper.cli.documents import (
     expected_document,
     forecast_document,
     joining_document,
+    register_document,
     taken_document,
     watch_document,
 )
@@ -186,6 +188,17 @@ def _forecast(given: argparse.Namespace) -> int:
     return DONE
 
 
+def _register(given: argparse.Namespace) -> int:
+    """CSV on stdout, UTF-8 wherever it goes, as JSON is."""
+    with closing(_open(given)) as keeping:
+        found = register_of(keeping, given.as_at or keeping.today)
+    if given.json:
+        _write_json(register_document(found))
+    else:
+        _write_utf8(register_csv(found))
+    return DONE
+
+
 def _check(given: argparse.Namespace) -> int:
     flaws = flaws_of(given.book)
     for flaw in flaws:
@@ -287,9 +300,13 @@ def _say(why: str, sex: Sex = Sex.UNKNOWN, /, **figures: Any) -> None:
 
 def _write_json(document: dict[str, Any]) -> None:
     """JSON is UTF-8 wherever it goes (RFC 8259), whatever the terminal's own encoding."""
+    _write_utf8(f"{json.dumps(document, ensure_ascii=False, indent=2)}\n")
+
+
+def _write_utf8(text: str) -> None:
     if isinstance(sys.stdout, io.TextIOWrapper):
-        sys.stdout.reconfigure(encoding="utf-8")
-    print(json.dumps(document, ensure_ascii=False, indent=2))
+        sys.stdout.reconfigure(encoding="utf-8", newline="\n")
+    sys.stdout.write(text)
 
 
 VERBS: Mapping[str, Callable[[argparse.Namespace], int]] = {
@@ -301,6 +318,7 @@ VERBS: Mapping[str, Callable[[argparse.Namespace], int]] = {
     "watch": _watch,
     "expect": _expect,
     "forecast": _forecast,
+    "register": _register,
     "check": _check,
 }
 """Every command that needs no window."""

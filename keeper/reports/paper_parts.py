@@ -28,12 +28,16 @@ class Facts:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Table:
-    """heads over rows; shares: the width of each column as a part of the whole."""
+    """heads over rows; shares: the width of each column as a part of the whole.
+
+    again: the heads stand on every page that the table goes on to.
+    """
 
     heads: tuple[str, ...]
     rows: tuple[tuple[str, ...], ...]
     shares: tuple[float, ...]
     empty: str = tr("Nothing is written.")
+    again: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -10,6 +10,7 @@ from PySide6.QtGui import QPagedPaintDevice
 from PySide6.QtWidgets import QWidget
 
 from keeper.actions.keeping import Keeping
+from keeper.actions.own_connection import own_connection
 from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.background import AtOnce, Background, Worker
 from keeper.desktop.paper.page import page_layout, print_to
@@ -65,6 +66,14 @@ class PaperDesk:
         book = self._keeping
         worker.run(lambda: print_beside(book, sheets), partial(self._written, sheets), self._failed)
 
+    def make_aside(self, title: str, sheets_of: Callable[[Keeping], Sheets]) -> None:
+        """As ``make``, of what is long to read and to set: all of it off the main thread."""
+        self._tell(tr("{sheets}: being written.", sheets=title))
+        book = self._keeping
+        self._away.run(
+            lambda: _made_aside(book, sheets_of), lambda made: self._written(*made), self._failed
+        )
+
     def _written(self, sheets: Sheets, path: Path) -> None:
         self._last = sheets
         self._tell(f"{_called(sheets)}: {path}. {TO_PRINTER}")
@@ -89,6 +98,13 @@ class PaperDesk:
             self._refuse(said(refusal))
             return
         self._tell(tr("{sheets}: printed.", sheets=_called(self._last)))
+
+
+def _made_aside(keeping: Keeping, sheets_of: Callable[[Keeping], Sheets]) -> tuple[Sheets, Path]:
+    """The sheets and their PDF, read through a connection of this thread's own."""
+    with own_connection(keeping) as own:
+        sheets = sheets_of(own)
+        return sheets, print_beside(own, sheets)
 
 
 def _called(sheets: Sheets) -> str:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import partial
 
 from PySide6.QtCore import QBuffer, QIODevice, QSizeF, Qt
@@ -47,12 +47,16 @@ Artist = Callable[[QPainter, QSizeF], None]
 
 @dataclass(frozen=True, slots=True)
 class Slab:
-    """Something that is not cut by the end of a page. tied: it stands on the page of the next."""
+    """Something that is not cut by the end of a page. tied: it stands on the page of the next.
+
+    under: what stands above it where it begins a page.
+    """
 
     height: float
     draw: Callable[[Page, Box], None]
     tied: bool = False
     ends_page: bool = False
+    under: Slab | None = None
 
 
 def document_pages(
@@ -98,6 +102,9 @@ def _paged(slabs: Sequence[Slab], room: float) -> list[list[Slab]]:
         if slab.ends_page or (block > left and pages[-1]):
             pages.append([])
             left = room
+            if slab.under is not None:
+                pages[-1].append(slab.under)
+                left -= slab.under.height
         pages[-1].append(slab)
         left -= slab.height
     return pages
@@ -186,9 +193,10 @@ def _table(page: Page, table: Table) -> Iterator[Slab]:
         yield _words(page, Words(words=table.empty))
         return
     widths = [share * page.inside.width for share in table.shares]
-    yield _row(page, table.heads, widths, head=True)
+    head = _row(page, table.heads, widths, head=True)
+    yield head
     for row in table.rows:
-        yield _row(page, row, widths)
+        yield replace(_row(page, row, widths), under=head if table.again else None)
 
 
 def _row(page: Page, cells: Sequence[str], widths: Sequence[float], *, head: bool = False) -> Slab:

@@ -23,6 +23,7 @@ from keeper.desktop.screens.files_asking import FilesAsking, Paths
 from keeper.desktop.screens.record_list import RecordList
 from keeper.desktop.screens.records_care import BookCare
 from keeper.desktop.screens.records_join import BookSharing
+from keeper.desktop.screens.records_paper import RecordsPaper
 from keeper.desktop.screens.settings_words import NIGHTS_ASKED
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.asking_line import AskingLine
@@ -34,7 +35,7 @@ from keeper.reports.words import verb_words
 KEYS = tr(
     "T take the line back   R write it again   O one animal   I take in files"
     "   N feed nights   F own figures   B back up   C check   M mend a copy"
-    "   E write everything out   J join another book"
+    "   E write everything out   J join another book   Ctrl+P stock register"
 )
 _SHOWN_NIGHTS = 4
 _ENTRIES, _LINES = counted("entry", "entries"), counted("line", "lines")
@@ -71,6 +72,7 @@ class RecordsScreen(QWidget):
         self._sharing = BookSharing(
             keeping, notices, self._asking, self._say, page=self, look=look, worker=worker
         )
+        self._paper = RecordsPaper(keeping, notices, self, self._asking)
         self._asked_back: int | None = None
         self._lay_out()
         for key, words, slot in (
@@ -85,6 +87,8 @@ class RecordsScreen(QWidget):
             ("M", tr("mend a copy of the book"), self._care.mend),
             ("E", tr("write everything out"), self._sharing.write_out),
             ("J", tr("join another book"), self._sharing.join),
+            ("Ctrl+P", tr("stock register as at a day"), self._paper.ask),
+            ("Ctrl+Shift+P", tr("The last PDF on a printer"), self._paper.desk.to_printer),
         ):
             add_key(self, key, words, slot)
         notices.changed.connect(self._list.hear)

@@ -1967,7 +1967,7 @@
   </message>
   <message>
    <source>{day} is a day to come; the register is as at a day that was.</source>
-   <translation type="unfinished" />
+   <translation>{day} liegt in der Zukunft; das Bestandsbuch gilt für einen Tag, der war.</translation>
   </message>
   <message>
    <source>{day} is not a day to come; a line is put aside until a later day.</source>

@@ -593,7 +593,7 @@
   </message>
   <message>
    <source>nothing: today</source>
-   <translation type="unfinished" />
+   <translation>ohne: heute</translation>
   </message>
   <message>
    <source>numbered from 0 to {last}</source>
@@ -685,7 +685,7 @@
   </message>
   <message>
    <source>the stock register as at a day, as CSV</source>
-   <translation type="unfinished" />
+   <translation>das Bestandsbuch zu einem Tag, als CSV</translation>
   </message>
   <message>
    <source>true or false</source>

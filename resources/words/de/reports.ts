@@ -440,7 +440,7 @@
   </message>
   <message>
    <source>Counted are animals that are here: not those on loan, missing, gone or dead. The sex is the one that was known then; entered means that it was here before its line.</source>
-   <translation type="unfinished" />
+   <translation>Gezählt sind Tiere, die hier sind: nicht verliehene, vermisste, abgegebene oder tote. Das Geschlecht ist das damals bekannte; eingetragen heißt, dass das Tier vor seiner Zeile schon hier war.</translation>
   </message>
   <message>
    <source>Cut no egg open.</source>
@@ -879,7 +879,7 @@
   </message>
   <message>
    <source>Here by these lines</source>
-   <translation type="unfinished" />
+   <translation>Hier nach diesen Zeilen</translation>
   </message>
   <message>
    <source>Hold without end</source>
@@ -970,7 +970,7 @@
   </message>
   <message>
    <source>Keeper</source>
-   <translation type="unfinished" />
+   <translation>Halter</translation>
   </message>
   <message>
    <source>Keeper, and second keeper</source>
@@ -1433,7 +1433,7 @@
   </message>
   <message>
    <source>Nothing about the stock was written by that day.</source>
-   <translation type="unfinished" />
+   <translation>Bis zu diesem Tag war nichts über den Bestand eingetragen.</translation>
   </message>
   <message>
    <source>Nothing is counted for {animals:animals} held with no end known.</source>
@@ -1940,7 +1940,7 @@
   </message>
   <message>
    <source>Stock register as at {day}</source>
-   <translation type="unfinished" />
+   <translation>Bestandsbuch, Stand {day}</translation>
   </message>
   <message>
    <source>Stock unchanged: the same prey was thawed.</source>
@@ -2051,7 +2051,7 @@
   </message>
   <message>
    <source>The keeper's own record: every change of the stock that is in the book, in the order in which it was written. What was put right, taken back or written late is a line of its own; no line is changed and none is left out. Which register has to be kept and shown is for local law to say: check it.</source>
-   <translation type="unfinished" />
+   <translation>Eigene Aufzeichnung des Halters: jede Änderung des Bestands, die im Buch steht, in der Reihenfolge, in der sie eingetragen wurde. Berichtigtes, Zurückgenommenes und Nachgetragenes ist eine eigene Zeile; keine Zeile wird geändert und keine weggelassen. Welches Verzeichnis zu führen und vorzulegen ist, sagt das örtliche Recht: nachprüfen.</translation>
   </message>
   <message>
    <source>The last change was on {last:day}; one change at a time, {days:days} apart.</source>
@@ -2282,6 +2282,10 @@
   <message>
    <source>Weights: {of}</source>
    <translation>Gewichte: {of}</translation>
+  </message>
+  <message>
+   <source>What became of {still_in:n} good eggs was never written.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>What became of {still_in:n} of {good:n} good eggs was not written since {since:day}.</source>
@@ -2543,7 +2547,7 @@
   </message>
   <message>
    <source>born</source>
-   <translation type="unfinished" />
+   <translation>geboren</translation>
   </message>
   <message>
    <source>breathing</source>
@@ -2638,7 +2642,7 @@
   </message>
   <message>
    <source>clutch {clutch} of {dam}</source>
-   <translation type="unfinished" />
+   <translation>Gelege {clutch} von {dam}</translation>
   </message>
   <message>
    <source>comma</source>
@@ -2715,7 +2719,7 @@
   </message>
   <message>
    <source>died</source>
-   <translation type="unfinished" />
+   <translation>gestorben</translation>
   </message>
   <message>
    <source>died</source>
@@ -2788,7 +2792,7 @@
   </message>
   <message>
    <source>entered</source>
-   <translation type="unfinished" />
+   <translation>eingetragen</translation>
   </message>
   <message>
    <source>entries</source>
@@ -2900,7 +2904,7 @@
   </message>
   <message>
    <source>found</source>
-   <translation type="unfinished" />
+   <translation>gefunden</translation>
   </message>
   <message>
    <source>found uneaten</source>
@@ -2919,7 +2923,7 @@
   </message>
   <message>
    <source>given a number</source>
-   <translation type="unfinished" />
+   <translation>nummeriert</translation>
   </message>
   <message>
    <source>gone at check</source>
@@ -3012,7 +3016,7 @@
   </message>
   <message>
    <source>here then</source>
-   <translation type="unfinished" />
+   <translation>danach hier</translation>
   </message>
   <message>
    <source>his</source>
@@ -3090,11 +3094,11 @@
   </message>
   <message>
    <source>in, from outside</source>
-   <translation type="unfinished" />
+   <translation>Zugang von außen</translation>
   </message>
   <message>
    <source>in, returned</source>
-   <translation type="unfinished" />
+   <translation>Zugang, zurück</translation>
   </message>
   <message>
    <source>incubator</source>
@@ -3216,11 +3220,11 @@
   </message>
   <message>
    <source>line {number} no longer stands</source>
-   <translation type="unfinished" />
+   <translation>Zeile {number} gilt nicht mehr</translation>
   </message>
   <message>
    <source>line {number} stands again</source>
-   <translation type="unfinished" />
+   <translation>Zeile {number} gilt wieder</translation>
   </message>
   <message>
    <source>lines</source>
@@ -3323,7 +3327,7 @@
   </message>
   <message>
    <source>missing</source>
-   <translation type="unfinished" />
+   <translation>vermisst</translation>
   </message>
   <message>
    <source>missing</source>
@@ -3417,7 +3421,7 @@
   <message>
    <source>no.</source>
    <comment>of a line</comment>
-   <translation type="unfinished" />
+   <translation>Nr.</translation>
   </message>
   <message>
    <source>nobody is written</source>
@@ -3494,7 +3498,7 @@
   </message>
   <message>
    <source>number put right</source>
-   <translation type="unfinished" />
+   <translation>Nummer berichtigt</translation>
   </message>
   <message>
    <source>of these apart</source>
@@ -3555,11 +3559,11 @@
   </message>
   <message>
    <source>out</source>
-   <translation type="unfinished" />
+   <translation>Abgang</translation>
   </message>
   <message>
    <source>out, on loan</source>
-   <translation type="unfinished" />
+   <translation>Abgang, verliehen</translation>
   </message>
   <message>
    <source>own {share}, {animals}</source>
@@ -3592,7 +3596,7 @@
   </message>
   <message>
    <source>permit written</source>
-   <translation type="unfinished" />
+   <translation>Genehmigung eingetragen</translation>
   </message>
   <message>
    <source>photo</source>
@@ -3961,7 +3965,7 @@
   </message>
   <message>
    <source>source, with whom, papers, reason</source>
-   <translation type="unfinished" />
+   <translation>Herkunft, mit wem, Papiere, Grund</translation>
   </message>
   <message>
    <source>spare</source>
@@ -3969,11 +3973,11 @@
   </message>
   <message>
    <source>species</source>
-   <translation type="unfinished" />
+   <translation>Art</translation>
   </message>
   <message>
    <source>species put right</source>
-   <translation type="unfinished" />
+   <translation>Art berichtigt</translation>
   </message>
   <message>
    <source>spot cleaned</source>
@@ -4244,7 +4248,7 @@
   </message>
   <message>
    <source>what happened</source>
-   <translation type="unfinished" />
+   <translation>was geschah</translation>
   </message>
   <message>
    <source>where</source>
@@ -4304,7 +4308,7 @@
   </message>
   <message>
    <source>young without a number</source>
-   <translation type="unfinished" />
+   <translation>Jungtiere ohne Nummer</translation>
   </message>
   <message>
    <source>z {z:z} for {a_sex} of {her} age: {weight_g:g} against a median of {median_g:g} ({centile:centile}, {basis:basis}; look at z {limit_z:z}).</source>
@@ -4468,11 +4472,11 @@
   </message>
   <message>
    <source>{day} is not over: lines of that day may follow.</source>
-   <translation type="unfinished" />
+   <translation>{day} ist noch nicht vorbei: Zeilen dieses Tages können noch folgen.</translation>
   </message>
   <message>
    <source>{day}, written {written}</source>
-   <translation type="unfinished" />
+   <translation>{day}, eingetragen {written}</translation>
   </message>
   <message>
    <source>{day}, {age} old</source>

@@ -1046,11 +1046,11 @@
   </message>
   <message>
    <source>Stock register</source>
-   <translation type="unfinished" />
+   <translation>Bestandsbuch</translation>
   </message>
   <message>
    <source>Stock register as at (24 Nov 2026; nothing for today)</source>
-   <translation type="unfinished" />
+   <translation>Bestandsbuch, Stand (24. Nov 2026; leer für heute)</translation>
   </message>
   <message>
    <source>Summary for a vet</source>
@@ -1058,7 +1058,7 @@
   </message>
   <message>
    <source>T take the line back   R write it again   O one animal   I take in files   N feed nights   F own figures   B back up   C check   M mend a copy   E write everything out   J join another book   Ctrl+P stock register</source>
-   <translation type="unfinished" />
+   <translation>T zurücknehmen   R wiederherstellen   O ein Tier   I Dateien aufnehmen   N Futterabende   F eigene Werte   B sichern   C prüfen   M reparieren   E ausschreiben   J anderes Buch übernehmen   Strg+P Bestandsbuch</translation>
   </message>
   <message>
    <source>TLS; the broker's certificate is vouched for by {by}</source>
@@ -2604,7 +2604,7 @@
   </message>
   <message>
    <source>stock register as at a day</source>
-   <translation type="unfinished" />
+   <translation>Bestandsbuch zu einem Tag</translation>
   </message>
   <message>
    <source>subadults</source>
