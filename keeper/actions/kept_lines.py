@@ -9,12 +9,13 @@ from typing import NamedTuple, TypeVar
 from keeper.actions.due_board import DueRow, due_rows
 from keeper.actions.keeping import Keeping
 from keeper.husbandry.animal import AnimalId
-from keeper.husbandry.care import Dose, Eggs, FaecalTest, Medicine, Permit
+from keeper.husbandry.care import Dose, Eggs, EggsPlaced, FaecalTest, Medicine, Permit
 from keeper.husbandry.events import AnimalEvent, Clutch
 from keeper.husbandry.house import BagOpened, HousePermit, MiteStep, PreyCounted
 from keeper.husbandry.now import AnimalNow
+from keeper.language import tr
 from keeper.rules.watch_eggs import TOLD_FOR_DAYS, ClutchFacts, egg_lines
-from keeper.rules.watch_facts import Course, WatchLine
+from keeper.rules.watch_facts import Course, Lying, WatchLine
 from keeper.rules.watch_medicine import courses
 from keeper.rules.watch_mites import mite_lines
 from keeper.rules.watch_prey import Bag, bags_left, prey_lines
@@ -88,34 +89,58 @@ def planned_a_week(rows: Iterable[DueRow]) -> dict[str, float]:
 
 
 def clutch_facts(
-    keeping: Keeping, everyone: Sequence[AnimalNow], on: date
+    keeping: Keeping,
+    everyone: Sequence[AnimalNow],
+    on: date,
+    *,
+    days_most: float = TOLD_FOR_DAYS.value,
 ) -> tuple[ClutchFacts, ...]:
-    """Every clutch of the last year up to *on* with what was written of its eggs and young."""
+    """Every clutch laid in the *days_most* up to *on*, with what was written of eggs and young."""
     rows = {row.animal: row for row in everyone}
     told, young = _by_animal(keeping, Eggs, on), _hatched(everyone, on)
+    placed = _by_animal(keeping, EggsPlaced, on)
     found = []
     for dam, laid in _by_animal(keeping, Clutch, on).items():
         if dam not in rows:
             continue
         laid = sorted(laid, key=lambda clutch: clutch.happened)
         for at, clutch in enumerate(laid):
-            if (on - clutch.happened.day).days > TOLD_FOR_DAYS.value:
+            if (on - clutch.happened.day).days > days_most:
                 continue
-            own = [each for each in told.get(dam, ()) if _is_of(each, laid, at)]
+            hatched = _young(young, clutch, is_last=clutch is laid[-1])
             found.append(
                 ClutchFacts(
                     name=clutch.code or rows[dam].code,
                     dam=dam if rows[dam].in_the_room else None,
                     laid=clutch,
-                    told=own,
-                    numbered=_young(young, clutch, is_last=clutch is laid[-1]),
+                    told=[each for each in told.get(dam, ()) if _is_of(each, laid, at)],
+                    numbered=[day for day, _ in hatched],
                     figures=keeping.profile(rows[dam]).incubator,
+                    placed=[each for each in placed.get(dam, ()) if _is_of(each, laid, at)],
+                    young=[animal for _, animal in hatched],
                 )
             )
     return tuple(found)
 
 
-def _is_of(eggs: Eggs, laid: Sequence[Clutch], at: int) -> bool:
+def lying_at(
+    keeping: Keeping, everyone: Sequence[AnimalNow], on: date
+) -> Mapping[str, Sequence[Lying]]:
+    """The clutches whose good eggs lie in each incubator on the day *on*, by its name."""
+    found: dict[str, list[Lying]] = defaultdict(list)
+    if not _until(keeping, EggsPlaced, on):
+        return found
+    for clutch in clutch_facts(keeping, everyone, on):
+        there = clutch.lies_in
+        if there is not None and there.place is not None and clutch.still_in > 0:
+            called = clutch.name
+            if there.box:
+                called = tr("{clutch} in box {box}", clutch=clutch.name, box=there.box)
+            found[there.place].append(Lying(called=called, dam=clutch.dam))
+    return found
+
+
+def _is_of(eggs: Eggs | EggsPlaced, laid: Sequence[Clutch], at: int) -> bool:
     """By the clutch that is named, else of the latest that was laid before."""
     if eggs.clutch is not None:
         return eggs.clutch == laid[at].code
@@ -141,15 +166,15 @@ def _hatched(everyone: Iterable[AnimalNow], on: date) -> _Hatched:
     return _Hatched(by_clutch, by_dam)
 
 
-def _young(hatched: _Hatched, clutch: Clutch, *, is_last: bool) -> list[date]:
-    """Days on which young of *clutch* hatched, told by its code or, without one, by their dam."""
+def _young(hatched: _Hatched, clutch: Clutch, *, is_last: bool) -> list[tuple[date, AnimalId]]:
+    """When which young of *clutch* hatched, told by its code or, without one, by their dam."""
     dam, laid_on = clutch.animal, clutch.happened.day
     if clutch.code is not None:
         rows = [row for row in hatched.by_clutch.get(clutch.code, ()) if row.dam in (None, dam)]
     else:
         rows = list(hatched.by_dam.get(dam, ())) if is_last else []
-    days = [row.hatched_last for row in rows if row.hatched_last is not None]
-    return [day for day in days if laid_on < day <= laid_on + _HATCHES_WITHIN]
+    days = [(row.hatched_last, row.animal) for row in rows if row.hatched_last is not None]
+    return [each for each in days if laid_on < each[0] <= laid_on + _HATCHES_WITHIN]
 
 
 def _prey(keeping: Keeping, on: date) -> tuple[WatchLine, ...]:

@@ -11,6 +11,7 @@ from datetime import date, timedelta
 from typing import Any
 
 from keeper.actions.care_words import care_words
+from keeper.actions.eggs_placing import is_placing, placing_typed
 from keeper.actions.keeping import Keeping
 from keeper.actions.typed_entries import Typed, chosen, day_typed
 from keeper.actions.typed_names import either, keyword
@@ -39,7 +40,10 @@ MEDICINE = tr(
 )
 FAECAL = tr("sent, clear, or found: and what the laboratory says")
 PERMIT = tr("kind / number / last day: transfer permit / 26-118 / 30 Jun 2027")
-EGGS = tr("how many and what: 8 pipped, 6 hatched, 1 failed, 1 died; a clutch after 'of'")
+EGGS = tr(
+    "how many and what: 8 pipped, 6 hatched, 1 failed, 1 died; or where: in Incubator 1, box 3;"
+    " a clutch after 'of'"
+)
 
 _TOLD = {way: told for told in DoseTold for way in keyword(told.value)}
 _RESULTS = {result.value: result for result in FaecalResult}
@@ -177,14 +181,26 @@ def permit_parts(text: str, on: date) -> tuple[Any, ...]:
     return (*parts[:2], day_typed(parts[2], on), *parts[3:])
 
 
-def eggs_typed(animal: AnimalId, happened: Happened, text: str, *, laid: Sequence[Clutch]) -> Typed:
-    """``6 hatched, 1 failed of 26-9``: what became of her eggs. laid: her clutches.
+def eggs_typed(
+    animal: AnimalId,
+    happened: Happened,
+    text: str,
+    *,
+    laid: Sequence[Clutch],
+    known: Sequence[str] = (),
+) -> Typed:
+    """``6 hatched, 1 failed of 26-9``: what became of her eggs, or ``in Incubator 1, box 3``.
+
+    laid: her clutches. known: incubators in the book's own spelling.
 
     Raises:
         ValueError: no number, nothing that can become of an egg, or no such clutch by that day.
     """
     told, clutch = _parted(text, _OF)
     _refuse_unlaid(laid, clutch, happened.day)
+    if is_placing(told):
+        meant = next((each for each in reversed(laid) if clutch and each.code == clutch), None)
+        return placing_typed(animal, happened, told, known=known, clutch=meant)
     found = [_some_eggs(animal, happened, part, clutch or None) for part in told.split(",")]
     what = ", ".join(care_words(event) for event in found)
     return Typed(verb="eggs", event=found[0], also=tuple(found[1:]), what=what)

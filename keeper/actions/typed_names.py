@@ -115,6 +115,9 @@ _ENGLISH = {
         "shed": "shed",
         "meal": "meal",
         "weighing": "weighing",
+        "in": "in",
+        "out": "out",
+        "box": "box",
     },
 }
 

@@ -14,7 +14,7 @@ from keeper.actions.heat_readings import ALL_PROBES, house_heat
 from keeper.actions.holds_ever import holds_ever
 from keeper.actions.house_entries import refuse_unreasoned
 from keeper.actions.keeping import Keeping, Written, animals_on
-from keeper.actions.kept_lines import CareTold, care_told, kept_lines
+from keeper.actions.kept_lines import CareTold, care_told, kept_lines, lying_at
 from keeper.actions.learned_late import learned_late, with_late
 from keeper.actions.life import EATEN, empties, expected_on
 from keeper.actions.noting import note
@@ -103,7 +103,11 @@ def watch_lines(keeping: Keeping, on: date) -> tuple[WatchLine, ...]:
         _facts(row, growth.profile(row), pages, clutches.get(_siblings(row)), on) for row in rows
     ]
     facts = compared(facts, on)
-    house = replace(_house(keeping, rows, pages, on), kept=kept_lines(keeping, everyone, on))
+    house = replace(
+        _house(keeping, rows, pages, on),
+        kept=kept_lines(keeping, everyone, on),
+        lying=lying_at(keeping, everyone, on),
+    )
     return watch(facts, house, on)
 
 

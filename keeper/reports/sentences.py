@@ -10,6 +10,7 @@ from collections.abc import Mapping
 from keeper.reports import (
     body_sentences,
     care_sentences,
+    clutch_sentences,
     demand_sentences,
     food_sentences,
     house_sentences,
@@ -25,6 +26,7 @@ SENTENCES: Mapping[str, Telling] = {
     **food_sentences.SENTENCES,
     **body_sentences.SENTENCES,
     **care_sentences.SENTENCES,
+    **clutch_sentences.SENTENCES,
     **demand_sentences.SENTENCES,
     **house_sentences.SENTENCES,
     **night_sentences.SENTENCES,

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 
 from keeper.husbandry.animal import AnimalId
-from keeper.husbandry.care import EggFate, Eggs
+from keeper.husbandry.care import EggFate, Eggs, EggsPlaced
 from keeper.husbandry.events import Clutch
 from keeper.husbandry.profile import IncubatorFigures, Sourced, practice
 from keeper.husbandry.reasons import Reason, because
@@ -46,7 +46,8 @@ TOLD_FOR_DAYS = practice(365)
 class ClutchFacts:
     """All that is known of one clutch. figures: of its species, None where it has none.
 
-    numbered: days on which young of it, that stand in the book, hatched.
+    numbered: days on which young of it, that stand in the book, hatched. placed: where its eggs
+    were put, oldest first. young: those of ``numbered``, in the same order.
     """
 
     name: str
@@ -55,6 +56,8 @@ class ClutchFacts:
     told: Sequence[Eggs] = ()
     numbered: Sequence[date] = ()
     figures: IncubatorFigures | None = None
+    placed: Sequence[EggsPlaced] = ()
+    young: Sequence[AnimalId] = ()
 
     def count(self, fate: EggFate) -> int:
         """How many eggs that fate was written of."""
@@ -70,6 +73,12 @@ class ClutchFacts:
         """Days on which anything pipped or came out."""
         out = (each for each in self.told if each.fate is not EggFate.FAILED)
         return [*self.numbered, *(each.happened.day for each in out)]
+
+    @property
+    def lies_in(self) -> EggsPlaced | None:
+        """Where its eggs lie; None where that was not written, or they were taken out."""
+        last = max(self.placed, key=lambda each: each.happened, default=None)
+        return last if last is not None and last.place is not None else None
 
     @property
     def still_in(self) -> int:

@@ -1,7 +1,7 @@
 """What the watch is made from and made of: facts of animal and house, signals, lines."""
 
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
 from datetime import date, timedelta
 from enum import StrEnum
 from typing import Literal
@@ -145,12 +145,20 @@ class Unseen:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Lying:
+    """A clutch that lies in an incubator, as it is called there; dam: None where she is gone."""
+
+    called: str
+    dam: AnimalId | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class HouseFacts:
     """What is known of rows, racks and rooms, as the rules for heat and causes say it.
 
     cut_off: places of faults after which nothing is heard of the room any more. shared: lines
     about tubs in which a female and a male live. kept: lines about clutches, prey and mites.
-    asides: lines about places that the keeper put aside.
+    asides: lines about places that the keeper put aside. lying: the clutches in each incubator.
     """
 
     causes: Sequence[Cause] = ()
@@ -162,6 +170,7 @@ class HouseFacts:
     shared: Sequence[WatchLine] = ()
     kept: Sequence[WatchLine] = ()
     asides: Sequence[PlaceAside] = ()
+    lying: Mapping[str, Sequence[Lying]] = field(default_factory=dict)
 
 
 def days_since(day: date | None, today: date) -> int | None:

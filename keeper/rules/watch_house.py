@@ -15,6 +15,7 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("ends with a whole shed", ()),
     ("ends with a reading inside the limits", ()),
     ("regurgitation to be feared", ()),
+    ("clutches lie there", ("clutches",)),
 )
 """Every reason of this module with the figures it carries."""
 
@@ -42,7 +43,7 @@ def house_lines(house: HouseFacts) -> Iterator[WatchLine]:
         if verdict.state == "within limits":
             continue
         if verdict.urgency == "now" or verdict.place not in told or verdict.zone is not Zone.HOT:
-            yield _heat_line(verdict)
+            yield _heat_line(verdict, house)
     for fault in house.faults:
         yield WatchLine(
             animal=None,
@@ -105,7 +106,11 @@ def _cold_line(cold: ColdAfterFeeding) -> WatchLine:
     )
 
 
-def _heat_line(verdict: HeatVerdict) -> WatchLine:
+def _heat_line(verdict: HeatVerdict, house: HouseFacts) -> WatchLine:
+    """An incubator out of its limits names the clutches that lie in it, and leads to their dams."""
+    lying = house.lying.get(verdict.place, ()) if verdict.zone is Zone.INCUBATOR else ()
+    named = ", ".join(each.called for each in lying)
+    there = (because("clutches lie there", clutches=named),) if lying else ()
     cold_row = verdict.zone is Zone.HOT and verdict.state == "too cold"
     since: date | None = verdict.since_at.date() if verdict.since_at else None
     return WatchLine(
@@ -115,5 +120,6 @@ def _heat_line(verdict: HeatVerdict) -> WatchLine:
         severity=_URGENCY[verdict.urgency],
         since=since,
         ends=because("ends with a reading inside the limits"),
-        because=verdict.because,
+        because=(*verdict.because, *there),
+        members=tuple(dict.fromkeys(each.dam for each in lying if each.dam is not None)),
     )

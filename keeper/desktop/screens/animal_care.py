@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import date
 from functools import partial
 
+from keeper.actions.eggs_placing import incubators
 from keeper.actions.keeping import Keeping
 from keeper.actions.typed_care import (
     EGGS,
@@ -48,7 +49,8 @@ def eggs_asked(keeping: Keeping, row: AnimalNow, day: date) -> Noting:
     if not laid:
         raise LookupError(tr("No clutch of {who} is in the book; L writes one.", who=row.called))
     prompt = tr("her eggs, {day}", day=day_words(day))
-    return Noting(keeping, row, day, prompt, hinted(EGGS), partial(eggs_typed, laid=laid))
+    reader = partial(eggs_typed, laid=laid, known=incubators(keeping))
+    return Noting(keeping, row, day, prompt, hinted(EGGS), reader)
 
 
 def cleaning_asked(keeping: Keeping, row: AnimalNow, day: date) -> Noting:

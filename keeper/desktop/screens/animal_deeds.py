@@ -56,7 +56,7 @@ def entries(ask: Callable[[Maker], object], everyone: Everyone) -> Sequence[Key]
         key(tr("Medicine and doses"), "V", care.medicine_asked),
         key(tr("Faecal test"), "F", care.faecal_asked),
         key(tr("Permit"), "T", care.permit_asked),
-        key(tr("What became of her eggs"), "I", care.eggs_asked),
+        key(tr("Her eggs: where they lie, what became of them"), "I", care.eggs_asked),
         key(tr("Tub cleaned"), "C", care.cleaning_asked),
         key(tr("Put right"), "E", correction_asked),
     )
