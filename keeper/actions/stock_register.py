@@ -8,10 +8,10 @@ from keeper.actions.cells import guarded
 from keeper.actions.joined import JOINED
 from keeper.actions.keeping import Keeping
 from keeper.actions.typed_entries import day_typed
+from keeper.husbandry.stock_lines import as_at
 from keeper.language import tr
 from keeper.reports.figures import day as day_words
 from keeper.reports.stock_register import COLUMNS, RegisterFacts, register_cells
-from keeper.rules.stock_lines import as_at
 from keeper.rules.stock_register import register_lines
 from keeper.store.stock_steps import stock_steps
 

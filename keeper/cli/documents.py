@@ -11,10 +11,10 @@ from keeper.actions.taking_in import TakenIn
 from keeper.husbandry.animal import Sex
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.reasons import because
+from keeper.husbandry.stock_lines import Line, totals
 from keeper.reports.figures import plain
 from keeper.reports.stock_register import COLUMNS, RegisterFacts, register_cells
 from keeper.reports.words import because_text
-from keeper.rules.stock_lines import Line, totals
 from keeper.rules.watch_facts import WatchLine
 
 if TYPE_CHECKING:  # numpy: only the verb that forecasts waits for it

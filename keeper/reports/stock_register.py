@@ -5,11 +5,11 @@ from dataclasses import dataclass
 from datetime import date, datetime
 
 from keeper.husbandry.animal import Sex
+from keeper.husbandry.stock_lines import Change, Line, totals
 from keeper.language import tr, tr_table
 from keeper.reports.figures import counted, day, moment, plain
 from keeper.reports.paper_parts import Blank, Document, Facts, Heading, Table, Words
 from keeper.reports.words import word
-from keeper.rules.stock_lines import Change, Line, totals
 
 HEADS = (
     tr("no.", sense="of a line"),

@@ -14,7 +14,7 @@ from typing import Any
 from keeper.husbandry.animal import AnimalId, Sex, Status
 from keeper.husbandry.care import EggFate, Eggs, Permit
 from keeper.husbandry.events import Clutch, Described, Sexed, Stock
-from keeper.rules.stock_lines import Change, Key, Line, Step, Told
+from keeper.husbandry.stock_lines import Change, Key, Line, Step, Told
 
 _OF_STATUS = {
     Status.SOLD: Change.SOLD,

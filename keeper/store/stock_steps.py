@@ -12,7 +12,7 @@ from typing import Any
 
 from keeper.husbandry.care import Eggs, Permit
 from keeper.husbandry.events import Clutch, Described, Sexed, Stock
-from keeper.rules.stock_lines import Step, Told
+from keeper.husbandry.stock_lines import Step, Told
 from keeper.store.database import Book
 from keeper.store.journal import BatchId, EntryKey
 from keeper.store.reading import Batch, batch_of_row

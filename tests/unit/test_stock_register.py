@@ -18,9 +18,9 @@ from keeper.actions.typed_care import eggs_typed, permit_typed
 from keeper.actions.undoing import put_back_batch, take_back_batch
 from keeper.husbandry.animal import Sex, SexedBy, Status
 from keeper.husbandry.events import Clutch, Described, Moved, Sexed, Stock
+from keeper.husbandry.stock_lines import Change, totals
 from keeper.husbandry.when import on_day
 from keeper.reports.stock_register import stock_register
-from keeper.rules.stock_lines import Change, totals
 from keeper.store import reading
 from keeper.store.journal import EntryKey, batch
 from tests.unit.command_line import run  # noqa: F401
