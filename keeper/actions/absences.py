@@ -20,11 +20,6 @@ def coming_absences(keeping: Keeping, on: date) -> list[reading.Entry[KeeperAway
     return sorted(told, key=lambda entry: (entry.event.first_on, entry.event.last_on))
 
 
-def is_away(keeping: Keeping, night: date, on: date) -> bool:
-    """Whether the keeper was away on *night*, as it was known on the day *on*."""
-    return any(absence.covers(night) for absence in absences(keeping, on))
-
-
 def absence_of(event: KeeperAway) -> Absence:
     """What an entry says, as the rules ask for it."""
     nights = tuple(sorted({*filter(None, map(_day, (event.fed_on or "").split()))}))

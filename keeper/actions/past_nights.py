@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from datetime import date, datetime, time, timedelta
 from enum import StrEnum
 
+from keeper.actions.absences import absences
 from keeper.actions.consequences import consequences
 from keeper.actions.correcting import correct
 from keeper.actions.due_board import due_rows, feed_nights_around
@@ -279,8 +280,22 @@ def missing_nights(keeping: Keeping, on: date) -> tuple[date, ...]:
     """Feed nights of the last weeks of which nothing is written and nothing was answered.
 
     A round held the day before or after, off the usual nights, stands for its neighbour. None
-    before the first entry of the book, and none where every day is a feed night.
+    before the first entry of the book, none where every day is a feed night, and none while the
+    keeper was away: who covered is asked, not the keeper (``covered_nights``).
     """
+    away = absences(keeping, on)
+    nights = _without_a_word(keeping, on)
+    return tuple(n for n in nights if not any(absence.covers(n) for absence in away))
+
+
+def covered_nights(keeping: Keeping, on: date) -> tuple[date, ...]:
+    """Nights of the last weeks on which whoever covered was to feed, and nothing is written."""
+    agreed = {night for absence in absences(keeping, on) for night in absence.nights}
+    return tuple(night for night in _without_a_word(keeping, on) if night in agreed)
+
+
+def _without_a_word(keeping: Keeping, on: date) -> tuple[date, ...]:
+    """Feed nights of the last weeks of which nothing is written and nothing was answered."""
     began = first_offer_day(keeping.book)
     if began is None:
         return ()

@@ -7,6 +7,7 @@ from datetime import date, datetime, timedelta
 from statistics import median
 from typing import TypeVar
 
+from keeper.actions.absence_falling import lines_of_absences
 from keeper.actions.aftercare import aftercare_of
 from keeper.actions.bodies import compared, measures_of
 from keeper.actions.due_board import E, empty_now_g
@@ -105,7 +106,7 @@ def watch_lines(keeping: Keeping, on: date) -> tuple[WatchLine, ...]:
     facts = compared(facts, on)
     house = replace(
         _house(keeping, rows, pages, on),
-        kept=kept_lines(keeping, everyone, on),
+        kept=(*kept_lines(keeping, everyone, on), *lines_of_absences(keeping, on)),
         lying=lying_at(keeping, everyone, on),
     )
     return watch(facts, house, on)

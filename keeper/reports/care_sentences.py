@@ -34,6 +34,25 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
     "check local law": "Check local law.",
     "ends with a faecal test": "Ends with a faecal test.",
     "ends with a new permit": "Ends with a new permit of that kind.",
+    # while the keeper is away
+    "may pip while away": (
+        "May pip from {low:day} to {high:day}; good eggs of which nothing is told: {still_in:n}."
+    ),
+    "may lay while away": (
+        "Pre-lay shed on {since:day}: eggs are to be expected, by {until:day} at the latest."
+    ),
+    "gravid while away": "Held as gravid since {since:day}: she may lay.",
+    "doses while away": (
+        "{medicine}: {count:n} to give from {low:day} to {high:day}, as the vet wrote it."
+    ),
+    "faecal test while away": "Faecal test due on {on:day}.",
+    "permit ends while away": "{permit} {number} ends on {on:day}.",
+    "away then": (
+        "The keeper is away {first:day} to {last:day}, covered by {who}: agree who sees to it.",
+        "The keeper is away {first:day} to {last:day}, and nobody is named who covers: agree who"
+        " sees to it.",
+    ),
+    "ends with the absence": "Ends with the absence, on {on:day}.",
     # entered twice
     "more than one meal in a night": (
         "{count:meals} are written of {on:day}: given twice, or entered twice?"

@@ -15,6 +15,7 @@ from keeper.actions.past_nights import (
     NightLook,
     PastNight,
     answer_night,
+    covered_nights,
     late_night,
     looks,
     missing_nights,
@@ -122,7 +123,9 @@ class PastNightsScreen(QWidget):
 
     def _read(self) -> None:
         missing = missing_nights(self._keeping, self._keeping.today)
+        covered = covered_nights(self._keeping, self._keeping.today)
         told = [_Line(night, True, _missing_words(night)) for night in missing]
+        told += [_Line(night, True, _covered_words(night)) for night in covered]
         told += [
             _Line(look.night, False, _look_words(look), look.round) for look in looks(self._keeping)
         ]
@@ -152,6 +155,13 @@ class PastNightsScreen(QWidget):
 def _missing_words(night: date) -> str:
     answers = ", ".join(word(told) for told in NightTold)
     return tr("{night}   nothing written: {answers}?", night=night_words(night), answers=answers)
+
+
+def _covered_words(night: date) -> str:
+    return tr(
+        "{night}   was to be fed while the keeper was away; 2 writes it up.",
+        night=night_words(night),
+    )
 
 
 def _look_words(look: NightLook) -> str:
