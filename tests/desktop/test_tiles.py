@@ -7,13 +7,29 @@ import pytest
 from shots import WAYS_OF_SEEING, lightness, rms_difference, tile_image
 
 from keeper.desktop.light import DAY, DIM_SHARES, RED_LAMP, dimmed
-from keeper.desktop.widgets.tile import FACES, GATES, LAYER, RESULTS, SEVERITIES, TileState
+from keeper.desktop.widgets.tile import (
+    EGGS,
+    FACES,
+    GATES,
+    LAYER,
+    RESULTS,
+    SEVERITIES,
+    STOCK,
+    TileState,
+)
 
 WITH_LETTERS, BY_PATTERN = 12.0, 7.0
 """Least root mean square difference of L*. The house's own figures; no outside source."""
 
 LIGHTS = {"day": DAY, "red lamp": RED_LAMP, "dimmest": dimmed(RED_LAMP, len(DIM_SHARES) - 1)}
-TABLES = {"results": RESULTS, "layer": LAYER, "gates": GATES, "severities": SEVERITIES}
+TABLES = {
+    "results": RESULTS,
+    "layer": LAYER,
+    "gates": GATES,
+    "severities": SEVERITIES,
+    "stock": STOCK,
+    "eggs": EGGS,
+}
 
 
 @pytest.fixture(autouse=True)

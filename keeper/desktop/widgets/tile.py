@@ -1,8 +1,8 @@
 """One state as a tile: a letter, a lightness and a pattern, never a hue alone.
 
 ``FACES`` says how each state looks; ``paint_tile`` paints it. States are grouped in tables
-(``RESULTS``, ``LAYER``, ``GATES``, ``SEVERITIES``): within a table a letter means one thing,
-and no two tiles can be taken for each other in either light or by any eye.
+(``RESULTS``, ``LAYER``, ``GATES``, ``SEVERITIES``, ``STOCK``, ``EGGS``): within a table a letter
+means one thing, and no two tiles can be taken for each other in either light or by any eye.
 """
 
 from __future__ import annotations
@@ -23,7 +23,7 @@ _PATTERN_MARGIN_PX = 4.0
 
 
 class TileState(Enum):
-    """Everything a tile can say, over the four tables."""
+    """Everything a tile can say, over all its tables."""
 
     TAKEN = auto()
     ASSUMED = auto()
@@ -51,6 +51,16 @@ class TileState(Enum):
     TODAY = auto()
     THIS_WEEK = auto()
     NOTED = auto()
+    ORDER_NOW = auto()
+    ORDER_SOON = auto()
+    NOT_COUNTED = auto()
+    ENOUGH = auto()
+    EGG_SLUG = auto()
+    EGG_FAILED = auto()
+    EGG_IN = auto()
+    EGG_HATCHED = auto()
+    EGG_ALIVE = auto()
+    EGG_WRONG = auto()
 
 
 class Edge(Enum):
@@ -188,6 +198,50 @@ FACES = {
         letter=tr("This week"), words=tr("this week"), pattern=Pattern.DOTS, mark="fill2"
     ),
     TileState.NOTED: TileFace(letter=tr("Noted"), words=tr("noted")),
+    TileState.ORDER_NOW: TileFace(
+        letter="O",
+        words=tr("order now"),
+        pattern=Pattern.SOLID,
+        paper="ink",
+        mark="ink",
+        edge=Edge.NONE,
+        ink="ground",
+    ),
+    TileState.ORDER_SOON: TileFace(
+        letter="S",
+        words=tr("order soon"),
+        pattern=Pattern.HATCH,
+        mark="ink",
+        edge=Edge.URGENT,
+        edge_ink="ink",
+    ),
+    TileState.NOT_COUNTED: TileFace(
+        letter="?", words=tr("not counted"), paper="ground", edge=Edge.DASHED
+    ),
+    TileState.ENOUGH: TileFace(letter="E", words=tr("enough"), paper="fill1", ink="ink2"),
+    TileState.EGG_SLUG: TileFace(letter="S", words=tr("slugs"), pattern=Pattern.DOTS, mark="fill2"),
+    TileState.EGG_FAILED: TileFace(
+        letter="F",
+        words=tr("failed", sense="eggs"),
+        pattern=Pattern.BOLD_HATCH,
+        mark="ink",
+        edge=Edge.URGENT,
+        edge_ink="ink",
+    ),
+    TileState.EGG_IN: TileFace(letter="I", words=tr("still in")),
+    TileState.EGG_HATCHED: TileFace(
+        letter="H", words=tr("hatched, died since"), pattern=Pattern.UPRIGHT_BARS, ink="ink2"
+    ),
+    TileState.EGG_ALIVE: TileFace(
+        letter="A", words=tr("hatched, alive"), pattern=Pattern.SOLID, paper="fill2", mark="fill2"
+    ),
+    TileState.EGG_WRONG: TileFace(
+        letter="?",
+        words=tr("does not add up"),
+        pattern=Pattern.DOTTED_RING,
+        paper="ground",
+        mark="fill3",
+    ),
 }
 
 RESULTS = tuple(TileState)[: list(TileState).index(TileState.IN_STEP)]
@@ -202,6 +256,8 @@ LAYER = (
 )
 GATES = (TileState.GATE_MET, TileState.GATE_NOT_YET, TileState.GATE_CANNOT_TELL)
 SEVERITIES = (TileState.NOW, TileState.TODAY, TileState.THIS_WEEK, TileState.NOTED)
+STOCK = (TileState.ORDER_NOW, TileState.ORDER_SOON, TileState.NOT_COUNTED, TileState.ENOUGH)
+EGGS = tuple(TileState)[list(TileState).index(TileState.EGG_SLUG) :]
 
 
 def paint_tile(
