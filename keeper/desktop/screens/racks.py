@@ -300,5 +300,6 @@ def _keys(screen: RacksScreen) -> Sequence[tuple[str, str, Callable[[], object]]
         (tr("Labels of the places of this rack"), "Ctrl+T", paper.rack_places),
         (tr("Labels of the places of the room"), "Ctrl+Shift+T", paper.room_places),
         (tr("The refusals of the nights on paper"), "Ctrl+P", paper.refusals),
+        (tr("Carry-out list, for a fire or a power cut"), "Ctrl+O", paper.carry_out),
         (tr("The last PDF on a printer"), "Ctrl+Shift+P", paper.desk.to_printer),
     )

@@ -1,4 +1,4 @@
-"""The papers of the racks: labels in rack order, and the refusals of the nights."""
+"""The papers of the racks: labels in rack order, refusals of the nights, the carry-out list."""
 
 from __future__ import annotations
 
@@ -60,6 +60,10 @@ class RacksPaper:
         """The last feed nights of every animal, as the strip shows them."""
         self.desk.make(lambda: refusal_sheets(self._keeping))
 
+    def carry_out(self) -> None:
+        """For a fire or a power cut: who first, where they stand, and in what."""
+        self.desk.make_aside(tr("Carry-out list"), carry_sheets)
+
     def _of_the_rack(self) -> Batch:
         room, at = self._read()
         rack, letter, where = _rack_of(room, at)
@@ -99,6 +103,17 @@ def _rack_of(room: Room, at: At | None) -> tuple[Sequence[Rack], str, str]:
     if not letter:
         return racks, "elsewhere", tr("elsewhere")
     return racks, letter, tr("rack {letter}", letter=letter)
+
+
+def carry_sheets(keeping: Keeping) -> Sheets:
+    """The carry-out list of today. Raises LookupError where nobody is in the room."""
+    from keeper.actions.carrying_out import carry_facts  # what sets pages, when asked for
+    from keeper.desktop.paper.flow import document_pages
+    from keeper.reports.carry_out import carry_out
+
+    document = carry_out(carry_facts(keeping))
+    stem = f"carry-out-{keeping.today.isoformat()}"
+    return Sheets(title=document.title, stem=stem, pages=document_pages(document))
 
 
 def refusal_sheets(keeping: Keeping) -> Sheets:

@@ -156,6 +156,10 @@
    <translation>Kein Tier in diesem Buch hat den Code {code!r}.</translation>
   </message>
   <message>
+   <source>No animal is in the room; there is nobody to carry.</source>
+   <translation>Kein Tier ist im Raum; es ist niemand zu tragen.</translation>
+  </message>
+  <message>
    <source>No animal is in the room; there is nothing to look after.</source>
    <translation>Kein Tier ist im Raum; es gibt nichts zu versorgen.</translation>
   </message>
@@ -270,10 +274,6 @@
   <message>
    <source>Opened for reading only.</source>
    <translation>Nur zum Lesen geöffnet.</translation>
-  </message>
-  <message>
-   <source>Rack {rack}</source>
-   <translation>Rack {rack}</translation>
   </message>
   <message>
    <source>Rack {rack} has {rows} rows of {tubs} tubs: from {place} on {free} of them are free, not {count}; another tub is right, or a larger rack (D in Racks).</source>
@@ -650,10 +650,6 @@
    <source>egg</source>
    <comment>keyword</comment>
    <translation>ei</translation>
-  </message>
-  <message>
-   <source>eggs</source>
-   <translation>Eier</translation>
   </message>
   <message>
    <source>eggs</source>
@@ -1738,10 +1734,6 @@
    <translation>Box stellenweise gereinigt</translation>
   </message>
   <message>
-   <source>tubs</source>
-   <translation>Boxen</translation>
-  </message>
-  <message>
    <source>tubs cleaned</source>
    <translation>Boxen gereinigt</translation>
   </message>
@@ -1805,6 +1797,10 @@
    <source>whole</source>
    <comment>typed</comment>
    <translation>ganz</translation>
+  </message>
+  <message>
+   <source>withdrawn: {absence}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>within digestion</source>
@@ -2167,7 +2163,7 @@
   </message>
   <message>
    <source>{place}, box {box}</source>
-   <translation type="unfinished" />
+   <translation>{place}, Box {box}</translation>
   </message>
   <message>
    <source>{planned} as planned, {others} not</source>

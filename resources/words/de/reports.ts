@@ -129,6 +129,14 @@
    <translation>Bei zwei Häutungen blieb eine Augenkappe haften, zuletzt am {shed_on:day}.</translation>
   </message>
   <message>
+   <source>And for quarantine</source>
+   <translation>Dazu für die Quarantäne</translation>
+  </message>
+  <message>
+   <source>And {count} more on the page.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Animal card: {name}</source>
    <translation>Abgabekarte: {name}</translation>
   </message>
@@ -203,6 +211,14 @@
    <translation>Aug</translation>
   </message>
   <message>
+   <source>Away {first} to {last}, {days}, covered by {who}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Away {first} to {last}, {days}; nobody is named who covers.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Backing the book up first. Esc calls it off.</source>
    <translation>Zuerst wird das Buch gesichert. Esc bricht ab.</translation>
   </message>
@@ -223,6 +239,10 @@
   <message>
    <source>Bag {bag} of {prey} came on {since:day}, {days:ago}, and holds {left:n}: use it first.</source>
    <translation>Beutel {bag}, {prey}, kam am {since:day}, {days:ago}, und enthält {left:n}: zuerst verbrauchen.</translation>
+  </message>
+  <message>
+   <source>Bags to use first, or to bin</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Below the order point</source>
@@ -328,6 +348,14 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Care in the hand</source>
+   <translation>Vorsicht in der Hand</translation>
+  </message>
+  <message>
+   <source>Carry-out list: fire, power cut</source>
+   <translation>Räumungsliste: Brand, Stromausfall</translation>
+  </message>
+  <message>
    <source>Caution</source>
    <translation>Vorsicht</translation>
   </message>
@@ -406,10 +434,6 @@
   <message>
    <source>Clutch</source>
    <translation>Gelege</translation>
-  </message>
-  <message>
-   <source>Clutches and incubators are not planned here: look before leaving whether one is due to hatch, and who would see to it.</source>
-   <translation>Gelege und Inkubatoren sind hier nicht geplant: vor der Abreise nachsehen, ob ein Schlupf ansteht und wer sich darum kümmert.</translation>
   </message>
   <message>
    <source>Code {about} is borne by more than one: {told}</source>
@@ -501,6 +525,11 @@
    <translation>Schlupf steht an</translation>
   </message>
   <message>
+   <source>Due while the keeper is away</source>
+   <comment>watch kind</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Dull</source>
    <comment>Shed stage</comment>
    <translation>Matt</translation>
@@ -508,6 +537,10 @@
   <message>
    <source>Dull since {since:day}, {days:days}, and not shed; a whole cycle takes up to {most:days}.</source>
    <translation>Matt seit {since:day}, {days:days}, und nicht gehäutet; ein ganzer Zyklus dauert bis zu {most:days}.</translation>
+  </message>
+  <message>
+   <source>Each animal is taken to grow as is expected of it and to be fed on its nights; a little is added to spare, what is likely refused and passed on is taken away. Two weeks until an order comes and two to spare are common practice.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Eaten on {eaten:day}, later than {on:day}.</source>
@@ -534,6 +567,14 @@
    <source>Eggs to be expected</source>
    <comment>watch kind</comment>
    <translation>Eier zu erwarten</translation>
+  </message>
+  <message>
+   <source>Eggs: the whole box, level, the mark up, never turned or shaken, kept warm and dark.</source>
+   <translation>Eier: die ganze Box, waagerecht, die Markierung oben, nie gedreht oder geschüttelt, warm und dunkel gehalten.</translation>
+  </message>
+  <message>
+   <source>Elsewhere</source>
+   <translation>Anderswo</translation>
   </message>
   <message>
    <source>Elsewhere only {refused:n} of {offered:n} fed by {keeper} refused, where {expected:tenth} is usual.</source>
@@ -676,6 +717,10 @@
    <translation>Endet mit Einträgen im Buch.</translation>
   </message>
   <message>
+   <source>Ends with the absence, on {on:day}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Ends with the hold, on {on:day}.</source>
    <translation>Endet mit der Pause, am {on:day}.</translation>
   </message>
@@ -700,6 +745,10 @@
    <source>Faecal test</source>
    <comment>watch kind</comment>
    <translation>Kotuntersuchung</translation>
+  </message>
+  <message>
+   <source>Faecal test due on {on:day}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Faecal test due on {on:day}; {clear:n} of {wanted:n} clear so far in this quarantine.</source>
@@ -728,6 +777,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Fed early: {nights}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Fed meanwhile, by whoever stands in</source>
    <translation>Unterdessen gefüttert, von der Vertretung</translation>
   </message>
@@ -748,6 +801,10 @@
   <message>
    <source>Feeding record, the last {count} offers</source>
    <translation>Fütterungen, die letzten {count} Angebote</translation>
+  </message>
+  <message>
+   <source>Fire or smoke: people first. Call the fire service. Nobody goes in, or back in, for an animal.</source>
+   <translation>Feuer oder Rauch: Menschen zuerst. Feuerwehr rufen. Für ein Tier geht niemand hinein oder zurück.</translation>
   </message>
   <message>
    <source>First shed overdue</source>
@@ -874,6 +931,10 @@
    <translation>In Pause und nicht gezählt: {kinds}.</translation>
   </message>
   <message>
+   <source>Held as gravid since {since:day}: she may lay.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Held now: {kind}</source>
    <translation>Pause: {kind}</translation>
   </message>
@@ -916,6 +977,10 @@
    <translation>Warmfläche</translation>
   </message>
   <message>
+   <source>How it is reckoned</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Humidity</source>
    <comment>Cause</comment>
    <translation>Feuchte</translation>
@@ -931,6 +996,10 @@
   <message>
    <source>In season, so offered every {interval:days}.</source>
    <translation>In der Paarungszeit, darum alle {interval:days} angeboten.</translation>
+  </message>
+  <message>
+   <source>In their own tub, lid taped, level and unshaken: who has eaten lately (a meal comes back), who carries eggs, and hatchlings. Everybody else: one animal a bag, knotted, its number on it; bags side by side in a box with air holes, nothing on top.</source>
+   <translation>In der eigenen Box, Deckel verklebt, waagerecht und ohne Stöße: wer kürzlich gefressen hat (eine Mahlzeit kommt sonst wieder heraus), wer Eier trägt, und Schlüpflinge. Alle anderen: ein Tier je Beutel, verknotet, mit seiner Nummer; Beutel nebeneinander in einer Kiste mit Luftlöchern, nichts darauf.</translation>
   </message>
   <message>
    <source>Incubator</source>
@@ -975,6 +1044,10 @@
   <message>
    <source>Keeper, and second keeper</source>
    <translation>Halter, und zweiter Halter</translation>
+  </message>
+  <message>
+   <source>Keeper, reptile vet</source>
+   <translation>Halter, Reptilientierarzt</translation>
   </message>
   <message>
    <source>Kept at, measured</source>
@@ -1147,6 +1220,24 @@
    <translation>Kann unterdessen ablegen</translation>
   </message>
   <message>
+   <source>May lay while the keeper is away</source>
+   <comment>watch kind</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>May pip from {low:day} to {high:day}; good eggs of which nothing is told: {still_in:n}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>May pip meanwhile</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>May pip while the keeper is away</source>
+   <comment>watch kind</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Meals inside weigh {gut_g:g}.</source>
    <translation>Mahlzeiten im Bauch wiegen {gut_g:g}.</translation>
   </message>
@@ -1180,6 +1271,14 @@
    <source>Mon</source>
    <comment>weekday</comment>
    <translation>Mo</translation>
+  </message>
+  <message>
+   <source>Needed</source>
+   <translation>Nötig</translation>
+  </message>
+  <message>
+   <source>Needed is told for the coming {few} and {all} weeks.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Neither a hatching day nor two weights are in the book.</source>
@@ -1320,6 +1419,10 @@
   </message>
   <message>
    <source>No order falls due within {weeks:n} weeks.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>No prey is counted, and none is planned.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1472,6 +1575,10 @@
    <translation>Nichts Berechnetes ändert sich.</translation>
   </message>
   <message>
+   <source>Nothing that the book knows of. Look into the incubators before leaving all the same.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Nothing to compare this weight with.</source>
    <translation>Nichts, womit dieses Gewicht zu vergleichen wäre.</translation>
   </message>
@@ -1548,6 +1655,10 @@
    <translation>Eine Größe größer, {prey}: zuletzt lagen {meals:meals} unter {percent:percent} des Ziels.</translation>
   </message>
   <message>
+   <source>Only as agreed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Only the tubs named here are fed, on that night; every tub with its meal stands on the next page. Cloudy blue eyes or anything unclear: do not feed, and write it down; a night missed harms less than a wrong meal.</source>
    <translation>Nur die hier genannten Boxen werden gefüttert, an dem Abend; jede Box mit ihrer Mahlzeit steht auf der nächsten Seite. Trübe blaue Augen oder irgendetwas Unklares: nicht füttern und aufschreiben; ein ausgelassener Abend schadet weniger als eine falsche Mahlzeit.</translation>
   </message>
@@ -1580,6 +1691,10 @@
   </message>
   <message>
    <source>Order by {on:night}: {lead_weeks:n} weeks until it comes and {spare_weeks:n} to spare.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Order list for prey, {day}</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1634,8 +1749,16 @@
    <translation>Vielleicht vertauscht</translation>
   </message>
   <message>
+   <source>Power cut: the cold harms slowly. Keep door, tubs and incubator shut, cover them, open nothing without need. Warmth goes to them in the order below; warm bottles are wrapped and never hotter than the hot end may be. Feed nobody until the heat is back.</source>
+   <translation>Stromausfall: Kälte schadet langsam. Tür, Boxen und Inkubator geschlossen halten, abdecken, nichts ohne Not öffnen. Wärme bekommen sie in der Reihenfolge unten; warme Flaschen eingewickelt und nie heißer, als die warme Seite sein darf. Niemanden füttern, bis die Wärme wieder da ist.</translation>
+  </message>
+  <message>
    <source>Pre-lay shed on {since:day}, {days:ago}, and no eggs yet.</source>
    <translation>Häutung vor der Ablage am {since:day}, {days:ago}, und noch keine Eier.</translation>
+  </message>
+  <message>
+   <source>Pre-lay shed on {since:day}: eggs are to be expected, by {until:day} at the latest.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Pre-lay shed on {since:day}: eggs are to be expected; nest ready?</source>
@@ -1687,6 +1810,10 @@
    <source>Rack</source>
    <comment>Cause</comment>
    <translation>Rack</translation>
+  </message>
+  <message>
+   <source>Rack {rack}</source>
+   <translation>Rack {rack}</translation>
   </message>
   <message>
    <source>Reached {target_g:g} on {on:day}.</source>
@@ -1919,6 +2046,10 @@
    <translation>Kleineres oder weniger Futter; nie fasten lassen.</translation>
   </message>
   <message>
+   <source>Smoke, burns, a limp animal, a meal brought up after the cold: ask a reptile vet the same day. Wash hands after each rack.</source>
+   <translation>Rauch, Verbrennungen, ein schlaffes Tier, eine nach der Kälte ausgewürgte Mahlzeit: am selben Tag einen Reptilientierarzt fragen. Nach jedem Rack Hände waschen.</translation>
+  </message>
+  <message>
    <source>So far {minutes:minutes}; {most_minutes:minutes} would be too long.</source>
    <translation>Bisher {minutes:minutes}; {most_minutes:minutes} wären zu lang.</translation>
   </message>
@@ -2050,6 +2181,14 @@
    <translation>Die zuletzt gefressene Größe ist unbekannt, darum die passende.</translation>
   </message>
   <message>
+   <source>The keeper is away {first:day} to {last:day}, and nobody is named who covers: agree who sees to it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The keeper is away {first:day} to {last:day}, covered by {who}: agree who sees to it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The keeper's own record: every change of the stock that is in the book, in the order in which it was written. What was put right, taken back or written late is a line of its own; no line is changed and none is left out. Which register has to be kept and shown is for local law to say: check it.</source>
    <translation>Eigene Aufzeichnung des Halters: jede Änderung des Bestands, die im Buch steht, in der Reihenfolge, in der sie eingetragen wurde. Berichtigtes, Zurückgenommenes und Nachgetragenes ist eine eigene Zeile; keine Zeile wird geändert und keine weggelassen. Welches Verzeichnis zu führen und vorzulegen ist, sagt das örtliche Recht: nachprüfen.</translation>
   </message>
@@ -2147,6 +2286,10 @@
    <source>To</source>
    <comment>whom it is handed to</comment>
    <translation>An</translation>
+  </message>
+  <message>
+   <source>To be fed meanwhile: {nights}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Today</source>
@@ -2292,6 +2435,10 @@
    <translation>Was aus {still_in:n} von {good:n} guten Eiern wurde, ist seit {since:day} nicht eingetragen.</translation>
   </message>
   <message>
+   <source>What falls into these days: agree who sees to it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>What fits comes to {percent:percent} of the target, more than is aimed at.</source>
    <translation>Was passt, ergibt {percent:percent} des Ziels, mehr als angestrebt.</translation>
   </message>
@@ -2306,6 +2453,10 @@
   <message>
    <source>What the keeper wrote and measured, without a diagnosis; ? is not in the book.</source>
    <translation>Was der Halter aufgeschrieben und gemessen hat, ohne Diagnose; ? steht nicht im Buch.</translation>
+  </message>
+  <message>
+   <source>Where to, and who has the key</source>
+   <translation>Wohin, und wer den Schlüssel hat</translation>
   </message>
   <message>
    <source>While the keeper is away, {first} to {last}</source>
@@ -2339,6 +2490,10 @@
   <message>
    <source>Wrote out {animals:animals} and {entries:entries}.</source>
    <translation>Geschrieben: {animals:animals} und {entries:entries}.</translation>
+  </message>
+  <message>
+   <source>Young in the egg: leave the incubator shut, cut no egg, and call the keeper at the first slit.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>a COUNT needs a DTSTART line to count from</source>
@@ -2500,6 +2655,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>bag</source>
+   <translation>Beutel</translation>
+  </message>
+  <message>
    <source>bag opened</source>
    <comment>verb</comment>
    <translation>Beutel geöffnet</translation>
@@ -2507,6 +2666,10 @@
   <message>
    <source>bag, opened first</source>
    <translation>Beutel (zuerst)</translation>
+  </message>
+  <message>
+   <source>bags</source>
+   <translation>Beutel</translation>
   </message>
   <message>
    <source>ball python</source>
@@ -2558,6 +2721,10 @@
    <source>by the tail</source>
    <comment>SexedBy</comment>
    <translation>am Schwanz erkannt</translation>
+  </message>
+  <message>
+   <source>came</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>cannot tell</source>
@@ -2675,6 +2842,10 @@
    <translation>berichtigt</translation>
   </message>
   <message>
+   <source>count it first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>counted</source>
    <comment>Counting</comment>
    <translation>gezählt</translation>
@@ -2762,6 +2933,10 @@
   </message>
   <message>
    <source>eggs</source>
+   <translation>Eier</translation>
+  </message>
+  <message>
+   <source>eggs</source>
    <comment>verb</comment>
    <translation>Eier</translation>
   </message>
@@ -2801,6 +2976,10 @@
   <message>
    <source>entry</source>
    <translation>Eintrag</translation>
+  </message>
+  <message>
+   <source>everybody else, in bags</source>
+   <translation>alle anderen, in Beuteln</translation>
   </message>
   <message>
    <source>exchange animals</source>
@@ -2862,6 +3041,10 @@
   <message>
    <source>fed</source>
    <translation>Tiere</translation>
+  </message>
+  <message>
+   <source>fed lately, in their tubs</source>
+   <translation>kürzlich gefüttert, in der Box</translation>
   </message>
   <message>
    <source>feed</source>
@@ -2986,6 +3169,10 @@
    <translation>Schlüpfling</translation>
   </message>
   <message>
+   <source>hatchlings, in their tubs</source>
+   <translation>Schlüpflinge, in der Box</translation>
+  </message>
+  <message>
    <source>he</source>
    <comment>she</comment>
    <translation>er</translation>
@@ -3081,6 +3268,10 @@
   <message>
    <source>how it is known</source>
    <translation>woher bekannt</translation>
+  </message>
+  <message>
+   <source>how many</source>
+   <translation>wie viele</translation>
   </message>
   <message>
    <source>in pieces</source>
@@ -3186,9 +3377,21 @@
    <translation>adult groß</translation>
   </message>
   <message>
+   <source>large bag</source>
+   <translation>großer Beutel</translation>
+  </message>
+  <message>
+   <source>large bags</source>
+   <translation>große Beutel</translation>
+  </message>
+  <message>
    <source>laying</source>
    <comment>ending</comment>
    <translation>die Ablage</translation>
+  </message>
+  <message>
+   <source>left</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>left in</source>
@@ -3443,6 +3646,10 @@
    <translation>keine Zahl</translation>
   </message>
   <message>
+   <source>not counted</source>
+   <translation>nicht gezählt</translation>
+  </message>
+  <message>
    <source>not due</source>
    <comment>DueState</comment>
    <translation>nicht fällig</translation>
@@ -3473,6 +3680,10 @@
    <translation>nicht erreicht</translation>
   </message>
   <message>
+   <source>not within {weeks} weeks</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>note</source>
    <translation>Notiz</translation>
   </message>
@@ -3490,6 +3701,14 @@
    <source>noted</source>
    <comment>heat standing</comment>
    <translation>notiert</translation>
+  </message>
+  <message>
+   <source>nothing</source>
+   <translation>nichts</translation>
+  </message>
+  <message>
+   <source>now</source>
+   <translation>jetzt</translation>
   </message>
   <message>
    <source>now</source>
@@ -3546,6 +3765,14 @@
    <source>open mouth</source>
    <comment>RemarkKind</comment>
    <translation>offenes Maul</translation>
+  </message>
+  <message>
+   <source>order</source>
+   <translation>Rang</translation>
+  </message>
+  <message>
+   <source>order, care</source>
+   <translation>Rang, Vorsicht</translation>
   </message>
   <message>
    <source>other</source>
@@ -3617,6 +3844,10 @@
    <source>pipped</source>
    <comment>EggFate</comment>
    <translation>angeritzt</translation>
+  </message>
+  <message>
+   <source>place not written</source>
+   <translation>Ort nicht eingetragen</translation>
   </message>
   <message>
    <source>place probe</source>
@@ -3701,9 +3932,17 @@
    <translation>Quarantäne</translation>
   </message>
   <message>
+   <source>quarantine: last, apart, things of their own</source>
+   <translation>Quarantäne: zuletzt, getrennt, mit eigenen Sachen</translation>
+  </message>
+  <message>
    <source>rack </source>
    <comment>setting of</comment>
    <translation>Rack </translation>
+  </message>
+  <message>
+   <source>rack by rack, below</source>
+   <translation>Rack für Rack, unten</translation>
   </message>
   <message>
    <source>rack {rack}, row {row}, tub {tub}</source>
@@ -3949,6 +4188,14 @@
    <translation>klein</translation>
   </message>
   <message>
+   <source>small bag</source>
+   <translation>kleiner Beutel</translation>
+  </message>
+  <message>
+   <source>small bags</source>
+   <translation>kleine Beutel</translation>
+  </message>
+  <message>
    <source>small pinky</source>
    <comment>grade</comment>
    <translation>Pinky klein</translation>
@@ -4064,6 +4311,10 @@
    <translation>fraß</translation>
   </message>
   <message>
+   <source>tape for {tubs}</source>
+   <translation>Klebeband für {tubs}</translation>
+  </message>
+  <message>
    <source>teasing at the hide with tongs</source>
    <comment>LadderStep</comment>
    <translation>Necken am Versteck mit der Pinzette</translation>
@@ -4130,6 +4381,10 @@
    <translation>Zeit nicht lesbar</translation>
   </message>
   <message>
+   <source>to order by</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>today</source>
    <translation>heute</translation>
   </message>
@@ -4166,6 +4421,10 @@
   <message>
    <source>tub</source>
    <translation>Box</translation>
+  </message>
+  <message>
+   <source>tubs</source>
+   <translation>Boxen</translation>
   </message>
   <message>
    <source>typed late</source>
@@ -4223,6 +4482,10 @@
   </message>
   <message>
    <source>weight</source>
+   <translation>Gewicht</translation>
+  </message>
+  <message>
+   <source>weight</source>
    <comment>gate</comment>
    <translation>Gewicht</translation>
   </message>
@@ -4255,9 +4518,17 @@
    <translation>wo</translation>
   </message>
   <message>
+   <source>who</source>
+   <translation>wer</translation>
+  </message>
+  <message>
    <source>whole</source>
    <comment>ShedQuality</comment>
    <translation>vollständig</translation>
+  </message>
+  <message>
+   <source>with eggs, in their tubs</source>
+   <translation>mit Eiern, in der Box</translation>
   </message>
   <message>
    <source>within</source>
@@ -4359,6 +4630,18 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>{animals} on {night}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{animals} wait until {night}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{animals}, marked in the list</source>
+   <translation>{animals}, in der Liste vermerkt</translation>
+  </message>
+  <message>
    <source>{animal}: when {target_g:g} will be reached cannot be told.</source>
    <translation>{animal}: wann {target_g:g} erreicht werden, ist nicht zu sagen.</translation>
   </message>
@@ -4375,8 +4658,20 @@
    <translation>{animal}: {target_g:g} am {on:day} erreicht.</translation>
   </message>
   <message>
+   <source>{bags}, up to {weight}</source>
+   <translation>{bags}, bis {weight}</translation>
+  </message>
+  <message>
+   <source>{bags}, weight not known</source>
+   <translation>{bags}, Gewicht unbekannt</translation>
+  </message>
+  <message>
    <source>{brought:rows} are as the proved backup {backup} has them.</source>
    <translation>{brought:rows} sind so, wie die geprüfte Sicherung {backup} sie hat.</translation>
+  </message>
+  <message>
+   <source>{clutch} ({count}): {where}</source>
+   <translation>{clutch} ({count}): {where}</translation>
   </message>
   <message>
    <source>{column} cannot be {written}.</source>
@@ -4520,6 +4815,10 @@
    <translation>{kind} {grade}</translation>
   </message>
   <message>
+   <source>{grade}, bag {bag}: {count} left, came {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{grams:g} = {percent:percent} of {empty:g} empty (target {target:g}).</source>
    <translation>{grams:g} = {percent:percent} von {empty:g} nüchtern (Ziel {target:g}).</translation>
   </message>
@@ -4566,6 +4865,10 @@
   <message>
    <source>{medicine} missed: {count:n}, the first on {on:day}; never double a dose, ask a reptile vet.</source>
    <translation>{medicine} versäumt: {count:n}, zuerst am {on:day}; eine Gabe nie verdoppeln, einen Reptilientierarzt fragen.</translation>
+  </message>
+  <message>
+   <source>{medicine}: {count:n} to give from {low:day} to {high:day}, as the vet wrote it.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{name}: due {after:night}, not {before:night}.</source>
@@ -4669,6 +4972,10 @@
    <translation>{percent:percent} schwerer, {days:days} danach, und nicht länger als am {since:day} (Kopf-Rumpf {svl_cm:cm}; Grenze {limit_percent:percent}).</translation>
   </message>
   <message>
+   <source>{permit} {number} ends on {on:day}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{place} read {temp_c:celsius} on {on:day}, where {usual_c:celsius} was usual beside the other rows (chance {chance:chance}): look at its heat first.</source>
    <translation>{place}: {temp_c:celsius} am {on:day} gemessen, wo neben den anderen Reihen {usual_c:celsius} üblich waren (Zufall {chance:chance}): zuerst die Wärme dort ansehen.</translation>
   </message>
@@ -4679,6 +4986,10 @@
   <message>
    <source>{place}: bad sheds of {count:animals} within {days:days}.</source>
    <translation>{place}: {count:animals} mit schlechter Häutung, Zeitraum {days:days}.</translation>
+  </message>
+  <message>
+   <source>{rack}: {animals}</source>
+   <translation>{rack}: {animals}</translation>
   </message>
   <message>
    <source>{sex:A sex} {species} of {age_days:age}: median {p50:g}, 8 in 10 within {p10:g} to {p90:g}, 94 in 100 within {p3:g} to {p97:g} ({basis:basis}).</source>
@@ -4821,6 +5132,10 @@
    <translation>{value} Tage sind kein Alter; richtig ist 0 bis {most:n}.</translation>
   </message>
   <message>
+   <source>{weeks} weeks</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{weight_g:g} at {age_days:age}, below {her} {hatch_g:g} at hatching; by {limit_days:days} {she} should be past it.</source>
    <translation>{weight_g:g}, {age_days:age} alt, unter den {hatch_g:g} beim Schlupf; {limit_days:days} alt sollte das überschritten sein.</translation>
   </message>
@@ -4859,6 +5174,10 @@
   <message>
    <source>{weight_g:g} was typed twice and stands.</source>
    <translation>{weight_g:g} wurde zweimal eingegeben und gilt.</translation>
+  </message>
+  <message>
+   <source>{when}, lacks {count}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{zone:Zone} {temp_c:celsius}, above {limit_c:celsius}.</source>

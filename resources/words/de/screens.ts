@@ -153,6 +153,14 @@
    <translation>Abgabekarte</translation>
   </message>
   <message>
+   <source>Carry-out list</source>
+   <translation>Räumungsliste</translation>
+  </message>
+  <message>
+   <source>Carry-out list, for a fire or a power cut</source>
+   <translation>Räumungsliste für Brand oder Stromausfall</translation>
+  </message>
+  <message>
    <source>Certificates that vouch for the broker (none, system, or a file)</source>
    <translation>Zertifikate, die für den Broker bürgen (none, system oder eine Datei)</translation>
   </message>
@@ -669,6 +677,10 @@
    <translation>Noch keine Adresse: A fragt danach, etwa 192.168.1.20 oder ro@broker.local:1883.</translation>
   </message>
   <message>
+   <source>No animal goes over to this grade or leaves it in the weeks shown.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No animal here bears {code!r}.</source>
    <translation>Kein Tier hier trägt {code!r}.</translation>
   </message>
@@ -755,6 +767,10 @@
   <message>
    <source>No place here bears {code!r}.</source>
    <translation>Kein Platz hier trägt {code!r}.</translation>
+  </message>
+  <message>
+   <source>No prey is counted, and no animal is to be fed. S counts a bag that came.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>No round is open, so {code!r} has no tub to go to; Enter begins one.</source>
@@ -873,6 +889,10 @@
    <translation>Oder neu beginnen und das Buch lassen, wie es ist:</translation>
   </message>
   <message>
+   <source>Order day, spare and keeping are common practice. Growth is what is expected of each animal; a weighing moves it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>PART SIZE</source>
    <translation>TEILGRÖSSE</translation>
   </message>
@@ -907,6 +927,10 @@
   <message>
    <source>Photo</source>
    <translation>Foto</translation>
+  </message>
+  <message>
+   <source>Prey</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Prey counted ({right})</source>
@@ -1173,6 +1197,14 @@
    <translation>Das Foto wurde nicht aufbewahrt: {why}.</translation>
   </message>
   <message>
+   <source>The prey could not be read. {why}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The prey is still being read; a moment.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The rack before</source>
    <translation>Voriges Rack</translation>
   </message>
@@ -1381,6 +1413,14 @@
    <translation>Im Auge</translation>
   </message>
   <message>
+   <source>Week of {day}: {items} items, {grams} ({groups}).</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Week of {day}: {items} items, {grams} ({groups}); {left} left at its end.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Weigh-in</source>
    <translation>Wiegen</translation>
   </message>
@@ -1579,6 +1619,10 @@
   <message>
    <source>bag {weight} taken off</source>
    <translation>Beutel {weight} abgezogen</translation>
+  </message>
+  <message>
+   <source>bags, oldest first</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>begin check pass</source>
@@ -1810,6 +1854,14 @@
    <translation>zu Zeile</translation>
   </message>
   <message>
+   <source>goes over to it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>gone {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>grams or ounces</source>
    <translation>Gramm oder Unzen</translation>
   </message>
@@ -1979,8 +2031,16 @@
    <translation>zuletzt {temp}, {when}</translation>
   </message>
   <message>
+   <source>lasts</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>lawful here</source>
    <translation>hier erlaubt</translation>
+  </message>
+  <message>
+   <source>leaves it</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>left in</source>
@@ -2185,6 +2245,10 @@
    <translation>keine offen</translation>
   </message>
   <message>
+   <source>none planned</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>none since</source>
    <translation>keine seither</translation>
   </message>
@@ -2222,6 +2286,10 @@
    <translation>nicht gewogen</translation>
   </message>
   <message>
+   <source>not within</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>not written; less the bag {weight}</source>
    <translation>nicht geschrieben; ohne Beutel {weight}</translation>
   </message>
@@ -2234,10 +2302,6 @@
    <translation>Notiz, {day}</translation>
   </message>
   <message>
-   <source>nothing</source>
-   <translation>nichts</translation>
-  </message>
-  <message>
    <source>nothing expected yet</source>
    <translation>noch nichts erwartet</translation>
   </message>
@@ -2248,10 +2312,6 @@
   <message>
    <source>nothing planned</source>
    <translation>nichts geplant</translation>
-  </message>
-  <message>
-   <source>now</source>
-   <translation>jetzt</translation>
   </message>
   <message>
    <source>of the row</source>
@@ -2318,8 +2378,28 @@
    <translation>die Tierseite öffnen</translation>
   </message>
   <message>
+   <source>open the next animal that changes its grade</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>opens the animal’s page</source>
    <translation>öffnet die Tierseite</translation>
+  </message>
+  <message>
+   <source>order by</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>order by {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>order list on paper</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>order now</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>other</source>
@@ -2345,6 +2425,10 @@
   <message>
    <source>outside by a factor of {factor}</source>
    <translation>außerhalb um den Faktor {factor}</translation>
+  </message>
+  <message>
+   <source>over {weeks} weeks</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>own tongs; a refused item is binned, never passed on</source>
@@ -2663,6 +2747,10 @@
    <translation>die Ziffer einer Zeile, oder Enter darauf, ändert sie</translation>
   </message>
   <message>
+   <source>the last PDF on a printer</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>the newest first; {key} comes back here</source>
    <translation>das Neueste zuerst; {key} führt wieder hierher</translation>
   </message>
@@ -2759,6 +2847,10 @@
    <translation>rückgängig</translation>
   </message>
   <message>
+   <source>used a week</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>user {user}</source>
    <translation>Benutzer {user}</translation>
   </message>
@@ -2771,12 +2863,16 @@
    <translation>andere Box</translation>
   </message>
   <message>
-   <source>weighed today</source>
-   <translation>heute gewogen</translation>
+   <source>week</source>
+   <translation type="unfinished" />
   </message>
   <message>
-   <source>weight</source>
-   <translation>Gewicht</translation>
+   <source>weeks</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>weighed today</source>
+   <translation>heute gewogen</translation>
   </message>
   <message>
    <source>weight reached on {day}, and lost since</source>
@@ -2967,6 +3063,10 @@
    <translation>{count} im Zyklus</translation>
   </message>
   <message>
+   <source>{count} in {weeks} weeks</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{count} items are more than the {usual} of a usual meal; {count} again takes them.</source>
    <translation>{count} Stück sind mehr als die {usual} einer üblichen Mahlzeit; noch einmal {count} nimmt sie.</translation>
   </message>
@@ -2977,6 +3077,18 @@
   <message>
    <source>{count} left in or assumed</source>
    <translation>{count} liegen gelassen oder vermutet</translation>
+  </message>
+  <message>
+   <source>{count} left, came {since}, {ago}, use by {until}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{count} left, came {since}, {ago}: bin it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{count} left, came {since}, {ago}: use it first, bin it {until}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{count} more: {places}</source>
@@ -3019,8 +3131,20 @@
    <translation>{count} anzusehen</translation>
   </message>
   <message>
+   <source>{count} to order now</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{count} typed</source>
    <translation>{count} eingetippt</translation>
+  </message>
+  <message>
+   <source>{count} weeks</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{count} within {weeks} weeks; the first to order first</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{count} without a weight</source>
@@ -3064,8 +3188,16 @@
    <translation>{grade} {kind}: eine Ziffer</translation>
   </message>
   <message>
+   <source>{grade}, {grams} each</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{grams} = {ounces}. A weight at the scales is typed in {unit}.</source>
    <translation>{grams} = {ounces}. Gewichte an der Waage werden in {unit} getippt.</translation>
+  </message>
+  <message>
+   <source>{grams} each</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{keeper}, all of them</source>
@@ -3106,6 +3238,10 @@
   <message>
    <source>{night}   nothing written: {answers}?</source>
    <translation>{night}   nichts eingetragen: {answers}?</translation>
+  </message>
+  <message>
+   <source>{night}   was to be fed while the keeper was away; 2 writes it up.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{night} has a round; Enter opens it.</source>
@@ -3244,6 +3380,10 @@
    <translation>{stage} seit {day}, {days} zu lang</translation>
   </message>
   <message>
+   <source>{state}. {columns}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{steps} can be taken back</source>
    <translation>{steps} zurücknehmbar</translation>
   </message>
@@ -3310,6 +3450,22 @@
   <message>
    <source>{weight} empty</source>
    <translation>{weight} nüchtern</translation>
+  </message>
+  <message>
+   <source>{who}, from {prey}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{who}, from {prey}, about {grams}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{who}, to {prey}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{who}, to {prey}, about {grams}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{who}, {kind}: offer all the same?</source>

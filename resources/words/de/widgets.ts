@@ -236,6 +236,10 @@
    <translation>Ziffer</translation>
   </message>
   <message>
+   <source>does not add up</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>due</source>
    <translation>fällig</translation>
   </message>
@@ -252,8 +256,17 @@
    <translation>nüchtern / Schwelle</translation>
   </message>
   <message>
+   <source>enough</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>excused</source>
    <translation>entschuldigt</translation>
+  </message>
+  <message>
+   <source>failed</source>
+   <comment>eggs</comment>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>far behind</source>
@@ -272,8 +285,28 @@
    <translation>Schwellen</translation>
   </message>
   <message>
+   <source>grade, an item</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>grades of prey, what is to be ordered first at the top</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>gravid, pre-lay</source>
    <translation>trächtig</translation>
+  </message>
+  <message>
+   <source>growing</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>hatched, alive</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>hatched, died since</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>held</source>
@@ -308,8 +341,16 @@
    <translation>im Takt</translation>
   </message>
   <message>
+   <source>in stock</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>inside</source>
    <translation>innerhalb</translation>
+  </message>
+  <message>
+   <source>items a week</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>keys of {place}: {keys}</source>
@@ -330,6 +371,10 @@
   <message>
    <source>left in, result open</source>
    <translation>liegen gelassen, Ergebnis offen</translation>
+  </message>
+  <message>
+   <source>left, bags</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>legend: {letters}. {caution}</source>
@@ -461,10 +506,6 @@
    <translation>keine im Buch</translation>
   </message>
   <message>
-   <source>not counted</source>
-   <translation>nicht gezählt</translation>
-  </message>
-  <message>
    <source>not eaten</source>
    <translation>verweigert</translation>
   </message>
@@ -515,6 +556,10 @@
   <message>
    <source>opaque too long</source>
    <translation>zu lange trüb</translation>
+  </message>
+  <message>
+   <source>order soon</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>outside</source>
@@ -601,6 +646,10 @@
   <message>
    <source>still growing</source>
    <translation>wächst noch</translation>
+  </message>
+  <message>
+   <source>still in</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>taken as planned, assumed</source>
