@@ -16,7 +16,13 @@ from PySide6.QtGui import QPainter, QPen
 
 from keeper.desktop.look import Look
 from keeper.desktop.type import Use
-from keeper.desktop.widgets.lettering import CENTRE, advance, font_to_fit, set_line
+from keeper.desktop.widgets.lettering import (
+    CENTRE,
+    advance,
+    font_to_fit,
+    middle_baseline,
+    set_line,
+)
 from keeper.desktop.widgets.life_axis import TimeAxis
 from keeper.language import tr
 from keeper.reports.figures import day
@@ -28,9 +34,12 @@ _LEAST_SHARE = 0.8  # of their size, to which words may shrink before they are c
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Window:
-    """When something is expected: middle, 8 in 10 and 5 in 10. None: no such limit is known."""
+    """When something is expected: middle, 8 in 10 and 5 in 10. None: no such limit is known.
 
-    on: date
+    on: None where the middle is no likelier than the rest; no stroke is drawn then.
+    """
+
+    on: date | None
     low: date
     high: date | None
     half_low: date
@@ -41,7 +50,8 @@ class Window:
 class Marks:
     """What stands on one row. from_on: the age gate; at: a single day; unknown: a question mark.
 
-    paired: days of pairings, and whether a lock was seen; laid: days of clutches.
+    paired: days of pairings, and whether a lock was seen; laid: days of clutches; lettered: days
+    that a letter stands for, which the legend explains.
     """
 
     window: Window | None = None
@@ -50,6 +60,7 @@ class Marks:
     unknown: bool = False
     paired: tuple[tuple[date, bool], ...] = ()
     laid: tuple[date, ...] = ()
+    lettered: tuple[tuple[date, str], ...] = ()
     told: str = ""
     beneath: str = ""
 
@@ -121,6 +132,9 @@ def paint_marks(
     for on in marks.laid:
         if axis.shows(on):
             paint_laid(painter, QPointF(axis.x(on), bar.center().y()), look)
+    for on, letter in marks.lettered:
+        if axis.shows(on):
+            paint_letter(painter, QPointF(axis.x(on), bar.center().y()), letter, look)
     _paint_words(painter, rect, axis, today, marks, paper, look)
 
 
@@ -142,6 +156,18 @@ def paint_laid(painter: QPainter, middle: QPointF, look: Look) -> None:
     painter.setBrush(Qt.BrushStyle.NoBrush)
 
 
+def paint_letter(painter: QPainter, middle: QPointF, letter: str, look: Look) -> None:
+    """A letter in a box, for a day on which something was or is to be done."""
+    side = look.u(4, 3.4)
+    box = QRectF(middle.x() - side / 2, middle.y() - side / 2, side, side)
+    painter.fillRect(box, look.colour("sheet"))
+    painter.setPen(QPen(look.colour("ink2"), 1.2))
+    painter.drawRect(box)
+    font = font_to_fit(look.font(Use.TABLE_STRONG), letter, 0.8 * side, 1.0)
+    base = QPointF(middle.x(), middle_baseline(box, font))
+    set_line(painter, base, letter, font, look.colour("ink"), align=CENTRE)
+
+
 def paint_window(
     painter: QPainter, bar: QRectF, axis: TimeAxis, window: Window, look: Look
 ) -> None:
@@ -159,7 +185,7 @@ def paint_window(
     if window.high is not None and window.high <= axis.last:
         lines.append(QLineF(wide.topRight(), wide.bottomRight()))
     painter.drawLines(lines)
-    if axis.shows(window.on):
+    if window.on is not None and axis.shows(window.on):
         x = axis.x(window.on)
         painter.setPen(QPen(look.colour("point"), 2.2))
         painter.drawLine(QLineF(x, bar.top() - 3, x, bar.bottom() + 3))
@@ -254,12 +280,13 @@ def _taken(axis: TimeAxis, today: date, marks: Marks) -> list[tuple[float, float
     What is past is one stretch up to *today* as soon as anything of it is in view.
     """
     found = []
-    if any(axis.shows(on) for on in (*marks.laid, *(on for on, _ in marks.paired))):
+    dated = (*marks.laid, *(on for on, _ in (*marks.paired, *marks.lettered)))
+    if any(axis.shows(on) for on in dated if on <= today):
         found.append((axis.left, axis.x(today)))
     if marks.window is not None and marks.window.low <= axis.last:
         left = max(axis.x(marks.window.low), axis.left)
         found.append((left, max(left + 4, _end(axis, marks.window.high))))
-    for on in (marks.from_on, marks.at):
+    for on in (marks.from_on, marks.at, *(on for on in dated if on > today)):
         if on is not None and axis.shows(on):
             found.append((axis.x(on), axis.x(on) + 4))
     joined: list[tuple[float, float]] = []
@@ -281,4 +308,6 @@ def _month(on: date, further: int) -> date:
 
 
 def _months(axis: TimeAxis) -> list[date]:
-    return [_month(axis.first, n) for n in range(MONTHS_SHOWN)]
+    """Firsts of the months in view, the first of which begins it."""
+    months = (_month(axis.first, n) for n in range(MONTHS_SHOWN))
+    return [month for month in months if month < axis.last]

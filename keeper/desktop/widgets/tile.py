@@ -87,6 +87,31 @@ class TileFace:
     ink: str = "ink"
 
 
+def _solid_ink(letter: str, words: str) -> TileFace:
+    """As dark as ink, the letter in the colour of the ground."""
+    return TileFace(
+        letter=letter,
+        words=words,
+        pattern=Pattern.SOLID,
+        paper="ink",
+        mark="ink",
+        edge=Edge.NONE,
+        ink="ground",
+    )
+
+
+def _urgent(letter: str, words: str, pattern: Pattern) -> TileFace:
+    """A pattern in ink and a strong edge."""
+    return TileFace(
+        letter=letter,
+        words=words,
+        pattern=pattern,
+        mark="ink",
+        edge=Edge.URGENT,
+        edge_ink="ink",
+    )
+
+
 _EMPTY = TileFace(letter="E", words=tr("empty tub"), paper="ground", edge=Edge.DASHED, ink="ink3")
 
 FACES = {
@@ -99,14 +124,7 @@ FACES = {
     TileState.PART: TileFace(
         letter="P", words=tr("part taken"), pattern=Pattern.HALF, mark="fill2"
     ),
-    TileState.REFUSED: TileFace(
-        letter="R",
-        words=tr("refused"),
-        pattern=Pattern.BOLD_HATCH,
-        mark="ink",
-        edge=Edge.URGENT,
-        edge_ink="ink",
-    ),
+    TileState.REFUSED: _urgent("R", tr("refused"), Pattern.BOLD_HATCH),
     TileState.LEFT_IN: TileFace(
         letter="L", words=tr("left in, result open"), edge=Edge.HEAVY, edge_ink="ink"
     ),
@@ -122,39 +140,16 @@ FACES = {
     TileState.HOLD: TileFace(
         letter="H", words=tr("hold"), pattern=Pattern.UPRIGHT_BARS, ink="ink2"
     ),
-    TileState.REGURGITATED: TileFace(
-        letter="G",
-        words=tr("regurgitation found"),
-        pattern=Pattern.CROSS_HATCH,
-        mark="ink",
-        edge=Edge.URGENT,
-        edge_ink="ink",
-    ),
+    TileState.REGURGITATED: _urgent("G", tr("regurgitation found"), Pattern.CROSS_HATCH),
     TileState.NOT_REACHED: TileFace(letter="", words=tr("not reached"), paper="ground"),
     TileState.EMPTY: _EMPTY,
-    TileState.CURRENT: TileFace(
-        letter=tr("now"),
-        words=tr("current"),
-        pattern=Pattern.SOLID,
-        paper="ink",
-        mark="ink",
-        edge=Edge.NONE,
-        ink="ground",
-    ),
+    TileState.CURRENT: _solid_ink(tr("now"), tr("current")),
     TileState.IN_STEP: TileFace(letter="", words=tr("in step")),
     TileState.DUE: TileFace(letter="D", words=tr("due"), pattern=Pattern.DOTS, mark="fill2"),
     TileState.BEHIND: TileFace(
         letter="B", words=tr("behind"), pattern=Pattern.HATCH, mark="fill3", edge_ink="line"
     ),
-    TileState.FAR_BEHIND: TileFace(
-        letter="F",
-        words=tr("far behind"),
-        pattern=Pattern.SOLID,
-        paper="ink",
-        mark="ink",
-        edge=Edge.NONE,
-        ink="ground",
-    ),
+    TileState.FAR_BEHIND: _solid_ink("F", tr("far behind")),
     TileState.HELD: TileFace(
         letter="H", words=tr("held, excused"), pattern=Pattern.UPRIGHT_BARS, ink="ink2"
     ),
@@ -166,69 +161,25 @@ FACES = {
         mark="fill3",
     ),
     TileState.GATE_MET: TileFace(letter="", words=tr("met"), paper="fill1", ink="ink2"),
-    TileState.GATE_NOT_YET: TileFace(
-        letter="",
-        words=tr("not yet"),
-        pattern=Pattern.HATCH,
-        mark="ink",
-        edge=Edge.URGENT,
-        edge_ink="ink",
-    ),
+    TileState.GATE_NOT_YET: _urgent("", tr("not yet"), Pattern.HATCH),
     TileState.GATE_CANNOT_TELL: TileFace(
         letter="?", words=tr("cannot tell"), paper="ground", edge=Edge.DASHED
     ),
-    TileState.NOW: TileFace(
-        letter=tr("Now"),
-        words=tr("now"),
-        pattern=Pattern.SOLID,
-        paper="ink",
-        mark="ink",
-        edge=Edge.NONE,
-        ink="ground",
-    ),
-    TileState.TODAY: TileFace(
-        letter=tr("Today"),
-        words=tr("today"),
-        pattern=Pattern.HATCH,
-        mark="ink",
-        edge=Edge.URGENT,
-        edge_ink="ink",
-    ),
+    TileState.NOW: _solid_ink(tr("Now"), tr("now")),
+    TileState.TODAY: _urgent(tr("Today"), tr("today"), Pattern.HATCH),
     TileState.THIS_WEEK: TileFace(
         letter=tr("This week"), words=tr("this week"), pattern=Pattern.DOTS, mark="fill2"
     ),
     TileState.NOTED: TileFace(letter=tr("Noted"), words=tr("noted")),
-    TileState.ORDER_NOW: TileFace(
-        letter="O",
-        words=tr("order now"),
-        pattern=Pattern.SOLID,
-        paper="ink",
-        mark="ink",
-        edge=Edge.NONE,
-        ink="ground",
-    ),
-    TileState.ORDER_SOON: TileFace(
-        letter="S",
-        words=tr("order soon"),
-        pattern=Pattern.HATCH,
-        mark="ink",
-        edge=Edge.URGENT,
-        edge_ink="ink",
-    ),
+    TileState.ORDER_NOW: _solid_ink("O", tr("order now")),
+    TileState.ORDER_SOON: _urgent("S", tr("order soon"), Pattern.HATCH),
     TileState.NOT_COUNTED: TileFace(
         letter="?", words=tr("not counted"), paper="ground", edge=Edge.DASHED
     ),
     TileState.ENOUGH: TileFace(letter="E", words=tr("enough"), paper="fill1", ink="ink2"),
     TileState.EGG_SLUG: TileFace(letter="S", words=tr("slugs"), pattern=Pattern.DOTS, mark="fill2"),
-    TileState.EGG_FAILED: TileFace(
-        letter="F",
-        words=tr("failed", sense="eggs"),
-        pattern=Pattern.BOLD_HATCH,
-        mark="ink",
-        edge=Edge.URGENT,
-        edge_ink="ink",
-    ),
-    TileState.EGG_IN: TileFace(letter="I", words=tr("still in")),
+    TileState.EGG_FAILED: _urgent("F", tr("failed", sense="eggs"), Pattern.BOLD_HATCH),
+    TileState.EGG_IN: TileFace(letter="I", words=tr("still in"), paper="fill1"),
     TileState.EGG_HATCHED: TileFace(
         letter="H", words=tr("hatched, died since"), pattern=Pattern.UPRIGHT_BARS, ink="ink2"
     ),
