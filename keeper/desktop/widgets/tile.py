@@ -197,7 +197,7 @@ FACES = {
         words=tr("does not add up"),
         pattern=Pattern.DOTTED_RING,
         paper="ground",
-        mark="fill3",
+        mark="ink2",
     ),
 }
 
