@@ -9,7 +9,6 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import Enum, auto
-from functools import partial
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QFont, QFontMetricsF, QPainter, QPainterPath, QPen
@@ -112,11 +111,6 @@ def _urgent(letter: str, words: str, pattern: Pattern) -> TileFace:
         edge_ink="ink",
     )
 
-
-_reversed = partial(
-    TileFace, pattern=Pattern.SOLID, paper="ink", mark="ink", edge=Edge.NONE, ink="ground"
-)
-"""What must be seen first."""
 
 _EMPTY = TileFace(letter="E", words=tr("empty tub"), paper="ground", edge=Edge.DASHED, ink="ink3")
 
