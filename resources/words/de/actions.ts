@@ -33,7 +33,7 @@
   </message>
   <message>
    <source>A correction needs the weight and a reason: 41.2, read the wrong tub.</source>
-   <translation>Eine Berichtigung braucht Gewicht und Grund: 41.2, falsche Box abgelesen.</translation>
+   <translation>Eine Berichtigung braucht Gewicht und Grund: 41,2, falsche Box abgelesen.</translation>
   </message>
   <message>
    <source>A course needs {parts}.</source>
@@ -177,7 +177,7 @@
   </message>
   <message>
    <source>No animal stands in a tub; take in your records first.</source>
-   <translation>In keiner Box steht ein Tier; zuerst die Aufzeichnungen übernehmen.</translation>
+   <translation>In keiner Box steht ein Tier; zuerst vorhandene Dateien einlesen.</translation>
   </message>
   <message>
    <source>No animal stood in a tub on {night}.</source>
@@ -357,7 +357,7 @@
   </message>
   <message>
    <source>There is no folder {folder}; one on another disk or a stick is right.</source>
-   <translation>Es gibt keinen Ordner {folder}; einer auf einer anderen Platte oder einem Stick ist richtig.</translation>
+   <translation>Es gibt keinen Ordner {folder}; einer auf einem anderen Datenträger oder Stick ist richtig.</translation>
   </message>
   <message>
    <source>There is no line {line} tonight; lines run 1 to {last}.</source>
@@ -1141,6 +1141,10 @@
    <translation>keines hat einen Code</translation>
   </message>
   <message>
+   <source>not away</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>not offered</source>
    <comment>typed</comment>
    <translation>nicht angeboten</translation>
@@ -1799,10 +1803,6 @@
    <translation>ganz</translation>
   </message>
   <message>
-   <source>withdrawn: {absence}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <source>within digestion</source>
    <translation>in der Verdauung</translation>
   </message>
@@ -2023,7 +2023,7 @@
   </message>
   <message>
    <source>{folder} is where the book lies; another disk or a stick is right.</source>
-   <translation>In {folder} liegt das Buch; eine andere Platte oder ein Stick ist richtig.</translation>
+   <translation>In {folder} liegt das Buch; ein anderer Datenträger oder Stick ist richtig.</translation>
   </message>
   <message>
    <source>{heat} is beyond any room; {least} to {most} is right.</source>
@@ -2098,8 +2098,12 @@
    <translation>{name} ab {day}</translation>
   </message>
   <message>
+   <source>{name} is not written as died; G on the page writes it, then this note can be made.</source>
+   <translation>{name} ist nicht als gestorben eingetragen; G auf der Seite trägt es ein, dann kann dieses Blatt entstehen.</translation>
+  </message>
+  <message>
    <source>{name} was taken in on {on} as {known}; nothing was added.</source>
-   <translation>{name} wurde am {on} als {known} übernommen; nichts kam hinzu.</translation>
+   <translation>{name} wurde am {on} als {known} eingelesen; nichts kam hinzu.</translation>
   </message>
   <message>
    <source>{name}, {amount}, {route}, {every} until {until}</source>
@@ -2187,7 +2191,7 @@
   </message>
   <message>
    <source>{readings} of {name} taken in</source>
-   <translation>{readings} aus {name} übernommen</translation>
+   <translation>{readings} aus {name} eingelesen</translation>
   </message>
   <message>
    <source>{rest!r} is not understood; {paired}.</source>
@@ -2235,15 +2239,15 @@
   </message>
   <message>
    <source>{text!r} is no step of a scale; grams such as 0.1 or 1 are right.</source>
-   <translation>{text!r} ist kein Schritt einer Waage; Gramm wie 0.1 oder 1 sind richtig.</translation>
+   <translation>{text!r} ist kein Schritt einer Waage; Gramm wie 0,1 oder 1 sind richtig.</translation>
   </message>
   <message>
    <source>{text!r} is no temperature; 31 or 31.2 is right.</source>
-   <translation>{text!r} ist keine Temperatur; 31 oder 31.2 ist richtig.</translation>
+   <translation>{text!r} ist keine Temperatur; 31 oder 31,2 ist richtig.</translation>
   </message>
   <message>
    <source>{text!r} is not a weight; digits and one point, such as 41.2, are right</source>
-   <translation>{text!r} ist kein Gewicht; richtig sind Ziffern und ein Punkt, etwa 41.2</translation>
+   <translation>{text!r} ist kein Gewicht; richtig sind Ziffern und ein Komma, etwa 41,2</translation>
   </message>
   <message>
    <source>{text!r} names no probe; {right}.</source>
@@ -2263,7 +2267,7 @@
   </message>
   <message>
    <source>{text!r}: where the topic has a +, so has the probe; {right}.</source>
-   <translation>{text!r}: wo das Thema ein + hat, hat es auch der Fühler; {right}.</translation>
+   <translation>{text!r}: wo das Topic ein + hat, hat es auch der Fühler; {right}.</translation>
   </message>
   <message>
    <source>{there} are in {place}: {arrive} would share.</source>
@@ -2303,11 +2307,11 @@
   </message>
   <message>
    <source>{topic!r} is no topic of this book; nothing was forgotten.</source>
-   <translation>{topic!r} ist kein Thema dieses Buchs; nichts wurde vergessen.</translation>
+   <translation>{topic!r} ist kein Topic dieses Buchs; nichts wurde vergessen.</translation>
   </message>
   <message>
    <source>{topic!r} is no topic to read from; {right}.</source>
-   <translation>{topic!r} ist kein Thema zum Lesen; {right}.</translation>
+   <translation>{topic!r} ist kein Topic zum Lesen; {right}.</translation>
   </message>
   <message>
    <source>{topic!r}: a + stands for a whole level; {right}.</source>

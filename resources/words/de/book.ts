@@ -93,7 +93,7 @@
   </message>
   <message>
    <source>Make room on its disk, then do it again.</source>
-   <translation>Platz auf seiner Platte schaffen, dann noch einmal.</translation>
+   <translation>Platz auf seinem Datenträger schaffen, dann noch einmal.</translation>
   </message>
   <message>
    <source>No backup of {path} could be made: {error}.</source>
@@ -105,7 +105,7 @@
   </message>
   <message>
    <source>See whether its disk is full or failing, then do it again.</source>
-   <translation>Nachsehen, ob die Platte voll ist oder versagt, dann noch einmal.</translation>
+   <translation>Nachsehen, ob der Datenträger voll ist oder versagt, dann noch einmal.</translation>
   </message>
   <message>
    <source>The backup of {path} did not come out right: {flaw}.</source>
@@ -197,7 +197,7 @@
   </message>
   <message>
    <source>The line to {address} is cut: {why}. Tried again.</source>
-   <translation>Die Leitung zu {address} ist unterbrochen: {why}. Neuer Versuch folgt.</translation>
+   <translation>Die Verbindung zu {address} ist unterbrochen: {why}. Neuer Versuch folgt.</translation>
   </message>
   <message>
    <source>The old backup {path} cannot be removed: {error}.</source>
@@ -661,7 +661,7 @@
   </message>
   <message>
    <source>take in records from CSV files, all or none</source>
-   <translation>Aufzeichnungen aus CSV-Dateien übernehmen, alle oder keine</translation>
+   <translation>Aufzeichnungen aus CSV-Dateien einlesen, alle oder keine</translation>
   </message>
   <message>
    <source>temperature at which embryos stand still, °C</source>
@@ -749,7 +749,7 @@
   </message>
   <message>
    <source>write the records out as files that can be taken in</source>
-   <translation>die Aufzeichnungen als Dateien schreiben, die sich übernehmen lassen</translation>
+   <translation>die Aufzeichnungen als Dateien schreiben, die sich einlesen lassen</translation>
   </message>
   <message>
    <source>written words</source>
@@ -765,7 +765,7 @@
   </message>
   <message>
    <source>{address} agrees on no TLS at this port; its port for TLS is right, or C for a line without. Tried again.</source>
-   <translation>{address} einigt sich an diesem Anschluss auf kein TLS; richtig ist der Anschluss für TLS, oder C für eine Leitung ohne. Neuer Versuch folgt.</translation>
+   <translation>{address} einigt sich an diesem Port auf kein TLS; richtig ist der Port für TLS, oder C für eine Verbindung ohne. Neuer Versuch folgt.</translation>
   </message>
   <message>
    <source>{address} cannot be reached. Tried again.</source>
@@ -773,7 +773,7 @@
   </message>
   <message>
    <source>{address} does not give a topic: {why}.</source>
-   <translation>{address} gibt ein Thema nicht her: {why}.</translation>
+   <translation>{address} gibt ein Topic nicht frei: {why}.</translation>
   </message>
   <message>
    <source>{address} refuses: {why}. Tried again.</source>

@@ -97,15 +97,15 @@
   </message>
   <message>
    <source>The program failed at this, and no report: {why}.</source>
-   <translation>Das Programm ist hieran gescheitert, und kein Bericht: {why}.</translation>
+   <translation>Das Programm ist hieran gescheitert, und es gibt keinen Bericht: {why}.</translation>
   </message>
   <message>
    <source>The program failed at this; what was written before stands. A full report, which may hold animal data, is in {path}.</source>
-   <translation>Das Programm ist hieran gescheitert; was vorher geschrieben wurde, steht. Ein voller Bericht, der Tierdaten enthalten kann, liegt in {path}.</translation>
+   <translation>Das Programm ist hieran gescheitert; was vorher geschrieben wurde, bleibt bestehen. Ein voller Bericht, der Tierdaten enthalten kann, liegt in {path}.</translation>
   </message>
   <message>
    <source>The program failed at this; what was written before stands. A report without animal data is in {path}.</source>
-   <translation>Das Programm ist hieran gescheitert; was vorher geschrieben wurde, steht. Ein Bericht ohne Tierdaten liegt in {path}.</translation>
+   <translation>Das Programm ist hieran gescheitert; was vorher geschrieben wurde, bleibt bestehen. Ein Bericht ohne Tierdaten liegt in {path}.</translation>
   </message>
   <message>
    <source>The second place of the backups, {place}, is not there; they stay beside the book alone.</source>
@@ -121,7 +121,7 @@
   </message>
   <message>
    <source>This window reads the book only; readings are heard where it is written.</source>
-   <translation>Dieses Fenster liest das Buch nur; Messwerte werden dort gehört, wo es geschrieben wird.</translation>
+   <translation>Dieses Fenster liest das Buch nur; Messwerte werden dort empfangen, wo es geschrieben wird.</translation>
   </message>
   <message>
    <source>Write again</source>
@@ -136,8 +136,8 @@
    <translation>die neueste gute Sicherung an seine Stelle legen</translation>
   </message>
   <message>
-   <source>the places, in their order</source>
-   <translation>die Seiten, der Reihe nach</translation>
+   <source>the places in their order; with Shift as well, the second</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>type a number</source>

@@ -113,7 +113,7 @@
   </message>
   <message>
    <source>All {steps:n} steps were tried.</source>
-   <translation>Alle {steps:n} Schritte wurden versucht.</translation>
+   <translation>Alle Schritte wurden versucht ({steps:n}).</translation>
   </message>
   <message>
    <source>An animal</source>
@@ -183,7 +183,7 @@
   </message>
   <message>
    <source>At {percent:percent} of {her} clutch: {weight_g:g} against {clutch_median_g:g} (limit {limit_percent:percent}).</source>
-   <translation>Bei {percent:percent} des Geleges: {weight_g:g} gegen {clutch_median_g:g} (Grenze {limit_percent:percent}).</translation>
+   <translation>{percent:percent} des Gelegemedians: {weight_g:g} gegen {clutch_median_g:g} (Grenze {limit_percent:percent}).</translation>
   </message>
   <message>
    <source>At {place}.</source>
@@ -243,6 +243,10 @@
   <message>
    <source>Bags to use first, or to bin</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Before death</source>
+   <translation>Vor dem Tod</translation>
   </message>
   <message>
    <source>Below the order point</source>
@@ -354,6 +358,10 @@
   <message>
    <source>Carry-out list: fire, power cut</source>
    <translation>Räumungsliste: Brand, Stromausfall</translation>
+  </message>
+  <message>
+   <source>Cause, by whom it was found, or not known</source>
+   <translation>Ursache, von wem festgestellt, oder unbekannt</translation>
   </message>
   <message>
    <source>Caution</source>
@@ -491,6 +499,10 @@
    <translation>Tag</translation>
   </message>
   <message>
+   <source>Day of death</source>
+   <translation>Todestag</translation>
+  </message>
+  <message>
    <source>Day {number:n} since {begun:day}, on {on:day}: a look without a mite is all clear.</source>
    <translation>Tag {number:n} seit {begun:day}, am {on:day}: eine Kontrolle ohne Milbe gibt Entwarnung.</translation>
   </message>
@@ -517,7 +529,7 @@
   </message>
   <message>
    <source>Due meanwhile, and may wait until the keeper is back</source>
-   <translation>Unterdessen fällig, und darf warten, bis der Halter zurück ist</translation>
+   <translation>Unterdessen fällig, kann warten, bis der Halter zurück ist</translation>
   </message>
   <message>
    <source>Due to pip</source>
@@ -606,7 +618,7 @@
   </message>
   <message>
    <source>Ends when a bag is counted in.</source>
-   <translation>Endet, wenn ein Beutel eingezählt wird.</translation>
+   <translation>Endet, wenn ein neuer Beutel gezählt ist.</translation>
   </message>
   <message>
    <source>Ends when one of them is taken back.</source>
@@ -622,7 +634,7 @@
   </message>
   <message>
    <source>Ends when the bag is counted empty.</source>
-   <translation>Endet, wenn der Beutel leer gezählt wird.</translation>
+   <translation>Endet, wenn der Beutel als leer eingetragen ist.</translation>
   </message>
   <message>
    <source>Ends when the balance closes.</source>
@@ -824,6 +836,10 @@
    <translation>{minutes:minutes} lang, seit {since:moment}.</translation>
   </message>
   <message>
+   <source>Found dead</source>
+   <translation>Tot gefunden</translation>
+  </message>
+  <message>
    <source>Found in the faecal test of {on:day}: {text:quoted}.</source>
    <translation>In der Kotuntersuchung vom {on:day} gefunden: {text:quoted}.</translation>
   </message>
@@ -968,6 +984,10 @@
    <translation>Warme Seite {temp_c:celsius}, unter {limit_c:celsius}, und {animals:animals} gefüttert (Zeitraum {hours_most:hours}): eine Mahlzeit kann wieder hochkommen.</translation>
   </message>
   <message>
+   <source>Hot end, last fortnight</source>
+   <translation>Warme Seite, 14 Tage</translation>
+  </message>
+  <message>
    <source>Hot end, measured</source>
    <translation>Warme Seite, gemessen</translation>
   </message>
@@ -996,6 +1016,14 @@
   <message>
    <source>In season, so offered every {interval:days}.</source>
    <translation>In der Paarungszeit, darum alle {interval:days} angeboten.</translation>
+  </message>
+  <message>
+   <source>In the same rack</source>
+   <translation>Im selben Rack</translation>
+  </message>
+  <message>
+   <source>In the same row</source>
+   <translation>In derselben Reihe</translation>
   </message>
   <message>
    <source>In their own tub, lid taped, level and unshaken: who has eaten lately (a meal comes back), who carries eggs, and hatchlings. Everybody else: one animal a bag, knotted, its number on it; bags side by side in a box with air holes, nothing on top.</source>
@@ -1043,7 +1071,7 @@
   </message>
   <message>
    <source>Keeper, and second keeper</source>
-   <translation>Halter, und zweiter Halter</translation>
+   <translation>Halter und zweiter Halter</translation>
   </message>
   <message>
    <source>Keeper, reptile vet</source>
@@ -1063,7 +1091,7 @@
   </message>
   <message>
    <source>Laid on {laid_on:day}, {days:ago}; pipping is usual from day {low:n} to {high:n}, and {still_in:n} good eggs are still in.</source>
-   <translation>Abgelegt am {laid_on:day}, {days:ago}; Anritzen ist von Tag {low:n} bis {high:n} üblich, und {still_in:n} gute Eier sind noch zu.</translation>
+   <translation>Abgelegt am {laid_on:day}, {days:ago}; Anritzen ist von Tag {low:n} bis {high:n} üblich; gute Eier noch zu: {still_in:n}.</translation>
   </message>
   <message>
    <source>Laid since, on {clutch_on:day}; {percent:percent} less is usual.</source>
@@ -1086,8 +1114,16 @@
    <translation>Zuletzt gefressen: {prey}; jetzt passt {offered} besser.</translation>
   </message>
   <message>
+   <source>Last offers</source>
+   <translation>Letzte Angebote</translation>
+  </message>
+  <message>
    <source>Last shed on {shed_on:day}, {days:ago}; within {most:days} is asked.</source>
    <translation>Letzte Häutung am {shed_on:day}, {days:ago}; verlangt: bis zu {most:days}.</translation>
+  </message>
+  <message>
+   <source>Last sheds</source>
+   <translation>Letzte Häutungen</translation>
   </message>
   <message>
    <source>Last weighed {days:ago}, on {weighed_on:day}; after {most:days} a weight no longer speaks for today.</source>
@@ -1100,6 +1136,10 @@
   <message>
    <source>Last weight of each, without meals</source>
    <translation>Letztes Gewicht von jedem, ohne Mahlzeiten</translation>
+  </message>
+  <message>
+   <source>Last weights</source>
+   <translation>Letzte Gewichte</translation>
   </message>
   <message>
    <source>Last weights and sheds</source>
@@ -1116,7 +1156,7 @@
   </message>
   <message>
    <source>Leave it in peace for 5 to 7 days before the first meal (common practice); then one item of the kind and size above, killed and thawed through, never refrozen. A heater needs a thermostat and a second thermometer.</source>
-   <translation>Vor der ersten Mahlzeit 5 bis 7 Tage in Ruhe lassen (gängige Praxis); dann ein Futtertier der Art und Größe oben, getötet und durchgetaut, nie wieder eingefroren. Eine Heizung braucht einen Thermostat und ein zweites Thermometer.</translation>
+   <translation>Vor der ersten Mahlzeit 5 bis 7 Tage in Ruhe lassen (übliche Praxis); dann ein Futtertier der Art und Größe oben, getötet und durchgetaut, nie wieder eingefroren. Eine Heizung braucht einen Thermostat und ein zweites Thermometer.</translation>
   </message>
   <message>
    <source>Left in</source>
@@ -1255,6 +1295,10 @@
    <translation>Medikament</translation>
   </message>
   <message>
+   <source>Medicine, as written</source>
+   <translation>Medizin, wie verordnet</translation>
+  </message>
+  <message>
    <source>Middle of the last weights {middle}; lightest {lightest} {least}, heaviest {heaviest} {most}. Compare within one age and sex only.</source>
    <translation>Mitte der letzten Gewichte {middle}; am leichtesten {lightest} {least}, am schwersten {heaviest} {most}. Nur innerhalb eines Alters und Geschlechts vergleichen.</translation>
   </message>
@@ -1314,7 +1358,7 @@
   </message>
   <message>
    <source>New: {animals:animals}, {entries:entries} in {new:lines}, {photos:n} photos and {readings:n} readings. The same in both: {known:lines}.</source>
-   <translation>Neu: {animals:animals}, {entries:entries} in {new:lines}, {photos:n} Fotos und {readings:n} Messwerte. In beiden gleich: {known:lines}.</translation>
+   <translation>Neu: {animals:animals}, {entries:entries} in {new:lines}, Fotos: {photos:n}, Messwerte: {readings:n}. In beiden gleich: {known:lines}.</translation>
   </message>
   <message>
    <source>Next offer due</source>
@@ -1328,6 +1372,10 @@
    <source>Night low</source>
    <comment>Zone</comment>
    <translation>Tiefstwert der Nacht</translation>
+  </message>
+  <message>
+   <source>Night low, fortnight</source>
+   <translation>Nacht-Tiefstwert, 14 Tage</translation>
   </message>
   <message>
    <source>Night low, measured</source>
@@ -1527,7 +1575,11 @@
   </message>
   <message>
    <source>Not started: the next untried step, one at a time; assisted feeding only by experienced hands or a reptile vet.</source>
-   <translation>Frisst noch nicht: der nächste unversuchte Schritt, immer nur einer; Unterstütztes Füttern nur durch geübte Hände oder einen Reptilientierarzt.</translation>
+   <translation>Frisst noch nicht: der nächste unversuchte Schritt, immer nur einer; unterstütztes Füttern nur durch geübte Hände oder einen Reptilientierarzt.</translation>
+  </message>
+  <message>
+   <source>Note for an examination after death: {name}</source>
+   <translation>Blatt für die Untersuchung nach dem Tod: {name}</translation>
   </message>
   <message>
    <source>Noted</source>
@@ -1596,7 +1648,7 @@
   </message>
   <message>
    <source>Nothing written for {days:days}, since {last:day}; at an interval of {interval:days} that is a silent record, not a fast.</source>
-   <translation>{days:days} nichts eingetragen, seit {last:day}; Abstand {interval:days}: das ist ein stummes Buch, kein Fasten.</translation>
+   <translation>{days:days} nichts eingetragen, seit {last:day}; Abstand {interval:days}: das ist eine Lücke im Buch, kein Fasten.</translation>
   </message>
   <message>
    <source>Nothing written for {days:days}, since {last_on:day}; more than {most:days} can hide a whole shed.</source>
@@ -1769,6 +1821,10 @@
    <translation>Futtertiere sind getötet, im Kühlschrank aufgetaut, in Wasser erwärmt und abgetrocknet. Mit langer Pinzette anbieten; was bis zum Morgen nicht gefressen ist, wird entsorgt, nie wieder eingefroren. Aufschreiben, wer es liegen ließ.</translation>
   </message>
   <message>
+   <source>Prey offered last goes to nobody else. Look at everyone named below, clean the tub before anybody lives there, and wash hands: reptiles can carry Salmonella.</source>
+   <translation>Das zuletzt angebotene Futtertier bekommt niemand sonst. Alle unten Genannten ansehen, die Box reinigen, ehe jemand dort lebt, und Hände waschen: Reptilien können Salmonellen tragen.</translation>
+  </message>
+  <message>
    <source>Printed {moment} · page {page} of {pages}</source>
    <translation>Gedruckt {moment} · Seite {page} von {pages}</translation>
   </message>
@@ -1906,7 +1962,11 @@
   </message>
   <message>
    <source>Reptile vet, and out of hours</source>
-   <translation>Reptilientierarzt, und Notdienst</translation>
+   <translation>Reptilientierarzt und Notdienst</translation>
+  </message>
+  <message>
+   <source>Reptile vet, number of the report</source>
+   <translation>Reptilientierarzt, Nummer des Befunds</translation>
   </message>
   <message>
    <source>Reserves last about {days:days} from hatching on {hatched:day}.</source>
@@ -1955,6 +2015,10 @@
   <message>
    <source>Seen and treated, in the keeper's words</source>
    <translation>Gesehen und behandelt, in den Worten des Halters</translation>
+  </message>
+  <message>
+   <source>Seen in the last {days} days</source>
+   <translation>Gesehen in den letzten {days} Tagen</translation>
   </message>
   <message>
    <source>Seen, given and ordered, in the keeper's words</source>
@@ -2090,6 +2154,10 @@
    <translation>Vorrat: {before} nicht verbraucht.</translation>
   </message>
   <message>
+   <source>Stood in</source>
+   <translation>Stand in</translation>
+  </message>
+  <message>
    <source>Straining</source>
    <comment>watch kind</comment>
    <translation>Pressen</translation>
@@ -2133,6 +2201,10 @@
    <translation>Auftauliste, Abend {night}</translation>
   </message>
   <message>
+   <source>The body: wrapped, with its number on it, in the fridge and not in the freezer, within hours: ice destroys what could be seen. Ask a reptile vet or the laboratory before it is sent.</source>
+   <translation>Der Körper: eingepackt, mit seiner Nummer, binnen Stunden in den Kühlschrank und nicht in die Gefriertruhe: Eis zerstört, was zu sehen wäre. Vor dem Versand einen Reptilientierarzt oder das Labor fragen.</translation>
+  </message>
+  <message>
    <source>The code is missing; every animal needs one.</source>
    <translation>Der Code fehlt; jedes Tier braucht einen.</translation>
   </message>
@@ -2174,7 +2246,7 @@
   </message>
   <message>
    <source>The first was out on {since:day}, at least {hours:hours} ago, and {still_in:n} good eggs are still in.</source>
-   <translation>Das erste schlüpfte am {since:day}, mindestens {hours:hours} her, und {still_in:n} gute Eier sind noch zu.</translation>
+   <translation>Das erste schlüpfte am {since:day}, mindestens {hours:hours} her, gute Eier noch zu: {still_in:n}.</translation>
   </message>
   <message>
    <source>The grade last eaten is not known, so the one that fits.</source>
@@ -2298,11 +2370,11 @@
   </message>
   <message>
    <source>Told differently, both tellings stay until one is put right:</source>
-   <translation>Verschieden erzählt; beides bleibt, bis eines berichtigt ist:</translation>
+   <translation>Verschieden angegeben; beide Angaben bleiben, bis eine berichtigt ist:</translation>
   </message>
   <message>
    <source>Took in {animals:animals} and {entries:entries}.</source>
-   <translation>Übernommen: {animals:animals} und {entries:entries}.</translation>
+   <translation>Eingelesen: {animals:animals} und {entries:entries}.</translation>
   </message>
   <message>
    <source>Treat the whole rack as one; product and amount are a reptile vet's word.</source>
@@ -2401,6 +2473,10 @@
    <translation>Gewicht unbekannt, darum wie zuletzt gefressen: {prey} am {on:day}.</translation>
   </message>
   <message>
+   <source>Weight of the body, length</source>
+   <translation>Gewicht des Körpers, Länge</translation>
+  </message>
+  <message>
    <source>Weight runs ahead of the frame: do not breed on weight alone.</source>
    <translation>Das Gewicht läuft dem Körperbau voraus: nicht allein nach Gewicht züchten.</translation>
   </message>
@@ -2432,7 +2508,7 @@
   </message>
   <message>
    <source>What became of {still_in:n} of {good:n} good eggs was not written since {since:day}.</source>
-   <translation>Was aus {still_in:n} von {good:n} guten Eiern wurde, ist seit {since:day} nicht eingetragen.</translation>
+   <translation>Seit {since:day} ist nicht eingetragen, was aus guten Eiern wurde: {still_in:n} von {good:n}.</translation>
   </message>
   <message>
    <source>What falls into these days: agree who sees to it</source>
@@ -2455,6 +2531,10 @@
    <translation>Was der Halter aufgeschrieben und gemessen hat, ohne Diagnose; ? steht nicht im Buch.</translation>
   </message>
   <message>
+   <source>What the keeper wrote and measured; ? is not in the book. No cause is concluded here.</source>
+   <translation>Was der Halter eingetragen und gemessen hat; ? steht nicht im Buch. Hier wird auf keine Ursache geschlossen.</translation>
+  </message>
+  <message>
    <source>Where to, and who has the key</source>
    <translation>Wohin, und wer den Schlüssel hat</translation>
   </message>
@@ -2464,7 +2544,7 @@
   </message>
   <message>
    <source>Would take in {animals:animals} and {entries:entries}; nothing was written.</source>
-   <translation>Würde übernehmen: {animals:animals} und {entries:entries}; nichts wurde eingetragen.</translation>
+   <translation>Würde einlesen: {animals:animals} und {entries:entries}; nichts wurde eingetragen.</translation>
   </message>
   <message>
    <source>Wound</source>
@@ -2482,6 +2562,10 @@
   <message>
    <source>Writing: {done:n} of {count:lines}. Esc calls it off.</source>
    <translation>Geschrieben: {done:n} von {count:lines}. Esc bricht ab.</translation>
+  </message>
+  <message>
+   <source>Written with it</source>
+   <translation>Dazu eingetragen</translation>
   </message>
   <message>
    <source>Written {sign:ShedStage} on {since:day}, {days:ago}, and no shed since; one was surely missed.</source>
@@ -3078,7 +3162,7 @@
   <message>
    <source>forget topic</source>
    <comment>verb</comment>
-   <translation>Thema gelöscht</translation>
+   <translation>Topic gelöscht</translation>
   </message>
   <message>
    <source>forgot to record</source>
@@ -3441,7 +3525,7 @@
   <message>
    <source>live topic </source>
    <comment>setting of</comment>
-   <translation>Thema </translation>
+   <translation>Topic </translation>
   </message>
   <message>
    <source>lizard or frog scent, frozen first</source>
@@ -3480,7 +3564,7 @@
   <message>
    <source>map topic</source>
    <comment>verb</comment>
-   <translation>Thema gesetzt</translation>
+   <translation>Topic gesetzt</translation>
   </message>
   <message>
    <source>mark</source>
@@ -3656,6 +3740,10 @@
   </message>
   <message>
    <source>not known</source>
+   <translation>unbekannt</translation>
+  </message>
+  <message>
+   <source>not known</source>
    <comment>Sex</comment>
    <translation>unbekannt</translation>
   </message>
@@ -3663,6 +3751,10 @@
    <source>not known</source>
    <comment>sex</comment>
    <translation>unbekannt</translation>
+  </message>
+  <message>
+   <source>not known; last entry of a living animal {day}</source>
+   <translation>unbekannt; letzter Eintrag eines lebenden Tieres {day}</translation>
   </message>
   <message>
    <source>not offered</source>
@@ -3705,6 +3797,10 @@
   <message>
    <source>nothing</source>
    <translation>nichts</translation>
+  </message>
+  <message>
+   <source>nothing is written</source>
+   <translation>nichts eingetragen</translation>
   </message>
   <message>
    <source>now</source>
@@ -4406,7 +4502,7 @@
   <message>
    <source>topic of no probe</source>
    <comment>set aside</comment>
-   <translation>Thema ohne Fühler</translation>
+   <translation>Topic ohne Fühler</translation>
   </message>
   <message>
    <source>travel or show</source>
@@ -4619,7 +4715,7 @@
   </message>
   <message>
    <source>{animals:animals} of both sexes share this tub, older than {months:n} months.</source>
-   <translation>{animals:animals} beider Geschlechter teilen diese Box, älter als {months:n} Monate.</translation>
+   <translation>Beide Geschlechter in dieser Box: {animals:animals}, älter als {months:n} Monate.</translation>
   </message>
   <message>
    <source>{animals:animals} without a hatch day: taken to stay at the last weight.</source>
@@ -4691,7 +4787,7 @@
   </message>
   <message>
    <source>{count:n} pairings stay here: the mate is not passed on.</source>
-   <translation>{count:n} Verpaarungen bleiben hier: der Partner wird nicht weitergegeben.</translation>
+   <translation>Verpaarungen, die hier bleiben: {count:n}; der Partner wird nicht weitergegeben.</translation>
   </message>
   <message>
    <source>{count:n} pipped, the first on {since:day}, at least {hours:hours} ago, and none is out.</source>
@@ -4699,7 +4795,7 @@
   </message>
   <message>
    <source>{count:n} readings differ from those here, the first of probe {probe} on {on:day}; no reading comes along.</source>
-   <translation>{count:n} Messwerte weichen von denen hier ab, zuerst Fühler {probe} am {on:day}; es kommt kein Messwert mit.</translation>
+   <translation>Abweichende Messwerte: {count:n}, zuerst Fühler {probe} am {on:day}; es kommt kein Messwert mit.</translation>
   </message>
   <message>
    <source>{count:n} young have not shed yet; the first shed is usual {low:n} to {high:n} days after hatching.</source>
@@ -4711,7 +4807,7 @@
   </message>
   <message>
    <source>{count:n} young that hatched by {since:day} have no page in the book yet.</source>
-   <translation>{count:n} Junge, geschlüpft bis {since:day}, haben noch keine Seite im Buch.</translation>
+   <translation>Junge, geschlüpft bis {since:day}, noch ohne Seite im Buch: {count:n}.</translation>
   </message>
   <message>
    <source>{count:n} young to be written in, each in a tub of its own.</source>
@@ -4787,7 +4883,7 @@
   </message>
   <message>
    <source>{failed:n} steps failed.</source>
-   <translation>{failed:n} Schritte ohne Erfolg.</translation>
+   <translation>Schritte ohne Erfolg: {failed:n}.</translation>
   </message>
   <message>
    <source>{file}, line {line:n}: {told}</source>
@@ -4824,7 +4920,7 @@
   </message>
   <message>
    <source>{hatched:n} hatched and {failed:n} failed are more than {good:n} good eggs.</source>
-   <translation>{hatched:n} geschlüpfte und {failed:n} verlorene sind mehr als {good:n} gute Eier.</translation>
+   <translation>Geschlüpft {hatched:n} und verloren {failed:n}: das sind mehr als die guten Eier ({good:n}).</translation>
   </message>
   <message>
    <source>{have:meals} kept; {need:n} are asked.</source>
@@ -4912,7 +5008,7 @@
   </message>
   <message>
    <source>{numbered:n} young in the book and {died:n} dead before a number are more than {hatched:n} hatched.</source>
-   <translation>{numbered:n} Junge im Buch und {died:n} vor einer Nummer gestorbene sind mehr als {hatched:n} geschlüpfte.</translation>
+   <translation>Junge im Buch ({numbered:n}) und vor einer Nummer gestorbene ({died:n}) sind mehr als geschlüpfte ({hatched:n}).</translation>
   </message>
   <message>
    <source>{number}</source>
@@ -4965,7 +5061,7 @@
   </message>
   <message>
    <source>{path}: {animals:animals}, {entries:entries}, {photos:n} photos and {readings:n} readings, a table for each kind of entry.</source>
-   <translation>{path}: {animals:animals}, {entries:entries}, {photos:n} Fotos und {readings:n} Messwerte, eine Tabelle für jede Art Eintrag.</translation>
+   <translation>{path}: {animals:animals}, {entries:entries}, Fotos: {photos:n}, Messwerte: {readings:n}; eine Tabelle für jede Art Eintrag.</translation>
   </message>
   <message>
    <source>{percent:percent} heavier in {days:days} and no longer than on {since:day} ({svl_cm:cm} snout to vent; limit {limit_percent:percent}).</source>

@@ -9,7 +9,7 @@
   </message>
   <message>
    <source>.  takes it back</source>
-   <translation>.  nimmt es zurück</translation>
+   <translation>,  nimmt es zurück</translation>
   </message>
   <message>
    <source>12 Dec, 14 days, shed, meal, weighing or eggs are right</source>
@@ -26,7 +26,7 @@
   </message>
   <message>
    <source>7 says that local law allows it; . says nothing</source>
-   <translation>7: hier ist es erlaubt; . sagt nichts</translation>
+   <translation>7 bestätigt: örtliches Recht erlaubt es; Komma sagt nichts</translation>
   </message>
   <message>
    <source>A book without an animal; the first one is asked for: code, kind, sex, hatch date, tub.</source>
@@ -117,8 +117,16 @@
    <translation>Datei der Tiere (leer: keine)</translation>
   </message>
   <message>
-   <source>Away from, to (5 Dec to 14 Dec; 9 days)</source>
-   <translation>Abwesend von, bis (5. Dez bis 14. Dez; 9 Tage)</translation>
+   <source>Away</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Away from, to, who covers (5 Dec to 14 Dec, Wren; 9 days)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Away: bend the plan and print the page</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>BITES</source>
@@ -181,12 +189,16 @@
    <translation>Runde abschließen</translation>
   </message>
   <message>
+   <source>Ctrl+H in Round asks for one and bends the plan round it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Ctrl+Z takes it back</source>
    <translation>Strg+Z nimmt es zurück</translation>
   </message>
   <message>
    <source>D says how many rows and tubs a rack has; Records takes your records in.</source>
-   <translation>D legt fest, wie viele Reihen und Boxen ein Rack hat; „Aufzeichnungen“ nimmt vorhandene Dateien auf.</translation>
+   <translation>D legt fest, wie viele Reihen und Boxen ein Rack hat; „Aufzeichnungen“ liest vorhandene Dateien ein.</translation>
   </message>
   <message>
    <source>Daily round done (the room, a rack or a row)</source>
@@ -231,6 +243,14 @@
   <message>
    <source>Enter accepts it, once.   Esc goes back to the exceptions.</source>
    <translation>Enter übernimmt es, ein einziges Mal.   Esc führt zu den Ausnahmen zurück.</translation>
+  </message>
+  <message>
+   <source>Enter again keeps it and prints the page.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Enter again prints the page.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Enter again writes it, Ctrl+Z would take it back.</source>
@@ -282,7 +302,7 @@
   </message>
   <message>
    <source>Enter takes it in    U unit    O date order    Z zone    N name    P place    Esc leaves it</source>
-   <translation>Enter liest ein    U Einheit    O Datumsfolge    Z Zeitzone    N Name    P Ort    Esc verlässt es</translation>
+   <translation>Enter liest ein    U Einheit    O Datumsfolge    Z Zeitzone    N Name    P Ort    Esc bricht ab</translation>
   </message>
   <message>
    <source>Enter writes what was typed. A weight outside the range is asked for again.</source>
@@ -290,11 +310,11 @@
   </message>
   <message>
    <source>Enter writes, Esc leaves</source>
-   <translation>Enter schreibt, Esc verlässt</translation>
+   <translation>Enter schreibt, Esc bricht ab</translation>
   </message>
   <message>
    <source>Every female {species} from how many {unit}</source>
-   <translation>Jedes Weibchen von {species} ab wie viel {unit}</translation>
+   <translation>Jedes Weibchen ({species}) ab wie viel {unit}</translation>
   </message>
   <message>
    <source>Every figure in use is the one that was shipped.</source>
@@ -450,7 +470,7 @@
   </message>
   <message>
    <source>It is not there now; the next backup will say so and stay beside the book alone.</source>
-   <translation>Er ist jetzt nicht da; die nächste Sicherung sagt es und bleibt allein neben dem Buch.</translation>
+   <translation>Der Ort ist jetzt nicht da; die nächste Sicherung sagt es und bleibt allein neben dem Buch.</translation>
   </message>
   <message>
    <source>Its last weights</source>
@@ -642,7 +662,7 @@
   </message>
   <message>
    <source>Never placed: {names}; P places the first</source>
-   <translation>Nie gesetzt: {names}; P setzt den ersten</translation>
+   <translation>Noch ohne Platz: {names}; P setzt den ersten</translation>
   </message>
   <message>
    <source>Next feed nights: {nights}.</source>
@@ -671,6 +691,10 @@
   <message>
    <source>Nights that are over</source>
    <translation>Vergangene Abende</translation>
+  </message>
+  <message>
+   <source>No absence is to come; Ctrl+H in Round asks for one.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>No address yet: A asks for it, such as 192.168.1.20 or ro@broker.local:1883.</source>
@@ -718,7 +742,7 @@
   </message>
   <message>
    <source>No animal stands in a tub: take in your records first</source>
-   <translation>Kein Tier steht in einer Box: erst Dateien aufnehmen</translation>
+   <translation>Kein Tier steht in einer Box: erst Dateien einlesen</translation>
   </message>
   <message>
    <source>No bag is taken off any more.</source>
@@ -746,7 +770,7 @@
   </message>
   <message>
    <source>No file was named, so there is nothing to take in.</source>
-   <translation>Keine Datei wurde genannt, also gibt es nichts aufzunehmen.</translation>
+   <translation>Keine Datei wurde genannt, also gibt es nichts einzulesen.</translation>
   </message>
   <message>
    <source>No line here is about {code!r}: nothing of it needs a look.</source>
@@ -782,7 +806,7 @@
   </message>
   <message>
    <source>No topic yet: T asks for it, such as room/+/air or room/b3/air = K1, temp, time.</source>
-   <translation>Noch kein Thema: T fragt danach, etwa room/+/air oder room/b3/air = K1, temp, time.</translation>
+   <translation>Noch kein Topic: T fragt danach, etwa room/+/air oder room/b3/air = K1, temp, time.</translation>
   </message>
   <message>
    <source>No tub of tonight’s round bears {code!r}.</source>
@@ -807,6 +831,10 @@
   <message>
    <source>Note</source>
    <translation>Notiz</translation>
+  </message>
+  <message>
+   <source>Note for an examination after death</source>
+   <translation>Blatt für die Untersuchung nach dem Tod</translation>
   </message>
   <message>
    <source>Noted today: “{text}”.</source>
@@ -842,7 +870,7 @@
   </message>
   <message>
    <source>Nothing was taken in. Mend these and try again:</source>
-   <translation>Nichts wurde aufgenommen. Dies berichtigen und noch einmal versuchen:</translation>
+   <translation>Nichts wurde eingelesen. Dies berichtigen und noch einmal versuchen:</translation>
   </message>
   <message>
    <source>Numbers and dates</source>
@@ -894,7 +922,7 @@
   </message>
   <message>
    <source>PART SIZE</source>
-   <translation>TEILGRÖSSE</translation>
+   <translation>TEILMAHLZEIT</translation>
   </message>
   <message>
    <source>PASS ON TO</source>
@@ -935,10 +963,6 @@
   <message>
    <source>Prey counted ({right})</source>
    <translation>Futter gezählt ({right})</translation>
-  </message>
-  <message>
-   <source>Print the page for a holiday</source>
-   <translation>Urlaubsblatt drucken</translation>
   </message>
   <message>
    <source>Print the round sheet</source>
@@ -1042,7 +1066,7 @@
   </message>
   <message>
    <source>S switch    A address    W password    C certificates    V version    T topic    P place    Esc leaves</source>
-   <translation>S an/aus    A Adresse    W Passwort    C Zertifikate    V Version    T Thema    P Ort    Esc verlässt</translation>
+   <translation>S an/aus    A Adresse    W Passwort    C Zertifikate    V Version    T Topic    P Ort    Esc schließt</translation>
   </message>
   <message>
    <source>SHARED</source>
@@ -1054,7 +1078,7 @@
   </message>
   <message>
    <source>Second place of backups</source>
-   <translation>Zweiter Sicherungsort</translation>
+   <translation>Zweite Sicherungskopie</translation>
   </message>
   <message>
    <source>Shed sign</source>
@@ -1082,7 +1106,7 @@
   </message>
   <message>
    <source>T take the line back   R write it again   O one animal   I take in files   N feed nights   F own figures   B back up   C check   M mend a copy   E write everything out   J join another book   Ctrl+P stock register</source>
-   <translation>T zurücknehmen   R wiederherstellen   O ein Tier   I Dateien aufnehmen   N Futterabende   F eigene Werte   B sichern   C prüfen   M reparieren   E ausschreiben   J anderes Buch übernehmen   Strg+P Bestandsbuch</translation>
+   <translation>T zurücknehmen   R wiederherstellen   O ein Tier   I Dateien einlesen   N Futterabende   F eigene Werte   B sichern   C prüfen   M reparieren   E ausschreiben   J anderes Buch übernehmen   Strg+P Bestandsbuch</translation>
   </message>
   <message>
    <source>TLS; the broker's certificate is vouched for by {by}</source>
@@ -1094,11 +1118,11 @@
   </message>
   <message>
    <source>Take in {counts}</source>
-   <translation>{counts} aufnehmen</translation>
+   <translation>{counts} einlesen</translation>
   </message>
   <message>
    <source>Taken in before, on {day}: it would add nothing.</source>
-   <translation>Schon aufgenommen, am {day}: Es käme nichts hinzu.</translation>
+   <translation>Schon eingelesen, am {day}: Es käme nichts hinzu.</translation>
   </message>
   <message>
    <source>Temperatures</source>
@@ -1197,6 +1221,14 @@
    <translation>Das Foto wurde nicht aufbewahrt: {why}.</translation>
   </message>
   <message>
+   <source>The plan is bent round it. A ends it: the keeper is back.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The plan is bent round it. A withdraws it, and nights are planned as ever.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The prey could not be read. {why}</source>
    <translation type="unfinished" />
   </message>
@@ -1218,7 +1250,7 @@
   </message>
   <message>
    <source>The round of {night} is begun: {tubs} to walk.</source>
-   <translation>Die Runde vom {night} ist begonnen: {tubs} zu gehen.</translation>
+   <translation>Die Runde vom {night} ist begonnen: {tubs} abzugehen.</translation>
   </message>
   <message>
    <source>The round of {night} is closed. Enter again begins another of that night.</source>
@@ -1294,7 +1326,7 @@
   </message>
   <message>
    <source>This book holds no animal yet. A writes one in; Records takes your files in.</source>
-   <translation>In diesem Buch steht noch kein Tier. A trägt eines ein; „Aufzeichnungen“ nimmt vorhandene Dateien auf.</translation>
+   <translation>In diesem Buch steht noch kein Tier. A trägt eines ein; „Aufzeichnungen“ liest vorhandene Dateien ein.</translation>
   </message>
   <message>
    <source>This book was restored from a backup, so every backup is kept since. Say yes once you have seen that what was restored is right: older backups are then thinned out again, fewer the further back they lie.</source>
@@ -1346,7 +1378,7 @@
   </message>
   <message>
    <source>Topic = probe, field, time (room/+/air = +)</source>
-   <translation>Thema = Fühler, Feld, Zeit (room/+/air = +)</translation>
+   <translation>Topic = Fühler, Feld, Zeit (room/+/air = +)</translation>
   </message>
   <message>
    <source>Tried tonight: {step}.</source>
@@ -1386,7 +1418,7 @@
   </message>
   <message>
    <source>Type the step that the scale reads in, such as 0.1, then R.</source>
-   <translation>Den Schritt der Waage tippen, etwa 0.1, dann R.</translation>
+   <translation>Den Schritt der Waage tippen, etwa 0,1, dann R.</translation>
   </message>
   <message>
    <source>Type the weight again</source>
@@ -1446,7 +1478,7 @@
   </message>
   <message>
    <source>Which racks are walked?</source>
-   <translation>Welche Racks werden gegangen?</translation>
+   <translation>Welche Racks werden abgegangen?</translation>
   </message>
   <message>
    <source>Why {she} is held</source>
@@ -1482,7 +1514,7 @@
   </message>
   <message>
    <source>Zone of the stamps (local, +01:00 or a name)</source>
-   <translation>Zeitzone der Stempel (local, +01:00 oder ein Name)</translation>
+   <translation>Zeitzone der Zeitstempel (local, +01:00 oder ein Name)</translation>
   </message>
   <message>
    <source>a bag of prey opened</source>
@@ -1678,7 +1710,7 @@
   </message>
   <message>
    <source>code, name or place; Enter opens, ↑ ↓ choose, Esc leaves</source>
-   <translation>Code, Name oder Platz; Enter öffnet, ↑ ↓ wählen, Esc verlässt</translation>
+   <translation>Code, Name oder Platz; Enter öffnet, ↑ ↓ wählen, Esc bricht ab</translation>
   </message>
   <message>
    <source>cool</source>
@@ -1731,7 +1763,7 @@
   </message>
   <message>
    <source>eaten through?</source>
-   <translation>doch fressen?</translation>
+   <translation>trotzdem gefressen?</translation>
   </message>
   <message>
    <source>eaten {day}, {ago}</source>
@@ -1739,7 +1771,7 @@
   </message>
   <message>
    <source>eats through</source>
-   <translation>frisst doch</translation>
+   <translation>frisst trotzdem</translation>
   </message>
   <message>
    <source>elsewhere</source>
@@ -1763,7 +1795,7 @@
   </message>
   <message>
    <source>empty: label {first}; Enter prints, Esc leaves</source>
-   <translation>leer: Etikett {first}; Enter druckt, Esc verlässt</translation>
+   <translation>leer: Etikett {first}; Enter druckt, Esc bricht ab</translation>
   </message>
   <message>
    <source>end the look</source>
@@ -2238,7 +2270,7 @@
   </message>
   <message>
    <source>no weight</source>
-   <translation>kein Gewicht</translation>
+   <translation>ungewogen</translation>
   </message>
   <message>
    <source>none open</source>
@@ -2271,7 +2303,7 @@
   <message>
    <source>not offered</source>
    <comment>key</comment>
-   <translation>kein Angebot</translation>
+   <translation>entfällt</translation>
   </message>
   <message>
    <source>not read</source>
@@ -2327,7 +2359,7 @@
   </message>
   <message>
    <source>off food in the last weeks is usual</source>
-   <translation>in den letzten Wochen ohne Futter ist üblich</translation>
+   <translation>in den letzten Wochen nicht zu fressen ist üblich</translation>
   </message>
   <message>
    <source>offer all the same</source>
@@ -2469,7 +2501,7 @@
   </message>
   <message>
    <source>path of a JPEG, PNG or WebP, then a comma and what it shows; Enter writes, Esc leaves</source>
-   <translation>Pfad eines JPEG, PNG oder WebP, dann ein Komma und was es zeigt; Enter schreibt, Esc verlässt</translation>
+   <translation>Pfad eines JPEG, PNG oder WebP, dann ein Komma und was es zeigt; Enter schreibt, Esc bricht ab</translation>
   </message>
   <message>
    <source>photo, {day}</source>
@@ -2489,7 +2521,7 @@
   </message>
   <message>
    <source>point</source>
-   <translation>Punkt</translation>
+   <translation>Komma</translation>
   </message>
   <message>
    <source>port {port}</source>
@@ -2588,7 +2620,7 @@
   </message>
   <message>
    <source>rows in walking order, tubs downward</source>
-   <translation>Reihen wie gegangen, Boxen abwärts</translation>
+   <translation>Reihen wie abgegangen, Boxen abwärts</translation>
   </message>
   <message>
    <source>rub out</source>
@@ -2700,15 +2732,15 @@
   </message>
   <message>
    <source>take in a logger’s file</source>
-   <translation>Datei eines Loggers aufnehmen</translation>
+   <translation>Datei eines Loggers einlesen</translation>
   </message>
   <message>
    <source>take in files</source>
-   <translation>Dateien aufnehmen</translation>
+   <translation>Dateien einlesen</translation>
   </message>
   <message>
    <source>take in your records</source>
-   <translation>vorhandene Aufzeichnungen aufnehmen</translation>
+   <translation>vorhandene Aufzeichnungen einlesen</translation>
   </message>
   <message>
    <source>take it there</source>
@@ -2733,6 +2765,10 @@
   <message>
    <source>that day</source>
    <translation>der Tag</translation>
+  </message>
+  <message>
+   <source>the absence that is to come</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>the animal before</source>
@@ -2880,7 +2916,7 @@
   </message>
   <message>
    <source>weight, reason: 41.2, read the wrong tub</source>
-   <translation>Gewicht, Grund: 41.2, falsche Box abgelesen</translation>
+   <translation>Gewicht, Grund: 41,2, falsche Box abgelesen</translation>
   </message>
   <message>
    <source>what is new</source>
@@ -2908,7 +2944,7 @@
   </message>
   <message>
    <source>who fed</source>
-   <translation>wer fütterte</translation>
+   <translation>wer gefüttert hat</translation>
   </message>
   <message>
    <source>whole or spot, then a note; Enter alone is whole</source>
@@ -3076,7 +3112,7 @@
   </message>
   <message>
    <source>{count} left in or assumed</source>
-   <translation>{count} liegen gelassen oder vermutet</translation>
+   <translation>liegen gelassen oder vermutet: {count}</translation>
   </message>
   <message>
    <source>{count} left, came {since}, {ago}, use by {until}</source>
@@ -3112,7 +3148,7 @@
   </message>
   <message>
    <source>{count} of {all} walked</source>
-   <translation>{count} von {all} gegangen</translation>
+   <translation>{count} von {all} erledigt</translation>
   </message>
   <message>
    <source>{count} of {all} weighed</source>
@@ -3184,6 +3220,10 @@
    <translation>{file}: {readings} kämen hinein</translation>
   </message>
   <message>
+   <source>{first} to {last}, {who}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{grade} {kind}: a digit</source>
    <translation>{grade} {kind}: eine Ziffer</translation>
   </message>
@@ -3221,11 +3261,11 @@
   </message>
   <message>
    <source>{messages} heard: {readings} of {probes}</source>
-   <translation>{messages} empfangen: {readings} von {probes}</translation>
+   <translation>{messages} empfangen: {readings}, {probes}</translation>
   </message>
   <message>
    <source>{messages} heard: {readings} of {probes}, last at {time}</source>
-   <translation>{messages} empfangen: {readings} von {probes}, zuletzt um {time}</translation>
+   <translation>{messages} empfangen: {readings}, {probes}, zuletzt um {time}</translation>
   </message>
   <message>
    <source>{names} and {count} more</source>

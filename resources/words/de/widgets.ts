@@ -32,16 +32,21 @@
    <translation>Weil: {reason}</translation>
   </message>
   <message>
+   <source>C</source>
+   <comment>candle</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Caution (common practice)</source>
    <translation>Vorsicht (übliche Praxis)</translation>
   </message>
   <message>
    <source>Ctrl+Shift+P puts it on paper.</source>
-   <translation>Ctrl+Shift+P bringt es auf Papier.</translation>
+   <translation>Strg+Umschalt+P bringt es auf Papier.</translation>
   </message>
   <message>
    <source>Enter writes   Esc leaves</source>
-   <translation>Enter schreibt   Esc verlässt</translation>
+   <translation>Enter schreibt   Esc bricht ab</translation>
   </message>
   <message>
    <source>H too hot, C too cold</source>
@@ -100,6 +105,11 @@
    <translation>Ein Strich in ein Kästchen: {legend}.</translation>
   </message>
   <message>
+   <source>P</source>
+   <comment>first out</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Row first:</source>
    <translation>Zuerst die Reihe:</translation>
   </message>
@@ -113,7 +123,7 @@
   </message>
   <message>
    <source>This week</source>
-   <translation>Diese Woche</translation>
+   <translation>Woche</translation>
   </message>
   <message>
    <source>Times</source>
@@ -137,7 +147,7 @@
   </message>
   <message>
    <source>age gate</source>
-   <translation>Altersschwelle</translation>
+   <translation>Mindestalter</translation>
   </message>
   <message>
    <source>band: females of this kind, {basis}</source>
@@ -157,7 +167,7 @@
   </message>
   <message>
    <source>beyond the wished range</source>
-   <translation>außer Wunsch</translation>
+   <translation>außer Bereich</translation>
   </message>
   <message>
    <source>both sexes, {basis}</source>
@@ -176,6 +186,14 @@
    <translation>Kalender der Monate</translation>
   </message>
   <message>
+   <source>calendar of weeks</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>candle</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>carries eggs</source>
    <translation>trägt Eier</translation>
   </message>
@@ -186,6 +204,14 @@
   <message>
    <source>cleared too long</source>
    <translation>zu lange klar</translation>
+  </message>
+  <message>
+   <source>clutch, dam</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>clutches, the open ones first</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>cool end</source>
@@ -273,12 +299,32 @@
    <translation>weit im Rückstand</translation>
   </message>
   <message>
+   <source>fate</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>feed nights none set</source>
    <translation>keine Futterabende festgelegt</translation>
   </message>
   <message>
    <source>females, nearest to their gates first</source>
    <translation>Weibchen, die der Schwelle nächsten zuerst</translation>
+  </message>
+  <message>
+   <source>first meal</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>first shed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>first slit or out</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>first slit: usual days, and by its heat</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>gates</source>
@@ -298,6 +344,10 @@
   </message>
   <message>
    <source>growing</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>hatched at</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -353,12 +403,21 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>kept</source>
+   <comment>meals</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>keys of {place}: {keys}</source>
    <translation>Tasten, {place}: {keys}</translation>
   </message>
   <message>
    <source>laid</source>
    <translation>abgelegt</translation>
+  </message>
+  <message>
+   <source>laid, how long</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>last offers: {offers}</source>
@@ -377,12 +436,24 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>legend: {letters}, {marks}. {caution}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>legend: {letters}. {caution}</source>
    <translation>Legende: {letters}. {caution}</translation>
   </message>
   <message>
    <source>legend: {told}</source>
    <translation>Legende: {told}</translation>
+  </message>
+  <message>
+   <source>letter</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>lies in</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>life of {name} from {first} to {last}: {counts}</source>
@@ -542,8 +613,17 @@
    <translation>Notizen</translation>
   </message>
   <message>
+   <source>now</source>
+   <comment>a weight</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>num lock</source>
    <translation>Num</translation>
+  </message>
+  <message>
+   <source>number</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>number pad</source>
@@ -766,6 +846,10 @@
   <message>
    <source>written: {place}, {what}</source>
    <translation>geschrieben: {place}, {what}</translation>
+  </message>
+  <message>
+   <source>young of the clutch</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{age} on {day}</source>
