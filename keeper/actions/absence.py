@@ -1,6 +1,7 @@
 """An absence as it is typed, and how it is kept in the book."""
 
 import re
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, timedelta
 
@@ -13,7 +14,8 @@ from keeper.husbandry.house import KeeperAway
 from keeper.husbandry.when import at_instant
 from keeper.language import tr
 from keeper.rules.absence import Absence as Absence
-from keeper.store.journal import batch
+from keeper.store.journal import EntryKey, batch
+from keeper.store.reading import Entry
 
 MOST_DAYS = 42
 """A longer absence is refused: feed nights are known for 90 days, and a plan so far ahead says
@@ -49,9 +51,11 @@ def away_typed(text: str, today: date) -> Absence:
     Raises:
         ValueError: it cannot be read, lies in the past, ends before it begins or is too long.
     """
-    span, comma, who = text.strip().rpartition(",")
-    if comma and _is_name(who):
-        return replace(_span(span, today), who=" ".join(who.split()))
+    parts = text.split(",")
+    for n in range(1, len(parts)):
+        who = " ".join(",".join(parts[n:]).split())
+        if _is_name(who):
+            return replace(_span(",".join(parts[:n]), today), who=who)
     return _span(text, today)
 
 
@@ -74,15 +78,58 @@ def keep_absence(keeping: Keeping, absence: Absence) -> Written | None:
     ]
     if [absence_of(entry.event) for entry in before] == [absence]:
         return None
+    return _written(keeping, [entry.key for entry in before], told)
+
+
+def is_kept(keeping: Keeping, absence: Absence) -> bool:
+    """Whether just this stands in the book."""
+    kept = (absence_of(entry.event) for entry in coming_absences(keeping, keeping.today))
+    return absence in kept
+
+
+def next_absence(keeping: Keeping) -> Absence | None:
+    """The next one that has not begun; None: there is none."""
+    told = (entry.event for entry in coming_absences(keeping, keeping.today))
+    return next((absence_of(each) for each in told if each.first_on >= keeping.today), None)
+
+
+def absence_words(absence: Absence) -> str:
+    """*absence* as it is typed.
+
+    >>> absence_words(Absence(date(2026, 12, 3), date(2026, 12, 12), who="Wren"))
+    '2026-12-03 – 2026-12-12, Wren'
+    """
+    span = f"{absence.first.isoformat()} – {absence.last.isoformat()}"
+    return f"{span}, {absence.who}" if absence.who else span
+
+
+def end_absence(keeping: Keeping, entry: Entry[KeeperAway]) -> Written:
+    """The keeper is back, or will not be away: from today on nights are planned as ever.
+
+    One that has begun stands until yesterday; one to come is withdrawn whole.
+    """
+    told, today = entry.event, keeping.today
+    if told.first_on >= today:
+        return _written(keeping, [entry.key], None)
+    nights = [night for night in absence_of(told).nights if night < today]
+    ended = replace(
+        told,
+        last_on=today - timedelta(days=1),
+        fed_on=" ".join(night.isoformat() for night in nights) or None,
+    )
+    return _written(keeping, [entry.key], ended)
+
+
+def _written(keeping: Keeping, instead_of: Sequence[EntryKey], told: KeeperAway | None) -> Written:
+    """One batch that withdraws what stood and says *told*."""
     at = keeping.now()
-    reason = "other days" if before else None
-    with batch(
-        keeping.book, verb="away", keeper=keeping.keeper, written=at, reason=reason
-    ) as writer:
-        for entry in before:
-            writer.withdraw(entry.key)
-        writer.add(told)
-    return Written(batch=writer.id, at=at, verb="away", what=care_words(told))
+    with batch(keeping.book, verb="away", keeper=keeping.keeper, written=at) as writer:
+        for key in instead_of:
+            writer.withdraw(key)
+        if told is not None:
+            writer.add(told)
+    what = tr("not away") if told is None else care_words(told)
+    return Written(batch=writer.id, at=at, verb="away", what=what)
 
 
 def _is_name(text: str) -> bool:

@@ -64,7 +64,7 @@ def _of_animals(
         if key in held or key in sheds:
             profile = keeping.profile(row)
             holds = holds_of(row, held.get(key, ()), profile, on, signs=signs.get(key, ()))
-            found.append(laying(key, place, holds, profile, absence, on))
+            found.append(laying(key, place, holds, profile, absence))
             found.append(testing(key, place, tests.get(key, ()), holds, absence, on))
         if key in medicines:
             found += dosing(key, place, medicines[key], doses.get(key, ()), absence, on)

@@ -5,8 +5,8 @@ from collections.abc import Mapping, Sequence
 from datetime import date
 
 from keeper.actions.absence_ahead import Ahead, left_to_cover
+from keeper.actions.absence_falling import falling_into
 from keeper.actions.keeping import Keeping
-from keeper.husbandry.events import HoldKind
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import SpeciesProfile
 from keeper.language import tr
@@ -15,7 +15,6 @@ from keeper.reports.prey_words import prey_words
 from keeper.reports.words import species_words, word
 from keeper.rules.absence import FED_EARLY, WAITS, Absence
 from keeper.rules.feeding import DueState, Plan
-from keeper.store import reading
 
 
 def holiday_facts(keeping: Keeping, absence: Absence) -> HolidayFacts:
@@ -51,7 +50,7 @@ def holiday_facts(keeping: Keeping, absence: Absence) -> HolidayFacts:
         waits=_waiting(ahead, after),
         held=held,
         unknown=unknown,
-        gravid=_may_lay(keeping, ahead.rows),
+        falls=falling_into(keeping, absence, keeping.today),
         cautions=_cautions(ahead.rows),
         kinds=_kinds(keeping, ahead.rows),
     )
@@ -98,23 +97,6 @@ def _meal(told: Plan) -> str:
         return tr("no meal can be told, ask the keeper")
     items = (f"{offer.count} × {prey_words(offer.prey)}" for offer in told.offer)
     return " + ".join(items)
-
-
-def _may_lay(keeping: Keeping, rows: Sequence[AnimalNow]) -> Sequence[str]:
-    """Females held as gravid, and those with a pre-lay shed and no clutch since."""
-    on = keeping.today
-    holds = reading.open_holds(keeping.book, on)
-    sheds = reading.before_laying(keeping.book, on)
-    return tuple(
-        _where(row)
-        for row in rows
-        if any(hold.kind is HoldKind.GRAVID for hold in holds.get(row.animal, ()))
-        or (row.animal in sheds and _not_laid_since(row))
-    )
-
-
-def _not_laid_since(row: AnimalNow) -> bool:
-    return row.clutch_on is None or (row.shed_on is not None and row.clutch_on < row.shed_on)
 
 
 def _not_fed(

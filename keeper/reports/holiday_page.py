@@ -13,6 +13,8 @@ from keeper.reports.paper_parts import Blank, Document, Facts, Heading, Part, Ta
 from keeper.reports.prey_words import grade_words, kind_words
 from keeper.reports.printed_entries import degrees
 from keeper.reports.round_sheet import night_words
+from keeper.reports.words import sentence
+from keeper.rules.watch_absence import DUE, LAYING, PIPPING, Falling
 
 HEADS = (tr("night"), tr("fed"), tr("thaw"), tr("where"))
 SHARES = (0.14, 0.06, 0.38, 0.42)
@@ -43,9 +45,11 @@ NOBODY = tr(
 EGGS = tr(
     "Eggs found: do not turn or move them, leave the female in peace, and call the keeper at once."
 )
-NOT_PLANNED = tr(
-    "Clutches and incubators are not planned here: look before leaving whether one is due to"
-    " hatch, and who would see to it."
+PIPS = tr(
+    "Young in the egg: leave the incubator shut, cut no egg, and call the keeper at the first slit."
+)
+NOTHING_FALLS = tr(
+    "Nothing that the book knows of. Look into the incubators before leaving all the same."
 )
 PLAN_HEADS = (tr("night"), tr("fed"), tr("each gets"), tr("where"))
 PLAN_SHARES = (0.14, 0.06, 0.30, 0.50)
@@ -107,7 +111,7 @@ class HolidayFacts:
     who: whoever covers, empty where that is open. before: who is fed early, before the keeper
     leaves. nights: who must be fed meanwhile. waits: places of those who are due meanwhile and
     may wait, by the night on which they are fed. held: places of those that are held now, by
-    the word of the hold; unknown: cannot be told. gravid: of those that may lay.
+    the word of the hold; unknown: cannot be told. falls: eggs, doses, tests and papers.
     """
 
     first: date
@@ -117,7 +121,7 @@ class HolidayFacts:
     before: Sequence[HolidayNight]
     nights: Sequence[HolidayNight]
     waits: Mapping[date, Sequence[str]]
-    gravid: Sequence[str]
+    falls: Sequence[Falling]
     held: Mapping[str, Sequence[str]]
     unknown: Sequence[str]
     cautions: Mapping[str, Sequence[str]]
@@ -142,7 +146,8 @@ def holiday_page(facts: HolidayFacts, detail: Detail = Detail.TUBS) -> Document:
             *_held(facts),
             Heading(words=tr("Leave alone")),
             *(Words(words=words) for words in LEAVE),
-            *_gravid(facts),
+            *_eggs(facts.falls),
+            *_due(facts.falls),
             *_cautions(facts),
             Heading(words=tr("Call the reptile vet the same day")),
             *(Words(words=words) for words in VET),
@@ -169,7 +174,8 @@ def absence_plan(facts: HolidayFacts) -> Document:
             _meals(facts.nights, tr("Nobody has to be fed meanwhile.")),
             Heading(words=tr("Due meanwhile, and may wait until the keeper is back")),
             Words(words=_waiting(facts)),
-            Words(words=NOT_PLANNED),
+            Heading(words=tr("What falls into these days: agree who sees to it")),
+            *(Words(words=words) for words in falls_told(facts.falls) or (NOTHING_FALLS,)),
         ),
     )
 
@@ -205,11 +211,27 @@ def _fed(facts: HolidayFacts, detail: Detail) -> list[Part]:
     return [_nights(facts.nights, detail), Words(words=WAITING, bold=True), *feeding]
 
 
-def _gravid(facts: HolidayFacts) -> list[Part]:
-    if not facts.gravid:
-        return []
-    row = (tr("May lay meanwhile"), tubs_told(facts.gravid))
-    return [Facts(rows=(row,)), Words(words=EGGS)]
+def falls_told(falls: Sequence[Falling]) -> Sequence[str]:
+    """A line for each thing that falls into an absence: where, and what."""
+    return tuple(plain(f"{each.place}: {sentence(each.why)}") for each in falls)
+
+
+def _eggs(falls: Sequence[Falling]) -> list[Part]:
+    lays = [each.place for each in falls if each.kind == LAYING]
+    pips = [each for each in falls if each.kind == PIPPING]
+    parts: list[Part] = []
+    if lays:
+        row = (tr("May lay meanwhile"), tubs_told(lays))
+        parts += [Facts(rows=(row,)), Words(words=EGGS)]
+    if pips:
+        rows = ((tr("May pip meanwhile"), " ".join(falls_told(pips))),)
+        parts += [Facts(rows=rows), Words(words=PIPS)]
+    return parts
+
+
+def _due(falls: Sequence[Falling]) -> list[Part]:
+    told = falls_told([each for each in falls if each.kind == DUE])
+    return [Facts(rows=((tr("Only as agreed"), " ".join(told)),))] if told else []
 
 
 def _night_words(night: date) -> str:

@@ -70,7 +70,6 @@ def laying(
     holds: Sequence[Hold],
     profile: SpeciesProfile,
     absence: Absence,
-    today: date,
 ) -> Falling | None:
     """A female who may lay in *absence*: after her pre-lay shed, else held as gravid.
 
@@ -80,8 +79,6 @@ def laying(
     figures = profile.holds.get(HoldKind.PRE_LAY)
     if pre_lay is not None and pre_lay.until is None and figures and figures.renew_after_days:
         until = pre_lay.since + timedelta(days=round(figures.renew_after_days.value))
-        if not _meets(pre_lay.since, max(until, today), absence, today):
-            return None
         why = because("may lay while away", since=pre_lay.since, until=until)
         return Falling(kind=LAYING, place=place, why=why, animal=animal)
     gravid = next((hold for hold in holds if hold.kind is HoldKind.GRAVID), None)

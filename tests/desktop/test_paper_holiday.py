@@ -146,7 +146,8 @@ def test_every_tub_that_is_fed_stands_on_the_second_page_with_its_meal(qapp, kee
     assert "The plan round an absence, Thu 26 Nov 2026 to Wed 16 Dec 2026" in plan
     assert "Fed meanwhile, by whoever stands in" in plan
     assert "mouse A1: " in plan
-    assert "Clutches and incubators are not planned here" in plan
+    assert "What falls into these days: agree who sees to it" in plan
+    assert "Look into the incubators before leaving all the same" in plan
 
 
 def test_eight_hundred_tubs_are_told_shortly_and_still_take_one_page(qapp, tmp_path):
@@ -219,8 +220,12 @@ def test_the_page_asks_for_its_dates_in_one_line_and_refuses_without_losing_it(
     field.selectAll()
     QTest.keyClicks(field, "9 days")
     QTest.keyClick(field, Qt.Key.Key_Return)
+    assert desk.page.away.told.isVisible() and not desk.written
+    assert "Away 26 Nov 2026 to 4 Dec 2026, 9" in desk.page.away.told.text()
+    QTest.keyClick(field, Qt.Key.Key_Return)
     qtbot.waitUntil(lambda: (tmp_path / "house.book.away-2026-11-26.pdf").is_file())
-    assert not desk.page.away.isVisible()
+    assert not desk.page.away.isVisible() and not desk.page.away.told.isVisible()
+    assert [each.verb for each in desk.written] == ["away"]
     assert all(action.isEnabled() for action in desk.page.actions())
     desk.close()
 

@@ -309,6 +309,6 @@ def test_the_actions_stand_in_the_menu_of_the_place_with_their_keys(desk):
         "Nights that are over": "Ctrl+Y",
         "Print the round sheet": "Ctrl+P",
         "Print the thaw list": "Ctrl+T",
-        "Print the page for a holiday": "Ctrl+H",
+        "Away: bend the plan and print the page": "Ctrl+H",
         "The last PDF on a printer": "Ctrl+Shift+P",
     }

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from keeper.actions.absence import Absence
-from keeper.actions.holiday import holiday_facts
+from keeper.actions.holiday import agreed, holiday_facts
 from keeper.actions.keeping import Keeping
 from keeper.desktop.paper.flow import document_pages
 from keeper.desktop.paper.printing import Sheets
 from keeper.language import tr
-from keeper.reports.holiday_page import Detail, absence_plan, holiday_page
+from keeper.reports.holiday_page import Detail, HolidayFacts, absence_plan, holiday_page
 
 
 def holiday_sheets(keeping: Keeping, absence: Absence) -> Sheets:
@@ -17,7 +17,12 @@ def holiday_sheets(keeping: Keeping, absence: Absence) -> Sheets:
     Raises:
         LookupError: no animal is in the room.
     """
-    facts = holiday_facts(keeping, absence)
+    known = absence if absence.nights else agreed(keeping, absence)
+    return sheets_of(holiday_facts(keeping, known))
+
+
+def sheets_of(facts: HolidayFacts) -> Sheets:
+    """The same of facts that are known already."""
     stem = f"away-{facts.first.isoformat()}"
     for detail in Detail:
         pages = document_pages(holiday_page(facts, detail))

@@ -18,14 +18,11 @@ from keeper.desktop.paper.desk import PaperDesk
 from keeper.desktop.paper.printing import Sheets
 from keeper.desktop.screens.quiet_view import QuietView
 from keeper.desktop.screens.round_asking import Closing
+from keeper.desktop.screens.round_away import AwayLine
 from keeper.desktop.screens.round_deeds import Asking, Deed, Refused, Step, Verb
 from keeper.desktop.screens.round_over import RoundOver
 from keeper.desktop.screens.round_pages import Standing, walk_face
-from keeper.desktop.screens.round_paper import (
-    AwayLine,
-    round_sheet_of_night,
-    thaw_list_of_night,
-)
+from keeper.desktop.screens.round_paper import round_sheet_of_night, thaw_list_of_night
 from keeper.desktop.screens.round_past import Why, asked_first
 from keeper.desktop.screens.round_quiet import asked_of, night_words
 from keeper.desktop.screens.round_scan import scanned_line
@@ -48,7 +45,7 @@ class RoundScreen(QWidget):
         self._stand, self._telling = RoundStand(keeping), RoundTelling(notices)
         telling = self._telling
         self.paper = PaperDesk(keeping, self, tell=telling.noted, refuse=telling.refused)
-        self.away = AwayLine(look, self, keeping, self.paper, telling.refused)
+        self.away = AwayLine(look, self, keeping, self.paper, notices)
         self._asking: Asking | None = None
         self._stale = True
         self._walk_view, self._quiet_view = WalkView(look), QuietView(look)
@@ -263,7 +260,7 @@ def _actions(page: RoundScreen) -> list[QAction]:
         (tr("Nights that are over"), "Ctrl+Y", page._ask_nights),
         (tr("Print the round sheet"), "Ctrl+P", lambda: page._print(round_sheet_of_night)),
         (tr("Print the thaw list"), "Ctrl+T", lambda: page._print(thaw_list_of_night)),
-        (tr("Print the page for a holiday"), "Ctrl+H", page.away.ask_days),
+        (tr("Away: bend the plan and print the page"), "Ctrl+H", page.away.ask_days),
         (tr("The last PDF on a printer"), "Ctrl+Shift+P", page.paper.to_printer),
     )
     return [_action(page, *deed) for deed in deeds]

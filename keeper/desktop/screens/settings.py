@@ -13,6 +13,8 @@ from PySide6.QtCore import QEvent, QLocale, QObject, Qt
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QFrame, QScrollArea, QVBoxLayout, QWidget
 
+from keeper.actions.absence import end_absence
+from keeper.actions.absences import coming_absences
 from keeper.actions.keeping import Keeping
 from keeper.actions.past_nights import evening_hour
 from keeper.actions.safe_keeping import second_place_typed
@@ -67,8 +69,9 @@ NAMES = (
     tr("second place of backups"),
     tr("language of the words"),
     tr("size of the paper"),
+    tr("the absence that is to come"),
 )
-KEYS = "1234567890"
+KEYS = "1234567890A"
 
 
 class SettingsScreen(QWidget):
@@ -95,6 +98,7 @@ class SettingsScreen(QWidget):
             self._ask_place,
             self._change_language,
             self._change_paper,
+            self._end_absence,
         )
         self._lay_out()
         for number, name in enumerate(NAMES):
@@ -115,8 +119,11 @@ class SettingsScreen(QWidget):
         rows = QVBoxLayout(inside)
         rows.setContentsMargins(0, 0, 0, 0)
         rows.setSpacing(0)
-        for row in self.rows:
+        away, *others = self.rows[-1:] + self.rows[:-1]  # shown while there is an absence
+        for row in (away, *others):
             rows.addWidget(row)
+        away.hide()
+        self.setTabOrder(away, others[0])
         rows.addStretch(1)
         room = QScrollArea(self)
         room.setWidget(inside)
@@ -146,6 +153,8 @@ class SettingsScreen(QWidget):
         shown = faces(self._keeping, self._look, figure_ways())
         for row, face in zip(self.rows, shown, strict=True):
             row.show_choice(face)
+        away = bool(coming_absences(self._keeping, self._keeping.today))
+        self.rows[-1].setVisible(away)
 
     def _doer(self, number: int) -> Callable[[], None]:
         def do() -> None:
@@ -242,6 +251,14 @@ class SettingsScreen(QWidget):
     def _change_language(self) -> None:
         remember_language(language_after(wanted_language()))
         self._show()
+
+    def _end_absence(self) -> None:
+        """The one to come is withdrawn, one that runs ends; without one it is said how to ask."""
+        entry = next(iter(coming_absences(self._keeping, self._keeping.today)), None)
+        if entry is None:
+            self._notices.refused.emit(tr("No absence is to come; Ctrl+H in Round asks for one."))
+        else:
+            self._notices.tell_of(lambda: end_absence(self._keeping, entry))
 
     def _change_paper(self) -> None:
         """The other size, from now on."""

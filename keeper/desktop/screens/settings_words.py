@@ -7,6 +7,7 @@ from dataclasses import replace
 from datetime import date
 from pathlib import Path
 
+from keeper.actions.absences import coming_absences
 from keeper.actions.keeping import Keeping
 from keeper.actions.past_nights import evening_hour
 from keeper.actions.rounds import NIGHT_ENDS_HOUR
@@ -200,6 +201,27 @@ def paper_face(paper: Paper) -> ChoiceFace:
     return ChoiceFace(key="0", name=tr("Paper"), value=paper.called, effect=told, kept=MACHINE)
 
 
+def absence_face(keeping: Keeping) -> ChoiceFace:
+    """The absence that is to come or runs, with its way back."""
+    entry = next(iter(coming_absences(keeping, keeping.today)), None)
+    if entry is None:
+        value, effect = tr("none"), tr("Ctrl+H in Round asks for one and bends the plan round it.")
+    else:
+        told, today = entry.event, keeping.today
+        first, last = day(told.first_on, on=today), day(told.last_on, on=today)
+        value = tr("{first} to {last}", first=first, last=last)
+        if told.covered_by:
+            value = tr("{first} to {last}, {who}", first=first, last=last, who=told.covered_by)
+        effect = _absence_effect(begun=told.first_on < today)
+    return ChoiceFace(key="A", name=tr("Away"), value=value, effect=effect, kept=BOOK)
+
+
+def _absence_effect(*, begun: bool) -> str:
+    if begun:
+        return tr("The plan is bent round it. A ends it: the keeper is back.")
+    return tr("The plan is bent round it. A withdraws it, and nights are planned as ever.")
+
+
 def faces(keeping: Keeping, look: Look, ways: FigureWays) -> Sequence[ChoiceFace]:
     """Every choice in the order of its keys."""
     return (
@@ -213,4 +235,5 @@ def faces(keeping: Keeping, look: Look, ways: FigureWays) -> Sequence[ChoiceFace
         place_face(keeping),
         language_face(wanted_language()),
         paper_face(paper_in_use()),
+        absence_face(keeping),
     )

@@ -1,0 +1,118 @@
+"""When the keeper is away: asked in one line, told back, then kept and printed."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QEvent, QObject
+from PySide6.QtGui import QHideEvent
+from PySide6.QtWidgets import QWidget
+
+from keeper.actions.absence import (
+    Absence,
+    absence_words,
+    away_typed,
+    is_kept,
+    keep_absence,
+    next_absence,
+)
+from keeper.actions.holiday import agreed, holiday_facts
+from keeper.actions.keeping import Keeping
+from keeper.actions.troubles import REFUSALS, said
+from keeper.desktop.look import Look
+from keeper.desktop.notices import Notices
+from keeper.desktop.paper.desk import PaperDesk
+from keeper.desktop.paper.printing import Sheets
+from keeper.desktop.type import Use
+from keeper.desktop.widgets.asking_line import AskingLine
+from keeper.desktop.widgets.words_line import Words
+from keeper.language import tr
+from keeper.reports.absence_told import absence_told
+from keeper.reports.holiday_page import HolidayFacts
+
+
+class AwayLine(AskingLine):
+    """Asks over the foot of the round from when to when, and who covers.
+
+    Enter tells back what the plan does round it; Enter again writes it into the book and prints
+    the page. While the line is open the place's own keys are letters.
+    """
+
+    def __init__(
+        self, look: Look, place: QWidget, keeping: Keeping, desk: PaperDesk, notices: Notices
+    ) -> None:
+        self._place, self._keeping = place, keeping
+        super().__init__(look, place)
+        self._desk, self._notices = desk, notices
+        self._seen: tuple[str, Absence, HolidayFacts] | None = None
+        self.told = Words(look, Use.BODY, "ink", place)
+        for widget in (self, self.told):
+            widget.setAutoFillBackground(True)
+        self.told.hide()
+        self.field.textChanged.connect(self._forget)
+        place.installEventFilter(self)
+
+    def ask_days(self) -> None:
+        """Open the line, with the absence that is to come if there is one."""
+        for action in self._place.actions():
+            action.setEnabled(False)
+        coming = next_absence(self._keeping)
+        written = absence_words(coming) if coming is not None else ""
+        asked = tr("Away from, to, who covers (5 Dec to 14 Dec, Wren; 9 days)")
+        self.ask(asked, self._take, written)
+        self._lie_at_the_foot()
+        self.raise_()
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        super().hideEvent(event)
+        self._forget()
+        for action in self._place.actions():
+            action.setEnabled(True)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        if watched is self._place and event.type() == QEvent.Type.Resize:
+            self._lie_at_the_foot()
+        return super().eventFilter(watched, event)
+
+    def _lie_at_the_foot(self) -> None:
+        high, room = self.sizeHint().height(), self._place.rect()
+        self.setGeometry(0, room.height() - high, room.width(), high)
+        above = self.told.heightForWidth(room.width())
+        self.told.setGeometry(0, room.height() - high - above, room.width(), above)
+
+    def _forget(self) -> None:
+        """What was told back was of other words."""
+        self._seen = None
+        self.told.hide()
+
+    def _take(self, text: str) -> bool:
+        """Tell *text* back, or keep and print what was told of it."""
+        if self._seen is not None and self._seen[0] == text:
+            _, absence, facts = self._seen
+            self._desk.make(lambda: _sheets(facts))
+            self._notices.tell_of(lambda: keep_absence(self._keeping, absence))
+            return True
+        try:
+            absence = agreed(self._keeping, away_typed(text, self._keeping.today))
+            facts = holiday_facts(self._keeping, absence)
+        except REFUSALS as refusal:
+            self._notices.refused.emit(said(refusal))
+            return False
+        self._tell_back(text, absence, facts)
+        return False
+
+    def _tell_back(self, text: str, absence: Absence, facts: HolidayFacts) -> None:
+        self._seen = (text, absence, facts)
+        if is_kept(self._keeping, absence):
+            follows = tr("Enter again prints the page.")
+        else:
+            follows = tr("Enter again keeps it and prints the page.")
+        self.told.setText(f"{absence_told(facts)} {follows}")
+        self._notices.noted.emit(follows)
+        self._lie_at_the_foot()
+        self.told.show()
+        self.told.raise_()
+
+
+def _sheets(facts: HolidayFacts) -> Sheets:
+    from keeper.desktop.paper.holiday import sheets_of  # what sets pages, when asked for
+
+    return sheets_of(facts)
