@@ -55,7 +55,7 @@ def buyers_card_of(keeping: Keeping, page: AnimalPage) -> Document:
             parents=beside.parents,
             offers=life.offers,
             weighed=[(w.day, w.scale_g, _how(w)) for w in page.weighed],
-            sheds=_sheds(life.signs),
+            sheds=sheds_of(life.signs),
             genes=[r for r in life.remarks if _of_genes(r)],
             seen=[r for r in life.remarks if r.kind in _SEEN],
             hot_c=(hot.low_c, hot.high_c) if hot else None,
@@ -78,9 +78,9 @@ def vet_facts_of(keeping: Keeping, page: AnimalPage) -> VetFacts:
         printed=keeping.now(),
         sexings=page.beside.sexings,
         offers=life.offers,
-        weights=[_weight_line(page, weighed) for weighed in page.weighed],
+        weights=[weight_line(page, weighed) for weighed in page.weighed],
         regurgitations=life.regurgitations,
-        sheds=_sheds(life.signs),
+        sheds=sheds_of(life.signs),
         remarks=[r for r in life.remarks if r.kind not in _ELSEWHERE],
         holds=[hold for hold in life.holds if hold.kind in _ORDERED],
         counted=counted,
@@ -89,12 +89,12 @@ def vet_facts_of(keeping: Keeping, page: AnimalPage) -> VetFacts:
         night=night,
         company=_company(page),
         arrivals=_arrivals(keeping, page),
-        treated=[*_cared(page, Medicine), *_cared(page, Dose)],
-        faecals=_cared(page, FaecalTest),
+        treated=[*cared(page, Medicine), *cared(page, Dose)],
+        faecals=cared(page, FaecalTest),
     )
 
 
-def _cared(page: AnimalPage, kind: type[AnimalEvent]) -> list[str]:
+def cared(page: AnimalPage, kind: type[AnimalEvent]) -> list[str]:
     """Entries of care of that kind with their notes and days, newest first."""
     events = [event for event in page.life.care if isinstance(event, kind)]
     words = (", ".join(filter(None, (care_words(e), e.note, day(e.happened.day)))) for e in events)
@@ -112,7 +112,8 @@ def _of_genes(remark: Remark) -> bool:
     return remark.kind is RemarkKind.NOTE and remark.text.casefold().startswith(GENES)
 
 
-def _sheds(signs: Sequence[ShedSign]) -> list[ShedSign]:
+def sheds_of(signs: Sequence[ShedSign]) -> list[ShedSign]:
+    """Those of *signs* that are sheds."""
     return [sign for sign in signs if sign.stage is ShedStage.SHED]
 
 
@@ -120,7 +121,8 @@ def _how(weighed: Weighed) -> str:
     return tr("empty", sense="weight") if weighed.fasted else tr("within digestion")
 
 
-def _weight_line(page: AnimalPage, weighed: Weighed) -> WeightLine:
+def weight_line(page: AnimalPage, weighed: Weighed) -> WeightLine:
+    """One weighing as it is printed."""
     stands = page.standing(weighed)
     against = plain(f"z{GAP}{z_value(stands.z)}, {centile(stands.centile)}") if stands else ""
     return WeightLine(
@@ -138,10 +140,11 @@ def _heat(page: AnimalPage) -> tuple[HeatFacts | None, HeatFacts | None]:
     near = [heat for heat in page.beside.heat if heat.day >= since]
     hot = [heat.hot_c for heat in near if heat.hot_c is not None]
     night = [heat.night_c for heat in near if heat.night_c is not None]
-    return _figures(hot), _figures(night)
+    return heat_figures(hot), heat_figures(night)
 
 
-def _figures(read_c: Sequence[float]) -> HeatFacts | None:
+def heat_figures(read_c: Sequence[float]) -> HeatFacts | None:
+    """Lowest, middle and highest of one reading a day; None where there is none."""
     if not read_c:
         return None
     middle = round(median(read_c), 1)

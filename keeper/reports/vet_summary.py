@@ -133,9 +133,9 @@ def vet_summary(facts: VetFacts, room: Room = ROOMS[0]) -> Document:
             Facts(rows=tuple(_eating(facts))),
             PageEnd(),
             Heading(words=tr("The last {count} offers", count=OFFERS)),
-            _offers(facts.offers),
+            offers_table(facts.offers),
             Heading(words=tr("The last {count} weights", count=room.weights)),
-            _weights(facts.weights[-room.weights :]),
+            weights_table(facts.weights[-room.weights :]),
             Heading(words=tr("Sheds, heat and company")),
             Facts(rows=tuple(_around(facts, room))),
             *_seen(facts, room),
@@ -191,12 +191,14 @@ def _days_ago(then: date, on: date) -> str:
     return tr("{day}, {count} days ago", day=plain(day(then)), count=(on - then).days)
 
 
-def _offers(offers: Sequence[Offer]) -> Table:
+def offers_table(offers: Sequence[Offer]) -> Table:
+    """The last ``OFFERS``, newest first."""
     rows = tuple(offer_row(offer) for offer in reversed(offers[-OFFERS:]))
     return Table(heads=OFFER_HEADS, rows=rows, shares=OFFER_SHARES)
 
 
-def _weights(weights: Sequence[WeightLine]) -> Table:
+def weights_table(weights: Sequence[WeightLine]) -> Table:
+    """Weighings, newest first."""
     rows = tuple(
         (
             plain(day(line.day)),
@@ -217,21 +219,22 @@ def _around(facts: VetFacts, room: Room) -> list[tuple[str, str]]:
     night = degrees(wanted.night_low_c.value, wanted.night_high_c.value)
     return [
         (tr("Sheds"), "; ".join(sheds) or UNKNOWN),
-        (tr("Hot end, measured"), _heat(facts.hot, hot)),
-        (tr("Night low, measured"), _heat(facts.night, night)),
+        (tr("Hot end, measured"), heat_told(facts.hot, hot)),
+        (tr("Night low, measured"), heat_told(facts.night, night)),
         *_treated(facts, room),
-        (tr("In one tub with"), _listed(facts.company, room.company)),
-        (tr("New within {count} days", count=EXPOSURE_DAYS), _listed(facts.arrivals, room.company)),
+        (tr("In one tub with"), listed(facts.company, room.company)),
+        (tr("New within {count} days", count=EXPOSURE_DAYS), listed(facts.arrivals, room.company)),
     ]
 
 
 def _treated(facts: VetFacts, room: Room) -> list[tuple[str, str]]:
     """Medicine and tests, where the book has any."""
     told = ((tr("Medicine"), facts.treated), (tr("Faecal tests"), facts.faecals))
-    return [(label, _listed(lines, room.company)) for label, lines in told if lines]
+    return [(label, listed(lines, room.company)) for label, lines in told if lines]
 
 
-def _heat(heat: HeatFacts | None, wanted: str) -> str:
+def heat_told(heat: HeatFacts | None, wanted: str, of_days: int = HEAT_DAYS) -> str:
+    """What was measured over the last *of_days*, beside what is wanted."""
     if heat is None:
         return tr("{unknown}; wanted {wanted}", unknown=UNKNOWN, wanted=wanted)
     return tr(
@@ -239,12 +242,13 @@ def _heat(heat: HeatFacts | None, wanted: str) -> str:
         span=degrees(heat.low_c, heat.high_c),
         middle=degrees(heat.mid_c, heat.mid_c),
         days=heat.days,
-        all=HEAT_DAYS,
+        all=of_days,
         wanted=wanted,
     )
 
 
-def _listed(names: Sequence[str], most: int) -> str:
+def listed(names: Sequence[str], most: int) -> str:
+    """The first *most* of *names*, and how many more there are."""
     shown = list(names[:most])
     more = len(names) - len(shown)
     rest = [tr("and {count} more", count=more)] if more else []

@@ -58,6 +58,7 @@ class AnimalPaper:
             (tr("Card for a buyer"), "Ctrl+B", lambda: make(self.card)),
             (tr("Summary for a vet"), "Ctrl+D", lambda: make(self.summary)),
             (tr("Weights of the clutch or line"), "Ctrl+K", lambda: make(self.kin)),
+            (tr("Note for an examination after death"), "Ctrl+N", lambda: make(self.death)),
             (tr("The last PDF on a printer"), "Ctrl+Shift+P", self.desk.to_printer),
         )
 
@@ -93,6 +94,14 @@ class AnimalPaper:
             if len(sheets.pages) <= PAGES:
                 break
         return sheets
+
+    def death(self) -> Sheets:
+        """For whoever examines the body. Raises LookupError while she is not written as died."""
+        from keeper.actions.death_papers import death_facts_of  # what few ever ask for
+        from keeper.reports.death_note import death_note
+
+        page = self._told().page
+        return _sheets(death_note(death_facts_of(self._keeping, page)), "death", page)
 
     def kin(self) -> Sheets:
         """Weights of her clutch, or of her line where no clutch is written."""

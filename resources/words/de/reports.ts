@@ -4253,7 +4253,7 @@
   <message>
    <source>shed stage</source>
    <comment>Layer</comment>
-   <translation>Häutungsstand</translation>
+   <translation>Häutung</translation>
   </message>
   <message>
    <source>sheds</source>
@@ -4588,7 +4588,7 @@
   <message>
    <source>weight trend</source>
    <comment>Layer</comment>
-   <translation>Gewichtsverlauf</translation>
+   <translation>Gewicht</translation>
   </message>
   <message>
    <source>western hognose</source>

@@ -8,6 +8,11 @@
    <translation>% des eigenen Medians</translation>
   </message>
   <message>
+   <source>.</source>
+   <comment>on the pad</comment>
+   <translation>,</translation>
+  </message>
+  <message>
    <source>0.8 to 1.2</source>
    <translation>0,8–1,2</translation>
   </message>
