@@ -6,6 +6,7 @@ from collections.abc import Callable
 
 from keeper.actions.changes import newest_version
 from keeper.actions.keeping import Keeping
+from keeper.desktop.page_keys import key_shown
 from keeper.desktop.places import ASIDE_KEYS
 from keeper.desktop.remembered import changes_seen, remember_changes_seen, second_place
 from keeper.language import tr
@@ -33,4 +34,4 @@ def _news() -> str:
     if now == before:
         return ""
     remember_changes_seen(now)
-    return UPDATED.format(version=now, key=ASIDE_KEYS["What is new"]) if before else ""
+    return UPDATED.format(version=now, key=key_shown(ASIDE_KEYS["What is new"])) if before else ""

@@ -8,6 +8,7 @@ from keeper.actions.changes import Change, changes
 from keeper.actions.keeping import Keeping
 from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
+from keeper.desktop.page_keys import key_shown
 from keeper.desktop.places import key_of
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.words_line import HeadLine
@@ -21,7 +22,7 @@ class WhatsNewScreen(QWidget):
         super().__init__()
         self._look = look
         self._head = HeadLine(look)
-        aside = tr("the newest first; {key} comes back here", key=key_of("What is new"))
+        aside = tr("the newest first; {key} comes back here", key=key_shown(key_of("What is new")))
         self._head.show_words(tr("What is new"), [(aside, False)])
         self.body = QTextBrowser(self)
         self.body.setOpenLinks(False)

@@ -80,7 +80,7 @@ class DayNightBand(Drawn):
         strong = look.font(Use.TABLE_STRONG)
         head = QPointF(look.u(3, 2), look.u(4, 3.4))
         set_line(painter, head, face.title, strong, look.colour("ink"), room=self.width())
-        self._plot = self._plot_rect()
+        self._plot = self._plot_rect(face.limits)
         self._paint_wanted(painter, face)
         self._paint_grid(painter)
         if face.band.has_band:
@@ -94,13 +94,16 @@ class DayNightBand(Drawn):
             words = _NOT_READ
             set_line(painter, middle, words, strong, look.colour("ink2"), align=CENTRE)
 
-    def _plot_rect(self) -> QRectF:
+    def _plot_rect(self, limits: Sequence[Limit]) -> QRectF:
+        """Where readings are drawn; the words of *limits* have room at its right."""
         look = self.look
-        left = look.u(3, 2) + advance(look.font(Use.TABLE), "30") + look.u(2)
+        font = look.font(Use.TABLE)
+        left = look.u(3, 2) + advance(font, "30") + look.u(2)
+        beside = max((advance(font, limit.words) for limit in limits), default=0.0) + look.u(2)
         return QRectF(
             left,
             look.u(8, 6.4),
-            self.width() - left - look.u(22, 19),
+            self.width() - left - max(look.u(22, 19), beside),
             self.height() - look.u(8, 6.4) - look.u(18, 14.5),
         )
 

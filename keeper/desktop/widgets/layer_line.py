@@ -63,7 +63,7 @@ class LayerLine(Drawn):
         used = set_line(painter, QPointF(margin, base), self._head, head, ink)
         used += look.u(4, 2.4)
         air, pad = look.u(5, 2.6), look.u(2, 1.4)
-        share = self._share(room - used - look.u(2), air, pad)
+        share = self._share(room - used - air, air, pad)
         left = margin + used
         for layer in self._layers:
             left += self._paint_layer(painter, QPointF(left, base), layer, share, pad) + air * share

@@ -6,13 +6,14 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import Enum, auto
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QPointF, QRect, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QFont, QKeyEvent, QPainter, QPen, QResizeEvent
 from PySide6.QtWidgets import QWidget
 
 from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import DrawnKey
+from keeper.desktop.widgets.kept_picture import KeptRows, seen
 from keeper.desktop.widgets.lettering import (
     CENTRE,
     cap_height,
@@ -44,7 +45,9 @@ LAYOUT = {
 }
 """Each key as row, column, rows, columns."""
 
-SHOWN = {"-": "−"}
+SHOWN = {"-": "−", ".": tr(".", sense="on the pad")}
+"""What stands on the key; the decimal mark is another on another language's keyboard."""
+_LEAST_PT = 8.0
 SPOKEN = tr_table(
     {
         "/": "slash",
@@ -131,7 +134,8 @@ class PadLegend(QWidget):
         super().__init__(parent)
         self.look = look
         self._meanings: dict[str, KeyMeaning] = {}
-        self._caps = {key: _KeyCap(look, key, self) for key in LAYOUT}
+        kept = KeptRows(2 * len(LAYOUT))
+        self._caps = {key: _KeyCap(look, key, self, kept) for key in LAYOUT}
         for key, cap in self._caps.items():
             cap.clicked.connect(lambda _=False, key=key: self.key_asked.emit(key))
         self.setAccessibleName(tr("number pad"))
@@ -174,9 +178,9 @@ class PadLegend(QWidget):
 
 
 class _KeyCap(DrawnKey):
-    def __init__(self, look: Look, key: str, parent: QWidget) -> None:
+    def __init__(self, look: Look, key: str, parent: QWidget, kept: KeptRows) -> None:
         super().__init__(look, parent)
-        self._key, self._meaning = key, KeyMeaning()
+        self._key, self._meaning, self._kept = key, KeyMeaning(), kept
 
     def show_meaning(self, meaning: KeyMeaning | None) -> None:
         if self.isEnabled() == (meaning is not None) and self._meaning == (meaning or KeyMeaning()):
@@ -189,7 +193,12 @@ class _KeyCap(DrawnKey):
         self.update()
 
     def paint(self, painter: QPainter) -> None:
-        rect = QRectF(self.rect()).adjusted(0.6, 0.6, -0.6, -0.6)
+        about = (self._key, self._meaning, self.isEnabled())
+        ground = self.look.colour("ground")
+        self._kept.lay(painter, self.rect(), about, seen(self.look), self._draw, ground)
+
+    def _draw(self, painter: QPainter, area: QRect) -> None:
+        rect = QRectF(area).adjusted(0.6, 0.6, -0.6, -0.6)
         shown = SHOWN.get(self._key, self._key)
         if not self.isEnabled():
             _paint_dead(painter, rect, shown, self.look)
@@ -247,7 +256,7 @@ def _paint_words(
         lines[most - 1 :] = [" ".join(lines[most - 1 :])]
     for above, line in enumerate(reversed(lines)):
         place = QPointF(rect.left(), rect.bottom() - above * leading)
-        fitted = font_to_fit(font, line, rect.width(), 7.5)
+        fitted = font_to_fit(font, line, rect.width(), _LEAST_PT)
         set_line(painter, place, line, fitted, colour, room=rect.width())
 
 

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import QPointF, QRectF
-from PySide6.QtGui import QPainter
+from PySide6.QtGui import QFont, QPainter
 from PySide6.QtWidgets import QWidget
 
 from keeper.desktop.look import Look
@@ -67,12 +67,17 @@ class RackLegend(Drawn):
             self._paint_item(painter, left, item, share)
             left += self._width(item, share) + air
 
+    def _fonts(self) -> tuple[QFont, QFont]:
+        strong = self.look.font(Use.BODY_STRONG)
+        strong.setWeight(self.look.font(Use.LINE_TITLE).weight())
+        return strong, self.look.font(Use.TABLE)
+
     def _tile(self, share: float) -> tuple[float, float]:
         return self.look.u(9.4, 7) * share, self.look.u(12, 8.4)
 
     def _width(self, item: LegendItem, share: float) -> float:
         look = self.look
-        strong, plain = look.font(Use.BODY_STRONG), look.font(Use.TABLE)
+        strong, plain = self._fonts()
         head = advance(strong, item.words) + look.u(1.6, 1.2) + advance(plain, item.count)
         beside = max(head, advance(plain, item.note)) * share
         return self._tile(share)[0] + look.u(2, 1.4) + beside
@@ -82,8 +87,7 @@ class RackLegend(Drawn):
         wide, high = self._tile(share)
         tile = QRectF(left, (self.height() - high) / 2, wide, high)
         self._paint_tile(painter, tile, item)
-        strong, plain = look.font(Use.BODY_STRONG), look.font(Use.TABLE)
-        strong.setWeight(look.font(Use.LINE_TITLE).weight())
+        strong, plain = self._fonts()
         for font in (strong, plain):
             font.setPointSizeF(font.pointSizeF() * share)
         beside = tile.right() + look.u(2, 1.4)

@@ -18,6 +18,7 @@ from keeper.desktop.widgets.kept_picture import KeptPicture
 from keeper.desktop.widgets.lettering import (
     CENTRE,
     LEAST_PT,
+    advance,
     middle_baseline,
     narrowed,
     set_line,
@@ -37,6 +38,8 @@ from keeper.husbandry.events import ShedStage
 from keeper.language import tr
 from keeper.reports.words import word
 
+_NAME, _NAME_SMALL = 15, 12
+"""Where a name begins, in units right of its place."""
 _STAGES = (ShedStage.DULL, ShedStage.OPAQUE, ShedStage.CLEARED)
 LEGEND = tuple((stage.value, word(stage)) for stage in _STAGES)
 LETTERS = tr(
@@ -83,12 +86,14 @@ class ShedList(Drawn):
         self._line = self._first = 0
         self._most, self._cycle_most = 90.0, 21.0
         self._today = date.min
+        self._kinds: frozenset[str] = frozenset()
         self._heads, self._body = KeptPicture(), KeptPicture()
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
 
     def show_sheds(self, faces: Sequence[ShedFace], line: int, today: date) -> None:
         """Show *faces* with line *line* chosen."""
         self._faces, self._line, self._today = tuple(faces), line, today
+        self._kinds = frozenset(face.kind for face in faces)
         lates = sorted(face.strip.late or 0.0 for face in faces)
         self._most = max(30.0, 1.25 * (lates[int(0.95 * (len(lates) - 1))] if lates else 0.0))
         self._cycle_most = max((1.5 * face.most_days for face in faces), default=21.0)
@@ -104,7 +109,7 @@ class ShedList(Drawn):
 
     def paint(self, painter: QPainter) -> None:
         rects = self._rects()
-        about = (self._most, self._cycle_most)
+        about = (self._most, self._cycle_most, self._kinds)
         heads = QSize(self.width(), round(self.look.u(11, 9)))
         self._heads.lay(
             painter, heads, self.look, about, lambda p: self._paint_heads(p, self._columns())
@@ -145,7 +150,9 @@ class ShedList(Drawn):
     def _columns(self) -> _Columns:
         look, left = self.look, self.look.u(7, 3.5)
         right = self.width() - left
-        who = left + look.u(56, 45)
+        widest = max((advance(look.font(Use.TABLE), kind) for kind in self._kinds), default=0.0)
+        beside = look.u(_NAME, _NAME_SMALL) + look.u(3)
+        who = left + min(max(look.u(56, 45), beside + widest), look.u(70, 60))
         room = right - who
         strip = QRectF(who, 0, 0.28 * room, 0)
         cycle = QRectF(strip.right() + look.u(5, 3), 0, 0.28 * room, 0)
@@ -190,7 +197,7 @@ class ShedList(Drawn):
     ) -> None:
         look, strong = self.look, self.look.font(Use.TABLE_STRONG)
         first = rect.top() + look.u(4.6, 3.9)
-        name = columns.place + look.u(15, 12)
+        name = columns.place + look.u(_NAME, _NAME_SMALL)
         room = columns.strip.left() - name - look.u(2)
         set_line(painter, QPointF(columns.place, first), face.place, strong, look.colour("ink"))
         place = QPointF(name, first)
