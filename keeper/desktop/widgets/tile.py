@@ -172,7 +172,7 @@ FACES = {
     ),
     TileState.NOTED: TileFace(letter=tr("Noted"), words=tr("noted")),
     TileState.ORDER_NOW: _solid_ink("O", tr("order now")),
-    TileState.ORDER_SOON: _urgent("S", tr("order soon"), Pattern.HATCH),
+    TileState.ORDER_SOON: _urgent("W", tr("order within 12 weeks"), Pattern.HATCH),
     TileState.NOT_COUNTED: TileFace(
         letter="?", words=tr("not counted"), paper="ground", edge=Edge.DASHED
     ),
