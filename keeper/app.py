@@ -61,6 +61,7 @@ PLACES: dict[str, Maker] = {
     "Racks": later("racks", "RacksScreen"),
     "Watch": later("watch", "WatchScreen"),
     "Females": later("females", "FemalesScreen"),
+    "Prey": later("prey", "PreyScreen"),
     "Animal": later("animal", "AnimalScreen"),
     "Records": later("records", "RecordsScreen"),
     "House ways": later("settings", "SettingsScreen"),

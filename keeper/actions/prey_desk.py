@@ -12,11 +12,21 @@ from keeper.actions.passing_on import APART
 from keeper.actions.sheets import refusal_chance
 from keeper.husbandry.events import Offer
 from keeper.husbandry.profile import PreyGrade, SpeciesProfile
+from keeper.reports.order_list import order_list
+from keeper.reports.paper_parts import Document
 from keeper.reports.thaw_list import SPARE_HATCHLING_PERCENT, SPARE_PERCENT
-from keeper.rules.demand import BEYOND_WEEKS, Demand, GradeDemand, Spares, demand
+from keeper.rules.demand import BEYOND_WEEKS, Demand, Spares, demand
+from keeper.rules.demand import WEEKS as WEEKS
+from keeper.rules.demand import GradeDemand as GradeDemand
+from keeper.rules.demand import Group as Group
+from keeper.rules.demand import Step as Step
+from keeper.rules.demand import Stock as Stock
+from keeper.rules.demand import aged as aged
+from keeper.rules.demand import use_by as use_by
 from keeper.rules.meals_ahead import Eater
 from keeper.rules.nights import feed_nights, rules_in
 from keeper.rules.prey import prey_name
+from keeper.rules.watch_prey import Bag as Bag
 from keeper.store import reading
 
 _LAST_OFFERS = 6
@@ -80,6 +90,11 @@ class PreyDesk:
 def larder(keeping: Keeping, on: date) -> Larder:
     """As ``PreyDesk.larder``, asked once."""
     return PreyDesk().larder(keeping, on)
+
+
+def order_document(found: Larder, printed: str) -> Document:
+    """The order list on paper; printed: when, in words."""
+    return order_list(found.demand, printed)
 
 
 def _eater(row: DueRow, recent: list[Offer], profile: SpeciesProfile) -> Eater:

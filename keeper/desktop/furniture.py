@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QApplication, QMenu, QStackedWidget, QVBoxLayout, 
 from keeper.desktop.dress import dress
 from keeper.desktop.look import Look
 from keeper.desktop.page_keys import lines_of, lines_of_places, page_actions, page_lines
-from keeper.desktop.places import Place
+from keeper.desktop.places import Place, keys_in
 from keeper.desktop.scan import ScanFilter
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import announce
@@ -105,7 +105,7 @@ class Furniture(QObject):
     def _add_actions(self) -> tuple[QAction, ...]:
         window, look = self._window, self._look
         for index, place in enumerate(self._places):
-            keys = [place.key] + ([f"Alt+{index + 1}"] if index < 9 else [])
+            keys = keys_in(place, self._places)
             self.add_command(
                 tr_noop("&Places"), _action(window, place.shown, keys, self._goer(index))
             )

@@ -13,11 +13,13 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QWidget
 
-from keeper.desktop.places import KeyLine, Place
+from keeper.desktop.places import SHIFT, KeyLine, Place
 from keeper.desktop.widgets.pad import PadLegend
 from keeper.language import is_source, tr
 
-_SMALL_KEYBOARDS = KeyLine(key=tr("Alt+1 to Alt+9"), words=tr("the places, in their order"))
+_SMALL_KEYBOARDS = KeyLine(
+    key=tr("Alt+1 to Alt+9"), words=tr("the places in their order; with Shift as well, the second")
+)
 _BEFORE_KEY = "\t"  # what follows it stands in a menu's column of shortcuts
 
 
@@ -53,8 +55,8 @@ def lines_of(actions: Sequence[QAction]) -> tuple[KeyLine, ...]:
 
 
 def lines_of_places(places: Sequence[Place]) -> tuple[KeyLine, ...]:
-    """The places that the strip does not name, and the second way to those that it does."""
-    aside = (place for place in places if not place.in_strip)
+    """Places that the strip does not name, or not with a bare key, and the second way to all."""
+    aside = (each for each in places if not each.in_strip or each.key.startswith(SHIFT))
     return (
         *(KeyLine(key=key_shown(each.key), words=each.shown) for each in aside),
         _SMALL_KEYBOARDS,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from PySide6.QtWidgets import QWidget
@@ -18,10 +18,15 @@ PLACE_KEYS = {
     tr_noop("Racks"): "F6",
     tr_noop("Watch"): "F7",
     tr_noop("Females"): "F8",
+    tr_noop("Prey"): "Shift+F2",
     tr_noop("Animal"): "F9",
     tr_noop("Records"): "F11",
 }
-"""F1 stays help, F10 the menu and F12 the light, as many hands expect of those keys."""
+"""F1 stays help, F10 the menu and F12 the light, as many hands expect of those keys. A place with
+Shift stands by the place of the bare key: the round's larder."""
+
+SHIFT = "Shift+"
+_DIGITS = range(1, 10)
 
 ASIDE_KEYS = {tr_noop("House ways"): "Ctrl+,", tr_noop("What is new"): "Ctrl+F1"}
 """Places that are gone to seldom: in the menu with their keys, and not in the strip."""
@@ -63,3 +68,17 @@ class Place:
     def in_strip(self) -> bool:
         """Whether its name stands at the top of the window."""
         return self.name not in ASIDE_KEYS
+
+
+def keys_in(place: Place, places: Sequence[Place]) -> tuple[str, ...]:
+    """The key of *place*, and with Alt its digit among *places* for keyboards without such keys.
+
+    Places of bare keys are counted; one with Shift has the digit of its bare key, and Shift.
+    """
+    bare = [each.key for each in places if each.in_strip and not each.key.startswith(SHIFT)]
+    own = place.key.removeprefix(SHIFT)
+    digit = bare.index(own) + 1 if own in bare else len(_DIGITS) + 1
+    if digit > len(_DIGITS):
+        return (place.key,)
+    shift = SHIFT if own != place.key else ""
+    return place.key, f"Alt+{shift}{digit}"

@@ -10,11 +10,12 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
         " {planned:tenth} planned and {spare:tenth} to spare, less {passed:tenth} likely refused"
         " and passed on."
     ),
+    "prey needed from": "First needed on {on:day}, for {animals:animals}.",
     "prey not planned": "None is planned in the next {weeks:n} weeks.",
     "grade never counted": (
         "Cannot tell how long it lasts: this grade was never counted. S counts it."
     ),
-    "stock lasts until": "{left:n} left, enough until {on:day}, for {weeks:tenth} weeks.",
+    "stock lasts until": "{left:n} left, enough until {on:day}, for {days:days}.",
     "stock lasts beyond": "{left:n} left, enough for more than {weeks:n} weeks.",
     "stock is gone": "None is left.",
     "order prey by": (

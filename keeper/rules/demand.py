@@ -9,6 +9,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import date, timedelta
 from enum import StrEnum
+from math import ceil
 from typing import NamedTuple
 
 from keeper.husbandry.animal import Stage
@@ -29,9 +30,10 @@ from keeper.rules.watch_prey import BIN_DAYS, LEAD_WEEKS, SPARE_WEEKS, USE_DAYS,
 
 WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("demand a week", ("a_week", "weeks", "animals", "planned", "spare", "passed")),
+    ("prey needed from", ("on", "animals")),
     ("prey not planned", ("weeks",)),
     ("grade never counted", ()),
-    ("stock lasts until", ("left", "on", "weeks")),
+    ("stock lasts until", ("left", "on", "days")),
     ("stock lasts beyond", ("left", "weeks")),
     ("stock is gone", ()),
     ("order prey by", ("on", "lead_weeks", "spare_weeks")),
@@ -111,7 +113,8 @@ class GradeDemand:
     """One grade. items and grams of each week; by_group parts the items of each week.
 
     left: None where it was never counted, then stock is empty. stock: what is left at the
-    beginning of each week and at the end of the last. out_on: the first day with less than is
+    beginning of each week and at the end of the last; nightly: after each night, by days from
+    today. out_on: the first day with less than is
     needed; order_by: the day from which the rest covers lead time and spare alone; None: not
     within the weeks looked at, or not counted. animals: fed it within those weeks.
     """
@@ -123,6 +126,7 @@ class GradeDemand:
     grams: tuple[float, ...]
     by_group: Mapping[Group, tuple[float, ...]]
     stock: tuple[float, ...]
+    nightly: tuple[tuple[int, float], ...]
     animals: int
     a_week: float
     out_on: date | None
@@ -133,9 +137,10 @@ class GradeDemand:
     because: tuple[Reason, ...]
 
     @property
-    def weeks_left(self) -> float | None:
-        """Whole of the stock over what is used a week; None where either is not known."""
-        return self.left / self.a_week if self.left is not None and self.a_week > 0 else None
+    def lacking(self) -> int | None:
+        """Whole items missing at the end of the weeks looked at; None where it was not counted."""
+        short = 0.0 if self.left is None else sum(self.items) - self.left
+        return None if self.left is None else max(0, ceil(round(short, 9)))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -268,6 +273,7 @@ def _grade(prey: str, tally: _Tally, bags: Sequence[Bag], today: date) -> GradeD
         grams=tuple(tally.grams),
         by_group={group: tuple(weeks) for group, weeks in tally.groups.items()},
         stock=() if left is None else tuple(_stock(left, items)),
+        nightly=() if left is None else tuple(_nightly(left, tally.days)),
         animals=len(tally.eaters),
         a_week=a_week,
         out_on=out_on,
@@ -315,6 +321,14 @@ def _stock(left: int, items: Sequence[float]) -> Iterator[float]:
         yield rest
 
 
+def _nightly(left: int, days: Mapping[int, float]) -> Iterator[tuple[int, float]]:
+    rest = float(left)
+    yield 0, rest
+    for at in sorted(day for day in days if day < 7 * WEEKS):
+        rest = max(0.0, rest - days[at])
+        yield at, rest
+
+
 def _why(
     tally: _Tally,
     a_week: float,
@@ -330,6 +344,10 @@ def _why(
         yield _told_stock(left, out_on, today)
     if not wanted:
         yield because("prey not planned", weeks=WEEKS)
+        return
+    if not tally.soon:
+        first = today + timedelta(days=min(tally.days))
+        yield because("prey needed from", on=first, animals=len(tally.eaters))
         return
     yield because(
         "demand a week",
@@ -363,7 +381,7 @@ def _told_stock(left: int, out_on: date | None, today: date) -> Reason:
         return because("stock is gone")
     if out_on is None:
         return because("stock lasts beyond", left=left, weeks=BEYOND_WEEKS)
-    return because("stock lasts until", left=left, on=out_on, weeks=(out_on - today).days / 7)
+    return because("stock lasts until", left=left, on=out_on, days=(out_on - today).days)
 
 
 def _first_to_order(grade: GradeDemand) -> tuple[int, date, float, str]:

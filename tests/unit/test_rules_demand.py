@@ -265,7 +265,8 @@ def test_ten_items_of_one_a_week_are_gone_in_the_eleventh_week_and_ordered_four_
     assert told.out_on == TODAY + timedelta(days=70)
     assert told.order_by == TODAY + timedelta(days=70 - 28)
     assert told.state is Stock.ORDER_SOON
-    assert told.weeks_left == 10
+    assert told.nightly[:3] == ((0, 10), (0, 9), (7, 8))
+    assert told.lacking == 2
 
 
 def test_below_lead_time_and_spare_it_is_ordered_now():

@@ -5,18 +5,21 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, QSignalBlocker, QSize, Qt, Signal
-from PySide6.QtGui import QPainter, QPaintEvent, QPen
+from PySide6.QtGui import QColor, QFont, QPainter, QPainterPath, QPaintEvent, QPen, QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QTabBar, QWidget
 
 from keeper.desktop.look import Look
-from keeper.desktop.places import Place
+from keeper.desktop.places import SHIFT, Place
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
-from keeper.desktop.widgets.lettering import RIGHT, advance, middle_baseline, set_line
+from keeper.desktop.widgets.lettering import RIGHT, advance, cap_height, middle_baseline, set_line
 from keeper.language import tr
 
 _PAD_UNITS = (2.7, 2.0)
+_PADS = (1.0, 0.8, 0.6, 0.45)
 _MARGIN_UNITS = (7.0, 3.5)
+_GAP_UNITS = (1.3, 1.0)
+_TIME = "00:00"
 
 
 class PlaceStrip(QWidget):
@@ -64,10 +67,16 @@ class PlaceStrip(QWidget):
         painter.end()
 
     def _fit(self) -> None:
-        margin = round(self.look.u(*_MARGIN_UNITS) - self.look.u(*_PAD_UNITS))
-        self._row.setContentsMargins(margin, 0, round(self.look.u(*_MARGIN_UNITS)), 1)
+        """Names, keys and clock in the room there is: margins shrink first, then keys go."""
+        outside = round(self.look.u(*_MARGIN_UNITS))
+        pad = self._tabs.fit(self.width() - 2 * outside - self._clock.least())
+        self._row.setContentsMargins(outside - pad, 0, outside, 1)
         self.updateGeometry()
         self.update()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit()
 
 
 class _Tabs(QTabBar):
@@ -75,6 +84,7 @@ class _Tabs(QTabBar):
         super().__init__(parent)
         self._look = look
         self._keys = tuple(place.key for place in places)
+        self._share, self._keys_shown = _PADS[0], True
         self.setDrawBase(False)
         self.setExpanding(False)
         self.setUsesScrollButtons(False)
@@ -88,12 +98,36 @@ class _Tabs(QTabBar):
         look.changed.connect(self._refit)
         self._refit()
 
+    def fit(self, room: float) -> int:
+        """Take the widest margins that *room* px allow, and the keys where they fit; the margin."""
+        ways = [(share, keys) for keys in (True, False) for share in _PADS]
+        fitting = (way for way in ways if self._wide(*way) <= room)
+        chosen = next(fitting, ways[-1])
+        if chosen != (self._share, self._keys_shown):
+            self._share, self._keys_shown = chosen
+            self._refit()
+        return round(self._pad())
+
     def tabSizeHint(self, index: int) -> QSize:
-        look = self._look
-        strong = look.font(Use.TABLE_STRONG)
-        hint = advance(look.font(Use.KEY_HINT), self._keys[index])
-        wide = hint + look.u(1.3, 1) + advance(strong, self.tabText(index))
-        return QSize(round(wide + 2 * look.u(*_PAD_UNITS)), round(look.u(9.5, 7.5)))
+        wide = self._inside(index, self._keys_shown) + 2 * self._pad()
+        return QSize(round(wide), round(self._look.u(9.5, 7.5)))
+
+    def _pad(self) -> float:
+        return self._share * self._look.u(*_PAD_UNITS)
+
+    def _wide(self, share: float, keys: bool) -> float:
+        """Px of all names in the strip."""
+        inside = [self._inside(n, keys) for n in range(self.count()) if self.isTabVisible(n)]
+        return sum(inside) + len(inside) * (2 * share * self._look.u(*_PAD_UNITS) + 1)
+
+    def _inside(self, index: int, keys: bool) -> float:
+        name = advance(self._look.font(Use.TABLE_STRONG), self.tabText(index))
+        return name + (self._hint_wide(index) + self._look.u(*_GAP_UNITS) if keys else 0.0)
+
+    def _hint_wide(self, index: int) -> float:
+        key, font = self._keys[index], self._look.font(Use.KEY_HINT)
+        arrow = _arrow_wide(font) if key.startswith(SHIFT) else 0.0
+        return arrow + advance(font, key.removeprefix(SHIFT))
 
     def minimumTabSizeHint(self, index: int) -> QSize:
         return self.tabSizeHint(index)
@@ -110,10 +144,15 @@ class _Tabs(QTabBar):
             painter.fillRect(rect, look.colour("ink"))
         name = look.font(Use.TABLE_STRONG if here else Use.TABLE)
         hint = look.font(Use.KEY_HINT)
-        base, left = middle_baseline(rect, name), rect.left() + look.u(*_PAD_UNITS)
+        base, left = middle_baseline(rect, name), rect.left() + self._pad()
         key_ink = look.colour("ground" if here else "ink3")
-        used = set_line(painter, QPointF(left, base), self._keys[index], hint, key_ink)
-        left += used + look.u(1.3, 1)
+        if self._keys_shown:
+            key, end = self._keys[index], left + self._hint_wide(index)
+            if key.startswith(SHIFT):
+                _paint_arrow(painter, QPointF(left, base), hint, key_ink)
+            bare = key.removeprefix(SHIFT)
+            set_line(painter, QPointF(end, base), bare, hint, key_ink, align=RIGHT)
+            left = end + look.u(*_GAP_UNITS)
         ink = look.colour("ground" if here else "ink2")
         set_line(painter, QPointF(left, base), self.tabText(index), name, ink)
 
@@ -121,6 +160,26 @@ class _Tabs(QTabBar):
         self.setFont(self._look.font(Use.TABLE))  # a changed font makes the bar lay out again
         self.updateGeometry()
         self.update()
+
+
+def _arrow_wide(font: QFont) -> float:
+    return 1.15 * cap_height(font)
+
+
+def _paint_arrow(painter: QPainter, foot: QPointF, font: QFont, ink: QColor) -> None:
+    """The hollow arrow that stands on the shift key; the house face has none."""
+    high, wide = cap_height(font), 0.9 * cap_height(font)
+    points = ((0.5, 1.0), (1.0, 0.45), (0.72, 0.45), (0.72, 0.0), (0.28, 0.0), (0.28, 0.45))
+    path = QPainterPath(QPointF(foot.x(), foot.y() - 0.45 * high))
+    for across, up in points:
+        path.lineTo(QPointF(foot.x() + across * wide, foot.y() - up * high))
+    path.closeSubpath()
+    painter.save()
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.setPen(QPen(ink, 1.0))
+    painter.drawPath(path)
+    painter.restore()
 
 
 class _Clock(Drawn):
@@ -131,6 +190,10 @@ class _Clock(Drawn):
     def show_clock(self, day: str, clock: str) -> None:
         self._day, self._time = day, clock
         self.tell(f"{day} {clock}".strip())
+
+    def least(self) -> float:
+        """Px of the clock alone, with air before it."""
+        return advance(self.look.font(Use.TABLE), _TIME) + self.look.u(2, 1)
 
     def natural_size(self) -> tuple[float, float]:
         font = self.look.font(Use.TABLE)
