@@ -40,10 +40,10 @@ class AwayLine(AskingLine):
         self, look: Look, place: QWidget, keeping: Keeping, desk: PaperDesk, notices: Notices
     ) -> None:
         self._place, self._keeping = place, keeping
+        self._seen: tuple[str, Absence, HolidayFacts] | None = None
+        self.told = Words(look, Use.BODY, "ink", place)  # the line hides as it is made
         super().__init__(look, place)
         self._desk, self._notices = desk, notices
-        self._seen: tuple[str, Absence, HolidayFacts] | None = None
-        self.told = Words(look, Use.BODY, "ink", place)
         for widget in (self, self.told):
             widget.setAutoFillBackground(True)
         self.told.hide()
