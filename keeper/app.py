@@ -62,6 +62,7 @@ PLACES: dict[str, Maker] = {
     "Watch": later("watch", "WatchScreen"),
     "Females": later("females", "FemalesScreen"),
     "Prey": later("prey", "PreyScreen"),
+    "Clutches": later("clutches", "ClutchesScreen"),
     "Animal": later("animal", "AnimalScreen"),
     "Records": later("records", "RecordsScreen"),
     "House ways": later("settings", "SettingsScreen"),

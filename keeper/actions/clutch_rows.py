@@ -11,7 +11,7 @@ from keeper.actions.kept_lines import clutch_facts
 from keeper.husbandry.animal import AnimalId, Status
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import SpeciesProfile
-from keeper.reports.words import species_words
+from keeper.reports.words import short_species_words
 from keeper.rules.clutches import (
     Balance,
     NextStep,
@@ -115,7 +115,7 @@ def _row(
     return ClutchRow(
         facts=clutch,
         dam=dam,
-        species=species_words(profile),
+        species=short_species_words(profile),
         profile=profile,
         balance=told,
         alive=told.lived - sum(each.status is Status.DIED for each in own),

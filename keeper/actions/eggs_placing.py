@@ -85,10 +85,10 @@ def placing_typed(
 def stays_of(placed: Iterable[EggsPlaced]) -> tuple[Stay, ...]:
     """The stays of one clutch, oldest first; the eggs lie in one place at a time."""
     ordered = sorted(placed, key=lambda each: each.happened)
-    ends: list[datetime | None] = [each.happened.at for each in ordered[1:]]
+    ends: list[datetime | None] = [*(each.happened.at for each in ordered[1:]), None]
     return tuple(
         Stay(place=each.place, box=each.box, since=each.happened.at, until=until)
-        for each, until in zip(ordered, [*ends, None], strict=True)
+        for each, until in zip(ordered, ends, strict=False)
         if each.place is not None
     )
 

@@ -19,11 +19,12 @@ PLACE_KEYS = {
     tr_noop("Watch"): "F7",
     tr_noop("Females"): "F8",
     tr_noop("Prey"): "Shift+F2",
+    tr_noop("Clutches"): "Shift+F8",
     tr_noop("Animal"): "F9",
     tr_noop("Records"): "F11",
 }
 """F1 stays help, F10 the menu and F12 the light, as many hands expect of those keys. A place with
-Shift stands by the place of the bare key: the round's larder."""
+Shift stands by the place of the bare key: the round's larder, what the females laid."""
 
 SHIFT = "Shift+"
 _DIGITS = range(1, 10)

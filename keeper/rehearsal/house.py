@@ -53,6 +53,7 @@ class Brood:
     adult_back: int | None = None
     adult: tuple[str, ...] = ()
     slugs: int = 0
+    failed: int = 0
 
 
 def tubs(row: str, first: int, last: int) -> tuple[str, ...]:
@@ -140,7 +141,7 @@ BROODS = (
     ),
     Brood(
         code="8", prefix="HS", species=HOUSE, dam="HS-04", sire="HS-08", line=GREY,
-        laid_back=88, hatched_back=26, sexes="mffmfmfm", kept=8, nursery="A3", slugs=1,
+        laid_back=88, hatched_back=26, sexes="mffmfmfm", kept=8, nursery="A3", slugs=1, failed=1,
     ),
 )  # fmt: skip
 
@@ -239,7 +240,7 @@ def _layings(last: date) -> dict[str, list[Laying]]:
             Laying(
                 laid=laid,
                 code=_clutch(brood, last),
-                good=len(brood.sexes),
+                good=len(brood.sexes) + brood.failed,
                 slugs=brood.slugs,
                 swollen=laid - timedelta(days=24),
                 pre_lay=laid - timedelta(days=10),

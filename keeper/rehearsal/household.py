@@ -14,6 +14,7 @@ from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.when import Happened
 from keeper.rehearsal.accounts import kept_account
 from keeper.rehearsal.character import Character
+from keeper.rehearsal.clutching import kept_eggs
 from keeper.rehearsal.diary import Clock, Diary
 from keeper.rehearsal.feeding import Feeding
 from keeper.rehearsal.happenings import expect_all, expect_signs, settling, shed_sign
@@ -59,6 +60,7 @@ class Household:
         self._plot = plot
         self._seed = seed
         self._heat = Random(f"{seed}/heat")
+        self._eggs = Random(f"{seed}/eggs")
         self._diary = Diary(keeping, clock)
         self.room = Room(self._diary)
         self._feeding = Feeding(self.room, plot.nights, plot.spells, plot.unrecorded)
@@ -93,6 +95,7 @@ class Household:
         self.room.live(day)
         if plot.is_house:
             kept_account(self.room, day, plot.last)
+            kept_eggs(self.room, day, plot.last, self._eggs)
         if day.weekday() == self._weigh_day:
             self._weigh(day)
         if day in plot.walked:

@@ -28,13 +28,13 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
         "Out {low:n} to {high:n} hours after the slit is usual; {still_in:n} good eggs are still"
         " in."
     ),
-    "young to be numbered": "{count:n} young to be written in, each in a tub of its own.",
+    "young to be numbered": "To be written in, each in a tub of its own: {count:n} young.",
     "first sheds to come": (
-        "{count:n} young have not shed yet; the first shed is usual {low:n} to {high:n} days after"
-        " hatching."
+        "Not shed yet: {count:n} of the young; the first shed is usual {low:n} to {high:n} days"
+        " after hatching."
     ),
     "first meals to come": (
-        "{count:n} young have shed and not eaten yet; a first offer is usual {low:n} to {high:n}"
+        "Shed and not eaten yet: {count:n} of the young; a first offer is usual {low:n} to {high:n}"
         " days after that shed."
     ),
     "everything told of it": "Closed: everything is told of it.",

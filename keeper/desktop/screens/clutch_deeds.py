@@ -1,0 +1,37 @@
+"""What can be typed of the chosen clutch: what became of its eggs, where they lie, its young."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import date
+
+from keeper.actions.clutch_rows import ClutchRow
+from keeper.actions.eggs_placing import incubators
+from keeper.actions.keeping import Keeping
+from keeper.actions.typed_care import EGGS, eggs_typed
+from keeper.actions.typed_entries import Typed
+from keeper.desktop.screens.animal_asking import Asking, Noting, hinted
+from keeper.desktop.screens.animal_comings import young_asked
+from keeper.husbandry.animal import AnimalId
+from keeper.husbandry.when import Happened
+from keeper.language import tr
+from keeper.reports.figures import day as day_words
+
+
+def eggs_of_clutch_asked(keeping: Keeping, row: ClutchRow, day: date) -> Asking:
+    """A line about the eggs of *row*: its code need not be typed."""
+    known, laid = incubators(keeping), row.facts.laid
+    of = f" of {laid.code}" if laid.code else ""
+
+    def reader(animal: AnimalId, happened: Happened, text: str) -> Typed:
+        return eggs_typed(animal, happened, f"{text.strip()}{of}", laid=[laid], known=known)
+
+    prompt = tr("eggs of {clutch}, {day}", clutch=row.facts.name, day=day_words(day))
+    return Noting(keeping, row.dam, day, prompt, hinted(EGGS), reader)
+
+
+def young_of_clutch_asked(
+    keeping: Keeping, row: ClutchRow, day: date, show: Callable[[AnimalId], object]
+) -> Asking:
+    """A line for young of *row* that are not in the book yet."""
+    return young_asked(keeping, row.dam, day, show)

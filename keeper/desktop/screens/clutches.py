@@ -1,0 +1,243 @@
+"""Clutches: where each lies, what became of its eggs, when it may pip, its young and sires."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import date, datetime
+from functools import partial
+
+from PySide6.QtCore import QItemSelectionModel
+from PySide6.QtGui import QResizeEvent, QShowEvent
+from PySide6.QtWidgets import QVBoxLayout, QWidget
+
+from keeper.actions.clutch_desk import CAUTIONS, ClutchDesk, Clutches
+from keeper.actions.clutch_detail import ClutchDetail
+from keeper.actions.clutch_rows import ClutchRow
+from keeper.actions.keeping import Keeping
+from keeper.actions.troubles import REFUSALS, said
+from keeper.desktop.background import Background, Worker
+from keeper.desktop.look import Look
+from keeper.desktop.models.clutch_rows import ROW_ROLE, ClutchRowsModel
+from keeper.desktop.notices import Notices
+from keeper.desktop.page_keys import add_key, add_told_key
+from keeper.desktop.paper.desk import PaperDesk
+from keeper.desktop.screens.animal_asking import Asking
+from keeper.desktop.screens.animal_line import AnimalLine
+from keeper.desktop.screens.clutch_beside import ClutchBeside
+from keeper.desktop.screens.clutch_deeds import eggs_of_clutch_asked, young_of_clutch_asked
+from keeper.desktop.screens.clutch_words import clutch_face
+from keeper.desktop.type import Use
+from keeper.desktop.widgets.clutch_list import ClutchHead, ClutchLegend, ClutchList
+from keeper.desktop.widgets.words_line import HeadLine, Words
+from keeper.language import tr
+from keeper.reports.words import because_text
+from keeper.rules.sires import ODDS_ALONE
+
+_NONE = tr("No clutch stands in this book. L on a female’s page writes one.")
+_KEYS = tr("Enter opens the dam’s page, I writes of eggs and where they lie.")
+
+Key = tuple[int, datetime]
+
+
+class ClutchesScreen(QWidget):
+    """The place *Clutches*. Rows come first, what stands beside the chosen one after them."""
+
+    def __init__(
+        self, look: Look, keeping: Keeping, notices: Notices, *, worker: Worker | None = None
+    ) -> None:
+        super().__init__()
+        self._look, self._keeping, self._notices = look, keeping, notices
+        self._worker = worker or Background()
+        self._desk = ClutchDesk(keeping)
+        self._on: date | None = None
+        self._turn = 0  # counts readings; what belongs to an older one is dropped
+        self._asked = 0  # counts details asked for, likewise
+        self._stale = True
+        self._wanted: str | None = None
+        self.head = HeadLine(look)
+        self.heads = ClutchHead(look)
+        self.model = ClutchRowsModel(self)
+        self.list = ClutchList(look, self.model)
+        self.beside = ClutchBeside(look)
+        self.legend = ClutchLegend(look)
+        self.none = Words(look, Use.PAGE_ASIDE, "ink")
+        self.line = AnimalLine(look, self, notices)
+        self.paper = PaperDesk(keeping, self, tell=notices.noted.emit, refuse=notices.refused.emit)
+        self._lay_out()
+        self._listen()
+        self.setFocusProxy(self.list)
+
+    def show_clutch(self, name: str) -> None:
+        """Choose the clutch called *name*, now or as soon as it is read."""
+        self._wanted = name
+        for number, row in enumerate(self.model.rows):
+            if row.facts.name == name:
+                self._choose(number)
+                self._wanted = None if not self._stale else name
+                return
+
+    def scanned(self, code: str) -> None:
+        """Go to the clutch of the animal whose label was scanned: the dam, or one of the young."""
+        for number, row in enumerate(self.model.rows):
+            named = [row.dam, *row.young]
+            if any(code in (each.code, each.place) for each in named):
+                self._choose(number)
+                return
+        self._notices.refused.emit(tr("No clutch here is of {code!r}.", code=code))
+
+    def close_down(self) -> None:
+        """Let go of the book."""
+        self._turn += 1
+        self._worker.stop(self._desk.close)
+
+    def showEvent(self, event: QShowEvent) -> None:
+        super().showEvent(event)
+        if self._stale or self._on != self._keeping.today:
+            self._read()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit()
+
+    # --- reading -----------------------------------------------------------------------------
+
+    def _hear(self) -> None:
+        self._stale = True
+        if self.isVisible():
+            self._read()
+
+    def _read(self) -> None:
+        self._stale = False
+        self._turn += 1
+        turn, on, desk = self._turn, self._keeping.today, self._desk
+        self._worker.run(
+            lambda: desk.clutches(on), lambda found: self._take(turn, found), self._fail
+        )
+
+    def _take(self, turn: int, found: Clutches) -> None:
+        if turn != self._turn:
+            return
+        chosen = self._row()
+        self._on = self.list.painter.today = found.on
+        self.model.show_rows([(row, clutch_face(row, found.on)) for row in found.rows])
+        self._show(found)
+        self._choose(self._number(found, chosen))
+
+    def _number(self, found: Clutches, chosen: ClutchRow | None) -> int:
+        """The clutch that was asked for, else the one that was chosen, else the first."""
+        wanted, self._wanted = self._wanted, None
+        for number, row in enumerate(found.rows):
+            is_same = chosen is not None and row.key == chosen.key
+            if row.facts.name == wanted or (wanted is None and is_same):
+                return number
+        return 0
+
+    def _show_detail(self) -> None:
+        """What stands beside the row now, the rest when it is read."""
+        row, on = self._row(), self._on
+        if row is None or on is None:
+            return
+        self.beside.show_row(row)
+        self._asked += 1
+        asked, turn, desk = self._asked, self._turn, self._desk
+
+        def take(found: ClutchDetail) -> None:
+            if (asked, turn) == (self._asked, self._turn):
+                self.beside.show_detail(found, on)
+
+        self._worker.run(lambda: desk.detail(row, on), take, self._fail)
+
+    def _fail(self, error: Exception) -> None:
+        if not isinstance(error, REFUSALS):
+            raise error
+        self.none.setText(tr("The clutches could not be read. {why}", why=said(error)))
+        self.none.show()
+
+    # --- showing -----------------------------------------------------------------------------
+
+    def _lay_out(self) -> None:
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.head)
+        self._frame = QVBoxLayout()
+        self._frame.setSpacing(0)
+        self._frame.addWidget(self.heads)
+        self._frame.addWidget(self.none)
+        self._frame.addWidget(self.list, 6)
+        self._frame.addWidget(self.beside, 5)
+        column.addLayout(self._frame, 1)
+        column.addWidget(self.legend)
+        column.addWidget(self.line)
+        self.none.hide()
+        self.legend.show_caution(f"{because_text((*CAUTIONS, ODDS_ALONE))} {_KEYS}")
+        self.head.show_words(tr("Clutches"), [(tr("looking through the book"), False)])
+
+    def _listen(self) -> None:
+        self.list.activated.connect(lambda _: self._open())
+        self.list.selectionModel().currentChanged.connect(lambda *_: self._show_detail())
+        add_told_key(self, "Enter", tr("open the dam’s page"), self._open)
+        for key, words, slot in (
+            ("I", tr("its eggs: where they lie, what became of them"), self._ask_eggs),
+            ("Y", tr("young hatched"), self._ask_young),
+            ("Ctrl+P", tr("clutch record on paper"), self._print),
+            ("Ctrl+Shift+P", tr("the last PDF on a printer"), self.paper.to_printer),
+        ):
+            add_key(self, key, words, slot)
+        self._notices.changed.connect(self._hear)
+        self._look.changed.connect(self._fit)
+
+    def _fit(self) -> None:
+        margin = round(self._look.u(4.8, 2.3))
+        self._frame.setContentsMargins(margin, 0, margin, 0)
+        self.beside.fit()
+        if self._on is not None:
+            self.heads.show_day(self._on, self.list.verticalScrollBar().sizeHint().width())
+
+    def _show(self, found: Clutches) -> None:
+        still_open = sum(row.is_open for row in found.rows)
+        number = tr("{number} of {last}", number=still_open, last=len(found.rows))
+        lying = sum(row.balance.still_in for row in found.rows if row.is_open)
+        eggs = tr("{count} good eggs are in", count=max(0, lying))
+        self.head.show_words(
+            tr("Clutches"),
+            [(number, True), (tr("open; those that end first, first"), False)],
+            [eggs],
+        )
+        self.none.setText(_NONE)
+        self.none.setVisible(not found.rows)
+        self.beside.setVisible(bool(found.rows))
+        self._fit()
+
+    def _row(self) -> ClutchRow | None:
+        found = self.list.currentIndex().data(ROW_ROLE)
+        return found if isinstance(found, ClutchRow) else None
+
+    def _choose(self, number: int) -> None:
+        index = self.model.index(number)
+        flag = QItemSelectionModel.SelectionFlag.ClearAndSelect
+        self.list.selectionModel().setCurrentIndex(index, flag)
+        self.list.scrollTo(index)
+
+    # --- doing -------------------------------------------------------------------------------
+
+    def _open(self) -> None:
+        row = self._row()
+        if row is not None:
+            self._notices.animal_asked.emit(row.dam.animal)
+
+    def _ask_eggs(self) -> None:
+        self._ask(eggs_of_clutch_asked)
+
+    def _ask_young(self) -> None:
+        self._ask(partial(young_of_clutch_asked, show=lambda _animal: None))
+
+    def _ask(self, make: Callable[[Keeping, ClutchRow, date], Asking]) -> None:
+        row = self._row()
+        if row is None or self._on is None:
+            self._notices.refused.emit(_NONE if self._on else tr("The book is still being read."))
+            return
+        self.line.open(make(self._keeping, row, self._on))
+
+    def _print(self) -> None:
+        self.paper.make(lambda: self.beside.record(self._keeping))

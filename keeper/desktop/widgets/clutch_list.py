@@ -1,0 +1,242 @@
+"""Clutches in a list with a head and a legend; arrows walk, Enter activates."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date
+
+from PySide6.QtCore import (
+    QAbstractItemModel,
+    QLineF,
+    QModelIndex,
+    QPersistentModelIndex,
+    QPointF,
+    QRect,
+    QRectF,
+    QSize,
+    Qt,
+)
+from PySide6.QtGui import QPainter, QPen, QPicture, QResizeEvent
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QListView,
+    QStyle,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QWidget,
+)
+
+from keeper.desktop.look import Look
+from keeper.desktop.type import Use
+from keeper.desktop.widgets.calendar_strip import (
+    Window,
+    paint_head,
+    paint_laid,
+    paint_letter,
+    paint_window,
+)
+from keeper.desktop.widgets.clutch_row import (
+    ClutchColumns,
+    clutch_row_height,
+    paint_clutch,
+    paint_weeks,
+)
+from keeper.desktop.widgets.drawn import Drawn
+from keeper.desktop.widgets.kept_picture import KeptPicture, KeptRows, seen
+from keeper.desktop.widgets.lettering import advance, middle_baseline, set_line, wrapped
+from keeper.desktop.widgets.life_axis import TimeAxis
+from keeper.desktop.widgets.tile import EGGS, FACES, TileState, paint_tile
+from keeper.language import tr
+
+FACE_ROLE = Qt.ItemDataRole.UserRole
+_ROWS_KEPT = 24
+_HEADS = (tr("clutch, dam"), tr("lies in"), tr("laid, days"), tr("eggs"))
+
+CANDLE, FIRST_OUT = tr("C", sense="candle"), tr("P", sense="first out")
+"""Letters of the calendar; the legend says what they are."""
+
+Index = QModelIndex | QPersistentModelIndex
+
+
+class ClutchList(QListView):
+    """Shows a model whose ``FACE_ROLE`` gives a ``ClutchFace``."""
+
+    def __init__(
+        self, look: Look, model: QAbstractItemModel, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent)
+        self.painter = ClutchPainter(look, self)
+        self.setModel(model)
+        self.setItemDelegate(self.painter)
+        self.setObjectName("clutches")
+        self.setAccessibleName(tr("clutches, the open ones first"))
+        self.setUniformItemSizes(True)
+        self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerItem)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOn)
+        self.setResizeMode(QListView.ResizeMode.Adjust)
+        self.setFrameShape(QListView.Shape.NoFrame)
+        self._look = look
+        bar = self.verticalScrollBar()
+        bar.rangeChanged.connect(lambda _, most: bar.setEnabled(most > 0))
+        look.changed.connect(self._fit)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        """Show whole rows alone."""
+        self.setViewportMargins(0, 0, 0, self.height() % round(clutch_row_height(self._look)))
+        self.scheduleDelayedItemsLayout()
+
+
+class ClutchPainter(QStyledItemDelegate):
+    """Paints a ``ClutchFace`` as of ``today``."""
+
+    def __init__(self, look: Look, view: QListView) -> None:
+        super().__init__(view)
+        self._look, self._view = look, view
+        self._rows = KeptRows(_ROWS_KEPT)
+        self.today: date | None = None
+
+    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
+        return QSize(self._view.viewport().width(), round(clutch_row_height(self._look)))
+
+    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
+        if (today := self.today) is None:
+            return
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        here = bool(option.state & QStyle.StateFlag.State_Selected)
+        face, look = index.data(FACE_ROLE), self._look
+
+        def paint(on: QPainter, rect: QRect) -> None:
+            paint_clutch(on, rect, face, today, look, here=here)
+
+        about = (face, here, today)
+        self._rows.lay(painter, option.rect, about, seen(look), paint, look.colour("ground"))
+
+
+class ClutchHead(Drawn):
+    """The heads of the columns, months and weeks, over a list of the same width."""
+
+    def __init__(self, look: Look, parent: QWidget | None = None) -> None:
+        super().__init__(look, parent)
+        self._today: date | None = None
+        self._spare = 0.0
+        self._kept = KeptPicture()
+
+    def show_day(self, today: date, spare: float) -> None:
+        """Head the columns as of *today*; *spare* px at the right stay free."""
+        self._today, self._spare = today, spare
+        self.tell(", ".join((*_HEADS, tr("calendar of weeks"))))
+
+    def natural_size(self) -> tuple[float, float]:
+        return self.look.u(200, 150), self.look.u(15.6, 12.6)
+
+    def paint(self, painter: QPainter) -> None:
+        if (today := self._today) is not None:
+            about = (today, self._spare)
+            self._kept.lay(painter, self.size(), self.look, about, lambda p: self._draw(p, today))
+
+    def _draw(self, painter: QPainter, today: date) -> None:
+        look, rect = self.look, QRectF(self.rect()).adjusted(0, 0, -self._spare, 0)
+        columns = ClutchColumns.of(look, rect.width(), today)
+        base, plain = rect.bottom() - look.u(1.8, 1.2), look.font(Use.TABLE)
+        lefts = (columns.code, columns.where, columns.since, columns.eggs)
+        ends = (*lefts[1:], columns.calendar.left)
+        for text, left, end in zip(_HEADS, lefts, ends, strict=True):
+            place = QPointF(left, base)
+            set_line(painter, place, text, plain, look.colour("ink2"), room=end - left - 3)
+        paint_head(painter, rect, columns.calendar, today, look)
+        paint_weeks(painter, columns.calendar, rect.bottom(), look)
+        painter.setPen(QPen(look.colour("line"), 1.2))
+        y = rect.bottom() - 0.6
+        painter.drawLine(QLineF(columns.code, y, rect.right(), y))
+
+
+class ClutchLegend(Drawn):
+    """What tiles, letters and marks of the list mean, and the cautions beneath."""
+
+    def __init__(self, look: Look, parent: QWidget | None = None) -> None:
+        super().__init__(look, parent)
+        self._caution = ""
+        self._kept = KeptPicture()
+        self._left = 0.0
+
+    def show_caution(self, caution: str) -> None:
+        """Stand *caution* beneath the legend."""
+        self._caution = caution
+        letters = ", ".join(f"{FACES[state].letter} {FACES[state].words}" for state in EGGS)
+        marks = ", ".join(f"{letter} {words}" for letter, words in _lettered())
+        told = {"letters": letters, "marks": marks, "caution": caution}
+        self.tell(tr("legend: {letters}, {marks}. {caution}", **told))
+
+    def natural_size(self) -> tuple[float, float]:
+        return self.look.u(200, 150), self.look.u(19, 16)
+
+    def paint(self, painter: QPainter) -> None:
+        self._kept.lay(painter, self.size(), self.look, self._caution, self._draw)
+
+    def _draw(self, painter: QPainter) -> None:
+        look = self.look
+        row = QRectF(0, 0, self.width(), look.u(9, 7))
+        measured = QPicture()
+        self._legend(QPainter(measured), row)
+        painter.save()
+        room = self.width() - look.u(7, 3.5)
+        share = min(1.0, room / self._left)  # words of another language may be longer
+        painter.translate(0, row.center().y() * (1 - share))
+        painter.scale(share, share)
+        self._legend(painter, row)
+        painter.restore()
+        font = look.font(Use.TABLE)
+        room = self.width() - 2 * look.u(7, 3.5)
+        for n, line in enumerate(list(wrapped(self._caution, font, room))[:2]):
+            place = QPointF(look.u(7, 3.5), row.bottom() + look.u(3, 2.6) + n * look.u(4.8, 4.2))
+            set_line(painter, place, line, font, look.colour("ink2"), room=room)
+
+    def _legend(self, painter: QPainter, row: QRectF) -> None:
+        """Tiles, letters and marks from the left; ``_left`` is where they end."""
+        look = self.look
+        self._left = look.u(7, 3.5)
+        for state in EGGS:
+            self._tile(painter, row, state)
+        middle, half = row.center().y(), look.u(1.6, 1.3)
+        paint_laid(painter, QPointF(self._left + half, middle), look)
+        self._left += 2 * half + look.u(1.6, 1)
+        self._words(painter, row, tr("laid"))
+        for letter, words in _lettered():
+            paint_letter(painter, QPointF(self._left + look.u(2, 1.7), middle), letter, look)
+            self._left += look.u(5.4, 4.4)
+            self._words(painter, row, words)
+        self._window(painter, row)
+
+    def _tile(self, painter: QPainter, row: QRectF, state: TileState) -> None:
+        look, side = self.look, self.look.u(5.4, 4.4)
+        rect = QRectF(self._left, row.center().y() - side / 2, side, side)
+        paint_tile(painter, rect, state, look.palette, FACES[state].letter)
+        self._left += side + look.u(1.4, 0.9)
+        self._words(painter, row, FACES[state].words)
+
+    def _window(self, painter: QPainter, row: QRectF) -> None:
+        look = self.look
+        wide, high = look.u(11, 8), look.u(4, 3.2)
+        bar = QRectF(self._left + look.u(1), row.center().y() - high / 2, wide, high)
+        days = [date(2026, 1, n) for n in (1, 4, 8, 11)]
+        axis = TimeAxis(first=days[0], last=days[-1], left=bar.left(), right=bar.right())
+        window = Window(on=None, low=days[0], half_low=days[1], half_high=days[2], high=days[3])
+        paint_window(painter, bar, axis, window, look)
+        self._left = bar.right() + look.u(1.6, 1)
+        self._words(painter, row, tr("first slit: usual days, and by its heat"), last=True)
+
+    def _words(self, painter: QPainter, row: QRectF, text: str, *, last: bool = False) -> None:
+        font = self.look.font(Use.TABLE)
+        place = QPointF(self._left, middle_baseline(row, font))
+        set_line(painter, place, text, font, self.look.colour("ink2"))
+        self._left += advance(font, text) + (0.0 if last else self.look.u(3.4, 1.8))
+
+
+def _lettered() -> Iterator[tuple[str, str]]:
+    yield CANDLE, tr("candle")
+    yield FIRST_OUT, tr("first slit or out")
