@@ -16,7 +16,8 @@ class Notices(QObject):
     Signals: ``written`` after something was written in the book (carries the ``Written``);
     ``refused`` with one sentence when nothing was; ``noted`` with a plain sentence;
     ``changed`` when the book changed in any way, so that what is shown may be read again;
-    ``animal_asked`` with an animal's key to open its page; ``copy_agreed`` with the path of a
+    ``animal_asked`` with an animal's key to open its page; ``grade_asked`` with a grade of prey as
+    the book writes it, to go to it; ``copy_agreed`` with the path of a
     mended copy that is to take the book's place; ``live_asked`` with a ``LiveChoice`` to listen
     so, or None to be told how it stands; ``live_told`` with that ``LiveState``;
     ``readings_came`` when live readings came, at most once a minute.
@@ -27,6 +28,7 @@ class Notices(QObject):
     noted = Signal(str)
     changed = Signal()
     animal_asked = Signal(object)  # keys are larger than a C int
+    grade_asked = Signal(str)
     copy_agreed = Signal(object)
     live_asked = Signal(object)
     live_told = Signal(object)

@@ -22,11 +22,16 @@ def press(shell, key, modifier=Qt.KeyboardModifier.NoModifier):
     QApplication.processEvents()
 
 
+def shift_of(key):
+    none, shift = Qt.KeyboardModifier.NoModifier, Qt.KeyboardModifier.ShiftModifier
+    return shift if key.startswith("Shift+") else none
+
+
 @pytest.mark.parametrize(("name", "key"), PLACE_KEYS.items())
 def test_each_place_has_its_key(shell, name, key):
     shell.go_to(1 if name == "Round" else 0)
 
-    press(shell, Qt.Key[f"Key_{key}"])
+    press(shell, Qt.Key[f"Key_{key.removeprefix('Shift+')}"], shift_of(key))
 
     assert shell.place.name == name
     assert shell.page(name).isVisible()
@@ -39,7 +44,16 @@ def test_a_small_keyboard_reaches_the_same_places(shell, number):
 
     press(shell, Qt.Key(Qt.Key.Key_0.value + number), Qt.KeyboardModifier.AltModifier)
 
-    assert shell.place.name == list(PLACE_KEYS)[number - 1]
+    bare = [name for name, key in PLACE_KEYS.items() if not key.startswith("Shift+")]
+    assert shell.place.name == bare[number - 1]
+
+
+def test_a_small_keyboard_reaches_the_larder_with_shift(shell):
+    both = Qt.KeyboardModifier.AltModifier | Qt.KeyboardModifier.ShiftModifier
+
+    press(shell, Qt.Key.Key_1, both)
+
+    assert shell.place.name == "Prey"
 
 
 def test_no_two_actions_share_a_key(shell):

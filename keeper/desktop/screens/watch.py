@@ -20,8 +20,11 @@ from keeper.desktop.screens.watch_words import (
     detail_face,
     looked_at,
     nothing_words,
+    now_lines,
+    prey_of,
     rows_of,
 )
+from keeper.desktop.sound.tones import tones
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.asking_line import AskingLine
 from keeper.desktop.widgets.severity_counts import SeverityCounts
@@ -90,6 +93,7 @@ class WatchScreen(QWidget):
         """The chosen line stays chosen; one that is gone leaves its place to the next."""
         before, place = self._row(), max(0, self.list.currentIndex().row())
         self._board = board
+        tones.heard(now_lines(board))
         self.model.show_rows(rows_of(board))
         keys = [row.key for row in self.model.rows]
         stays = before is not None and before.key in keys
@@ -186,6 +190,9 @@ class WatchScreen(QWidget):
         if row is None:
             return
         animal = row.about.animal
+        if animal is None and (prey := prey_of(row.about)):
+            self._notices.grade_asked.emit(prey)
+            return
         if animal is None and isinstance(row.about, WatchItem):
             animal = next(iter(row.about.members), None)
         if animal is None:

@@ -164,8 +164,19 @@ def detail_face(row: WatchRow, on: date) -> DetailFace:
         tubs=_tubs(item),
         legend=_legend(item),
         heat=_heat(item, on),
-        keys=(*KEYS, *_looser_key(item.looser)),
+        keys=(_enter_key(item), *KEYS[1:], *_looser_key(item.looser)),
     )
+
+
+def prey_of(about: WatchItem | Aside) -> str:
+    """The grade of prey that a line of the freezer is about; empty for other lines."""
+    if isinstance(about, Aside) or about.kind not in ("prey low", "bag aged"):
+        return ""
+    return next((str(why.figures["prey"]) for why in about.because if "prey" in why.figures), "")
+
+
+def _enter_key(item: WatchItem) -> tuple[str, str]:
+    return ("Enter", tr("goes to the prey")) if prey_of(item) else KEYS[0]
 
 
 def whose(row: WatchRow) -> str:
