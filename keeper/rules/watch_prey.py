@@ -68,7 +68,7 @@ def bags_left(
     """Every bag ever counted, by grade and the oldest first, with what is left in it."""
     bags: dict[tuple[str, str], Bag] = {}
     from_bag: dict[str, str] = {}
-    for step in sorted((*_counts(counted), *_opened(opened), *_uses(used))):
+    for step in sorted((*_counts(counted), *_opened(opened), *_uses(used)), key=_in_time):
         if step.rank == _OPENED:
             from_bag[step.prey] = step.bag
         elif step.rank == _COUNTED:
@@ -150,13 +150,18 @@ def _take(bags: dict[tuple[str, str], Bag], step: _Step, opened: str | None) -> 
         wanted -= taken
 
 
+def _in_time(step: _Step) -> tuple[datetime, int]:
+    """By the hour; of one hour first what was counted, in its own order."""
+    return step.at, step.rank
+
+
 def _counts(counted: Iterable[PreyCounted]) -> Iterable[_Step]:
-    for each in counted:
+    for each in sorted(counted, key=lambda told: told.happened.at):
         yield _Step(_hour(each.happened.at), _COUNTED, each.prey, each.bag, each.items, _on(each))
 
 
 def _opened(opened: Iterable[BagOpened]) -> Iterable[_Step]:
-    for each in opened:
+    for each in sorted(opened, key=lambda told: told.happened.at):
         yield _Step(_hour(each.happened.at), _OPENED, each.prey, each.bag, 0, _on(each))
 
 

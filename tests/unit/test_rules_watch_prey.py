@@ -1,5 +1,6 @@
 """The freezer bag by bag: the oldest first, when to order, to use first, to bin."""
 
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 
 import pytest
@@ -39,6 +40,14 @@ def test_what_is_offered_after_the_count_is_taken_out_and_before_it_is_not():
     assert left([counted(10, 200)], [used(9, 12), used(2, 8)]) == {"14": 180}
     assert left([counted(10, 200)], [used(11, 12)]) == {"14": 200}
     assert left([counted(10, 200)], [used(10, 12, hour=9), used(10, 5)]) == {"14": 195}
+
+
+def test_of_two_counts_in_one_hour_the_later_stands_also_where_it_is_the_smaller():
+    first, later = (at_instant(at(10).replace(minute=m)) for m in (5, 40))
+    counts = [replace(counted(10, 90), happened=first), replace(counted(10, 60), happened=later)]
+
+    assert left(counts) == {"14": 60}
+    assert left(reversed(counts)) == {"14": 60}
 
 
 def test_another_grade_is_not_taken_out():
