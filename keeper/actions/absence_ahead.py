@@ -56,7 +56,7 @@ class Ahead:
     def plan(self, index: int, night: date, *, as_it_is: bool = False) -> Plan:
         """What one is due on *night*; as_it_is: before it is bent round any absence."""
         row = self.rows[index]
-        profile, bending = self._keeping.profile(row), self._bending._replace(today=night)
+        profile, bending = self._keeping.profile(row), self._bending.on(night)
         return plan(
             row,
             profile,

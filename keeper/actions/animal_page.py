@@ -294,7 +294,7 @@ def _next_offer(
             last_record_on=last_record_on,
             past_holds=past,
             learned=learned,
-            bend=lambda told: bent(told, row, profile, bending._replace(today=day)),
+            bend=lambda told: bent(told, row, profile, bending.on(day)),
         )
 
     tonight = planned(on)

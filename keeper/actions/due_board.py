@@ -155,7 +155,7 @@ class _Night:
         told = judged(row, profile, self.house, *self._said(row))
         if not self.bending.absences:
             return told
-        return told._replace(plan=bent(told.plan, row, profile, self.bending))
+        return told._replace(plan=bent(told.plan, row, profile, self.bending, told.pace))
 
     def plan(
         self,

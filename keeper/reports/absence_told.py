@@ -4,10 +4,10 @@ from collections.abc import Iterator, Sequence
 
 from keeper.language import tr
 from keeper.reports.figures import counted, day, days, night
-from keeper.reports.holiday_page import HolidayFacts, HolidayNight, falls_told
+from keeper.reports.holiday_page import HolidayFacts, HolidayNight, falls_told, tubs_told
 
 _ANIMALS = counted("animal", "animals")
-_MOST = 4
+_MOST, _NAMED = 4, 6
 
 
 def absence_told(facts: HolidayFacts) -> str:
@@ -32,7 +32,7 @@ def _sentences(facts: HolidayFacts) -> Iterator[str]:
     else:
         yield tr("Nobody has to be fed meanwhile.")
     for on, places in facts.waits.items():
-        yield tr("{animals} wait until {night}.", animals=_ANIMALS(len(places)), night=night(on))
+        yield tr("Waiting until {night}: {animals}.", night=night(on), animals=_who(places))
     yield from _falling(facts)
 
 
@@ -45,6 +45,12 @@ def _falling(facts: HolidayFacts) -> Iterator[str]:
 
 def _nights(nights: Sequence[HolidayNight]) -> str:
     return ", ".join(
-        tr("{animals} on {night}", animals=_ANIMALS(len(each.places)), night=night(each.night))
+        tr("{animals} on {night}", animals=_who(each.places), night=night(each.night))
         for each in nights
     )
+
+
+def _who(places: Sequence[str]) -> str:
+    """How many, and where they stand while these are few."""
+    animals = _ANIMALS(len(places))
+    return f"{animals} ({tubs_told(places)})" if len(places) <= _NAMED else animals

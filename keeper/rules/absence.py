@@ -7,8 +7,9 @@ follows from its own plan and the absence alone, so every place that asks is tol
 
 from bisect import bisect_left, bisect_right
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field
 from datetime import date, timedelta
+from functools import lru_cache
 from typing import NamedTuple
 
 from keeper.husbandry.animal import Stage
@@ -17,6 +18,7 @@ from keeper.husbandry.profile import FeedingFigures, SpeciesProfile, practice
 from keeper.husbandry.reasons import Reason, because
 from keeper.rules.feeding import DueState, Plan
 from keeper.rules.stages import figures_of, stage_of
+from keeper.rules.timing import Pace
 
 FED_EARLY, WAITS, WAITED = "fed early, away", "waits, away", "waited, away"
 MEANWHILE, WAS_DUE = "fed meanwhile, away", "was due while away"
@@ -34,9 +36,6 @@ MAY_MISS = practice(1)
 """So many meals may be missed by a grown animal that eats and is in good condition."""
 
 GROWN = frozenset({Stage.SUBADULT, Stage.ADULT})
-_REPLACED = frozenset({FED_EARLY, WAITS, WAITED, MEANWHILE})
-"""Of several absences the last that moved a night is told."""
-
 GOOD_SCORE = practice(3)
 """A body score under this, of 1 to 5, is none to miss a meal on."""
 
@@ -71,19 +70,7 @@ class Absence:
         return self.first <= night <= self.last
 
 
-class Bending(NamedTuple):
-    """What a plan is bent round on *today*: absences as ``apart`` gives them, and feed nights.
-
-    nights: in order; empty where every day is one.
-    """
-
-    absences: Sequence[Absence]
-    nights: Sequence[date]
-    today: date
-
-
-@dataclass(frozen=True, slots=True)
-class MealWindow:
+class MealWindow(NamedTuple):
     """The days between which a next meal lies within what the profile allows."""
 
     earliest: date
@@ -95,6 +82,51 @@ class MealWindow:
 
     def allows(self, night: date) -> bool:
         return self.earliest <= night <= self.latest
+
+
+class Moved(NamedTuple):
+    """Where an absence moves a night, and what is told of it."""
+
+    night: date
+    why: Reason
+
+
+@dataclass(frozen=True, slots=True)
+class Bending:
+    """What a plan is bent round on *today*: absences as ``apart`` gives them, and feed nights.
+
+    nights: in order; empty where every day is one. Of animals that are fed alike the answer is
+    worked out once.
+    """
+
+    absences: Sequence[Absence]
+    nights: Sequence[date]
+    today: date
+    _known: dict[tuple[bool, bool, date, MealWindow], Moved | None] = field(
+        default_factory=dict, compare=False, repr=False
+    )
+    _touched: dict[date, bool] = field(default_factory=dict, compare=False, repr=False)
+
+    def on(self, day: date) -> "Bending":
+        """The same as of another day."""
+        return Bending(self.absences, self.nights, day)
+
+    def touches(self, due_on: date) -> bool:
+        """Whether a night falls to an absence, or fell before one that has begun."""
+        found = self._touched.get(due_on)
+        if found is None:
+            found = self._touched[due_on] = any(
+                due_on < absence.back and (due_on >= absence.first or self.today >= absence.first)
+                for absence in self.absences
+            )
+        return found
+
+    def moved(self, state: DueState, due_on: date, window: "MealWindow") -> Moved | None:
+        """Where a meal goes that may be given within *window*; None: it stays as it is."""
+        key = (state is DueState.HOLD, state is DueState.NOT_DUE, due_on, window)
+        if key not in self._known:
+            self._known[key] = _moved(state, due_on, window, self)
+        return self._known[key]
 
 
 def apart(absences: Iterable[Absence]) -> tuple[Absence, ...]:
@@ -116,48 +148,53 @@ def apart(absences: Iterable[Absence]) -> tuple[Absence, ...]:
     return tuple(found)
 
 
-def bent(told: Plan, row: AnimalNow, profile: SpeciesProfile, bending: Bending) -> Plan:
+def bent(
+    told: Plan,
+    row: AnimalNow,
+    profile: SpeciesProfile,
+    bending: Bending,
+    pace: Pace | None = None,
+) -> Plan:
     """*told*, the plan of *row* on that day, bent round the absences within the safe limits.
 
     Without a night that falls to an absence, or was waited for through one, it is *told* itself.
-    A hold stays a hold, and one of whom nothing can be told stays so.
+    A hold stays a hold, and one of whom nothing can be told stays so. pace: as it was judged by,
+    if that is known.
     """
-    if told.due_on is None or not bending.absences or told.state is DueState.CANNOT_TELL:
+    due_on = told.due_on
+    if due_on is None or told.state is DueState.CANNOT_TELL or not bending.touches(due_on):
         return told
-    window: MealWindow | None = None
-    for absence in bending.absences:
-        due_on = told.due_on
-        if due_on is None or due_on >= absence.back:
-            continue
-        if due_on < absence.first and bending.today < absence.first:
-            break
-        if window is None:
-            window = meal_window(row, told, profile, bending.today)
-        if window is None:
-            return told
-        told = _bent(told, row, window, absence, bending)
-    return told
+    window = meal_window(row, told, profile, bending.today, pace)
+    moved = None if window is None else bending.moved(told.state, due_on, window)
+    return told if moved is None else _told(told, row, moved, bending.today)
 
 
-def meal_window(row: AnimalNow, told: Plan, profile: SpeciesProfile, on: date) -> MealWindow | None:
+def meal_window(
+    row: AnimalNow, told: Plan, profile: SpeciesProfile, on: date, pace: Pace | None = None
+) -> MealWindow | None:
     """When the next meal of *row* may be given, by its plan *told* on the day *on*.
 
     Not within the profile's gap after a meal, and so much after the end of the interval as its
     ``late_days`` say; a grown animal that eats may miss one meal. A feed night that the plan
     itself names is always allowed. None: no night is due, or there are no figures.
     """
-    stage = stage_of(row, profile, on)
+    stage = stage_of(row, profile, on) if pace is None else pace.stage
     figures = figures_of(profile, stage, row.sex) if stage is not None else None
     if figures is None or told.due_on is None:
         return None
-    due_on = told.due_on
     if row.eaten_on is None or told.interval_days is None or _put_off(row):
-        late_on = due_on + timedelta(days=int(figures.late_days.value))
-        return MealWindow(due_on, late_on)  # a retry or a first meal is not brought forward
-    wanted = row.eaten_on + timedelta(days=told.interval_days)
-    gap_on = row.eaten_on + timedelta(days=round(figures.gap_after_meal_days.value))
+        late_on = told.due_on + timedelta(days=int(figures.late_days.value))
+        return MealWindow(told.due_on, late_on)  # a retry or a first meal is not brought forward
     spare_days = _spare_days(row, stage, figures, told.interval_days)
-    return MealWindow(min(due_on, gap_on), max(due_on, wanted + timedelta(days=spare_days)))
+    latest_days = told.interval_days + spare_days
+    return _within(told.due_on, row.eaten_on, figures.gap_after_meal_days.value, latest_days)
+
+
+@lru_cache(maxsize=4096)
+def _within(due_on: date, eaten_on: date, gap_days: float, latest_days: int) -> MealWindow:
+    gap_on = eaten_on + timedelta(days=round(gap_days))
+    latest_on = eaten_on + timedelta(days=latest_days)
+    return MealWindow(min(due_on, gap_on), max(due_on, latest_on))
 
 
 def night_to_feed(windows: Iterable[MealWindow], nights: Sequence[date]) -> date | None:
@@ -183,23 +220,39 @@ def _joined(one: Absence, other: Absence) -> Absence:
     )
 
 
-def _bent(
-    told: Plan, row: AnimalNow, window: MealWindow, absence: Absence, bending: Bending
-) -> Plan:
-    """*told* bent round one absence that its night falls to, or was due before and in."""
+def _moved(state: DueState, due_on: date, window: MealWindow, bending: Bending) -> Moved | None:
+    """Round each absence in turn; the last that moved the night is told."""
+    found: Moved | None = None
+    for absence in bending.absences:
+        if due_on >= absence.back:
+            continue
+        if due_on < absence.first and bending.today < absence.first:
+            break
+        found = _round_one(state, due_on, window, absence, bending)
+        due_on = found.night
+    return found
+
+
+def _round_one(
+    state: DueState, due_on: date, window: MealWindow, absence: Absence, bending: Bending
+) -> Moved:
+    """Round an absence that the night falls to, or was due before and in."""
     if window.latest >= absence.back:
-        return _waiting(told, row, window, absence, bending)
-    early = _night_before(window, absence, bending) if told.state is DueState.NOT_DUE else None
-    if early is not None and told.due_on is not None:
-        days = (told.due_on - early).days
-        why = _why(FED_EARLY, absence, night=early, days=days)
-        return _moved(told, row, early, why, bending.today)
-    return _left_to_cover(told, row, window, absence, bending)
+        return _waiting(window, absence, bending)
+    early = _night_before(window, absence, bending) if state is DueState.NOT_DUE else None
+    if early is not None:
+        return Moved(early, _why(FED_EARLY, absence, night=early, days=(due_on - early).days))
+    if bending.today > absence.last:
+        return Moved(due_on, _why(WAS_DUE, absence, who=absence.who or None))
+    if state is DueState.HOLD:
+        window = window.from_day(due_on)
+    agreed = _agreed_night(window, absence, bending)
+    night = agreed or _last_night_in(window, absence, bending) or due_on
+    who, limit = absence.who or None, window.latest
+    return Moved(night, _why(MEANWHILE, absence, night=night, limit=limit, who=who))
 
 
-def _waiting(
-    told: Plan, row: AnimalNow, window: MealWindow, absence: Absence, bending: Bending
-) -> Plan:
+def _waiting(window: MealWindow, absence: Absence, bending: Bending) -> Moved:
     """Until the first feed night after it that is soon enough, else until the evening after."""
     night = absence.back
     for each in bending.nights[bisect_left(bending.nights, absence.back) :]:
@@ -209,10 +262,8 @@ def _waiting(
             night = each
             break
     if bending.today > night:
-        why = _why(WAITED, absence, night=night)
-    else:
-        why = _why(WAITS, absence, night=night, limit=window.latest)
-    return _moved(told, row, night, why, bending.today)
+        return Moved(night, _why(WAITED, absence, night=night))
+    return Moved(night, _why(WAITS, absence, night=night, limit=window.latest))
 
 
 def _night_before(window: MealWindow, absence: Absence, bending: Bending) -> date | None:
@@ -225,31 +276,13 @@ def _night_before(window: MealWindow, absence: Absence, bending: Bending) -> dat
     return night if night >= soonest else leaving
 
 
-def _left_to_cover(
-    told: Plan, row: AnimalNow, window: MealWindow, absence: Absence, bending: Bending
-) -> Plan:
-    """Still due meanwhile: on a night that was agreed, if one lies within the limits."""
-    today, due_on = bending.today, told.due_on
-    if due_on is None:
-        return told
-    who = absence.who or None
-    if today > absence.last:
-        was_due = _why(WAS_DUE, absence, who=who)
-        return replace(told, because=(was_due, *told.because))
-    if told.state is DueState.HOLD:
-        window = window.from_day(due_on)
-    night = _night_meanwhile(window.from_day(max(today, absence.first)), window.latest, absence)
-    night = night or _last_before_too_late(window, absence, bending) or due_on
-    why = _why(MEANWHILE, absence, night=night, limit=window.latest, who=who)
-    return _moved(told, row, night, why, today)
-
-
-def _night_meanwhile(window: MealWindow, latest: date, absence: Absence) -> date | None:
+def _agreed_night(window: MealWindow, absence: Absence, bending: Bending) -> date | None:
     """The first night that whoever covers has agreed to and that is within the limits."""
-    return next((night for night in absence.nights if window.earliest <= night <= latest), None)
+    soonest = max(bending.today, window.earliest)
+    return next((night for night in absence.nights if soonest <= night <= window.latest), None)
 
 
-def _last_before_too_late(window: MealWindow, absence: Absence, bending: Bending) -> date | None:
+def _last_night_in(window: MealWindow, absence: Absence, bending: Bending) -> date | None:
     """The last feed night of the absence, from today on, that is within the limits."""
     soonest = max(bending.today, absence.first, window.earliest)
     latest = min(absence.last, window.latest)
@@ -264,16 +297,30 @@ def _why(why: str, absence: Absence, **figures: int | str | date | None) -> Reas
     return because(why, **figures, first=absence.first, last=absence.last)
 
 
-def _moved(told: Plan, row: AnimalNow, night: date, why: Reason, today: date) -> Plan:
-    """*told* on another night: its lateness is measured against the interval so bent."""
-    state = told.state
+def _told(told: Plan, row: AnimalNow, moved: Moved, today: date) -> Plan:
+    """*told* on the night it moves to; its lateness is measured against the interval so bent.
+
+    All fields by name: ``replace`` takes four times as long, and a room asks it of every tub.
+    """
+    night, state, lateness = moved.night, told.state, told.lateness
     if state is not DueState.HOLD:
         state = DueState.DUE if night <= today else DueState.NOT_DUE
-    span = (night - row.eaten_on).days if row.eaten_on is not None else 0
-    days = told.days_since_eaten
-    lateness = told.lateness if days is None or span <= 0 or night == told.due_on else days / span
-    told_why = (why, *(each for each in told.because if each.why not in _REPLACED))
-    return replace(told, state=state, due_on=night, lateness=lateness, because=told_why)
+    if row.eaten_on is not None and told.days_since_eaten is not None and night != told.due_on:
+        span = (night - row.eaten_on).days
+        lateness = told.days_since_eaten / span if span > 0 else lateness
+    return Plan(
+        animal=told.animal,
+        state=state,
+        due_on=night,
+        days_since_eaten=told.days_since_eaten,
+        interval_days=told.interval_days,
+        hold=told.hold,
+        offer=told.offer,
+        offer_percent=told.offer_percent,
+        caution=told.caution,
+        lateness=lateness,
+        because=(moved.why, *told.because),
+    )
 
 
 def _put_off(row: AnimalNow) -> bool:

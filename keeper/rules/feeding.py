@@ -148,10 +148,11 @@ def plan(
 
 
 class Judged(NamedTuple):
-    """A plan without its meal, and every hold that it was judged by."""
+    """A plan without its meal, every hold that it was judged by, and how often she is fed."""
 
     plan: Plan
     holds: tuple[Hold, ...]
+    pace: Pace | None = None
 
 
 class Table(NamedTuple):
@@ -195,7 +196,7 @@ def judged(
         when = when_whatever_the_stage(now, profile, house)
     else:
         when = when_due(now, profile, pace, house)
-    return Judged(_plan(now, house, when, holds, pace), holds)
+    return Judged(_plan(now, house, when, holds, pace), holds, pace)
 
 
 def _last_known(recorded_on: date | None, holds: Sequence[Hold]) -> date | None:

@@ -67,6 +67,7 @@ class Pace(NamedTuple):
     figures: FeedingFigures
     interval_days: int
     because: tuple[Reason, ...] = ()
+    stage: Stage | None = None
 
 
 class House(NamedTuple):
@@ -96,7 +97,7 @@ def pace_of(
     if holds and any(hold.kind is HoldKind.SEASON for hold in holds):
         interval_days = max(interval_days, SEASON_DAYS.value)
         why += (because("in season", interval=round(interval_days)),)
-    return Pace(figures, round(interval_days), why)
+    return Pace(figures, round(interval_days), why, stage)
 
 
 def is_fat(now: AnimalNow, today: date) -> bool:

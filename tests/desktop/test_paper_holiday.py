@@ -19,6 +19,7 @@ from keeper.desktop.paper.printing import print_beside
 from keeper.desktop.screens.round import RoundScreen
 from keeper.husbandry.events import HoldKind, HoldSet
 from keeper.husbandry.when import on_day
+from keeper.reports.figures import plain
 from tests.feeding_room import (
     NIGHT,
     bites,
@@ -221,7 +222,9 @@ def test_the_page_asks_for_its_dates_in_one_line_and_refuses_without_losing_it(
     QTest.keyClicks(field, "9 days")
     QTest.keyClick(field, Qt.Key.Key_Return)
     assert desk.page.away.told.isVisible() and not desk.written
-    assert "Away 26 Nov 2026 to 4 Dec 2026, 9" in desk.page.away.told.text()
+    told = plain(desk.page.away.told.text())
+    assert told.startswith("Away 26 Nov 2026 to 4 Dec 2026, 9 days; nobody is named who covers.")
+    assert "To be fed meanwhile: 1 animal (A1: 5) on Thu 3 Dec 2026." in told
     QTest.keyClick(field, Qt.Key.Key_Return)
     qtbot.waitUntil(lambda: (tmp_path / "house.book.away-2026-11-26.pdf").is_file())
     assert not desk.page.away.isVisible() and not desk.page.away.told.isVisible()
