@@ -10,15 +10,17 @@ from keeper.actions.eggs_placing import incubators
 from keeper.actions.keeping import Keeping
 from keeper.actions.typed_care import EGGS, eggs_typed
 from keeper.actions.typed_entries import Typed
+from keeper.desktop.screens import animal_comings as comings
 from keeper.desktop.screens.animal_asking import Asking, Noting, hinted
-from keeper.desktop.screens.animal_comings import young_asked
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.when import Happened
 from keeper.language import tr
 from keeper.reports.figures import day as day_words
 
+ClutchAsked = Callable[[Keeping, ClutchRow, date], Asking]
 
-def eggs_of_clutch_asked(keeping: Keeping, row: ClutchRow, day: date) -> Asking:
+
+def eggs_asked(keeping: Keeping, row: ClutchRow, day: date) -> Asking:
     """A line about the eggs of *row*: its code need not be typed."""
     known, laid = incubators(keeping), row.facts.laid
     of = f" of {laid.code}" if laid.code else ""
@@ -30,8 +32,6 @@ def eggs_of_clutch_asked(keeping: Keeping, row: ClutchRow, day: date) -> Asking:
     return Noting(keeping, row.dam, day, prompt, hinted(EGGS), reader)
 
 
-def young_of_clutch_asked(
-    keeping: Keeping, row: ClutchRow, day: date, show: Callable[[AnimalId], object]
-) -> Asking:
-    """A line for young of *row* that are not in the book yet."""
-    return young_asked(keeping, row.dam, day, show)
+def young_asked(keeping: Keeping, row: ClutchRow, day: date) -> Asking:
+    """A line for young of *row* that are not in the book yet; the place stays in view."""
+    return comings.young_asked(keeping, row.dam, day, lambda _animal: None)

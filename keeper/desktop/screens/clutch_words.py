@@ -41,7 +41,7 @@ _ENGLISH: Mapping[str, str] = {
     "first meals to come": "first meals",
     "everything told of it": "closed",
 }
-_SHORT = tr_table({"step": _ENGLISH})["step"]
+_SHORT = tr_table(_ENGLISH)
 
 
 def clutch_face(row: ClutchRow, on: date) -> ClutchFace:

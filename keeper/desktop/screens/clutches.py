@@ -21,10 +21,9 @@ from keeper.desktop.models.clutch_rows import ROW_ROLE, ClutchRowsModel
 from keeper.desktop.notices import Notices
 from keeper.desktop.page_keys import add_key, add_told_key
 from keeper.desktop.paper.desk import PaperDesk
-from keeper.desktop.screens.animal_asking import Asking
 from keeper.desktop.screens.animal_line import AnimalLine
 from keeper.desktop.screens.clutch_beside import ClutchBeside
-from keeper.desktop.screens.clutch_deeds import eggs_of_clutch_asked, young_of_clutch_asked
+from keeper.desktop.screens.clutch_deeds import ClutchAsked, eggs_asked, young_asked
 from keeper.desktop.screens.clutch_words import clutch_face
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.clutch_list import ClutchHead, ClutchLegend, ClutchList
@@ -178,8 +177,8 @@ class ClutchesScreen(QWidget):
         self.list.selectionModel().currentChanged.connect(lambda *_: self._show_detail())
         add_told_key(self, "Enter", tr("open the dam’s page"), self._open)
         for key, words, slot in (
-            ("I", tr("its eggs: where they lie, what became of them"), self._ask_eggs),
-            ("Y", tr("young hatched"), self._ask_young),
+            ("I", tr("its eggs: where they lie, what became of them"), self._asker(eggs_asked)),
+            ("Y", tr("young hatched"), self._asker(young_asked)),
             ("Ctrl+P", tr("clutch record on paper"), self._print),
             ("Ctrl+Shift+P", tr("the last PDF on a printer"), self.paper.to_printer),
         ):
@@ -226,13 +225,10 @@ class ClutchesScreen(QWidget):
         if row is not None:
             self._notices.animal_asked.emit(row.dam.animal)
 
-    def _ask_eggs(self) -> None:
-        self._ask(eggs_of_clutch_asked)
+    def _asker(self, make: ClutchAsked) -> Callable[[], None]:
+        return partial(self._ask, make)
 
-    def _ask_young(self) -> None:
-        self._ask(partial(young_of_clutch_asked, show=lambda _animal: None))
-
-    def _ask(self, make: Callable[[Keeping, ClutchRow, date], Asking]) -> None:
+    def _ask(self, make: ClutchAsked) -> None:
         row = self._row()
         if row is None or self._on is None:
             self._notices.refused.emit(_NONE if self._on else tr("The book is still being read."))

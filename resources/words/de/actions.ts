@@ -105,7 +105,7 @@
   </message>
   <message>
    <source>Eggs lie in an incubator with a name: {right}.</source>
-   <translation type="unfinished" />
+   <translation>Eier liegen in einem Inkubator mit einem Namen: {right}.</translation>
   </message>
   <message>
    <source>Give the line of the other tub, where something is written.</source>
@@ -317,7 +317,7 @@
   </message>
   <message>
    <source>The eggs cannot lie there before they were laid.</source>
-   <translation type="unfinished" />
+   <translation>Die Eier können dort nicht liegen, bevor sie abgelegt waren.</translation>
   </message>
   <message>
    <source>The file names its probes itself.</source>
@@ -403,6 +403,10 @@
   <message>
    <source>absences</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>alive</source>
+   <translation>am Leben</translation>
   </message>
   <message>
    <source>all</source>
@@ -496,7 +500,7 @@
   <message>
    <source>box</source>
    <comment>keyword</comment>
-   <translation type="unfinished" />
+   <translation>box|schale</translation>
   </message>
   <message>
    <source>breathing</source>
@@ -561,7 +565,7 @@
   </message>
   <message>
    <source>clutch placed</source>
-   <translation type="unfinished" />
+   <translation>Gelege untergebracht</translation>
   </message>
   <message>
    <source>clutches</source>
@@ -569,7 +573,7 @@
   </message>
   <message>
    <source>clutches placed</source>
-   <translation type="unfinished" />
+   <translation>Gelege untergebracht</translation>
   </message>
   <message>
    <source>code, kind, sex, hatched, tub, name: 26-101, corn snake, f, 3 Sep 2026, B4-2, Wren; ? where it is not known; bought if it came from outside</source>
@@ -617,6 +621,10 @@
    <translation>tage</translation>
   </message>
   <message>
+   <source>dead before a number</source>
+   <translation>vor der Nummer gestorben</translation>
+  </message>
+  <message>
    <source>described as {code}</source>
    <translation>beschrieben als {code}</translation>
   </message>
@@ -658,15 +666,15 @@
   </message>
   <message>
    <source>eggs in {place}</source>
-   <translation type="unfinished" />
+   <translation>Eier in {place}</translation>
   </message>
   <message>
    <source>eggs in {place}, box {box}</source>
-   <translation type="unfinished" />
+   <translation>Eier in {place}, Box {box}</translation>
   </message>
   <message>
    <source>eggs taken out of the incubator</source>
-   <translation type="unfinished" />
+   <translation>Eier aus dem Inkubator genommen</translation>
   </message>
   <message>
    <source>empty tub</source>
@@ -761,6 +769,11 @@
   </message>
   <message>
    <source>failed</source>
+   <comment>eggs</comment>
+   <translation>abgestorben</translation>
+  </message>
+  <message>
+   <source>failed</source>
    <comment>typed</comment>
    <translation>verloren</translation>
   </message>
@@ -816,6 +829,11 @@
   </message>
   <message>
    <source>good</source>
+   <comment>eggs</comment>
+   <translation>gut</translation>
+  </message>
+  <message>
+   <source>good</source>
    <comment>keyword</comment>
    <translation>gute</translation>
   </message>
@@ -835,6 +853,10 @@
   <message>
    <source>hatch day not known</source>
    <translation>Schlupftag unbekannt</translation>
+  </message>
+  <message>
+   <source>hatched</source>
+   <translation>geschlüpft</translation>
   </message>
   <message>
    <source>hatched</source>
@@ -872,7 +894,7 @@
   </message>
   <message>
    <source>how many and what: 8 pipped, 6 hatched, 1 failed, 1 died; or where: in Incubator 1, box 3; a clutch after 'of'</source>
-   <translation type="unfinished" />
+   <translation>wie viele und was: 8 angeritzt, 6 geschlüpft, 1 abgestorben, 1 gestorben; oder wo: in Inkubator 1, Box 3; ein Gelege nach „von“</translation>
   </message>
   <message>
    <source>how many, clutch, first tub, sire: 12, 26-9, A4-1, Bram</source>
@@ -881,11 +903,11 @@
   <message>
    <source>in</source>
    <comment>keyword</comment>
-   <translation type="unfinished" />
+   <translation>in</translation>
   </message>
   <message>
    <source>in Incubator 1, box 3; or out</source>
-   <translation type="unfinished" />
+   <translation>in Inkubator 1, Box 3; oder heraus</translation>
   </message>
   <message>
    <source>in pieces</source>
@@ -907,6 +929,10 @@
   <message>
    <source>is not in its tub</source>
    <translation>ist nicht in seiner Box</translation>
+  </message>
+  <message>
+   <source>it is finer than a book keeps, which would be {kept}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>it was {tub}</source>
@@ -937,6 +963,10 @@
   <message>
    <source>kind / number / last day: transfer permit / 26-118 / 30 Jun 2027</source>
    <translation>Art / Nummer / letzter Tag: Transportgenehmigung / 26-118 / 30. Jun 2027</translation>
+  </message>
+  <message>
+   <source>laid</source>
+   <translation>abgelegt</translation>
   </message>
   <message>
    <source>laid</source>
@@ -1223,7 +1253,7 @@
   <message>
    <source>out</source>
    <comment>keyword</comment>
-   <translation type="unfinished" />
+   <translation>heraus|raus</translation>
   </message>
   <message>
    <source>own figure</source>
@@ -1569,6 +1599,10 @@
    <translation>Schritte beim Anfüttern</translation>
   </message>
   <message>
+   <source>still in</source>
+   <translation>noch darin</translation>
+  </message>
+  <message>
    <source>still there</source>
    <translation>noch da</translation>
   </message>
@@ -1803,6 +1837,10 @@
    <translation>ganz</translation>
   </message>
   <message>
+   <source>with a number</source>
+   <translation>mit Nummer</translation>
+  </message>
+  <message>
    <source>within digestion</source>
    <translation>in der Verdauung</translation>
   </message>
@@ -1874,7 +1912,7 @@
   </message>
   <message>
    <source>{clutch} in box {box}</source>
-   <translation type="unfinished" />
+   <translation>{clutch} in Box {box}</translation>
   </message>
   <message>
    <source>{clutch} was laid on {on} and cannot hatch on {hatched}; a later day, or another clutch, is right.</source>
@@ -1974,6 +2012,10 @@
    <translation>{day} liegt vor dem Schlupf am {hatched}.</translation>
   </message>
   <message>
+   <source>{day} {what}</source>
+   <translation>{day} {what}</translation>
+  </message>
+  <message>
    <source>{day}, here {words}</source>
    <translation>{day}, hier {words}</translation>
   </message>
@@ -1991,7 +2033,7 @@
   </message>
   <message>
    <source>{eggs}; no probe reads there yet</source>
-   <translation type="unfinished" />
+   <translation>{eggs}; dort misst noch kein Fühler</translation>
   </message>
   <message>
    <source>{file} has no sound reading of a probe that was placed; nothing was added.</source>
@@ -2092,6 +2134,10 @@
   <message>
    <source>{name} and {name_2} are both empty; nothing changes places.</source>
    <translation>{name} und {name_2} sind beide leer; nichts wechselt den Platz.</translation>
+  </message>
+  <message>
+   <source>{name} cannot be {given!r}: {error}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{name} from {day}</source>
@@ -2371,7 +2417,7 @@
   </message>
   <message>
    <source>{typed!r} is no place for eggs; {right} are right.</source>
-   <translation type="unfinished" />
+   <translation>{typed!r} ist kein Ort für Eier; richtig sind {right}.</translation>
   </message>
   <message>
    <source>{typed!r} is no rack; {known} or room are right.</source>

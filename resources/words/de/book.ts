@@ -293,7 +293,7 @@
   </message>
   <message>
    <source>age from which a male in her tub counts, days</source>
-   <translation type="unfinished" />
+   <translation>Alter, ab dem ein Männchen in ihrer Box zählt, Tage</translation>
   </message>
   <message>
    <source>an entry or null</source>
@@ -329,7 +329,7 @@
   </message>
   <message>
    <source>day on which eggs are candled again, after laying</source>
-   <translation type="unfinished" />
+   <translation>Tag nach der Ablage, an dem wieder durchleuchtet wird</translation>
   </message>
   <message>
    <source>days a feed may be given after it is due</source>
@@ -393,11 +393,11 @@
   </message>
   <message>
    <source>earliest first offer, days after the first shed</source>
-   <translation type="unfinished" />
+   <translation>frühestes erstes Angebot, Tage nach der ersten Häutung</translation>
   </message>
   <message>
    <source>earliest usual first shed, days since hatching</source>
-   <translation type="unfinished" />
+   <translation>früheste übliche erste Häutung, Tage seit dem Schlupf</translation>
   </message>
   <message>
    <source>empty weight</source>
@@ -413,7 +413,7 @@
   </message>
   <message>
    <source>first day on which eggs are candled, after laying</source>
-   <translation type="unfinished" />
+   <translation>erster Tag nach der Ablage, an dem durchleuchtet wird</translation>
   </message>
   <message>
    <source>heaviest of the grade, grams</source>
@@ -489,11 +489,11 @@
   </message>
   <message>
    <source>last day of the first candling, after laying</source>
-   <translation type="unfinished" />
+   <translation>letzter Tag des ersten Durchleuchtens, nach der Ablage</translation>
   </message>
   <message>
    <source>latest first offer, days after the first shed</source>
-   <translation type="unfinished" />
+   <translation>spätestes erstes Angebot, Tage nach der ersten Häutung</translation>
   </message>
   <message>
    <source>latest usual first meal, days since hatching</source>
@@ -509,7 +509,7 @@
   </message>
   <message>
    <source>longest time a female may keep sperm, months</source>
-   <translation type="unfinished" />
+   <translation>längste Zeit, in der ein Weibchen Sperma speichern kann, Monate</translation>
   </message>
   <message>
    <source>longest usual opaque phase, days</source>
@@ -537,7 +537,7 @@
   </message>
   <message>
    <source>longest usual time from slit to out, hours</source>
-   <translation type="unfinished" />
+   <translation>längste übliche Zeit vom Anritzen bis zum Schlupf, Stunden</translation>
   </message>
   <message>
    <source>lowest body score for breeding, 1 to 5</source>
@@ -633,7 +633,7 @@
   </message>
   <message>
    <source>shortest time from meeting a male to laying, days</source>
-   <translation type="unfinished" />
+   <translation>kürzeste Zeit vom Treffen eines Männchens bis zur Ablage, Tage</translation>
   </message>
   <message>
    <source>shortest usual time between sheds, days</source>
@@ -645,7 +645,7 @@
   </message>
   <message>
    <source>shortest usual time from slit to out, hours</source>
-   <translation type="unfinished" />
+   <translation>kürzeste übliche Zeit vom Anritzen bis zum Schlupf, Stunden</translation>
   </message>
   <message>
    <source>slug: must be the file's own name, {right!r}, is {slug!r}</source>
@@ -665,7 +665,7 @@
   </message>
   <message>
    <source>temperature at which embryos stand still, °C</source>
-   <translation type="unfinished" />
+   <translation>Temperatur, bei der Embryonen stillstehen, °C</translation>
   </message>
   <message>
    <source>temperature used to reckon energy, °C</source>

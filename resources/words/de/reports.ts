@@ -93,7 +93,7 @@
   </message>
   <message>
    <source>After {days:days} it would be from kept sperm.</source>
-   <translation type="unfinished" />
+   <translation>Nach {days:days} wäre es aus gespeichertem Sperma.</translation>
   </message>
   <message>
    <source>Age not known: anything between hatchling and adult of the species passes.</source>
@@ -109,7 +109,7 @@
   </message>
   <message>
    <source>All {failed:n} good eggs failed.</source>
-   <translation type="unfinished" />
+   <translation>Alle {failed:n} guten Eier sind abgestorben.</translation>
   </message>
   <message>
    <source>All {steps:n} steps were tried.</source>
@@ -328,12 +328,16 @@
    <translation>Noch am selben Tag den Reptilientierarzt anrufen</translation>
   </message>
   <message>
+   <source>Candidate sires, as odds</source>
+   <translation>Mögliche Väter, als Chancen</translation>
+  </message>
+  <message>
    <source>Candle again on day {day:n}, top side up.</source>
-   <translation type="unfinished" />
+   <translation>Am Tag {day:n} wieder durchleuchten, Oberseite oben.</translation>
   </message>
   <message>
    <source>Candle for veins on day {low:n} to {high:n}, top side up.</source>
-   <translation type="unfinished" />
+   <translation>Am Tag {low:n} bis {high:n} auf Adern durchleuchten, Oberseite oben.</translation>
   </message>
   <message>
    <source>Cannot tell how long it lasts: this grade was never counted. S counts it.</source>
@@ -341,7 +345,7 @@
   </message>
   <message>
    <source>Cannot tell: no male was written with her in the {months:n} months before laying.</source>
-   <translation type="unfinished" />
+   <translation>Nicht zu sagen: In den {months:n} Monaten vor der Ablage ist kein Männchen bei ihr eingetragen.</translation>
   </message>
   <message>
    <source>Cannot wait past {limit:day}: due on {night:night}, for whoever covers while the keeper is away {first:day} to {last:day}.</source>
@@ -437,11 +441,19 @@
   </message>
   <message>
    <source>Closed: everything is told of it.</source>
-   <translation type="unfinished" />
+   <translation>Abgeschlossen: Alles ist eingetragen.</translation>
   </message>
   <message>
    <source>Clutch</source>
    <translation>Gelege</translation>
+  </message>
+  <message>
+   <source>Clutch record: {code}</source>
+   <translation>Gelegeblatt: {code}</translation>
+  </message>
+  <message>
+   <source>Clutch weight</source>
+   <translation>Gewicht des Geleges</translation>
   </message>
   <message>
    <source>Code {about} is borne by more than one: {told}</source>
@@ -475,12 +487,28 @@
    <translation>Gezählt sind Tiere, die hier sind: nicht verliehene, vermisste, abgegebene oder tote. Das Geschlecht ist das damals bekannte; eingetragen heißt, dass das Tier vor seiner Zeile schon hier war.</translation>
   </message>
   <message>
+   <source>Counts</source>
+   <translation>Anzahlen</translation>
+  </message>
+  <message>
    <source>Cut no egg open.</source>
-   <translation type="unfinished" />
+   <translation>Kein Ei aufschneiden.</translation>
   </message>
   <message>
    <source>Cut no egg unless you have experience with it; ask a reptile vet.</source>
    <translation>Kein Ei ohne Erfahrung aufschneiden; einen Reptilientierarzt fragen.</translation>
+  </message>
+  <message>
+   <source>Dam</source>
+   <translation>Mutter</translation>
+  </message>
+  <message>
+   <source>Dam after laying</source>
+   <translation>Mutter nach der Ablage</translation>
+  </message>
+  <message>
+   <source>Dam before laying</source>
+   <translation>Mutter vor der Ablage</translation>
   </message>
   <message>
    <source>Dam {dam}, sire {sire}.</source>
@@ -517,7 +545,7 @@
   </message>
   <message>
    <source>Do not turn the eggs.</source>
-   <translation type="unfinished" />
+   <translation>Die Eier nicht drehen.</translation>
   </message>
   <message>
    <source>Dose due on {on:day}, {times:n} a day, {told:n} of them written: {medicine}, {amount}, {route}, as the vet wrote it; one at a time, never two at once.</source>
@@ -559,6 +587,10 @@
    <translation>Gefressen am {eaten:day}, später als {on:day}.</translation>
   </message>
   <message>
+   <source>Eggs and incubator</source>
+   <translation>Eier und Inkubator</translation>
+  </message>
+  <message>
    <source>Eggs do not balance</source>
    <comment>watch kind</comment>
    <translation>Eier gehen nicht auf</translation>
@@ -569,7 +601,7 @@
   </message>
   <message>
    <source>Eggs lie there: {clutches}.</source>
-   <translation type="unfinished" />
+   <translation>Dort liegen Eier: {clutches}.</translation>
   </message>
   <message>
    <source>Eggs of {kinds:n} kinds may lie there, each with limits of its own; these are the widest.</source>
@@ -819,6 +851,14 @@
    <translation>Feuer oder Rauch: Menschen zuerst. Feuerwehr rufen. Für ein Tier geht niemand hinein oder zurück.</translation>
   </message>
   <message>
+   <source>First candling, what was seen</source>
+   <translation>Erstes Durchleuchten, was zu sehen war</translation>
+  </message>
+  <message>
+   <source>First needed on {on:day}, for {animals:animals}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>First shed overdue</source>
    <comment>watch kind</comment>
    <translation>Erste Häutung überfällig</translation>
@@ -826,6 +866,10 @@
   <message>
    <source>First shed still to come at {age_days:age}; usual within {most:days}.</source>
    <translation>Erste Häutung steht noch aus, {age_days:age} alt; üblich sind bis zu {most:days}.</translation>
+  </message>
+  <message>
+   <source>First slit expected</source>
+   <translation>Anritzen erwartet</translation>
   </message>
   <message>
    <source>For {hours:hours}, since {since:moment}.</source>
@@ -935,12 +979,16 @@
    <translation>Wärme nicht gemessen: {place}; zuerst dort messen.</translation>
   </message>
   <message>
+   <source>Heat there</source>
+   <translation>Wärme dort</translation>
+  </message>
+  <message>
    <source>Heat was not read; read it first.</source>
    <translation>Wärme wurde nicht gemessen; zuerst messen.</translation>
   </message>
   <message>
    <source>Heat was read on {read:n} of {past:n} days, {mean_c:celsius} in the mean; growth is taken to go by the degrees above {still_c:celsius}.</source>
-   <translation type="unfinished" />
+   <translation>Wärme an {read:n} von {past:n} Tagen gemessen, im Mittel {mean_c:celsius}; die Entwicklung wird nach den Graden über {still_c:celsius} gerechnet.</translation>
   </message>
   <message>
    <source>Held and not counted: {kinds}.</source>
@@ -1007,7 +1055,7 @@
   </message>
   <message>
    <source>In one tub from {first:day} to {last:day}, the last {days:days} before laying.</source>
-   <translation type="unfinished" />
+   <translation>In einer Box vom {first:day} bis {last:day}, zuletzt {days:days} vor der Ablage.</translation>
   </message>
   <message>
    <source>In one tub with</source>
@@ -1086,6 +1134,10 @@
    <translation>Behaltene Mahlzeiten lassen sich nicht zählen.</translation>
   </message>
   <message>
+   <source>Laid</source>
+   <translation>Abgelegt</translation>
+  </message>
+  <message>
    <source>Laid on {clutch_on:day}; the shed after eggs keeps no clock.</source>
    <translation>Abgelegt am {clutch_on:day}; die Häutung nach den Eiern hält keinen Takt.</translation>
   </message>
@@ -1146,6 +1198,10 @@
    <translation>Letzte Gewichte und Häutungen</translation>
   </message>
   <message>
+   <source>Lay in</source>
+   <translation>Lagen in</translation>
+  </message>
+  <message>
    <source>Laying overdue</source>
    <comment>watch kind</comment>
    <translation>Ablage überfällig</translation>
@@ -1189,7 +1245,7 @@
   </message>
   <message>
    <source>Lock seen on {on:day}, {days:days} before laying.</source>
-   <translation type="unfinished" />
+   <translation>Kopulation gesehen am {on:day}, {days:days} vor der Ablage.</translation>
   </message>
   <message>
    <source>Look at both for sex, markings and marks on their papers before more is written.</source>
@@ -1214,7 +1270,7 @@
   </message>
   <message>
    <source>Look for the first slit; {still_in:n} good eggs are in.</source>
-   <translation type="unfinished" />
+   <translation>Auf das erste Anritzen achten; {still_in:n} gute Eier liegen noch.</translation>
   </message>
   <message>
    <source>Look into every tub: alive, water in the bowl, nothing hurt. Fresh water where it is low or fouled.</source>
@@ -1431,7 +1487,7 @@
   </message>
   <message>
    <source>No good egg was laid.</source>
-   <translation type="unfinished" />
+   <translation>Es wurde kein gutes Ei abgelegt.</translation>
   </message>
   <message>
    <source>No holds.</source>
@@ -1515,6 +1571,10 @@
    <translation>Kein Gewicht wurde {digestion_days:days} oder mehr nach einer Mahlzeit genommen.</translation>
   </message>
   <message>
+   <source>No young of it has a page yet.</source>
+   <translation>Noch kein Jungtier daraus hat eine Seite.</translation>
+  </message>
+  <message>
    <source>Nobody has to be fed early.</source>
    <translation>Niemand muss früher gefüttert werden.</translation>
   </message>
@@ -1567,6 +1627,10 @@
   <message>
    <source>Not shed since laying on {clutch_on:day}.</source>
    <translation>Nicht gehäutet seit der Ablage am {clutch_on:day}.</translation>
+  </message>
+  <message>
+   <source>Not shed yet: {count:n} of the young; the first shed is usual {low:n} to {high:n} days after hatching.</source>
+   <translation>Noch nicht gehäutet: {count:n} der Jungtiere; die erste Häutung ist {low:n} bis {high:n} Tage nach dem Schlupf üblich.</translation>
   </message>
   <message>
    <source>Not started</source>
@@ -1675,7 +1739,7 @@
   </message>
   <message>
    <source>Odds over the males that were written with her, never certain: one that nobody wrote down has none.</source>
-   <translation type="unfinished" />
+   <translation>Chancen unter den Männchen, die bei ihr eingetragen sind, nie sicher: Wer nicht eingetragen ist, hat keine.</translation>
   </message>
   <message>
    <source>Offer {percent:percent} of a usual meal ({kind:HoldKind}).</source>
@@ -1693,6 +1757,10 @@
   <message>
    <source>On hold ({hold:HoldKind}) for {days:days}, since {since:day}, and no end set.</source>
    <translation>In Pause ({hold:HoldKind}) schon {days:days}, seit {since:day}, und kein Ende gesetzt.</translation>
+  </message>
+  <message>
+   <source>On the young’s pages: {names}.</source>
+   <translation>Auf den Seiten der Jungtiere: {names}.</translation>
   </message>
   <message>
    <source>One bowl for each grade. What was refused goes to another tub within 2 hours, or is binned.</source>
@@ -1760,11 +1828,15 @@
   </message>
   <message>
    <source>Out {low:n} to {high:n} hours after the slit is usual; {still_in:n} good eggs are still in.</source>
-   <translation type="unfinished" />
+   <translation>{low:n} bis {high:n} Stunden nach dem Anritzen schlüpfen sie gewöhnlich; {still_in:n} gute Eier liegen noch.</translation>
   </message>
   <message>
    <source>Paired on {on:day}, {days:days} before laying.</source>
-   <translation type="unfinished" />
+   <translation>Verpaart am {on:day}, {days:days} vor der Ablage.</translation>
+  </message>
+  <message>
+   <source>Pairings</source>
+   <translation>Verpaarungen</translation>
   </message>
   <message>
    <source>Papers and their numbers</source>
@@ -1772,7 +1844,7 @@
   </message>
   <message>
    <source>Past its window, which ended on {last:day}, with {still_in:n} good eggs in: check the heat it had, leave the eggs closed, and ask a reptile vet if in doubt.</source>
-   <translation type="unfinished" />
+   <translation>Über sein Fenster hinaus, das am {last:day} endete, mit {still_in:n} guten Eiern: die Wärme prüfen, die es hatte, die Eier geschlossen lassen und im Zweifel einen Reptilientierarzt fragen.</translation>
   </message>
   <message>
    <source>Permit</source>
@@ -1792,8 +1864,12 @@
    <translation>Möglichst klein wählen: {prey}, etwa {grams:g}.</translation>
   </message>
   <message>
+   <source>Pipped or out</source>
+   <translation>Angeritzt oder geschlüpft</translation>
+  </message>
+  <message>
    <source>Pipping is usual from day {low:n} to day {high:n}.</source>
-   <translation type="unfinished" />
+   <translation>Angeritzt wird gewöhnlich von Tag {low:n} bis Tag {high:n}.</translation>
   </message>
   <message>
    <source>Possible swap</source>
@@ -1803,6 +1879,10 @@
   <message>
    <source>Power cut: the cold harms slowly. Keep door, tubs and incubator shut, cover them, open nothing without need. Warmth goes to them in the order below; warm bottles are wrapped and never hotter than the hot end may be. Feed nobody until the heat is back.</source>
    <translation>Stromausfall: Kälte schadet langsam. Tür, Boxen und Inkubator geschlossen halten, abdecken, nichts ohne Not öffnen. Wärme bekommen sie in der Reihenfolge unten; warme Flaschen eingewickelt und nie heißer, als die warme Seite sein darf. Niemanden füttern, bis die Wärme wieder da ist.</translation>
+  </message>
+  <message>
+   <source>Pre-lay shed</source>
+   <translation>Häutung vor der Ablage</translation>
   </message>
   <message>
    <source>Pre-lay shed on {since:day}, {days:ago}, and no eggs yet.</source>
@@ -2013,6 +2093,10 @@
    <translation>Sa</translation>
   </message>
   <message>
+   <source>Second candling, what was seen</source>
+   <translation>Zweites Durchleuchten, was zu sehen war</translation>
+  </message>
+  <message>
    <source>Seen and treated, in the keeper's words</source>
    <translation>Gesehen und behandelt, in den Worten des Halters</translation>
   </message>
@@ -2062,6 +2146,10 @@
    <source>Shed</source>
    <comment>Shed stage</comment>
    <translation>Gehäutet</translation>
+  </message>
+  <message>
+   <source>Shed and not eaten yet: {count:n} of the young; a first offer is usual {low:n} to {high:n} days after that shed.</source>
+   <translation>Gehäutet und noch nicht gefressen: {count:n} der Jungtiere; ein erstes Angebot ist {low:n} bis {high:n} Tage nach dieser Häutung üblich.</translation>
   </message>
   <message>
    <source>Shed in pieces on {shed_on:day}.</source>
@@ -2164,7 +2252,7 @@
   </message>
   <message>
    <source>Straining without an egg, or laying begun and not finished: a reptile vet the same day.</source>
-   <translation type="unfinished" />
+   <translation>Pressen ohne Ei, oder eine begonnene und nicht beendete Ablage: am selben Tag zum Reptilientierarzt.</translation>
   </message>
   <message>
    <source>Straining without an egg, or laying begun and not finished: ask a reptile vet the same day.</source>
@@ -2201,6 +2289,14 @@
    <translation>Auftauliste, Abend {night}</translation>
   </message>
   <message>
+   <source>The balance closes.</source>
+   <translation>Die Rechnung geht auf.</translation>
+  </message>
+  <message>
+   <source>The balance does not close: put it right first.</source>
+   <translation>Die Rechnung geht nicht auf: zuerst berichtigen.</translation>
+  </message>
+  <message>
    <source>The body: wrapped, with its number on it, in the fridge and not in the freezer, within hours: ice destroys what could be seen. Ask a reptile vet or the laboratory before it is sent.</source>
    <translation>Der Körper: eingepackt, mit seiner Nummer, binnen Stunden in den Kühlschrank und nicht in die Gefriertruhe: Eis zerstört, was zu sehen wäre. Vor dem Versand einen Reptilientierarzt oder das Labor fragen.</translation>
   </message>
@@ -2222,7 +2318,7 @@
   </message>
   <message>
    <source>The eggs do not add up: put right what was written of them.</source>
-   <translation type="unfinished" />
+   <translation>Die Eier gehen nicht auf: berichtigen, was über sie eingetragen ist.</translation>
   </message>
   <message>
    <source>The file cannot be read ({why}); name an existing file.</source>
@@ -2364,6 +2460,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>To be written in, each in a tub of its own: {count:n} young.</source>
+   <translation>Einzutragen, jedes in einer eigenen Box: {count:n} Jungtiere.</translation>
+  </message>
+  <message>
    <source>Today</source>
    <comment>Severity</comment>
    <translation>Heute</translation>
@@ -2416,7 +2516,7 @@
   </message>
   <message>
    <source>Wait for the first slit.</source>
-   <translation type="unfinished" />
+   <translation>Auf das erste Anritzen warten.</translation>
   </message>
   <message>
    <source>Waited until {night:night}: away {first:day} to {last:day}.</source>
@@ -2425,6 +2525,10 @@
   <message>
    <source>Waiting for the first shed.</source>
    <translation>Wartet auf die erste Häutung.</translation>
+  </message>
+  <message>
+   <source>Waiting until {night}: {animals}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Waits until {night:night}: away {first:day} to {last:day}; this meal may wait until {limit:day}.</source>
@@ -2503,8 +2607,12 @@
    <translation>Gewichte: {of}</translation>
   </message>
   <message>
+   <source>What became of the eggs, and candling</source>
+   <translation>Was aus den Eiern wurde, und Durchleuchten</translation>
+  </message>
+  <message>
    <source>What became of {still_in:n} good eggs was never written.</source>
-   <translation type="unfinished" />
+   <translation>Was aus {still_in:n} guten Eiern wurde, ist nie eingetragen worden.</translation>
   </message>
   <message>
    <source>What became of {still_in:n} of {good:n} good eggs was not written since {since:day}.</source>
@@ -2574,6 +2682,10 @@
   <message>
    <source>Wrote out {animals:animals} and {entries:entries}.</source>
    <translation>Geschrieben: {animals:animals} und {entries:entries}.</translation>
+  </message>
+  <message>
+   <source>Young</source>
+   <translation>Jungtiere</translation>
   </message>
   <message>
    <source>Young in the egg: leave the incubator shut, cut no egg, and call the keeper at the first slit.</source>
@@ -3032,7 +3144,7 @@
   <message>
    <source>eggs placed</source>
    <comment>verb</comment>
-   <translation type="unfinished" />
+   <translation>Eier gelegt in</translation>
   </message>
   <message>
    <source>empty</source>
@@ -3115,6 +3227,10 @@
    <translation>Fehlerwert</translation>
   </message>
   <message>
+   <source>fate</source>
+   <translation>Verbleib</translation>
+  </message>
+  <message>
    <source>fault</source>
    <translation>Fehler</translation>
   </message>
@@ -3158,6 +3274,14 @@
    <source>field missing</source>
    <comment>set aside</comment>
    <translation>Feld fehlt</translation>
+  </message>
+  <message>
+   <source>first meal</source>
+   <translation>1. Mahlzeit</translation>
+  </message>
+  <message>
+   <source>first shed</source>
+   <translation>1. Häutung</translation>
   </message>
   <message>
    <source>forget topic</source>
@@ -3238,6 +3362,10 @@
    <source>hatched</source>
    <comment>EggFate</comment>
    <translation>geschlüpft</translation>
+  </message>
+  <message>
+   <source>hatched at</source>
+   <translation>beim Schlupf</translation>
   </message>
   <message>
    <source>hatched {day}</source>
@@ -3451,6 +3579,10 @@
    <translation>behaltene Mahlzeiten</translation>
   </message>
   <message>
+   <source>laid {day}</source>
+   <translation>abgelegt {day}</translation>
+  </message>
+  <message>
    <source>large</source>
    <comment>grade</comment>
    <translation>groß</translation>
@@ -3493,12 +3625,16 @@
    <translation>Länge</translation>
   </message>
   <message>
+   <source>letter</source>
+   <translation>Buchst.</translation>
+  </message>
+  <message>
    <source>likely left</source>
    <translation>wohl übrig</translation>
   </message>
   <message>
    <source>line</source>
-   <translation>Zeile</translation>
+   <translation>Linie</translation>
   </message>
   <message>
    <source>line</source>
@@ -3686,6 +3822,10 @@
    <translation>Abende</translation>
   </message>
   <message>
+   <source>no heat was read there</source>
+   <translation>dort wurde keine Wärme gemessen</translation>
+  </message>
+  <message>
    <source>no mite seen</source>
    <comment>MitesTold</comment>
    <translation>keine Milbe gesehen</translation>
@@ -3808,8 +3948,17 @@
   </message>
   <message>
    <source>now</source>
+   <comment>a weight</comment>
+   <translation>jetzt</translation>
+  </message>
+  <message>
+   <source>now</source>
    <comment>heat standing</comment>
    <translation>jetzt</translation>
+  </message>
+  <message>
+   <source>number</source>
+   <translation>Nummer</translation>
   </message>
   <message>
    <source>number put right</source>
@@ -4457,6 +4606,10 @@
    <translation>die Anzahl der Futtertiere muss mehr als 0 sein, nicht {value!r}</translation>
   </message>
   <message>
+   <source>the only one written</source>
+   <translation>der einzige eingetragene</translation>
+  </message>
+  <message>
    <source>the shed</source>
    <comment>ending</comment>
    <translation>die Häutung</translation>
@@ -4610,6 +4763,10 @@
    <translation>was geschah</translation>
   </message>
   <message>
+   <source>what was written</source>
+   <translation>was eingetragen ist</translation>
+  </message>
+  <message>
    <source>where</source>
    <translation>wo</translation>
   </message>
@@ -4730,10 +4887,6 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>{animals} wait until {night}.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <source>{animals}, marked in the list</source>
    <translation>{animals}, in der Liste vermerkt</translation>
   </message>
@@ -4798,20 +4951,8 @@
    <translation>Abweichende Messwerte: {count:n}, zuerst Fühler {probe} am {on:day}; es kommt kein Messwert mit.</translation>
   </message>
   <message>
-   <source>{count:n} young have not shed yet; the first shed is usual {low:n} to {high:n} days after hatching.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>{count:n} young have shed and not eaten yet; a first offer is usual {low:n} to {high:n} days after that shed.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <source>{count:n} young that hatched by {since:day} have no page in the book yet.</source>
    <translation>Junge, geschlüpft bis {since:day}, noch ohne Seite im Buch: {count:n}.</translation>
-  </message>
-  <message>
-   <source>{count:n} young to be written in, each in a tub of its own.</source>
-   <translation type="unfinished" />
   </message>
   <message>
    <source>{count:n} × {prey} ≈ {grams:g}</source>
@@ -4947,7 +5088,7 @@
    <translation>{left:n} übrig, genug für {weeks:tenth} Wochen: {a_week:tenth} von {prey} je Woche sind geplant. Unter {point:n} bestellen: {lead_weeks:n} Wochen bis zur Lieferung und ebenso viele als Reserve.</translation>
   </message>
   <message>
-   <source>{left:n} left, enough until {on:day}, for {weeks:tenth} weeks.</source>
+   <source>{left:n} left, enough until {on:day}, for {days:days}.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -4965,6 +5106,10 @@
   <message>
    <source>{medicine}: {count:n} to give from {low:day} to {high:day}, as the vet wrote it.</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{name}, {odds}: {why}</source>
+   <translation>{name}, {odds}: {why}</translation>
   </message>
   <message>
    <source>{name}: due {after:night}, not {before:night}.</source>
@@ -5086,6 +5231,10 @@
   <message>
    <source>{rack}: {animals}</source>
    <translation>{rack}: {animals}</translation>
+  </message>
+  <message>
+   <source>{range}, {mean} in the mean; read on {days} since {day}</source>
+   <translation>{range}, im Mittel {mean}; an {days} gemessen seit {day}</translation>
   </message>
   <message>
    <source>{sex:A sex} {species} of {age_days:age}: median {p50:g}, 8 in 10 within {p10:g} to {p90:g}, 94 in 100 within {p3:g} to {p97:g} ({basis:basis}).</source>
@@ -5270,6 +5419,14 @@
   <message>
    <source>{weight_g:g} was typed twice and stands.</source>
    <translation>{weight_g:g} wurde zweimal eingegeben und gilt.</translation>
+  </message>
+  <message>
+   <source>{weight} on {day}</source>
+   <translation>{weight} am {day}</translation>
+  </message>
+  <message>
+   <source>{when}, after {days}</source>
+   <translation>{when}, nach {days}</translation>
   </message>
   <message>
    <source>{when}, lacks {count}</source>

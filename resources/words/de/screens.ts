@@ -189,6 +189,10 @@
    <translation>Runde abschließen</translation>
   </message>
   <message>
+   <source>Clutches</source>
+   <translation>Gelege</translation>
+  </message>
+  <message>
    <source>Ctrl+H in Round asks for one and bends the plan round it.</source>
    <translation type="unfinished" />
   </message>
@@ -223,6 +227,10 @@
   <message>
    <source>Each backup is copied to {name} there; {copies} there.</source>
    <translation>Jede Sicherung wird dort nach {name} kopiert; {copies} dort.</translation>
+  </message>
+  <message>
+   <source>Each result of the round has its own tone, a refused key a low double one, and a new line of Now an alarm while Watch is open. H lets all be heard.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Eating again since {day}.</source>
@@ -279,6 +287,10 @@
   <message>
    <source>Enter makes the book</source>
    <translation>Enter legt das Buch an</translation>
+  </message>
+  <message>
+   <source>Enter opens the dam’s page, I writes of eggs and where they lie.</source>
+   <translation>Enter öffnet die Seite der Mutter, I trägt ein, was aus den Eiern wurde und wo sie liegen.</translation>
   </message>
   <message>
    <source>Enter opens the night on its own lines     nothing written:  1 no round   2 forgot to record, open it   3 done, not recorded</source>
@@ -421,12 +433,16 @@
    <translation>WIE VIELE</translation>
   </message>
   <message>
+   <source>Heard one after another: taken, part taken, refused, left in, not offered, a key that was refused, and Now.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Heat</source>
    <translation>Wärme</translation>
   </message>
   <message>
    <source>Her eggs: where they lie, what became of them</source>
-   <translation type="unfinished" />
+   <translation>Ihre Eier: wo sie liegen, was aus ihnen wurde</translation>
   </message>
   <message>
    <source>Her last weights</source>
@@ -451,6 +467,10 @@
   <message>
    <source>IT WAS TUB</source>
    <translation>ES WAR BOX</translation>
+  </message>
+  <message>
+   <source>Incubator</source>
+   <translation>Inkubator</translation>
   </message>
   <message>
    <source>Is that right?</source>
@@ -513,8 +533,8 @@
    <translation>Platzetiketten, {where}</translation>
   </message>
   <message>
-   <source>Laid</source>
-   <translation>Abgelegt</translation>
+   <source>Lacks: missing after 12 weeks. Order day, spare and keeping are common practice; growth is what is expected of each animal.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Language</source>
@@ -665,6 +685,10 @@
    <translation>Noch ohne Platz: {names}; P setzt den ersten</translation>
   </message>
   <message>
+   <source>Next</source>
+   <translation>Als Nächstes</translation>
+  </message>
+  <message>
    <source>Next feed nights: {nights}.</source>
    <translation>Nächste Futterabende: {nights}.</translation>
   </message>
@@ -749,8 +773,20 @@
    <translation>Kein Beutel wird mehr abgezogen.</translation>
   </message>
   <message>
+   <source>No clutch here is of {code!r}.</source>
+   <translation>Kein Gelege hier ist von {code!r}.</translation>
+  </message>
+  <message>
+   <source>No clutch is read yet; there is nothing to print.</source>
+   <translation>Noch ist kein Gelege gelesen; es gibt nichts zu drucken.</translation>
+  </message>
+  <message>
    <source>No clutch of {who} is in the book; L writes one.</source>
    <translation>Kein Gelege von {who} steht im Buch; L trägt eines ein.</translation>
+  </message>
+  <message>
+   <source>No clutch stands in this book. L on a female’s page writes one.</source>
+   <translation>In diesem Buch steht kein Gelege. L auf der Seite eines Weibchens trägt eines ein.</translation>
   </message>
   <message>
    <source>No course of medicine runs for this line.</source>
@@ -821,6 +857,10 @@
    <translation>Vom {day} ist weder Gewicht noch Angebot eingetragen.</translation>
   </message>
   <message>
+   <source>No young of it has a page yet; Y writes them in.</source>
+   <translation>Noch kein Jungtier daraus hat eine Seite; Y trägt sie ein.</translation>
+  </message>
+  <message>
    <source>Nobody held tonight has eaten often enough under such a hold.</source>
    <translation>Kein Tier, das heute Pause hat, hat in einer solchen Pause oft genug gefressen.</translation>
   </message>
@@ -859,6 +899,14 @@
   <message>
    <source>Nothing needs a look.</source>
    <translation>Nichts ist anzusehen.</translation>
+  </message>
+  <message>
+   <source>Nothing on this machine plays a tone: no sound of Qt, and no command of the desktop for it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Nothing sounds. T switches them on, H lets all be heard.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Nothing to compare this weight with; it is written as typed.</source>
@@ -915,10 +963,6 @@
   <message>
    <source>Or begin anew, and leave the book as it is:</source>
    <translation>Oder neu beginnen und das Buch lassen, wie es ist:</translation>
-  </message>
-  <message>
-   <source>Order day, spare and keeping are common practice. Growth is what is expected of each animal; a weighing moves it.</source>
-   <translation type="unfinished" />
   </message>
   <message>
    <source>PART SIZE</source>
@@ -1085,6 +1129,10 @@
    <translation>Häutungszeichen</translation>
   </message>
   <message>
+   <source>Sires, as odds</source>
+   <translation>Väter, als Chancen</translation>
+  </message>
+  <message>
    <source>Something is being read or written already; Esc calls it off.</source>
    <translation>Es wird schon etwas gelesen oder geschrieben; Esc bricht ab.</translation>
   </message>
@@ -1141,6 +1189,10 @@
    <translation>Das Buch ließ sich nicht öffnen</translation>
   </message>
   <message>
+   <source>The book is still being read.</source>
+   <translation>Das Buch wird noch gelesen.</translation>
+  </message>
+  <message>
    <source>The book is whole: structure, references, every state row as rebuilt, every backup.</source>
    <translation>Das Buch ist unversehrt: Aufbau, Verweise, jede Zustandszeile wie neu gerechnet, jede Sicherung.</translation>
   </message>
@@ -1151,6 +1203,10 @@
   <message>
    <source>The check pass looks only where prey was left in or taken was assumed: gone, or still there and removed. 0 ends the look without it.</source>
    <translation>Der Kontrollgang sieht nur dort nach, wo Futter liegen blieb oder nur vermutlich gefressen wurde: weg, oder noch da und entfernt. 0 beendet die Nachschau ohne ihn.</translation>
+  </message>
+  <message>
+   <source>The clutches could not be read. {why}</source>
+   <translation>Die Gelege konnten nicht gelesen werden. {why}</translation>
   </message>
   <message>
    <source>The code of a sheet, a row such as B3, or a rack such as B</source>
@@ -1377,6 +1433,10 @@
    <translation>Zu heute</translation>
   </message>
   <message>
+   <source>Tones</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Topic = probe, field, time (room/+/air = +)</source>
    <translation>Topic = Fühler, Feld, Zeit (room/+/air = +)</translation>
   </message>
@@ -1471,6 +1531,10 @@
   <message>
    <source>What was not written down it cannot see; look at the animals all the same.</source>
    <translation>Was nicht eingetragen ist, sieht es nicht; die Tiere trotzdem ansehen.</translation>
+  </message>
+  <message>
+   <source>Where its eggs lie is not written; I places them.</source>
+   <translation>Wo seine Eier liegen, ist nicht eingetragen; I trägt es ein.</translation>
   </message>
   <message>
    <source>Which rack? A letter before its size, such as A 7x10, is right.</source>
@@ -1593,6 +1657,10 @@
    <translation>alle</translation>
   </message>
   <message>
+   <source>all failed</source>
+   <translation>alle abgestorben</translation>
+  </message>
+  <message>
    <source>all of them, and no others</source>
    <translation>alle, und keine anderen</translation>
   </message>
@@ -1669,12 +1737,28 @@
    <translation>diese beginnen</translation>
   </message>
   <message>
+   <source>box {box}</source>
+   <translation>Box {box}</translation>
+  </message>
+  <message>
+   <source>by its heat, read on {read} days</source>
+   <translation>nach seiner Wärme, an {read} Tagen gemessen</translation>
+  </message>
+  <message>
    <source>call off what is being read or written</source>
    <translation>abbrechen, was gelesen oder geschrieben wird</translation>
   </message>
   <message>
    <source>called, {day}</source>
    <translation>heißt, {day}</translation>
+  </message>
+  <message>
+   <source>candle again</source>
+   <translation>wieder durchleuchten</translation>
+  </message>
+  <message>
+   <source>candle for veins</source>
+   <translation>auf Adern durchleuchten</translation>
   </message>
   <message>
    <source>cannot tell</source>
@@ -1693,6 +1777,10 @@
    <translation>Gewicht der Schwelle ändern</translation>
   </message>
   <message>
+   <source>check its heat; leave the eggs closed</source>
+   <translation>Wärme prüfen; die Eier geschlossen lassen</translation>
+  </message>
+  <message>
    <source>check the book</source>
    <translation>Buch prüfen</translation>
   </message>
@@ -1707,6 +1795,18 @@
   <message>
    <source>close the round</source>
    <translation>Runde abschließen</translation>
+  </message>
+  <message>
+   <source>closed</source>
+   <translation>abgeschlossen</translation>
+  </message>
+  <message>
+   <source>closed: never told what became of them</source>
+   <translation>geschlossen: nie eingetragen, was aus ihnen wurde</translation>
+  </message>
+  <message>
+   <source>clutch record on paper</source>
+   <translation>Gelegeblatt auf Papier</translation>
   </message>
   <message>
    <source>code, name or place; Enter opens, ↑ ↓ choose, Esc leaves</source>
@@ -1732,6 +1832,10 @@
   <message>
    <source>daily round done</source>
    <translation>Rundgang gemacht</translation>
+  </message>
+  <message>
+   <source>dam in {tub}</source>
+   <translation>Mutter in {tub}</translation>
   </message>
   <message>
    <source>damp hide; never pick at caps</source>
@@ -1772,6 +1876,10 @@
   <message>
    <source>eats through</source>
    <translation>frisst trotzdem</translation>
+  </message>
+  <message>
+   <source>eggs of {clutch}, {day}</source>
+   <translation>Eier von {clutch}, {day}</translation>
   </message>
   <message>
    <source>elsewhere</source>
@@ -1850,12 +1958,24 @@
    <translation>suchen</translation>
   </message>
   <message>
+   <source>first meals</source>
+   <translation>erste Mahlzeiten</translation>
+  </message>
+  <message>
    <source>first shed overdue by {days}</source>
    <translation>erste Häutung überfällig: {days}</translation>
   </message>
   <message>
    <source>first shed to come</source>
    <translation>erste Häutung steht bevor</translation>
+  </message>
+  <message>
+   <source>first sheds</source>
+   <translation>erste Häutungen</translation>
+  </message>
+  <message>
+   <source>first slit</source>
+   <translation>Anritzen</translation>
   </message>
   <message>
    <source>fits</source>
@@ -1887,6 +2007,10 @@
   </message>
   <message>
    <source>goes over to it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>goes to the prey</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1924,6 +2048,10 @@
   <message>
    <source>have every gate met; nearest first</source>
    <translation>haben alle Schwellen erfüllt; die nächsten zuerst</translation>
+  </message>
+  <message>
+   <source>hear the tones</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>heat</source>
@@ -1999,6 +2127,10 @@
    <translation>es</translation>
   </message>
   <message>
+   <source>its eggs: where they lie, what became of them</source>
+   <translation>seine Eier: wo sie liegen, was aus ihnen wurde</translation>
+  </message>
+  <message>
    <source>its own past</source>
    <translation>früher</translation>
   </message>
@@ -2021,6 +2153,10 @@
   <message>
    <source>kind, end or open, reason: vet, 12 Dec, swelling. end vet ends it. Kinds: {kinds}</source>
    <translation>Art, Ende oder offen, Grund: Tierarzt, 12. Dez, Schwellung. Ende Tierarzt beendet sie. Arten: {kinds}</translation>
+  </message>
+  <message>
+   <source>lacks {count}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>laid {day}, {ago}</source>
@@ -2110,6 +2246,10 @@
   <message>
    <source>look first</source>
    <translation>erst ansehen</translation>
+  </message>
+  <message>
+   <source>look for the first slit</source>
+   <translation>auf das Anritzen achten</translation>
   </message>
   <message>
    <source>look round the demo collection</source>
@@ -2253,6 +2393,10 @@
    <translation>heute kein weiterer Schritt</translation>
   </message>
   <message>
+   <source>no good egg</source>
+   <translation>kein gutes Ei</translation>
+  </message>
+  <message>
    <source>no meal in the book</source>
    <translation>keine Mahlzeit im Buch</translation>
   </message>
@@ -2346,6 +2490,11 @@
    <translation>nichts geplant</translation>
   </message>
   <message>
+   <source>now</source>
+   <comment>to order</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>of the row</source>
    <translation>der Reihe</translation>
   </message>
@@ -2356,6 +2505,11 @@
   <message>
    <source>of {dam} × {sire}</source>
    <translation>von {dam} × {sire}</translation>
+  </message>
+  <message>
+   <source>off</source>
+   <comment>tones</comment>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>off food in the last weeks is usual</source>
@@ -2372,6 +2526,11 @@
   <message>
    <source>old enough on {day}</source>
    <translation>alt genug am {day}</translation>
+  </message>
+  <message>
+   <source>on</source>
+   <comment>tones</comment>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>on hold</source>
@@ -2410,8 +2569,16 @@
    <translation>die Tierseite öffnen</translation>
   </message>
   <message>
+   <source>open the dam’s page</source>
+   <translation>die Seite der Mutter öffnen</translation>
+  </message>
+  <message>
    <source>open the next animal that changes its grade</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>open; those that end first, first</source>
+   <translation>offen; die zuerst enden, zuerst</translation>
   </message>
   <message>
    <source>opens the animal’s page</source>
@@ -2453,6 +2620,14 @@
   <message>
    <source>ounces</source>
    <translation>Unzen</translation>
+  </message>
+  <message>
+   <source>out after {days}</source>
+   <translation>geschlüpft nach {days}</translation>
+  </message>
+  <message>
+   <source>out {day}</source>
+   <translation>Schlupf {day}</translation>
   </message>
   <message>
    <source>outside by a factor of {factor}</source>
@@ -2498,6 +2673,10 @@
   <message>
    <source>passed on</source>
    <translation>weiter</translation>
+  </message>
+  <message>
+   <source>past its window</source>
+   <translation>über sein Fenster hinaus seit</translation>
   </message>
   <message>
    <source>path of a JPEG, PNG or WebP, then a comma and what it shows; Enter writes, Esc leaves</source>
@@ -2783,8 +2962,12 @@
    <translation>die Ziffer einer Zeile, oder Enter darauf, ändert sie</translation>
   </message>
   <message>
+   <source>the eggs do not add up</source>
+   <translation>die Eier gehen nicht auf</translation>
+  </message>
+  <message>
    <source>the last PDF on a printer</source>
-   <translation type="unfinished" />
+   <translation>das letzte PDF auf einen Drucker</translation>
   </message>
   <message>
    <source>the newest first; {key} comes back here</source>
@@ -2819,12 +3002,20 @@
    <translation>das Profil nennt kein Futter</translation>
   </message>
   <message>
+   <source>the rest should be out</source>
+   <translation>der Rest sollte schlüpfen</translation>
+  </message>
+  <message>
    <source>the row before</source>
    <translation>vorige Reihe</translation>
   </message>
   <message>
    <source>the season too</source>
    <translation>auch die Jahreszeit</translation>
+  </message>
+  <message>
+   <source>the usual days of her kind; no heat was read</source>
+   <translation>die üblichen Tage ihrer Art; keine Wärme gemessen</translation>
   </message>
   <message>
    <source>the walk is at its end</source>
@@ -2843,8 +3034,16 @@
    <translation>bis {end}</translation>
   </message>
   <message>
+   <source>tones of the round and of alarms</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>tongs at full length, tub a hand’s width</source>
    <translation>lange Pinzette, Box nur eine Handbreit auf</translation>
+  </message>
+  <message>
+   <source>top side up, never turned</source>
+   <translation>Oberseite oben, nie drehen</translation>
   </message>
   <message>
    <source>try next step</source>
@@ -3043,6 +3242,14 @@
    <translation>Jahr zuerst</translation>
   </message>
   <message>
+   <source>young hatched</source>
+   <translation>Junge geschlüpft</translation>
+  </message>
+  <message>
+   <source>young to be written in</source>
+   <translation>Jungtiere einzutragen</translation>
+  </message>
+  <message>
    <source>{age}   ← → moves a day</source>
    <translation>{age}   ← → ein Tag</translation>
   </message>
@@ -3095,12 +3302,12 @@
    <translation>{count} entschuldigt</translation>
   </message>
   <message>
-   <source>{count} in a cycle</source>
-   <translation>{count} im Zyklus</translation>
+   <source>{count} good eggs are in</source>
+   <translation>{count} gute Eier liegen noch</translation>
   </message>
   <message>
-   <source>{count} in {weeks} weeks</source>
-   <translation type="unfinished" />
+   <source>{count} in a cycle</source>
+   <translation>{count} im Zyklus</translation>
   </message>
   <message>
    <source>{count} items are more than the {usual} of a usual meal; {count} again takes them.</source>
@@ -3155,8 +3362,16 @@
    <translation>{count} von {all} gewogen</translation>
   </message>
   <message>
+   <source>{count} of {all} young</source>
+   <translation>{count} von {all} Jungtieren</translation>
+  </message>
+  <message>
    <source>{count} refusals under a hold, excused: no step follows.</source>
    <translation>{count} Verweigerungen während einer Pause, entschuldigt: kein Schritt folgt.</translation>
+  </message>
+  <message>
+   <source>{count} still in</source>
+   <translation>{count} noch darin</translation>
   </message>
   <message>
    <source>{count} to answer</source>
@@ -3252,6 +3467,10 @@
    <translation>{kind}; „{reason}“{by}</translation>
   </message>
   <message>
+   <source>{letter}, {number}: hatched at {hatch}, now {now}, {sex}; first shed {shed}, first meal {meal}, {kept} kept; {fate}</source>
+   <translation>{letter}, {number}: beim Schlupf {hatch}, jetzt {now}, {sex}; erste Häutung {shed}, erste Mahlzeit {meal}, {kept} behalten; {fate}</translation>
+  </message>
+  <message>
    <source>{line}. Found</source>
    <translation>{line}. Gefunden</translation>
   </message>
@@ -3302,6 +3521,10 @@
   <message>
    <source>{place}: today against {days} days before, {readings}</source>
    <translation>{place}: heute gegen {days} Tage davor, {readings}</translation>
+  </message>
+  <message>
+   <source>{place}: {heat}.</source>
+   <translation>{place}: {heat}.</translation>
   </message>
   <message>
    <source>{probe} at {place}, {zone}: nothing sound</source>
@@ -3490,6 +3713,10 @@
   <message>
    <source>{weight} empty</source>
    <translation>{weight} nüchtern</translation>
+  </message>
+  <message>
+   <source>{what} {when}</source>
+   <translation>{what} {when}</translation>
   </message>
   <message>
    <source>{who}, from {prey}</source>

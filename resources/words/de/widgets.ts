@@ -39,7 +39,7 @@
   <message>
    <source>C</source>
    <comment>candle</comment>
-   <translation type="unfinished" />
+   <translation>D</translation>
   </message>
   <message>
    <source>Caution (common practice)</source>
@@ -112,7 +112,7 @@
   <message>
    <source>P</source>
    <comment>first out</comment>
-   <translation type="unfinished" />
+   <translation>P</translation>
   </message>
   <message>
    <source>Row first:</source>
@@ -192,11 +192,11 @@
   </message>
   <message>
    <source>calendar of weeks</source>
-   <translation type="unfinished" />
+   <translation>Kalender in Wochen</translation>
   </message>
   <message>
    <source>candle</source>
-   <translation type="unfinished" />
+   <translation>durchleuchten</translation>
   </message>
   <message>
    <source>carries eggs</source>
@@ -212,11 +212,11 @@
   </message>
   <message>
    <source>clutch, dam</source>
-   <translation type="unfinished" />
+   <translation>Gelege, Mutter</translation>
   </message>
   <message>
    <source>clutches, the open ones first</source>
-   <translation type="unfinished" />
+   <translation>Gelege, die offenen zuerst</translation>
   </message>
   <message>
    <source>cool end</source>
@@ -268,7 +268,7 @@
   </message>
   <message>
    <source>does not add up</source>
-   <translation type="unfinished" />
+   <translation>geht nicht auf</translation>
   </message>
   <message>
    <source>due</source>
@@ -295,17 +295,8 @@
    <translation>entschuldigt</translation>
   </message>
   <message>
-   <source>failed</source>
-   <comment>eggs</comment>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <source>far behind</source>
    <translation>weit im Rückstand</translation>
-  </message>
-  <message>
-   <source>fate</source>
-   <translation type="unfinished" />
   </message>
   <message>
    <source>feed nights none set</source>
@@ -316,20 +307,12 @@
    <translation>Weibchen, die der Schwelle nächsten zuerst</translation>
   </message>
   <message>
-   <source>first meal</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>first shed</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <source>first slit or out</source>
-   <translation type="unfinished" />
+   <translation>angeritzt oder geschlüpft</translation>
   </message>
   <message>
    <source>first slit: usual days, and by its heat</source>
-   <translation type="unfinished" />
+   <translation>Anritzen: übliche Tage, und nach Wärme</translation>
   </message>
   <message>
    <source>gates</source>
@@ -352,16 +335,12 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>hatched at</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <source>hatched, alive</source>
-   <translation type="unfinished" />
+   <translation>geschlüpft, lebt</translation>
   </message>
   <message>
    <source>hatched, died since</source>
-   <translation type="unfinished" />
+   <translation>geschlüpft, gestorben</translation>
   </message>
   <message>
    <source>held</source>
@@ -410,19 +389,15 @@
   <message>
    <source>kept</source>
    <comment>meals</comment>
-   <translation type="unfinished" />
+   <translation>behalten</translation>
   </message>
   <message>
    <source>keys of {place}: {keys}</source>
    <translation>Tasten, {place}: {keys}</translation>
   </message>
   <message>
-   <source>laid</source>
-   <translation>abgelegt</translation>
-  </message>
-  <message>
-   <source>laid, how long</source>
-   <translation type="unfinished" />
+   <source>laid, days</source>
+   <translation>abgelegt, Tage</translation>
   </message>
   <message>
    <source>last offers: {offers}</source>
@@ -442,7 +417,7 @@
   </message>
   <message>
    <source>legend: {letters}, {marks}. {caution}</source>
-   <translation type="unfinished" />
+   <translation>Legende: {letters}, {marks}. {caution}</translation>
   </message>
   <message>
    <source>legend: {letters}. {caution}</source>
@@ -453,12 +428,8 @@
    <translation>Legende: {told}</translation>
   </message>
   <message>
-   <source>letter</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <source>lies in</source>
-   <translation type="unfinished" />
+   <translation>liegt in</translation>
   </message>
   <message>
    <source>life of {name} from {first} to {last}: {counts}</source>
@@ -618,17 +589,8 @@
    <translation>Notizen</translation>
   </message>
   <message>
-   <source>now</source>
-   <comment>a weight</comment>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <source>num lock</source>
    <translation>Num</translation>
-  </message>
-  <message>
-   <source>number</source>
-   <translation type="unfinished" />
   </message>
   <message>
    <source>number pad</source>
@@ -643,7 +605,7 @@
    <translation>zu lange trüb</translation>
   </message>
   <message>
-   <source>order soon</source>
+   <source>order within 12 weeks</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -731,10 +693,6 @@
   <message>
    <source>still growing</source>
    <translation>wächst noch</translation>
-  </message>
-  <message>
-   <source>still in</source>
-   <translation type="unfinished" />
   </message>
   <message>
    <source>taken as planned, assumed</source>
@@ -854,7 +812,7 @@
   </message>
   <message>
    <source>young of the clutch</source>
-   <translation type="unfinished" />
+   <translation>Jungtiere des Geleges</translation>
   </message>
   <message>
    <source>{age} on {day}</source>
