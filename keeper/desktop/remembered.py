@@ -18,6 +18,7 @@ _SECOND_PLACE = "second place"
 _CHANGES_SEEN = "changes seen"
 _PAPER = "paper"
 _LANGUAGE = "language"
+_TONES = "tones"
 
 
 def _settings() -> QSettings:
@@ -137,3 +138,12 @@ def wanted_language() -> str:
 
 def remember_language(code: str) -> None:
     _settings().setValue(_LANGUAGE, code)
+
+
+def wants_tones() -> bool:
+    """Whether results and alarms are heard on this machine."""
+    return bool(_settings().value(_TONES, False, bool))
+
+
+def remember_tones(wanted: bool) -> None:
+    _settings().setValue(_TONES, wanted)

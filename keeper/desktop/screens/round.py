@@ -28,7 +28,9 @@ from keeper.desktop.screens.round_quiet import asked_of, night_words
 from keeper.desktop.screens.round_scan import scanned_line
 from keeper.desktop.screens.round_stand import RoundStand
 from keeper.desktop.screens.round_telling import RoundTelling
+from keeper.desktop.screens.round_tones import tone_of
 from keeper.desktop.screens.round_view import WalkView
+from keeper.desktop.sound.tones import tones
 from keeper.language import tr
 from keeper.reports.figures import counted
 
@@ -98,6 +100,7 @@ class RoundScreen(QWidget):
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
         self._stand.forget_counts()  # the night may have changed
+        tones.prepare_soon()
         if self._stale:
             self._read()
         else:
@@ -149,7 +152,7 @@ class RoundScreen(QWidget):
                     self._asking = step
                     self._telling.asked(step.because)
                 else:
-                    self._telling.written(self._stand.do(step))
+                    self._telling.written(self._stand.do(step), tone_of(step))
             elif deed.verb is Verb.LEARN:
                 self._telling.written(self._stand.answer(deed))
         except REFUSALS as error:

@@ -7,6 +7,8 @@ from contextlib import contextmanager
 
 from keeper.actions.keeping import Written
 from keeper.desktop.notices import Notices
+from keeper.desktop.sound.synthesis import Tone
+from keeper.desktop.sound.tones import tones
 
 
 class RoundTelling:
@@ -17,9 +19,11 @@ class RoundTelling:
         self._until_next_key = False
         self.by_itself = False
 
-    def written(self, written: Written | None) -> None:
-        """Say what was written, if anything was."""
+    def written(self, written: Written | None, tone: Tone | None = None) -> None:
+        """Say what was written, if anything was, and let it be heard by its tone."""
         if written is not None:
+            if tone is not None:
+                tones.sound(tone)
             with self._own():
                 self._notices.tell_written(written)
 
@@ -38,8 +42,9 @@ class RoundTelling:
         self._notices.noted.emit(sentence)
 
     def refused(self, sentence: str) -> None:
-        """Say why nothing was done, until the next key."""
+        """Say why nothing was done, until the next key, and let it be heard."""
         self._until_next_key = True
+        tones.sound(Tone.NO_KEY)
         self._notices.refused.emit(sentence)
 
     def next_key(self) -> None:

@@ -41,23 +41,28 @@ from keeper.desktop.remembered import (
     remember_light,
     remember_paper,
     remember_second_place,
+    remember_tones,
     second_place,
     wanted_language,
+    wants_tones,
 )
 from keeper.desktop.screens.settings_words import (
     NIGHTS_ASKED,
+    NOTHING_PLAYS,
+    TONES_HEARD,
     coming_words,
     evening_words,
     faces,
     place_words,
 )
+from keeper.desktop.sound.tones import tones
 from keeper.desktop.widgets.asking_line import AskingLine
 from keeper.desktop.widgets.choice_row import ChoiceRow
 from keeper.desktop.widgets.words_line import HeadLine
 from keeper.language import tr
 from keeper.reports.writing import put_to_use
 
-NIGHTS, EVENING, MASS, HEAT, MARKS, LIGHT, TEXT, PLACE, LANGUAGE, PAPER = range(10)
+NIGHTS, EVENING, MASS, HEAT, MARKS, LIGHT, TEXT, PLACE, LANGUAGE, PAPER, TONES = range(11)
 NAMES = (
     tr("feed nights"),
     tr("when feed nights begin"),
@@ -69,9 +74,10 @@ NAMES = (
     tr("second place of backups"),
     tr("language of the words"),
     tr("size of the paper"),
+    tr("tones of the round and of alarms"),
     tr("the absence that is to come"),
 )
-KEYS = "1234567890A"
+KEYS = "1234567890TA"
 
 
 class SettingsScreen(QWidget):
@@ -98,12 +104,14 @@ class SettingsScreen(QWidget):
             self._ask_place,
             self._change_language,
             self._change_paper,
+            self._switch_tones,
             self._end_absence,
         )
         self._lay_out()
         for number, name in enumerate(NAMES):
             add_key(self, KEYS[number], name, self._doer(number))
             self.rows[number].clicked.connect(self._doer(number))
+        add_key(self, "H", tr("hear the tones"), lambda: _hear_tones(notices))
         self._asking.field.textChanged.connect(self._show_preview)
         self._asking.installEventFilter(self)
         notices.changed.connect(self._show)
@@ -266,3 +274,16 @@ class SettingsScreen(QWidget):
         remember_paper(chosen.name)
         put_paper_to_use(chosen)
         self._show()
+
+    def _switch_tones(self) -> None:
+        remember_tones(not wants_tones())
+        self._show()
+
+
+def _hear_tones(notices: Notices) -> None:
+    """Each once, whether they are wanted or not; where nothing can play that is said."""
+    if tones.prepare():
+        tones.hear_all()
+        notices.noted.emit(TONES_HEARD)
+    else:
+        notices.refused.emit(NOTHING_PLAYS)

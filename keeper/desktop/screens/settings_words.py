@@ -16,7 +16,7 @@ from keeper.actions.settings import NightsChoice, feed_nights_chosen
 from keeper.desktop.chosen_language import name_of
 from keeper.desktop.look import Look
 from keeper.desktop.paper.sizes import Paper, paper_in_use
-from keeper.desktop.remembered import FigureWays, second_place, wanted_language
+from keeper.desktop.remembered import FigureWays, second_place, wanted_language, wants_tones
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.choice_row import ChoiceFace
 from keeper.language import tr
@@ -201,6 +201,31 @@ def paper_face(paper: Paper) -> ChoiceFace:
     return ChoiceFace(key="0", name=tr("Paper"), value=paper.called, effect=told, kept=MACHINE)
 
 
+TONES_HEARD = tr(
+    "Heard one after another: taken, part taken, refused, left in, not offered, a key that was"
+    " refused, and Now."
+)
+NOTHING_PLAYS = tr(
+    "Nothing on this machine plays a tone: no sound of Qt, and no command of the desktop for it."
+)
+
+
+def tones_face(wanted: bool) -> ChoiceFace:
+    """The round is never loud by itself: they are off until they are asked for."""
+    silent = tr("Nothing sounds. T switches them on, H lets all be heard.")
+    heard = tr(
+        "Each result of the round has its own tone, a refused key a low double one, and a new line"
+        " of Now an alarm while Watch is open. H lets all be heard."
+    )
+    return ChoiceFace(
+        key="T",
+        name=tr("Tones"),
+        value=tr("on", sense="tones") if wanted else tr("off", sense="tones"),
+        effect=heard if wanted else silent,
+        kept=MACHINE,
+    )
+
+
 def absence_face(keeping: Keeping) -> ChoiceFace:
     """The absence that is to come or runs, with its way back."""
     entry = next(iter(coming_absences(keeping, keeping.today)), None)
@@ -235,5 +260,6 @@ def faces(keeping: Keeping, look: Look, ways: FigureWays) -> Sequence[ChoiceFace
         place_face(keeping),
         language_face(wanted_language()),
         paper_face(paper_in_use()),
+        tones_face(wants_tones()),
         absence_face(keeping),
     )

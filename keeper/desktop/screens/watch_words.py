@@ -91,6 +91,15 @@ def counts_of(board: WatchBoard) -> dict[TileState, int]:
     return found
 
 
+def now_lines(board: WatchBoard) -> set[tuple[str, str | None, int | None]]:
+    """What stands under Now: kind, place and animal of each line."""
+    return {
+        (item.kind, item.place, item.animal.animal if item.animal else None)
+        for item in board.items
+        if item.severity == "now"
+    }
+
+
 def looked_at(board: WatchBoard) -> str:
     """What the list rests on, in a few words."""
     return tr(

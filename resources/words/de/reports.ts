@@ -1739,7 +1739,7 @@
   </message>
   <message>
    <source>Odds over the males that were written with her, never certain: one that nobody wrote down has none.</source>
-   <translation>Chancen unter den Männchen, die bei ihr eingetragen sind, nie sicher: Wer nicht eingetragen ist, hat keine.</translation>
+   <translation>Chancen nur unter eingetragenen Männchen, nie sicher.</translation>
   </message>
   <message>
    <source>Offer {percent:percent} of a usual meal ({kind:HoldKind}).</source>
@@ -5234,7 +5234,7 @@
   </message>
   <message>
    <source>{range}, {mean} in the mean; read on {days} since {day}</source>
-   <translation>{range}, im Mittel {mean}; an {days} gemessen seit {day}</translation>
+   <translation>{range}, im Mittel {mean}; gemessen: {days} seit {day}</translation>
   </message>
   <message>
    <source>{sex:A sex} {species} of {age_days:age}: median {p50:g}, 8 in 10 within {p10:g} to {p90:g}, 94 in 100 within {p3:g} to {p97:g} ({basis:basis}).</source>

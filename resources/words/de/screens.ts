@@ -230,7 +230,7 @@
   </message>
   <message>
    <source>Each result of the round has its own tone, a refused key a low double one, and a new line of Now an alarm while Watch is open. H lets all be heard.</source>
-   <translation type="unfinished" />
+   <translation>Jedes Ergebnis der Runde hat seinen Ton, eine abgelehnte Taste einen tiefen doppelten, eine neue Zeile unter Jetzt einen Alarm, solange Im Auge offen ist. H lässt alle hören.</translation>
   </message>
   <message>
    <source>Eating again since {day}.</source>
@@ -290,7 +290,7 @@
   </message>
   <message>
    <source>Enter opens the dam’s page, I writes of eggs and where they lie.</source>
-   <translation>Enter öffnet die Seite der Mutter, I trägt ein, was aus den Eiern wurde und wo sie liegen.</translation>
+   <translation>Enter: Seite der Mutter; I: ihre Eier.</translation>
   </message>
   <message>
    <source>Enter opens the night on its own lines     nothing written:  1 no round   2 forgot to record, open it   3 done, not recorded</source>
@@ -434,7 +434,7 @@
   </message>
   <message>
    <source>Heard one after another: taken, part taken, refused, left in, not offered, a key that was refused, and Now.</source>
-   <translation type="unfinished" />
+   <translation>Nacheinander zu hören: genommen, teils gefressen, verweigert, liegen gelassen, nicht angeboten, eine abgelehnte Taste und Jetzt.</translation>
   </message>
   <message>
    <source>Heat</source>
@@ -902,11 +902,11 @@
   </message>
   <message>
    <source>Nothing on this machine plays a tone: no sound of Qt, and no command of the desktop for it.</source>
-   <translation type="unfinished" />
+   <translation>Nichts auf diesem Rechner spielt einen Ton: kein Klang von Qt und kein Befehl des Desktops dafür.</translation>
   </message>
   <message>
    <source>Nothing sounds. T switches them on, H lets all be heard.</source>
-   <translation type="unfinished" />
+   <translation>Nichts ist zu hören. T schaltet sie ein, H lässt alle hören.</translation>
   </message>
   <message>
    <source>Nothing to compare this weight with; it is written as typed.</source>
@@ -1434,7 +1434,7 @@
   </message>
   <message>
    <source>Tones</source>
-   <translation type="unfinished" />
+   <translation>Töne</translation>
   </message>
   <message>
    <source>Topic = probe, field, time (room/+/air = +)</source>
@@ -1742,7 +1742,7 @@
   </message>
   <message>
    <source>by its heat, read on {read} days</source>
-   <translation>nach seiner Wärme, an {read} Tagen gemessen</translation>
+   <translation>nach der Wärme von {read} Tagen</translation>
   </message>
   <message>
    <source>call off what is being read or written</source>
@@ -2051,7 +2051,7 @@
   </message>
   <message>
    <source>hear the tones</source>
-   <translation type="unfinished" />
+   <translation>Töne anhören</translation>
   </message>
   <message>
    <source>heat</source>
@@ -2509,7 +2509,7 @@
   <message>
    <source>off</source>
    <comment>tones</comment>
-   <translation type="unfinished" />
+   <translation>aus</translation>
   </message>
   <message>
    <source>off food in the last weeks is usual</source>
@@ -2530,7 +2530,7 @@
   <message>
    <source>on</source>
    <comment>tones</comment>
-   <translation type="unfinished" />
+   <translation>ein</translation>
   </message>
   <message>
    <source>on hold</source>
@@ -3035,7 +3035,7 @@
   </message>
   <message>
    <source>tones of the round and of alarms</source>
-   <translation type="unfinished" />
+   <translation>Töne der Runde und der Alarme</translation>
   </message>
   <message>
    <source>tongs at full length, tub a hand’s width</source>

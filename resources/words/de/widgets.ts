@@ -397,7 +397,7 @@
   </message>
   <message>
    <source>laid, days</source>
-   <translation>abgelegt, Tage</translation>
+   <translation>abgelegt</translation>
   </message>
   <message>
    <source>last offers: {offers}</source>

@@ -1,0 +1,1 @@
+"""Sound: what a round and an alarm are heard by, where the keeper wants it."""
