@@ -17,7 +17,9 @@ from keeper.reports.clutch_record import (
 )
 from keeper.reports.figures import day
 from keeper.reports.paper_parts import Document
+from keeper.reports.words import species_words
 from keeper.rules.clutches import CAUTIONS, Balance
+from keeper.rules.sires import ODDS_ALONE
 
 
 def record_of(detail: ClutchDetail, printed: datetime) -> Document:
@@ -28,11 +30,12 @@ def record_of(detail: ClutchDetail, printed: datetime) -> Document:
         RecordFacts(
             code=facts.name,
             dam=row.dam,
-            species=row.species,
+            species=f"{species_words(row.profile)}, {row.profile.scientific}",
             printed=printed,
             laid_on=row.laid_on,
             counts=tuple(_counts(row.balance, row.alive)),
             closes=row.balance.closes,
+            eggs_in=row.balance.still_in > 0,
             mass_g=facts.laid.mass_g,
             pairings=tuple(_pairings(detail)),
             sires=tuple(
@@ -59,7 +62,7 @@ def record_of(detail: ClutchDetail, printed: datetime) -> Document:
                 )
                 for each in detail.young
             ),
-            cautions=CAUTIONS,
+            cautions=(*CAUTIONS, ODDS_ALONE),
         )
     )
 

@@ -23,7 +23,8 @@ from keeper.reports.words import verb_words
 Maker = Callable[[Look, Keeping, Notices], QWidget]
 
 CLOCK_MS = 15_000
-ANIMAL_PLACE, RECORDS_PLACE, PREY_PLACE = "Animal", "Records", "Prey"
+ANIMAL_PLACE, RECORDS_PLACE = "Animal", "Records"
+PREY_PLACE, CLUTCH_PLACE = "Prey", "Clutches"
 TAKES_BACK = tr("Ctrl+Z takes it back")
 """Said at the foot, unless the page has words of its own in ``takes_back``."""
 
@@ -78,6 +79,7 @@ class House(QObject):
         notices.noted.connect(window.foot.show_note)
         notices.animal_asked.connect(self._show_animal)
         notices.grade_asked.connect(self._show_grade)
+        notices.clutch_asked.connect(self._show_clutch)
         window.undo_asked.connect(self._take_back)
         window.redo_asked.connect(self._put_back)
         window.scanned.connect(self._pass_scan_on)
@@ -170,6 +172,13 @@ class House(QObject):
         page = self.window.page(PREY_PLACE)
         page.show_grade(prey)  # type: ignore[attr-defined]
         self.window.go_to(self._names.index(PREY_PLACE))
+
+    def _show_clutch(self, name: str) -> None:
+        if CLUTCH_PLACE not in self._names:
+            return
+        page = self.window.page(CLUTCH_PLACE)
+        page.show_clutch(name)  # type: ignore[attr-defined]
+        self.window.go_to(self._names.index(CLUTCH_PLACE))
 
     def ask_newcomer(self) -> None:
         """Go where an animal is written into the book, with the line for it open."""

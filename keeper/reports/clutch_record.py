@@ -79,7 +79,7 @@ class RecordFacts:
     """What the record is made of. counts: numbers by what they are, in the order of the sheet.
 
     lay: where the eggs lay, newest last; told: day, words and note of what became of them;
-    unknown: why there are no odds.
+    unknown: why there are no odds. eggs_in: whether good eggs are in, which may be candled.
     """
 
     code: str
@@ -89,6 +89,7 @@ class RecordFacts:
     laid_on: date
     counts: Sequence[tuple[str, int]]
     closes: bool
+    eggs_in: bool
     mass_g: float | None = None
     pairings: Sequence[str] = ()
     sires: Sequence[SireTold] = ()
@@ -121,10 +122,10 @@ def clutch_record(facts: RecordFacts) -> Document:
             Words(words=_CLOSES if facts.closes else _OPEN, bold=not facts.closes),
             Heading(words=tr("What became of the eggs, and candling")),
             _told(facts),
-            Blank(labels=_BY_HAND),
+            *((Blank(labels=_BY_HAND),) if facts.eggs_in else ()),
             Heading(words=tr("Young")),
             _young(facts.young),
-            *(Words(words=sentence(each), bold=True) for each in facts.cautions),
+            Words(words=because_text(facts.cautions), bold=True),
         ),
     )
 

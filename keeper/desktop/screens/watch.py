@@ -15,6 +15,7 @@ from keeper.desktop.models.watch_rows import ROW_ROLE, WatchRow, WatchRowsModel
 from keeper.desktop.notices import Notices
 from keeper.desktop.page_keys import add_key, add_told_key
 from keeper.desktop.screens.watch_asking import WatchAsking
+from keeper.desktop.screens.watch_ways import clutch_of
 from keeper.desktop.screens.watch_words import (
     counts_of,
     detail_face,
@@ -192,6 +193,9 @@ class WatchScreen(QWidget):
         animal = row.about.animal
         if animal is None and (prey := prey_of(row.about)):
             self._notices.grade_asked.emit(prey)
+            return
+        if animal is None and (clutch := clutch_of(row.about)):
+            self._notices.clutch_asked.emit(clutch)
             return
         if animal is None and isinstance(row.about, WatchItem):
             animal = next(iter(row.about.members), None)

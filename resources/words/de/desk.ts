@@ -137,7 +137,7 @@
   </message>
   <message>
    <source>the places in their order; with Shift as well, the second</source>
-   <translation type="unfinished" />
+   <translation>die Orte der Reihe nach; mit Umschalt dazu die zweiten</translation>
   </message>
   <message>
    <source>type a number</source>

@@ -242,7 +242,7 @@
   </message>
   <message>
    <source>Bags to use first, or to bin</source>
-   <translation type="unfinished" />
+   <translation>Beutel, zuerst zu nehmen oder wegzuwerfen</translation>
   </message>
   <message>
    <source>Before death</source>
@@ -341,7 +341,7 @@
   </message>
   <message>
    <source>Cannot tell how long it lasts: this grade was never counted. S counts it.</source>
-   <translation type="unfinished" />
+   <translation>Nicht zu sagen, wie lange es reicht: diese Größe wurde nie gezählt. S zählt sie.</translation>
   </message>
   <message>
    <source>Cannot tell: no male was written with her in the {months:n} months before laying.</source>
@@ -580,7 +580,7 @@
   </message>
   <message>
    <source>Each animal is taken to grow as is expected of it and to be fed on its nights; a little is added to spare, what is likely refused and passed on is taken away. Two weeks until an order comes and two to spare are common practice.</source>
-   <translation type="unfinished" />
+   <translation>Angenommen ist, dass jedes Tier wächst, wie es zu erwarten ist, und an seinen Abenden gefüttert wird; ein wenig kommt als Reserve dazu, was wohl verweigert und weitergegeben wird, geht ab. Zwei Wochen, bis eine Bestellung da ist, und zwei als Reserve sind übliche Praxis.</translation>
   </message>
   <message>
    <source>Eaten on {eaten:day}, later than {on:day}.</source>
@@ -856,7 +856,7 @@
   </message>
   <message>
    <source>First needed on {on:day}, for {animals:animals}.</source>
-   <translation type="unfinished" />
+   <translation>Zuerst gebraucht am {on:day}, für {animals:animals}.</translation>
   </message>
   <message>
    <source>First shed overdue</source>
@@ -923,11 +923,11 @@
   </message>
   <message>
    <source>Goes over to {prey} on {on:day}, at about {weight_g:g}.</source>
-   <translation type="unfinished" />
+   <translation>Wechselt am {on:day} zu {prey}, mit etwa {weight_g:g}.</translation>
   </message>
   <message>
    <source>Goes over to {prey} on {on:day}.</source>
-   <translation type="unfinished" />
+   <translation>Wechselt am {on:day} zu {prey}.</translation>
   </message>
   <message>
    <source>Grade as last eaten: {prey}.</source>
@@ -1046,7 +1046,7 @@
   </message>
   <message>
    <source>How it is reckoned</source>
-   <translation type="unfinished" />
+   <translation>Wie gerechnet ist</translation>
   </message>
   <message>
    <source>Humidity</source>
@@ -1378,7 +1378,7 @@
   </message>
   <message>
    <source>Needed is told for the coming {few} and {all} weeks.</source>
-   <translation type="unfinished" />
+   <translation>Der Bedarf ist für die nächsten {few} und {all} Wochen angegeben.</translation>
   </message>
   <message>
    <source>Neither a hatching day nor two weights are in the book.</source>
@@ -1523,11 +1523,11 @@
   </message>
   <message>
    <source>No order falls due within {weeks:n} weeks.</source>
-   <translation type="unfinished" />
+   <translation>Innerhalb von {weeks:n} Wochen ist keine Bestellung fällig.</translation>
   </message>
   <message>
    <source>No prey is counted, and none is planned.</source>
-   <translation type="unfinished" />
+   <translation>Es ist kein Futter gezählt und keines geplant.</translation>
   </message>
   <message>
    <source>No prey is small enough: an item may weigh up to {most_g:g} (target {target:g}).</source>
@@ -1592,11 +1592,11 @@
   </message>
   <message>
    <source>None is left.</source>
-   <translation type="unfinished" />
+   <translation>Es ist nichts mehr da.</translation>
   </message>
   <message>
    <source>None is planned in the next {weeks:n} weeks.</source>
-   <translation type="unfinished" />
+   <translation>In den nächsten {weeks:n} Wochen ist davon nichts geplant.</translation>
   </message>
   <message>
    <source>Not eaten for long</source>
@@ -1656,15 +1656,15 @@
   </message>
   <message>
    <source>Nothing is counted for {animals:animals} held with no end known.</source>
-   <translation type="unfinished" />
+   <translation>Nicht gerechnet: {animals:animals} mit einer Pause ohne bekanntes Ende.</translation>
   </message>
   <message>
    <source>Nothing is counted for {animals:animals} without a weight or a meal in the book.</source>
-   <translation type="unfinished" />
+   <translation>Nicht gerechnet: {animals:animals} ohne Gewicht und ohne Mahlzeit im Buch.</translation>
   </message>
   <message>
    <source>Nothing is counted for {animals:animals}: when they are next fed cannot be told.</source>
-   <translation type="unfinished" />
+   <translation>Nicht gerechnet: {animals:animals}; wann die nächste Fütterung ist, ist nicht zu sagen.</translation>
   </message>
   <message>
    <source>Nothing is counted for {count} animals that cannot be told.</source>
@@ -1811,15 +1811,15 @@
   </message>
   <message>
    <source>Order by {on:night}: {lead_weeks:n} weeks until it comes and {spare_weeks:n} to spare.</source>
-   <translation type="unfinished" />
+   <translation>Bestellen bis {on:night}: {lead_weeks:n} Wochen, bis es da ist, und {spare_weeks:n} als Reserve.</translation>
   </message>
   <message>
    <source>Order list for prey, {day}</source>
-   <translation type="unfinished" />
+   <translation>Bestellliste für Futter, {day}</translation>
   </message>
   <message>
    <source>Order now: less is left than is needed for the {lead_weeks:n} weeks until it comes and {spare_weeks:n} to spare.</source>
-   <translation type="unfinished" />
+   <translation>Jetzt bestellen: Es ist weniger da, als für die {lead_weeks:n} Wochen, bis es kommt, und {spare_weeks:n} als Reserve gebraucht wird.</translation>
   </message>
   <message>
    <source>Others still in the egg</source>
@@ -2920,7 +2920,7 @@
   </message>
   <message>
    <source>came</source>
-   <translation type="unfinished" />
+   <translation>gekommen</translation>
   </message>
   <message>
    <source>cannot tell</source>
@@ -3039,7 +3039,7 @@
   </message>
   <message>
    <source>count it first</source>
-   <translation type="unfinished" />
+   <translation>erst zählen</translation>
   </message>
   <message>
    <source>counted</source>
@@ -3607,7 +3607,7 @@
   </message>
   <message>
    <source>left</source>
-   <translation type="unfinished" />
+   <translation>übrig</translation>
   </message>
   <message>
    <source>left in</source>
@@ -3913,7 +3913,7 @@
   </message>
   <message>
    <source>not within {weeks} weeks</source>
-   <translation type="unfinished" />
+   <translation>nicht in {weeks} Wochen</translation>
   </message>
   <message>
    <source>note</source>
@@ -4631,7 +4631,7 @@
   </message>
   <message>
    <source>to order by</source>
-   <translation type="unfinished" />
+   <translation>zu bestellen bis</translation>
   </message>
   <message>
    <source>today</source>
@@ -4848,7 +4848,7 @@
   </message>
   <message>
    <source>{a_week:tenth} a week over the next {weeks:n} weeks for {animals:animals}: {planned:tenth} planned and {spare:tenth} to spare, less {passed:tenth} likely refused and passed on.</source>
-   <translation type="unfinished" />
+   <translation>{a_week:tenth} je Woche in den nächsten {weeks:n} Wochen für {animals:animals}: {planned:tenth} geplant und {spare:tenth} als Reserve, weniger {passed:tenth}, die wohl verweigert und weitergegeben werden.</translation>
   </message>
   <message>
    <source>{about}, two results on one night: {told}</source>
@@ -4876,11 +4876,11 @@
   </message>
   <message>
    <source>{animals:animals} without a hatch day: taken to stay at the last weight.</source>
-   <translation type="unfinished" />
+   <translation>{animals:animals} ohne Schlupftag: mit dem letzten Gewicht gerechnet.</translation>
   </message>
   <message>
    <source>{animals:animals} without a weight: taken to stay at this grade.</source>
-   <translation type="unfinished" />
+   <translation>{animals:animals} ohne Gewicht: mit dieser Größe weiter gerechnet.</translation>
   </message>
   <message>
    <source>{animals} on {night}</source>
@@ -5053,7 +5053,7 @@
   </message>
   <message>
    <source>{grade}, bag {bag}: {count} left, came {day}</source>
-   <translation type="unfinished" />
+   <translation>{grade}, Beutel {bag}: {count} übrig, gekommen {day}</translation>
   </message>
   <message>
    <source>{grams:g} = {percent:percent} of {empty:g} empty (target {target:g}).</source>
@@ -5081,7 +5081,7 @@
   </message>
   <message>
    <source>{left:n} left, enough for more than {weeks:n} weeks.</source>
-   <translation type="unfinished" />
+   <translation>{left:n} übrig, genug für mehr als {weeks:n} Wochen.</translation>
   </message>
   <message>
    <source>{left:n} left, enough for {weeks:tenth} weeks: {a_week:tenth} of {prey} a week are planned. Order below {point:n}: {lead_weeks:n} weeks until it comes and as many to spare.</source>
@@ -5089,7 +5089,7 @@
   </message>
   <message>
    <source>{left:n} left, enough until {on:day}, for {days:days}.</source>
-   <translation type="unfinished" />
+   <translation>{left:n} übrig, genug bis {on:day}, für {days:days}.</translation>
   </message>
   <message>
    <source>{left_out:entries} left out: neither taken nor refused. --whole FOLDER writes them too.</source>
@@ -5378,7 +5378,7 @@
   </message>
   <message>
    <source>{weeks} weeks</source>
-   <translation type="unfinished" />
+   <translation>{weeks} Wochen</translation>
   </message>
   <message>
    <source>{weight_g:g} at {age_days:age}, below {her} {hatch_g:g} at hatching; by {limit_days:days} {she} should be past it.</source>
@@ -5430,7 +5430,7 @@
   </message>
   <message>
    <source>{when}, lacks {count}</source>
-   <translation type="unfinished" />
+   <translation>{when}, es fehlen {count}</translation>
   </message>
   <message>
    <source>{zone:Zone} {temp_c:celsius}, above {limit_c:celsius}.</source>

@@ -534,7 +534,7 @@
   </message>
   <message>
    <source>Lacks: missing after 12 weeks. Order day, spare and keeping are common practice; growth is what is expected of each animal.</source>
-   <translation type="unfinished" />
+   <translation>Es fehlen: nach 12 Wochen. Bestelltag, Reserve und Haltbarkeit sind übliche Praxis; das Wachstum ist das von jedem Tier erwartete.</translation>
   </message>
   <message>
    <source>Language</source>
@@ -606,7 +606,7 @@
   </message>
   <message>
    <source>Looking through the book.</source>
-   <translation>Das Buch wird durchgesehen.</translation>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>M writes a mended copy beside the book and says what it holds; the book stays as it is.</source>
@@ -726,7 +726,7 @@
   </message>
   <message>
    <source>No animal goes over to this grade or leaves it in the weeks shown.</source>
-   <translation type="unfinished" />
+   <translation>In den gezeigten Wochen wechselt kein Tier zu dieser Größe oder von ihr weg.</translation>
   </message>
   <message>
    <source>No animal here bears {code!r}.</source>
@@ -810,7 +810,7 @@
   </message>
   <message>
    <source>No line here is about {code!r}: nothing of it needs a look.</source>
-   <translation>Keine Zeile hier betrifft {code!r}: Nichts davon ist anzusehen.</translation>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>No line was typed; give its number, then Enter.</source>
@@ -830,7 +830,7 @@
   </message>
   <message>
    <source>No prey is counted, and no animal is to be fed. S counts a bag that came.</source>
-   <translation type="unfinished" />
+   <translation>Es ist kein Futter gezählt und kein Tier zu füttern. S zählt einen Beutel, der gekommen ist.</translation>
   </message>
   <message>
    <source>No round is open, so {code!r} has no tub to go to; Enter begins one.</source>
@@ -1002,7 +1002,7 @@
   </message>
   <message>
    <source>Prey</source>
-   <translation type="unfinished" />
+   <translation>Futter</translation>
   </message>
   <message>
    <source>Prey counted ({right})</source>
@@ -1286,11 +1286,11 @@
   </message>
   <message>
    <source>The prey could not be read. {why}</source>
-   <translation type="unfinished" />
+   <translation>Das Futter ließ sich nicht lesen. {why}</translation>
   </message>
   <message>
    <source>The prey is still being read; a moment.</source>
-   <translation type="unfinished" />
+   <translation>Das Futter wird noch gelesen; einen Augenblick.</translation>
   </message>
   <message>
    <source>The rack before</source>
@@ -1338,7 +1338,7 @@
   </message>
   <message>
    <source>The watch could not be read. {why}</source>
-   <translation>„Im Auge“ ließ sich nicht lesen. {why}</translation>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>The whole room</source>
@@ -1394,7 +1394,7 @@
   </message>
   <message>
    <source>This line is of a place; no one animal stands behind it.</source>
-   <translation>Diese Zeile betrifft einen Platz; kein einzelnes Tier steht dahinter.</translation>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>This line is put aside already; Records takes it back.</source>
@@ -1506,11 +1506,11 @@
   </message>
   <message>
    <source>Week of {day}: {items} items, {grams} ({groups}).</source>
-   <translation type="unfinished" />
+   <translation>Woche vom {day}: {items} Stück, {grams} ({groups}).</translation>
   </message>
   <message>
    <source>Week of {day}: {items} items, {grams} ({groups}); {left} left at its end.</source>
-   <translation type="unfinished" />
+   <translation>Woche vom {day}: {items} Stück, {grams} ({groups}); am Ende {left} übrig.</translation>
   </message>
   <message>
    <source>Weigh-in</source>
@@ -1594,7 +1594,7 @@
   </message>
   <message>
    <source>a dose of medicine given, or missed</source>
-   <translation>eine Arzneigabe gegeben oder versäumt</translation>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>a hatching day</source>
@@ -1610,7 +1610,7 @@
   </message>
   <message>
    <source>a permit or licence of the house</source>
-   <translation>eine Genehmigung oder Erlaubnis des Halters</translation>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>a place, such as B4·2</source>
@@ -1626,7 +1626,7 @@
   </message>
   <message>
    <source>a step against mites, of a rack or the room</source>
-   <translation>ein Schritt gegen Milben, im Rack oder Raum</translation>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>a weight</source>
@@ -1722,7 +1722,7 @@
   </message>
   <message>
    <source>bags, oldest first</source>
-   <translation type="unfinished" />
+   <translation>Beutel, die ältesten zuerst</translation>
   </message>
   <message>
    <source>begin check pass</source>
@@ -1831,7 +1831,7 @@
   </message>
   <message>
    <source>daily round done</source>
-   <translation>Rundgang gemacht</translation>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>dam in {tub}</source>
@@ -1863,7 +1863,7 @@
   </message>
   <message>
    <source>done: what was found</source>
-   <translation>erledigt: was gefunden wurde</translation>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>eaten through?</source>
@@ -2007,15 +2007,19 @@
   </message>
   <message>
    <source>goes over to it</source>
+   <translation>wechselt zu dieser Größe</translation>
+  </message>
+  <message>
+   <source>goes to the clutch</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>goes to the prey</source>
-   <translation type="unfinished" />
+   <translation>zum Futter</translation>
   </message>
   <message>
    <source>gone {day}</source>
-   <translation type="unfinished" />
+   <translation>alle {day}</translation>
   </message>
   <message>
    <source>grams or ounces</source>
@@ -2156,7 +2160,7 @@
   </message>
   <message>
    <source>lacks {count}</source>
-   <translation type="unfinished" />
+   <translation>es fehlen {count}</translation>
   </message>
   <message>
    <source>laid {day}, {ago}</source>
@@ -2200,7 +2204,7 @@
   </message>
   <message>
    <source>lasts</source>
-   <translation type="unfinished" />
+   <translation>reicht</translation>
   </message>
   <message>
    <source>lawful here</source>
@@ -2208,7 +2212,7 @@
   </message>
   <message>
    <source>leaves it</source>
-   <translation type="unfinished" />
+   <translation>wechselt von ihr weg</translation>
   </message>
   <message>
    <source>left in</source>
@@ -2265,7 +2269,7 @@
   </message>
   <message>
    <source>loosen the limit that is proposed</source>
-   <translation>die vorgeschlagene Grenze lockern</translation>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>mark</source>
@@ -2422,7 +2426,7 @@
   </message>
   <message>
    <source>none planned</source>
-   <translation type="unfinished" />
+   <translation>nichts geplant</translation>
   </message>
   <message>
    <source>none since</source>
@@ -2463,7 +2467,7 @@
   </message>
   <message>
    <source>not within</source>
-   <translation type="unfinished" />
+   <translation>nicht in</translation>
   </message>
   <message>
    <source>not written; less the bag {weight}</source>
@@ -2492,7 +2496,7 @@
   <message>
    <source>now</source>
    <comment>to order</comment>
-   <translation type="unfinished" />
+   <translation>jetzt</translation>
   </message>
   <message>
    <source>of the row</source>
@@ -2566,7 +2570,7 @@
   </message>
   <message>
    <source>open the animal's page</source>
-   <translation>die Tierseite öffnen</translation>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>open the dam’s page</source>
@@ -2574,7 +2578,7 @@
   </message>
   <message>
    <source>open the next animal that changes its grade</source>
-   <translation type="unfinished" />
+   <translation>das nächste Tier öffnen, das die Größe wechselt</translation>
   </message>
   <message>
    <source>open; those that end first, first</source>
@@ -2586,19 +2590,19 @@
   </message>
   <message>
    <source>order by</source>
-   <translation type="unfinished" />
+   <translation>bestellen bis</translation>
   </message>
   <message>
    <source>order by {day}</source>
-   <translation type="unfinished" />
+   <translation>bestellen bis {day}</translation>
   </message>
   <message>
    <source>order list on paper</source>
-   <translation type="unfinished" />
+   <translation>Bestellliste auf Papier</translation>
   </message>
   <message>
    <source>order now</source>
-   <translation type="unfinished" />
+   <translation>jetzt bestellen</translation>
   </message>
   <message>
    <source>other</source>
@@ -2635,7 +2639,7 @@
   </message>
   <message>
    <source>over {weeks} weeks</source>
-   <translation type="unfinished" />
+   <translation>über {weeks} Wochen</translation>
   </message>
   <message>
    <source>own tongs; a refused item is binned, never passed on</source>
@@ -2740,7 +2744,7 @@
   </message>
   <message>
    <source>put this line aside</source>
-   <translation>diese Zeile beiseitelegen</translation>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>rack</source>
@@ -3055,7 +3059,7 @@
   </message>
   <message>
    <source>tubs cleaned: a tub, a row or a rack</source>
-   <translation>Boxen gereinigt: eine Box, Reihe oder ein Rack</translation>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>type the line, then Enter</source>
@@ -3083,7 +3087,7 @@
   </message>
   <message>
    <source>used a week</source>
-   <translation type="unfinished" />
+   <translation>je Woche</translation>
   </message>
   <message>
    <source>user {user}</source>
@@ -3099,11 +3103,11 @@
   </message>
   <message>
    <source>week</source>
-   <translation type="unfinished" />
+   <translation>Woche</translation>
   </message>
   <message>
    <source>weeks</source>
-   <translation type="unfinished" />
+   <translation>Wochen</translation>
   </message>
   <message>
    <source>weighed today</source>
@@ -3323,15 +3327,15 @@
   </message>
   <message>
    <source>{count} left, came {since}, {ago}, use by {until}</source>
-   <translation type="unfinished" />
+   <translation>{count} übrig, gekommen {since}, {ago}, aufbrauchen bis {until}</translation>
   </message>
   <message>
    <source>{count} left, came {since}, {ago}: bin it</source>
-   <translation type="unfinished" />
+   <translation>{count} übrig, gekommen {since}, {ago}: wegwerfen</translation>
   </message>
   <message>
    <source>{count} left, came {since}, {ago}: use it first, bin it {until}</source>
-   <translation type="unfinished" />
+   <translation>{count} übrig, gekommen {since}, {ago}: zuerst nehmen, wegwerfen {until}</translation>
   </message>
   <message>
    <source>{count} more: {places}</source>
@@ -3383,7 +3387,7 @@
   </message>
   <message>
    <source>{count} to order now</source>
-   <translation type="unfinished" />
+   <translation>{count} jetzt zu bestellen</translation>
   </message>
   <message>
    <source>{count} typed</source>
@@ -3391,11 +3395,11 @@
   </message>
   <message>
    <source>{count} weeks</source>
-   <translation type="unfinished" />
+   <translation>{count} Wochen</translation>
   </message>
   <message>
    <source>{count} within {weeks} weeks; the first to order first</source>
-   <translation type="unfinished" />
+   <translation>{count} innerhalb von {weeks} Wochen; das Dringendste zuerst</translation>
   </message>
   <message>
    <source>{count} without a weight</source>
@@ -3444,7 +3448,7 @@
   </message>
   <message>
    <source>{grade}, {grams} each</source>
-   <translation type="unfinished" />
+   <translation>{grade}, je {grams}</translation>
   </message>
   <message>
    <source>{grams} = {ounces}. A weight at the scales is typed in {unit}.</source>
@@ -3452,7 +3456,7 @@
   </message>
   <message>
    <source>{grams} each</source>
-   <translation type="unfinished" />
+   <translation>je {grams}</translation>
   </message>
   <message>
    <source>{keeper}, all of them</source>
@@ -3644,7 +3648,7 @@
   </message>
   <message>
    <source>{state}. {columns}</source>
-   <translation type="unfinished" />
+   <translation>{state}. {columns}</translation>
   </message>
   <message>
    <source>{steps} can be taken back</source>
@@ -3720,19 +3724,19 @@
   </message>
   <message>
    <source>{who}, from {prey}</source>
-   <translation type="unfinished" />
+   <translation>{who}, von {prey}</translation>
   </message>
   <message>
    <source>{who}, from {prey}, about {grams}</source>
-   <translation type="unfinished" />
+   <translation>{who}, von {prey}, etwa {grams}</translation>
   </message>
   <message>
    <source>{who}, to {prey}</source>
-   <translation type="unfinished" />
+   <translation>{who}, zu {prey}</translation>
   </message>
   <message>
    <source>{who}, to {prey}, about {grams}</source>
-   <translation type="unfinished" />
+   <translation>{who}, zu {prey}, etwa {grams}</translation>
   </message>
   <message>
    <source>{who}, {kind}: offer all the same?</source>

@@ -288,7 +288,7 @@
   </message>
   <message>
    <source>enough</source>
-   <translation type="unfinished" />
+   <translation>genug</translation>
   </message>
   <message>
    <source>excused</source>
@@ -320,11 +320,11 @@
   </message>
   <message>
    <source>grade, an item</source>
-   <translation type="unfinished" />
+   <translation>Größe, ein Stück</translation>
   </message>
   <message>
    <source>grades of prey, what is to be ordered first at the top</source>
-   <translation type="unfinished" />
+   <translation>Futtergrößen, was zuerst zu bestellen ist oben</translation>
   </message>
   <message>
    <source>gravid, pre-lay</source>
@@ -332,7 +332,7 @@
   </message>
   <message>
    <source>growing</source>
-   <translation type="unfinished" />
+   <translation>Wachsende</translation>
   </message>
   <message>
    <source>hatched, alive</source>
@@ -376,7 +376,7 @@
   </message>
   <message>
    <source>in stock</source>
-   <translation type="unfinished" />
+   <translation>im Vorrat</translation>
   </message>
   <message>
    <source>inside</source>
@@ -384,7 +384,7 @@
   </message>
   <message>
    <source>items a week</source>
-   <translation type="unfinished" />
+   <translation>Stück je Woche</translation>
   </message>
   <message>
    <source>kept</source>
@@ -413,7 +413,7 @@
   </message>
   <message>
    <source>left, bags</source>
-   <translation type="unfinished" />
+   <translation>übrig, Beutel</translation>
   </message>
   <message>
    <source>legend: {letters}, {marks}. {caution}</source>
@@ -606,7 +606,7 @@
   </message>
   <message>
    <source>order within 12 weeks</source>
-   <translation type="unfinished" />
+   <translation>bestellen in 12 Wochen</translation>
   </message>
   <message>
    <source>outside</source>
