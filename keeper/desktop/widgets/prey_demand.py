@@ -18,7 +18,15 @@ from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
 from keeper.desktop.widgets.kept_picture import KeptPicture
-from keeper.desktop.widgets.lettering import RIGHT, advance, cap_height, set_line, wrapped
+from keeper.desktop.widgets.lettering import (
+    LEAST_PT,
+    RIGHT,
+    advance,
+    cap_height,
+    narrowed,
+    set_line,
+    wrapped,
+)
 from keeper.desktop.widgets.patterns import FINE, Pattern, paint_pattern
 from keeper.language import tr
 from keeper.reports.figures import number
@@ -150,7 +158,8 @@ class PreyDemand(Drawn):
             set_line(painter, QPointF(left, self._top), first, plain, look.colour("ink"))
             at = QPointF(column, self._top)
             rest = left + room - column
-            set_line(painter, at, second, plain, look.colour("ink2"), room=rest)
+            fitted = narrowed(plain, second, rest, LEAST_PT)
+            set_line(painter, at, second, fitted, look.colour("ink2"), room=rest)
         self._top += look.u(2, 1)
 
 
