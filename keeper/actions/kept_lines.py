@@ -6,22 +6,22 @@ from dataclasses import dataclass, field
 from datetime import date, datetime, time, timedelta
 from typing import NamedTuple, TypeVar
 
-from keeper.actions.due_board import DueRow, due_rows
+from keeper.actions.freezer import bags_on
 from keeper.actions.keeping import Keeping
+from keeper.actions.prey_desk import larder
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.care import Dose, Eggs, EggsPlaced, FaecalTest, Medicine, Permit
 from keeper.husbandry.events import AnimalEvent, Clutch
-from keeper.husbandry.house import BagOpened, HousePermit, MiteStep, PreyCounted
+from keeper.husbandry.house import HousePermit, MiteStep
 from keeper.husbandry.now import AnimalNow
 from keeper.language import tr
 from keeper.rules.watch_eggs import TOLD_FOR_DAYS, ClutchFacts, egg_lines
 from keeper.rules.watch_facts import Course, Lying, WatchLine
 from keeper.rules.watch_medicine import courses
 from keeper.rules.watch_mites import mite_lines
-from keeper.rules.watch_prey import Bag, bags_left, prey_lines
+from keeper.rules.watch_prey import prey_lines
 from keeper.rules.watch_tests import permit_lines
 from keeper.store import reading
-from keeper.store.prey_used import prey_used
 
 R = TypeVar("R")
 C = TypeVar("C", bound=AnimalEvent)
@@ -63,29 +63,6 @@ def kept_lines(keeping: Keeping, everyone: Sequence[AnimalNow], on: date) -> tup
         *_prey(keeping, on),
         *permit_lines(_until(keeping, HousePermit, on), on),
     )
-
-
-def bags_on(keeping: Keeping, on: date) -> tuple[Bag, ...]:
-    """What lies in the freezer on the day *on*, by all that was written."""
-    counted = _until(keeping, PreyCounted, on)
-    if not counted:
-        return ()
-    first = min(each.happened.day for each in counted)
-    used = prey_used(keeping.book, first, on)
-    return bags_left(counted, _until(keeping, BagOpened, on), used)
-
-
-def planned_a_week(rows: Iterable[DueRow]) -> dict[str, float]:
-    """Items of each grade that the plan asks for in a week, as each animal last ate.
-
-    Animals that are not offered anything for now ask for none.
-    """
-    found: dict[str, float] = defaultdict(float)
-    for row in rows:
-        prey, hold = row.animal.eaten_prey, row.plan.hold
-        if prey and row.plan.interval_days and not (hold is not None and hold.skip):
-            found[prey] += 7 * (row.animal.eaten_count or 1) / row.plan.interval_days
-    return dict(found)
 
 
 def clutch_facts(
@@ -178,8 +155,11 @@ def _young(hatched: _Hatched, clutch: Clutch, *, is_last: bool) -> list[tuple[da
 
 
 def _prey(keeping: Keeping, on: date) -> tuple[WatchLine, ...]:
-    bags = bags_on(keeping, on)
-    return prey_lines(bags, planned_a_week(due_rows(keeping, on)), on) if bags else ()
+    """By what will be eaten, as the place of prey tells it."""
+    if not (bags := bags_on(keeping, on)):
+        return ()
+    a_week = {grade.prey: grade.a_week for grade in larder(keeping, on).grades}
+    return prey_lines(bags, a_week, on)
 
 
 def _until(keeping: Keeping, kind: type[R], on: date) -> list[R]:

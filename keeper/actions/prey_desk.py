@@ -5,8 +5,8 @@ from datetime import date, timedelta
 
 from keeper.actions.bulk import made_at_once
 from keeper.actions.due_board import FEED_NIGHTS, DueRow, empty_now_g, judged_rows
+from keeper.actions.freezer import bags_on
 from keeper.actions.keeping import Keeping, animals_on
-from keeper.actions.kept_lines import bags_on
 from keeper.actions.own_growth import OwnGrowth
 from keeper.actions.passing_on import APART
 from keeper.actions.sheets import refusal_chance

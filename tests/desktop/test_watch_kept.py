@@ -7,12 +7,12 @@ import pytest
 from trouble_sample import TODAY, add, ago
 
 from keeper.actions.dose_ticks import tick
-from keeper.actions.due_board import due_rows
+from keeper.actions.freezer import bags_on
 from keeper.actions.keeping import Keeping, animal_coded, new_keeping, open_keeping
 from keeper.actions.kept_entries import count_prey, house_permit, mite_step
-from keeper.actions.kept_lines import bags_on, planned_a_week
 from keeper.actions.newcomers import bring_in, hatchlings_typed
 from keeper.actions.noting import note
+from keeper.actions.prey_desk import Stock, larder
 from keeper.actions.quarantine import open_holds
 from keeper.actions.records import entry_lines, record_rows
 from keeper.actions.typed_care import (
@@ -290,15 +290,17 @@ def test_a_step_against_mites_needs_a_rack_and_what_was_done(keeping, text, said
 
 
 def test_the_meals_of_the_rounds_come_out_of_the_bags_and_a_low_grade_is_told(keeping):
-    planned = planned_a_week(due_rows(keeping, TODAY))
-    ((prey, a_week),) = planned.items()
+    (grade,) = larder(keeping, TODAY).grades
+    prey, a_week = grade.prey, grade.a_week
     short, enough = int(4 * a_week) - 1, int(4 * a_week) + 2
     count_prey(keeping, f"{prey}: 14: {short}")
 
     (line,) = kept(keeping, "prey low")
     assert (line.place, line.because[0].figures["left"]) == (prey, short)
+    assert larder(keeping, TODAY).grades[0].state is Stock.ORDER_NOW
     count_prey(keeping, f"{prey}: 15: {enough}")
     assert kept(keeping, "prey low") == []
+    assert larder(keeping, TODAY).grades[0].state is not Stock.ORDER_NOW
     assert {bag.bag: bag.left for bag in bags_on(keeping, TODAY)} == {"14": short, "15": enough}
 
 

@@ -25,7 +25,7 @@ from tests.feeding_room import NIGHT, make_book, row
 
 KEY, SHIFT = Qt.Key, Qt.KeyboardModifier.ShiftModifier
 CTRL = Qt.KeyboardModifier.ControlModifier
-FUZZY, WEANER, ADULT = "mouse fuzzy", "mouse weaner", "mouse adult"
+FUZZY, ADULT = "mouse fuzzy", "mouse adult"
 
 
 class Hand:
@@ -190,18 +190,21 @@ def test_the_order_list_on_paper_says_what_the_place_says(hand, tmp_path):
 
 
 def test_the_watch_leads_to_the_grade_that_is_low(hand):
-    count_prey(hand.keeping, f"{WEANER}: 16: 1")
+    count_prey(hand.keeping, f"{FUZZY}: 14: 1")
+    hand.to_the_larder()
+    hand.press(KEY.Key_Down)
+    assert hand.chosen.prey == ADULT
     hand.press(KEY.Key_F7)
     watch = hand.window.page("Watch")
     hand.bot.waitUntil(lambda: bool(watch.model.rows), timeout=20_000)
     low = [n for n, r in enumerate(watch.model.rows) if getattr(r.about, "kind", "") == "prey low"]
     while watch.list.currentIndex().row() != low[0]:
         hand.press(KEY.Key_Down)
+    assert "goes to the prey" in [words for _, words in watch.detail._face.keys]
     hand.press(KEY.Key_Return)
 
     assert hand.place == "Prey"
-    hand.bot.waitUntil(lambda: hand.page.larder is not None, timeout=20_000)
-    assert hand.chosen.prey == WEANER
+    assert hand.chosen.prey == FUZZY
 
 
 def test_the_book_is_read_beside_the_window(hand):

@@ -6,8 +6,8 @@ from datetime import timedelta
 
 import pytest
 
+from keeper.actions.freezer import bags_on
 from keeper.actions.kept_entries import count_prey
-from keeper.actions.kept_lines import bags_on
 from keeper.actions.prey_desk import PreyDesk, larder
 from keeper.actions.settings import set_feed_nights
 from keeper.husbandry.events import HoldKind, HoldSet
