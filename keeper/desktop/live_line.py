@@ -11,6 +11,7 @@ from PySide6.QtCore import QObject, QTimer, Signal
 
 from keeper.actions.keeping import Keeping
 from keeper.desktop.notices import Notices
+from keeper.desktop.sound.heat_alarm import HeatAlarm
 from keeper.language import tr
 
 if TYPE_CHECKING:
@@ -45,6 +46,7 @@ class LiveLine(QObject):
         self._soon = QTimer(self, interval=COME_MS, singleShot=True)
         self._soon.timeout.connect(notices.readings_came)
         self._came.connect(self._take)
+        self._alarm = HeatAlarm(keeping, notices, self)
         notices.live_asked.connect(self._answer)
         notices.changed.connect(self._look_at_topics)
 
@@ -63,6 +65,7 @@ class LiveLine(QObject):
 
     def stop(self, wait_seconds: float = STOP_SECONDS) -> None:
         """Listen no more; what was heard goes in, what is not in by then is sent again."""
+        self._alarm.stop()
         receiver, self._receiver = self._receiver, None
         if receiver is not None:
             receiver.stop(wait_seconds)

@@ -14,10 +14,14 @@ import pytest
 from PySide6.QtCore import QStandardPaths, Qt
 from PySide6.QtTest import QTest
 
+from keeper.actions.recording import write_up
+from keeper.desktop.background import AtOnce
+from keeper.desktop.notices import Notices
 from keeper.desktop.remembered import remember_tones
 from keeper.desktop.screens import round_telling, settings
 from keeper.desktop.screens.round import RoundScreen
 from keeper.desktop.sound import players
+from keeper.desktop.sound.heat_alarm import HeatAlarm
 from keeper.desktop.sound.synthesis import (
     ATTACK_MS,
     LONGEST_MS,
@@ -29,6 +33,8 @@ from keeper.desktop.sound.synthesis import (
     wave_file,
 )
 from keeper.desktop.sound.tones import Tones
+from keeper.husbandry.events import Heat, Zone
+from keeper.husbandry.when import at_instant
 from tests.feeding_room import make_book, room
 from tests.pad_desk import Desk
 
@@ -172,9 +178,34 @@ def test_a_line_of_now_sounds_when_it_comes_and_not_while_it_stays():
     ears = Heard()
     made = Tones(ears)
     for lines in ({"hot A1"}, {"hot A1"}, {"hot A1", "hot B2"}, {"hot B2"}, set(), {"hot A1"}):
-        made.heard(lines)
+        made.heard("watch", lines)
 
     assert ears.names == ["now", "now", "now"]
+
+
+def test_a_live_reading_that_calls_for_the_keeper_is_heard_from_any_place(tmp_path):
+    remember_tones(True)
+    ears, notices = Heard(), Notices()
+    with closing(make_book(tmp_path / "room.book", room(1, 1))) as keeping:
+        alarm = HeatAlarm(keeping, notices, worker=AtOnce(), sounds=Tones(ears))
+        notices.readings_came.emit()
+        assert ears.names == []
+
+        hot = Heat(
+            place="A1",
+            happened=at_instant(keeping.now()),
+            zone=Zone.HOT,
+            temp_c=47.0,
+            read_with="gun",
+        )
+        write_up(keeping, [hot])
+        notices.readings_came.emit()
+        notices.readings_came.emit()
+        assert ears.names == ["now"]
+
+        remember_tones(False)
+        alarm.look()
+    assert ears.names == ["now"]
 
 
 def test_nothing_of_sound_that_plays_is_loaded_while_they_are_off(tmp_path):
@@ -182,7 +213,7 @@ def test_nothing_of_sound_that_plays_is_loaded_while_they_are_off(tmp_path):
         "import sys\n"
         "from keeper.desktop.sound.tones import tones\n"
         "from keeper.desktop.sound.synthesis import Tone\n"
-        "tones.sound(Tone.TAKEN); tones.heard({1}); tones.prepare_soon()\n"
+        "tones.sound(Tone.TAKEN); tones.heard('watch', {1}); tones.prepare_soon()\n"
         "loaded = [m for m in sys.modules if 'Multimedia' in m or m.endswith('sound.players')]\n"
         "print(loaded)"
     )

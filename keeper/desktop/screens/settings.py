@@ -156,7 +156,7 @@ class SettingsScreen(QWidget):
     def _show(self) -> None:
         if not self.isVisible():
             return
-        where = [(tr("the digit of a line, or Enter on it, changes it"), False)]
+        where = [(tr("the key of a line, or Enter on it, changes it"), False)]
         self._head.show_words(tr("House ways"), where)
         shown = faces(self._keeping, self._look, figure_ways())
         for row, face in zip(self.rows, shown, strict=True):

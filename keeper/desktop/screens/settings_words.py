@@ -212,10 +212,10 @@ NOTHING_PLAYS = tr(
 
 def tones_face(wanted: bool) -> ChoiceFace:
     """The round is never loud by itself: they are off until they are asked for."""
-    silent = tr("Nothing sounds. T switches them on, H lets all be heard.")
+    silent = tr("Nothing sounds. T switches them on, H plays them all.")
     heard = tr(
-        "Each result of the round has its own tone, a refused key a low double one, and a new line"
-        " of Now an alarm while Watch is open. H lets all be heard."
+        "Each result has its tone, a refused key a low double one; Watch and live probes sound for"
+        " Now. H plays all."
     )
     return ChoiceFace(
         key="T",

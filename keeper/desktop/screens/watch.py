@@ -94,7 +94,7 @@ class WatchScreen(QWidget):
         """The chosen line stays chosen; one that is gone leaves its place to the next."""
         before, place = self._row(), max(0, self.list.currentIndex().row())
         self._board = board
-        tones.heard(now_lines(board))
+        tones.heard("watch", now_lines(board))
         self.model.show_rows(rows_of(board))
         keys = [row.key for row in self.model.rows]
         stays = before is not None and before.key in keys

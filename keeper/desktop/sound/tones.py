@@ -31,7 +31,7 @@ class Tones:
         self._play = play
         self._looked = play is not None
         self._files: dict[Tone, Path] = {}
-        self._known: frozenset[Hashable] = frozenset()
+        self._known: dict[str, frozenset[Hashable]] = {}
 
     def sound(self, tone: Tone, *, though_off: bool = False) -> None:
         """Play *tone* once, if tones are wanted."""
@@ -45,10 +45,10 @@ class Tones:
         except (OSError, RuntimeError):
             self._play = None  # no more tones until the next start, and no word about it
 
-    def heard(self, now: Collection[Hashable]) -> None:
-        """Sound once when *now* holds a line of the watch that was not there before."""
-        fresh = frozenset(now) - self._known
-        self._known = frozenset(now)
+    def heard(self, source: str, now: Collection[Hashable]) -> None:
+        """Sound once when *source* tells of something in *now* that it did not tell before."""
+        fresh = frozenset(now) - self._known.get(source, frozenset())
+        self._known[source] = frozenset(now)
         if fresh:
             self.sound(Tone.NOW)
 

@@ -56,8 +56,8 @@
    <translation>Eine Pause der Art {kind} schont das Tier; sie wird immer eingehalten.</translation>
   </message>
   <message>
-   <source>A length of {length:g} cm is none a snake has; svl 61.5, score 3, or total 74 are right, lengths in cm or with mm.</source>
-   <translation>Eine Länge von {length:g} cm hat keine Schlange; richtig sind KRL 61,5, Zustand 3 oder gesamt 74, Längen in cm oder mit mm.</translation>
+   <source>A length of {length} cm is none a snake has; svl 61.5, score 3, or total 74 are right, lengths in cm or with mm.</source>
+   <translation>Eine Länge von {length} cm hat keine Schlange; richtig sind KRL 61,5, Zustand 3 oder gesamt 74, Längen in cm oder mit mm.</translation>
   </message>
   <message>
    <source>A line put aside needs a reason in your own words.</source>
@@ -479,10 +479,6 @@
    <source>begun</source>
    <comment>typed</comment>
    <translation>begonnen</translation>
-  </message>
-  <message>
-   <source>body score {score:g}</source>
-   <translation>Körperzustand {score:g}</translation>
   </message>
   <message>
    <source>body score {score}</source>
@@ -1496,7 +1492,7 @@
   </message>
   <message>
    <source>shed in pieces</source>
-   <translation>in Fetzen gehäutet</translation>
+   <translation>in Fetzen</translation>
   </message>
   <message>
    <source>shed in pieces</source>
@@ -1743,12 +1739,12 @@
    <translation>Gesamtlänge</translation>
   </message>
   <message>
-   <source>total length {length:g} cm</source>
-   <translation>Gesamtlänge {length:g} cm</translation>
-  </message>
-  <message>
    <source>total length {length}</source>
    <translation>Gesamtlänge {length}</translation>
+  </message>
+  <message>
+   <source>total length {length} cm</source>
+   <translation>Gesamtlänge {length} cm</translation>
   </message>
   <message>
    <source>total lengths</source>
@@ -2100,8 +2096,8 @@
    <translation>{left}: {look}</translation>
   </message>
   <message>
-   <source>{length:g} cm snout to vent</source>
-   <translation>{length:g} cm Kopf-Rumpf</translation>
+   <source>{length} cm snout to vent</source>
+   <translation>{length} cm Kopf-Rumpf</translation>
   </message>
   <message>
    <source>{lines} of another book</source>
@@ -2224,20 +2220,20 @@
    <translation>{prey} aus Beutel {bag}</translation>
   </message>
   <message>
-   <source>{read:g} °C is unusual; {meant:g} °C?</source>
-   <translation>{read:g} °C ist ungewöhnlich; {meant:g} °C?</translation>
-  </message>
-  <message>
-   <source>{read:g} °C is unusual; {read:g} °F would be {meant:g} °C?</source>
-   <translation>{read:g} °C ist ungewöhnlich; {read:g} °F wären {meant:g} °C?</translation>
-  </message>
-  <message>
    <source>{readings} from {name}, {aside} kept aside</source>
    <translation>{readings} aus {name}, {aside} beiseitegelegt</translation>
   </message>
   <message>
    <source>{readings} of {name} taken in</source>
    <translation>{readings} aus {name} eingelesen</translation>
+  </message>
+  <message>
+   <source>{read} °C is unusual; {meant} °C?</source>
+   <translation>{read} °C ist ungewöhnlich; {meant} °C?</translation>
+  </message>
+  <message>
+   <source>{read} °C is unusual; {read} °F would be {meant} °C?</source>
+   <translation>{read} °C ist ungewöhnlich; {read} °F wären {meant} °C?</translation>
   </message>
   <message>
    <source>{rest!r} is not understood; {paired}.</source>

@@ -939,7 +939,7 @@
   </message>
   <message>
    <source>Growth in the {days:days} since may have made it {factor:hundredth} times.</source>
-   <translation>Wachstum seither ({days:days}) kann es auf das {factor:hundredth}-Fache gebracht haben.</translation>
+   <translation>Wachstum seither ({days:days}): bis auf das {factor:hundredth}-Fache.</translation>
   </message>
   <message>
    <source>Handed over on, by</source>
@@ -2802,7 +2802,7 @@
   <message>
    <source>all but</source>
    <comment>verb</comment>
-   <translation>alle bis auf</translation>
+   <translation>alles außer</translation>
   </message>
   <message>
    <source>an animal</source>
@@ -3096,7 +3096,7 @@
   <message>
    <source>done, not recorded</source>
    <comment>NightTold</comment>
-   <translation>gefüttert, nicht eingetragen</translation>
+   <translation>gefüttert ohne Eintrag</translation>
   </message>
   <message>
    <source>dose</source>
@@ -5045,6 +5045,11 @@
   <message>
    <source>{file}: {count:n} lines were written, {found:n} are there; have the folder written anew.</source>
    <translation>{file}: {count:n} Zeilen wurden geschrieben, {found:n} sind da; den Ordner neu schreiben lassen.</translation>
+  </message>
+  <message>
+   <source>{first}, {second}</source>
+   <comment>figures</comment>
+   <translation>{first}; {second}</translation>
   </message>
   <message>
    <source>{grade} {kind}</source>

@@ -102,7 +102,7 @@
   </message>
   <message>
    <source>All but</source>
-   <translation>Alle bis auf</translation>
+   <translation>Alles außer</translation>
   </message>
   <message>
    <source>All but, at the table</source>
@@ -229,8 +229,8 @@
    <translation>Jede Sicherung wird dort nach {name} kopiert; {copies} dort.</translation>
   </message>
   <message>
-   <source>Each result of the round has its own tone, a refused key a low double one, and a new line of Now an alarm while Watch is open. H lets all be heard.</source>
-   <translation>Jedes Ergebnis der Runde hat seinen Ton, eine abgelehnte Taste einen tiefen doppelten, eine neue Zeile unter Jetzt einen Alarm, solange Im Auge offen ist. H lässt alle hören.</translation>
+   <source>Each result has its tone, a refused key a low double one; Watch and live probes sound for Now. H plays all.</source>
+   <translation>Jedes Ergebnis hat seinen Ton, eine abgelehnte Taste einen tiefen doppelten; Im Auge und Fühler melden Jetzt. H spielt alle.</translation>
   </message>
   <message>
    <source>Eating again since {day}.</source>
@@ -294,7 +294,7 @@
   </message>
   <message>
    <source>Enter opens the night on its own lines     nothing written:  1 no round   2 forgot to record, open it   3 done, not recorded</source>
-   <translation>Enter öffnet den Abend mit seinen Zeilen     nichts eingetragen:  1 keine Runde   2 vergessen, öffnen   3 gefüttert, nicht eingetragen</translation>
+   <translation>Enter öffnet den Abend mit seinen Zeilen     nichts eingetragen:  1 keine Runde   2 vergessen, öffnen   3 gefüttert ohne Eintrag</translation>
   </message>
   <message>
    <source>Enter opens {her}   M moves {her}   D makes a rack   R refusals</source>
@@ -606,7 +606,7 @@
   </message>
   <message>
    <source>Looking through the book.</source>
-   <translation type="unfinished" />
+   <translation>Das Buch wird durchgesehen.</translation>
   </message>
   <message>
    <source>M writes a mended copy beside the book and says what it holds; the book stays as it is.</source>
@@ -810,7 +810,7 @@
   </message>
   <message>
    <source>No line here is about {code!r}: nothing of it needs a look.</source>
-   <translation type="unfinished" />
+   <translation>Keine Zeile hier betrifft {code!r}: Nichts davon ist anzusehen.</translation>
   </message>
   <message>
    <source>No line was typed; give its number, then Enter.</source>
@@ -905,8 +905,8 @@
    <translation>Nichts auf diesem Rechner spielt einen Ton: kein Klang von Qt und kein Befehl des Desktops dafür.</translation>
   </message>
   <message>
-   <source>Nothing sounds. T switches them on, H lets all be heard.</source>
-   <translation>Nichts ist zu hören. T schaltet sie ein, H lässt alle hören.</translation>
+   <source>Nothing sounds. T switches them on, H plays them all.</source>
+   <translation>Nichts ist zu hören. T schaltet sie ein, H spielt alle.</translation>
   </message>
   <message>
    <source>Nothing to compare this weight with; it is written as typed.</source>
@@ -1338,7 +1338,7 @@
   </message>
   <message>
    <source>The watch could not be read. {why}</source>
-   <translation type="unfinished" />
+   <translation>„Im Auge“ ließ sich nicht lesen. {why}</translation>
   </message>
   <message>
    <source>The whole room</source>
@@ -1394,7 +1394,7 @@
   </message>
   <message>
    <source>This line is of a place; no one animal stands behind it.</source>
-   <translation type="unfinished" />
+   <translation>Diese Zeile betrifft einen Platz; kein einzelnes Tier steht dahinter.</translation>
   </message>
   <message>
    <source>This line is put aside already; Records takes it back.</source>
@@ -1594,7 +1594,7 @@
   </message>
   <message>
    <source>a dose of medicine given, or missed</source>
-   <translation type="unfinished" />
+   <translation>eine Arzneigabe gegeben oder versäumt</translation>
   </message>
   <message>
    <source>a hatching day</source>
@@ -1610,7 +1610,7 @@
   </message>
   <message>
    <source>a permit or licence of the house</source>
-   <translation type="unfinished" />
+   <translation>eine Genehmigung oder Erlaubnis des Halters</translation>
   </message>
   <message>
    <source>a place, such as B4·2</source>
@@ -1626,7 +1626,7 @@
   </message>
   <message>
    <source>a step against mites, of a rack or the room</source>
-   <translation type="unfinished" />
+   <translation>ein Schritt gegen Milben, im Rack oder Raum</translation>
   </message>
   <message>
    <source>a weight</source>
@@ -1831,7 +1831,7 @@
   </message>
   <message>
    <source>daily round done</source>
-   <translation type="unfinished" />
+   <translation>Rundgang gemacht</translation>
   </message>
   <message>
    <source>dam in {tub}</source>
@@ -1854,6 +1854,10 @@
    <translation>verdauen {temp}</translation>
   </message>
   <message>
+   <source>digits swapped</source>
+   <translation>Ziffern vertauscht</translation>
+  </message>
+  <message>
    <source>digits, Enter  write    +  −  row    /  zone    G  read with    L  logger file    P  probe    I  incubator    M  live</source>
    <translation>Ziffern, Enter  schreiben    +  −  Reihe    /  Zone    G  Messgerät    L  Datei    P  Fühler    I  Inkubator    M  live</translation>
   </message>
@@ -1863,11 +1867,11 @@
   </message>
   <message>
    <source>done: what was found</source>
-   <translation type="unfinished" />
+   <translation>erledigt: was gefunden wurde</translation>
   </message>
   <message>
    <source>eaten through?</source>
-   <translation>trotzdem gefressen?</translation>
+   <translation>trotz Pause?</translation>
   </message>
   <message>
    <source>eaten {day}, {ago}</source>
@@ -1875,7 +1879,7 @@
   </message>
   <message>
    <source>eats through</source>
-   <translation>frisst trotzdem</translation>
+   <translation>frisst doch</translation>
   </message>
   <message>
    <source>eggs of {clutch}, {day}</source>
@@ -2155,6 +2159,10 @@
    <translation>kühl halten, nicht einfrieren, für einen Reptilientierarzt; die Rücknahme macht es ungeschehen</translation>
   </message>
   <message>
+   <source>kilograms for grams</source>
+   <translation>Kilogramm statt Gramm</translation>
+  </message>
+  <message>
    <source>kind, end or open, reason: vet, 12 Dec, swelling. end vet ends it. Kinds: {kinds}</source>
    <translation>Art, Ende oder offen, Grund: Tierarzt, 12. Dez, Schwellung. Ende Tierarzt beendet sie. Arten: {kinds}</translation>
   </message>
@@ -2269,7 +2277,7 @@
   </message>
   <message>
    <source>loosen the limit that is proposed</source>
-   <translation type="unfinished" />
+   <translation>die vorgeschlagene Grenze lockern</translation>
   </message>
   <message>
    <source>mark</source>
@@ -2346,6 +2354,10 @@
   <message>
    <source>move, season</source>
    <translation>Umzug, Jahreszeit</translation>
+  </message>
+  <message>
+   <source>neighbour's weight</source>
+   <translation>Gewicht des Nachbarn</translation>
   </message>
   <message>
    <source>neighbour, {whose}</source>
@@ -2570,7 +2582,7 @@
   </message>
   <message>
    <source>open the animal's page</source>
-   <translation type="unfinished" />
+   <translation>die Tierseite öffnen</translation>
   </message>
   <message>
    <source>open the dam’s page</source>
@@ -2707,6 +2719,10 @@
    <translation>Komma</translation>
   </message>
   <message>
+   <source>point slipped</source>
+   <translation>Komma verrutscht</translation>
+  </message>
+  <message>
    <source>port {port}</source>
    <translation>Port {port}</translation>
   </message>
@@ -2744,7 +2760,7 @@
   </message>
   <message>
    <source>put this line aside</source>
-   <translation type="unfinished" />
+   <translation>diese Zeile beiseitelegen</translation>
   </message>
   <message>
    <source>rack</source>
@@ -2796,6 +2812,10 @@
    <source>row</source>
    <comment>of tubs</comment>
    <translation>Reihe</translation>
+  </message>
+  <message>
+   <source>row shifted by one</source>
+   <translation>Reihe um eins verrutscht</translation>
   </message>
   <message>
    <source>row {name}</source>
@@ -2942,6 +2962,10 @@
    <translation>gefressen gesehen</translation>
   </message>
   <message>
+   <source>tare forgotten</source>
+   <translation>Beutel nicht abgezogen</translation>
+  </message>
+  <message>
    <source>temperatures in Celsius or Fahrenheit</source>
    <translation>Temperaturen in Celsius oder Fahrenheit</translation>
   </message>
@@ -2962,12 +2986,12 @@
    <translation>die Kurve endet vor diesem Alter</translation>
   </message>
   <message>
-   <source>the digit of a line, or Enter on it, changes it</source>
-   <translation>die Ziffer einer Zeile, oder Enter darauf, ändert sie</translation>
-  </message>
-  <message>
    <source>the eggs do not add up</source>
    <translation>die Eier gehen nicht auf</translation>
+  </message>
+  <message>
+   <source>the key of a line, or Enter on it, changes it</source>
+   <translation>die Taste einer Zeile, oder Enter darauf, ändert sie</translation>
   </message>
   <message>
    <source>the last PDF on a printer</source>
@@ -3059,7 +3083,7 @@
   </message>
   <message>
    <source>tubs cleaned: a tub, a row or a rack</source>
-   <translation type="unfinished" />
+   <translation>Boxen gereinigt: eine Box, Reihe oder ein Rack</translation>
   </message>
   <message>
    <source>type the line, then Enter</source>
@@ -3443,10 +3467,6 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>{grade} {kind}: a digit</source>
-   <translation>{grade} {kind}: eine Ziffer</translation>
-  </message>
-  <message>
    <source>{grade}, {grams} each</source>
    <translation>{grade}, je {grams}</translation>
   </message>
@@ -3529,6 +3549,10 @@
   <message>
    <source>{place}: {heat}.</source>
    <translation>{place}: {heat}.</translation>
+  </message>
+  <message>
+   <source>{prey}: a digit</source>
+   <translation>{prey}: eine Ziffer</translation>
   </message>
   <message>
    <source>{probe} at {place}, {zone}: nothing sound</source>
