@@ -16,7 +16,7 @@ from keeper.husbandry.profile import SpeciesProfile
 from keeper.husbandry.reasons import Reason
 from keeper.husbandry.when import at_instant
 from keeper.language import tr
-from keeper.reports.figures import degrees, heat_unit
+from keeper.reports.figures import as_typed, degrees, heat_unit
 from keeper.reports.words import token_words
 from keeper.reports.writing import in_use
 from keeper.rules.heat import HeatVerdict
@@ -139,16 +139,17 @@ def doubt(temp_c: float) -> str | None:
         return None
     if in_use().fahrenheit:
         return tr("{heat} is unusual for a tub.", heat=_told(temp_c))
+    read = as_typed(temp_c)
     if low <= temp_c / 10 <= high and temp_c >= 100:
-        return tr("{read:g} °C is unusual; {meant:g} °C?", read=temp_c, meant=temp_c / 10)
+        return tr("{read} °C is unusual; {meant} °C?", read=read, meant=as_typed(temp_c / 10))
     fahrenheit = round((temp_c - 32) / 1.8, 1)
     if low <= fahrenheit <= high:
         return tr(
-            "{read:g} °C is unusual; {read:g} °F would be {meant:g} °C?",
-            read=temp_c,
-            meant=fahrenheit,
+            "{read} °C is unusual; {read} °F would be {meant} °C?",
+            read=read,
+            meant=as_typed(fahrenheit),
         )
-    return tr("{heat} is unusual for a tub.", heat=f"{temp_c:g} °C")
+    return tr("{heat} is unusual for a tub.", heat=f"{read} °C")
 
 
 def write_heat(

@@ -9,6 +9,7 @@ from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import Measured, TotalLength
 from keeper.husbandry.when import Happened
 from keeper.language import tr, tr_table
+from keeper.reports.figures import as_typed
 
 LONGEST_CM = 1_000.0
 """No snake is longer: common knowledge, no source. More is millimetres or a slip."""
@@ -45,9 +46,9 @@ def measured_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:
     found, note = _read(text)
     svl_cm, score, total_cm = (found.get(name) for name in ("svl", "score", "total"))
     told = [
-        tr("{length:g} cm snout to vent", length=svl_cm) if svl_cm else "",
-        tr("body score {score:g}", score=score) if score else "",
-        tr("total length {length:g} cm", length=total_cm) if total_cm else "",
+        tr("{length} cm snout to vent", length=as_typed(svl_cm)) if svl_cm else "",
+        tr("body score {score}", score=as_typed(score)) if score else "",
+        tr("total length {length} cm", length=as_typed(total_cm)) if total_cm else "",
     ]
     noted = (
         tr("noted: {note}", note=note) if note else ""
@@ -115,9 +116,9 @@ def _figure(match: re.Match[str]) -> tuple[str, float]:
     if not 0 < cm <= LONGEST_CM:
         raise ValueError(
             tr(
-                "A length of {length:g} cm is none a snake has; svl 61.5, score 3, or total 74"
+                "A length of {length} cm is none a snake has; svl 61.5, score 3, or total 74"
                 " are right, lengths in cm or with mm.",
-                length=cm,
+                length=as_typed(cm),
             )
         )
     return name, cm

@@ -46,6 +46,27 @@ def _marks() -> dict[int, str]:
     return {ord("."): writing.point, ord(","): writing.group}
 
 
+def as_typed(value: float | str) -> str:
+    """A figure as fine as it was typed, or its digits so far, with the decimal mark in use.
+
+    >>> from keeper.reports.writing import Writing, writing_as
+    >>> with writing_as(Writing(point=",")):
+    ...     as_typed(61.5), as_typed("41."), as_typed(30.0)
+    ('61,5', '41,', '30')
+    """
+    digits = value if isinstance(value, str) else f"{value:g}"
+    return digits.replace(".", in_use().point)
+
+
+def both(first: str, second: str) -> str:
+    """Two figures side by side.
+
+    >>> both("31.2", UNKNOWN)
+    '31.2, ?'
+    """
+    return tr("{first}, {second}", sense="figures", first=first, second=second)
+
+
 def mass(value_g: float) -> str:
     """Grams without their unit: tenths below 100 g, whole above; ounces about as fine.
 

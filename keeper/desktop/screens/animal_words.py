@@ -22,6 +22,7 @@ from keeper.reports.figures import (
     GAP,
     UNKNOWN,
     age,
+    both,
     celsius,
     centile,
     counted,
@@ -117,7 +118,7 @@ def _weighed(page: AnimalPage) -> str:
     if last is None:
         return ""
     stands = page.standing(last)
-    told = f"z{GAP}{z_value(stands.z)}, {centile(stands.centile)}" if stands else "z ?"
+    told = f"z{GAP}{both(z_value(stands.z), centile(stands.centile))}" if stands else "z ?"
     return f"{day(last.day, on=page.today)}   {told}"
 
 
@@ -165,7 +166,7 @@ def _standing(told: DayOfLife) -> Figure:
     stands = told.standing
     if stands is None:
         return Figure(label=tr("z, centile"), value=UNKNOWN)
-    return Figure(label=tr("z, centile"), value=f"{z_value(stands.z)}, {centile(stands.centile)}")
+    return Figure(label=tr("z, centile"), value=both(z_value(stands.z), centile(stands.centile)))
 
 
 def _eaten(told: DayOfLife) -> Figure:
@@ -248,9 +249,8 @@ def _heat(told: DayOfLife) -> Figure:
         if cold is not None and cold.hot_c is not None and cold.day != told.day
         else ""
     )
-    return Figure(
-        label=tr("hot end, night"), value=f"{hot}, {night}{GAP}{heat_unit()}", beneath=beneath
-    )
+    value = f"{both(hot, night)}{GAP}{heat_unit()}"
+    return Figure(label=tr("hot end, night"), value=value, beneath=beneath)
 
 
 def _place(told: DayOfLife) -> Figure:

@@ -13,7 +13,7 @@ from keeper.desktop.widgets.heat_list import CellFace, PlaceFace
 from keeper.desktop.widgets.reading_panel import ReadingFace
 from keeper.husbandry.events import Zone
 from keeper.language import is_source, tr, tr_table
-from keeper.reports.figures import celsius, counted, day, degrees, number, span, tenths
+from keeper.reports.figures import as_typed, celsius, counted, day, degrees, number, span, tenths
 from keeper.reports.words import because_text, sentence, token_words, word, word_of
 
 READINGS = counted("reading", "readings")
@@ -67,7 +67,7 @@ def reading_face(line: HeatLine, cell: HeatCell, on: date, typed: str, asked: st
         place=_place(line),
         zone=zone,
         last=last,
-        typed=typed,
+        typed=as_typed(typed),
         asked=asked,
         reason=because_text(cell.because),
     )

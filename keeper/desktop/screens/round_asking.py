@@ -15,6 +15,7 @@ from keeper.desktop.screens.round_deeds import GIVE_UP, Deed, Refused, Step, Ver
 from keeper.husbandry.events import HoldKind, Result
 from keeper.husbandry.profile import PreyGrade
 from keeper.language import tr, tr_table
+from keeper.reports.prey_words import grade_words, kind_words, prey_words
 
 MOST_DIGITS = 5
 COUNT_USUAL = 3
@@ -181,18 +182,20 @@ class Grades:
 
     @property
     def legend(self) -> Mapping[str, str]:
-        words = {str(n): grade.name for n, grade in enumerate(self._shown(), start=1)}
+        words = {str(n): grade_words(grade.name) for n, grade in enumerate(self._shown(), start=1)}
         if len(self._kinds()) > 1:
-            words["/"] = self._kinds()[(self.kind + 1) % len(self._kinds())]
+            words["/"] = kind_words(self._kinds()[(self.kind + 1) % len(self._kinds())])
         if self.last is not None:
-            words["Enter"] = tr("as last: {count} {prey}", count=self.last[1], prey=self.last[0])
+            words["Enter"] = tr(
+                "as last: {count} {prey}", count=self.last[1], prey=prey_words(self.last[0] or "")
+            )
         return words | {".": GIVE_UP_WORDS}
 
     @property
     def word(self) -> str:
         if not self.grades:
             return tr("NO GRADES")
-        return tr("WHICH {kind}", kind=self._kinds()[self.kind].upper())
+        return tr("WHICH {kind}", kind=kind_words(self._kinds()[self.kind]).upper())
 
     @property
     def advice(self) -> str:
@@ -234,7 +237,7 @@ class Count:
 
     @property
     def advice(self) -> str:
-        return tr("{grade} {kind}: a digit", grade=self.grade.name, kind=self.grade.kind)
+        return tr("{prey}: a digit", prey=prey_words(f"{self.grade.kind} {self.grade.name}"))
 
     def press(self, key: str) -> Step:
         if key == ".":

@@ -23,6 +23,7 @@ from keeper.reports.figures import (
     GAP,
     age,
     ago,
+    as_typed,
     day,
     grams,
     mass_unit,
@@ -36,6 +37,16 @@ from keeper.reports.writing import in_use
 
 HER = tr_table({"whom": {Sex.FEMALE: "her", Sex.MALE: "him", Sex.UNKNOWN: "it"}})["whom"]
 FACTORS = {10.0: "× 10", 0.1: "÷ 10", 100.0: "× 100", 0.01: "÷ 100", 1000.0: "× 1,000"}
+SLIPS = tr_table(
+    {
+        "kilograms for grams": "kilograms for grams",
+        "point slipped": "point slipped",
+        "tare forgotten": "tare forgotten",
+        "digits swapped": "digits swapped",
+        "row shifted by one": "row shifted by one",
+        "neighbour's weight": "neighbour's weight",
+    }
+)
 _FAR = 3.0  # from this factor on, how far outside is told as a factor, else in per cent
 
 
@@ -80,7 +91,7 @@ def words_of(walk: WeighIn, scale: OnScale, typed: str, asks: Asks | None, kind:
         place=_place(row),
         name=row.called,
         who=_who(walk, row, kind),
-        typed=f"{typed}{GAP}{mass_unit()}" if typed else "",
+        typed=f"{as_typed(typed)}{GAP}{mass_unit()}" if typed else "",
         state=_state(walk, typed),
         expected=_expected_words(row.sex, expected),
         outside=_outside(scale, asks),
@@ -108,7 +119,7 @@ def slips_of(asks: Asks | None) -> list[SlipLine]:
         return []
     kept: dict[str, SlipLine] = {}
     for slip in asks.verdict.slips:
-        name = tr("neighbour, {whose}", whose=slip.whose) if slip.whose else slip.name
+        name = tr("neighbour, {whose}", whose=slip.whose) if slip.whose else SLIPS[slip.name]
         line = SlipLine(name=name, grams=grams(slip.grams), inside=slip.inside)
         if name not in kept or (slip.inside and not kept[name].inside):
             kept[name] = line
@@ -287,4 +298,4 @@ def _how(asks: Asks, guess: float | None) -> str:
         return ""
     factor = round(guess / asks.typed_g, 3)
     times: Sequence[str] = [FACTORS[factor]] if factor in FACTORS else []
-    return ", ".join([slip.name, *times])
+    return ", ".join([SLIPS[slip.name], *times])

@@ -64,9 +64,9 @@ class KeySheet(Drawn):
 
     def natural_size(self) -> tuple[float, float]:
         look = self.look
-        wide = sum(self._widths()) + look.u(6)
-        rows = -(-len(self._lines) // self._columns)
-        return self._columns * wide + look.u(10), rows * look.u(8, 6.6) + look.u(21, 17.5)
+        head = advance(look.font(Use.PAGE_HEAD), tr("Keys of {place}", place=self._title))
+        wide = max(head, sum(keys + words + look.u(6) for keys, words in self._widths()))
+        return wide + look.u(10), self._rows() * look.u(8, 6.6) + look.u(21, 17.5)
 
     def paint(self, painter: QPainter) -> None:
         look, frame = self.look, 3.0
@@ -88,16 +88,29 @@ class KeySheet(Drawn):
     def _paint_lines(self, painter: QPainter, start: QPointF) -> None:
         look = self.look
         strong, plain = look.font(Use.BODY_STRONG), look.font(Use.BODY)
-        keys, words = self._widths()
-        rows = -(-len(self._lines) // self._columns)
-        for number, line in enumerate(self._lines):
-            left = start.x() + (number // rows) * (keys + words + look.u(6))
-            base = start.y() + (number % rows) * look.u(8, 6.6)
-            set_line(painter, QPointF(left, base), line.key, strong, look.colour("ink"))
-            set_line(painter, QPointF(left + keys, base), line.words, plain, look.colour("ink2"))
+        left = start.x()
+        for column, (keys, words) in zip(self._in_columns(), self._widths(), strict=True):
+            for row, line in enumerate(column):
+                base = start.y() + row * look.u(8, 6.6)
+                place = QPointF(left + keys, base)
+                set_line(painter, QPointF(left, base), line.key, strong, look.colour("ink"))
+                set_line(painter, place, line.words, plain, look.colour("ink2"))
+            left += keys + words + look.u(6)
 
-    def _widths(self) -> tuple[float, float]:
-        look = self.look
-        keys = (advance(look.font(Use.BODY_STRONG), line.key) for line in self._lines)
-        words = (advance(look.font(Use.BODY), line.words) for line in self._lines)
-        return max(keys, default=0.0) + look.u(4), max(words, default=0.0)
+    def _rows(self) -> int:
+        return -(-len(self._lines) // self._columns)
+
+    def _in_columns(self) -> list[Sequence[KeyLine]]:
+        rows = self._rows()
+        return [self._lines[at : at + rows] for at in range(0, len(self._lines), max(1, rows))]
+
+    def _widths(self) -> list[tuple[float, float]]:
+        """Of each column its keys with the air beside them, and its words."""
+        strong, plain = self.look.font(Use.BODY_STRONG), self.look.font(Use.BODY)
+        return [
+            (
+                max(advance(strong, line.key) for line in column) + self.look.u(4),
+                max(advance(plain, line.words) for line in column),
+            )
+            for column in self._in_columns()
+        ]
