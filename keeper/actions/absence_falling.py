@@ -21,9 +21,9 @@ from keeper.rules.watch_absence import (
     absence_lines,
     dosing,
     ending,
+    faecal_due,
     laying,
     pipping,
-    testing,
 )
 from keeper.rules.watch_facts import WatchLine
 from keeper.store import reading
@@ -65,7 +65,7 @@ def _of_animals(
             profile = keeping.profile(row)
             holds = holds_of(row, held.get(key, ()), profile, on, signs=signs.get(key, ()))
             found.append(laying(key, place, holds, profile, absence))
-            found.append(testing(key, place, tests.get(key, ()), holds, absence, on))
+            found.append(faecal_due(key, place, tests.get(key, ()), holds, absence, on))
         if key in medicines:
             found += dosing(key, place, medicines[key], doses.get(key, ()), absence, on)
         if key in permits:

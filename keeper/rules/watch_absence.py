@@ -112,7 +112,7 @@ def dosing(
     return found
 
 
-def testing(
+def faecal_due(
     animal: AnimalId,
     place: str,
     tests: Sequence[FaecalTest],
