@@ -135,10 +135,8 @@ def test_the_faecal_test_of_a_quarantine_is_told_where_its_day_falls_into_it(sin
 def test_a_sample_that_was_sent_is_awaited_and_no_test_is_due():
     sent = FaecalTest(animal=1, happened=on_day(TODAY), result=FaecalResult.SENT)
 
-    assert (
-        faecal_due(1, "A1·1", [sent], [hold(HoldKind.QUARANTINE, "2026-08-26")], AWAY, TODAY)
-        is None
-    )
+    kept = hold(HoldKind.QUARANTINE, "2026-08-26")
+    assert faecal_due(1, "A1·1", [sent], [kept], AWAY, TODAY) is None
 
 
 @pytest.mark.parametrize(

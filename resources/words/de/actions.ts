@@ -398,11 +398,11 @@
   </message>
   <message>
    <source>absence</source>
-   <translation type="unfinished" />
+   <translation>Abwesenheit</translation>
   </message>
   <message>
    <source>absences</source>
-   <translation type="unfinished" />
+   <translation>Abwesenheiten</translation>
   </message>
   <message>
    <source>alive</source>
@@ -436,11 +436,11 @@
   </message>
   <message>
    <source>away {first} to {last}</source>
-   <translation type="unfinished" />
+   <translation>abwesend {first} bis {last}</translation>
   </message>
   <message>
    <source>away {first} to {last}, covered by {who}</source>
-   <translation type="unfinished" />
+   <translation>abwesend {first} bis {last}, Vertretung: {who}</translation>
   </message>
   <message>
    <source>bag counted</source>
@@ -928,7 +928,7 @@
   </message>
   <message>
    <source>it is finer than a book keeps, which would be {kept}</source>
-   <translation type="unfinished" />
+   <translation>das ist feiner, als ein Buch es führt; im Buch stünde {kept}</translation>
   </message>
   <message>
    <source>it was {tub}</source>
@@ -1168,7 +1168,7 @@
   </message>
   <message>
    <source>not away</source>
-   <translation type="unfinished" />
+   <translation>nicht abwesend</translation>
   </message>
   <message>
    <source>not offered</source>
@@ -2133,7 +2133,7 @@
   </message>
   <message>
    <source>{name} cannot be {given!r}: {error}.</source>
-   <translation type="unfinished" />
+   <translation>{name} kann nicht {given!r} sein: {error}.</translation>
   </message>
   <message>
    <source>{name} from {day}</source>
@@ -2142,6 +2142,10 @@
   <message>
    <source>{name} is not written as died; G on the page writes it, then this note can be made.</source>
    <translation>{name} ist nicht als gestorben eingetragen; G auf der Seite trägt es ein, dann kann dieses Blatt entstehen.</translation>
+  </message>
+  <message>
+   <source>{name} is written as given on {moment}, and the vet wrote {often}: look again. The same line once more writes it; ask a reptile vet if in doubt.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{name} was taken in on {on} as {known}; nothing was added.</source>

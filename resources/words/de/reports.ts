@@ -134,7 +134,7 @@
   </message>
   <message>
    <source>And {count} more on the page.</source>
-   <translation type="unfinished" />
+   <translation>Und {count} weitere auf dem Blatt.</translation>
   </message>
   <message>
    <source>Animal card: {name}</source>
@@ -212,11 +212,11 @@
   </message>
   <message>
    <source>Away {first} to {last}, {days}, covered by {who}.</source>
-   <translation type="unfinished" />
+   <translation>Abwesend {first} bis {last}, {days}, Vertretung: {who}.</translation>
   </message>
   <message>
    <source>Away {first} to {last}, {days}; nobody is named who covers.</source>
-   <translation type="unfinished" />
+   <translation>Abwesend {first} bis {last}, {days}; eine Vertretung ist nicht genannt.</translation>
   </message>
   <message>
    <source>Backing the book up first. Esc calls it off.</source>
@@ -349,11 +349,11 @@
   </message>
   <message>
    <source>Cannot wait past {limit:day}: due on {night:night}, for whoever covers while the keeper is away {first:day} to {last:day}.</source>
-   <translation type="unfinished" />
+   <translation>Kann nicht über den {limit:day} hinaus warten: fällig am {night:night}, für die Vertretung während der Abwesenheit {first:day} bis {last:day}.</translation>
   </message>
   <message>
    <source>Cannot wait past {limit:day}: due on {night:night}, for {who} to feed while the keeper is away {first:day} to {last:day}.</source>
-   <translation type="unfinished" />
+   <translation>Kann nicht über den {limit:day} hinaus warten: fällig am {night:night}, zu füttern von {who} während der Abwesenheit {first:day} bis {last:day}.</translation>
   </message>
   <message>
    <source>Care in the hand</source>
@@ -567,7 +567,7 @@
   <message>
    <source>Due while the keeper is away</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>In der Abwesenheit fällig</translation>
   </message>
   <message>
    <source>Dull</source>
@@ -762,7 +762,7 @@
   </message>
   <message>
    <source>Ends with the absence, on {on:day}.</source>
-   <translation type="unfinished" />
+   <translation>Endet mit der Abwesenheit, am {on:day}.</translation>
   </message>
   <message>
    <source>Ends with the hold, on {on:day}.</source>
@@ -792,7 +792,7 @@
   </message>
   <message>
    <source>Faecal test due on {on:day}.</source>
-   <translation type="unfinished" />
+   <translation>Kotprobe fällig am {on:day}.</translation>
   </message>
   <message>
    <source>Faecal test due on {on:day}; {clear:n} of {wanted:n} clear so far in this quarantine.</source>
@@ -818,11 +818,11 @@
   </message>
   <message>
    <source>Fed early, before leaving</source>
-   <translation type="unfinished" />
+   <translation>Vorgezogen, vor der Abreise</translation>
   </message>
   <message>
    <source>Fed early: {nights}.</source>
-   <translation type="unfinished" />
+   <translation>Vorgezogen: {nights}.</translation>
   </message>
   <message>
    <source>Fed meanwhile, by whoever stands in</source>
@@ -996,7 +996,7 @@
   </message>
   <message>
    <source>Held as gravid since {since:day}: she may lay.</source>
-   <translation type="unfinished" />
+   <translation>Pause wegen Trächtigkeit seit {since:day}: kann ablegen.</translation>
   </message>
   <message>
    <source>Held now: {kind}</source>
@@ -1318,20 +1318,20 @@
   <message>
    <source>May lay while the keeper is away</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Ablage in der Abwesenheit möglich</translation>
   </message>
   <message>
    <source>May pip from {low:day} to {high:day}; good eggs of which nothing is told: {still_in:n}.</source>
-   <translation type="unfinished" />
+   <translation>Anritzen möglich vom {low:day} bis {high:day}; gute Eier, von denen nichts geschrieben ist: {still_in:n}.</translation>
   </message>
   <message>
    <source>May pip meanwhile</source>
-   <translation type="unfinished" />
+   <translation>Anritzen möglich</translation>
   </message>
   <message>
    <source>May pip while the keeper is away</source>
    <comment>watch kind</comment>
-   <translation type="unfinished" />
+   <translation>Anritzen in der Abwesenheit möglich</translation>
   </message>
   <message>
    <source>Meals inside weigh {gut_g:g}.</source>
@@ -1692,7 +1692,7 @@
   </message>
   <message>
    <source>Nothing that the book knows of. Look into the incubators before leaving all the same.</source>
-   <translation type="unfinished" />
+   <translation>Nichts, wovon das Buch weiß. Vor der Abreise trotzdem in die Inkubatoren sehen.</translation>
   </message>
   <message>
    <source>Nothing to compare this weight with.</source>
@@ -1747,7 +1747,7 @@
   </message>
   <message>
    <source>Offered {days:days} early, on {night:night}: away {first:day} to {last:day}.</source>
-   <translation type="unfinished" />
+   <translation>Um {days:days} vorgezogen, auf {night:night}: abwesend {first:day} bis {last:day}.</translation>
   </message>
   <message>
    <source>Old bag of prey</source>
@@ -1776,7 +1776,7 @@
   </message>
   <message>
    <source>Only as agreed</source>
-   <translation type="unfinished" />
+   <translation>Nur wie abgesprochen</translation>
   </message>
   <message>
    <source>Only the tubs named here are fed, on that night; every tub with its meal stands on the next page. Cloudy blue eyes or anything unclear: do not feed, and write it down; a night missed harms less than a wrong meal.</source>
@@ -1890,7 +1890,7 @@
   </message>
   <message>
    <source>Pre-lay shed on {since:day}: eggs are to be expected, by {until:day} at the latest.</source>
-   <translation type="unfinished" />
+   <translation>Häutung vor der Ablage am {since:day}: Eier sind zu erwarten, spätestens bis {until:day}.</translation>
   </message>
   <message>
    <source>Pre-lay shed on {since:day}: eggs are to be expected; nest ready?</source>
@@ -2350,11 +2350,11 @@
   </message>
   <message>
    <source>The keeper is away {first:day} to {last:day}, and nobody is named who covers: agree who sees to it.</source>
-   <translation type="unfinished" />
+   <translation>Der Halter ist {first:day} bis {last:day} abwesend, eine Vertretung ist nicht genannt: absprechen, wer sich darum kümmert.</translation>
   </message>
   <message>
    <source>The keeper is away {first:day} to {last:day}, covered by {who}: agree who sees to it.</source>
-   <translation type="unfinished" />
+   <translation>Der Halter ist {first:day} bis {last:day} abwesend, Vertretung: {who}. Absprechen, wer sich darum kümmert.</translation>
   </message>
   <message>
    <source>The keeper's own record: every change of the stock that is in the book, in the order in which it was written. What was put right, taken back or written late is a line of its own; no line is changed and none is left out. Which register has to be kept and shown is for local law to say: check it.</source>
@@ -2457,7 +2457,7 @@
   </message>
   <message>
    <source>To be fed meanwhile: {nights}.</source>
-   <translation type="unfinished" />
+   <translation>Unterdessen zu füttern: {nights}.</translation>
   </message>
   <message>
    <source>To be written in, each in a tub of its own: {count:n} young.</source>
@@ -2520,7 +2520,7 @@
   </message>
   <message>
    <source>Waited until {night:night}: away {first:day} to {last:day}.</source>
-   <translation type="unfinished" />
+   <translation>Wartete bis {night:night}: abwesend {first:day} bis {last:day}.</translation>
   </message>
   <message>
    <source>Waiting for the first shed.</source>
@@ -2528,19 +2528,19 @@
   </message>
   <message>
    <source>Waiting until {night}: {animals}.</source>
-   <translation type="unfinished" />
+   <translation>Warten bis {night}: {animals}.</translation>
   </message>
   <message>
    <source>Waits until {night:night}: away {first:day} to {last:day}; this meal may wait until {limit:day}.</source>
-   <translation type="unfinished" />
+   <translation>Wartet bis {night:night}: abwesend {first:day} bis {last:day}; diese Mahlzeit darf bis {limit:day} warten.</translation>
   </message>
   <message>
    <source>Was due while the keeper was away {first:day} to {last:day}, and nothing is written of it: ask whoever covered before it is fed again.</source>
-   <translation type="unfinished" />
+   <translation>War während der Abwesenheit {first:day} bis {last:day} fällig, und davon ist nichts geschrieben: vor dem nächsten Füttern die Vertretung fragen.</translation>
   </message>
   <message>
    <source>Was due while the keeper was away {first:day} to {last:day}, and nothing is written of it: ask {who} before it is fed again.</source>
-   <translation type="unfinished" />
+   <translation>War während der Abwesenheit {first:day} bis {last:day} fällig, und davon ist nichts geschrieben: vor dem nächsten Füttern {who} fragen.</translation>
   </message>
   <message>
    <source>Wash hands after animals, water and prey: they can carry Salmonella. Keep small children and people with weak immunity away from them.</source>
@@ -2620,7 +2620,7 @@
   </message>
   <message>
    <source>What falls into these days: agree who sees to it</source>
-   <translation type="unfinished" />
+   <translation>Was in diese Tage fällt: absprechen, wer sich darum kümmert</translation>
   </message>
   <message>
    <source>What fits comes to {percent:percent} of the target, more than is aimed at.</source>
@@ -2689,7 +2689,7 @@
   </message>
   <message>
    <source>Young in the egg: leave the incubator shut, cut no egg, and call the keeper at the first slit.</source>
-   <translation type="unfinished" />
+   <translation>Junge im Ei: den Inkubator geschlossen lassen, kein Ei aufschneiden und beim ersten Ritz den Halter anrufen.</translation>
   </message>
   <message>
    <source>a COUNT needs a DTSTART line to count from</source>
@@ -2848,7 +2848,7 @@
   <message>
    <source>away</source>
    <comment>verb</comment>
-   <translation type="unfinished" />
+   <translation>abwesend</translation>
   </message>
   <message>
    <source>bag</source>
@@ -4884,7 +4884,7 @@
   </message>
   <message>
    <source>{animals} on {night}</source>
-   <translation type="unfinished" />
+   <translation>{animals} am {night}</translation>
   </message>
   <message>
    <source>{animals}, marked in the list</source>
@@ -5110,7 +5110,7 @@
   </message>
   <message>
    <source>{medicine}: {count:n} to give from {low:day} to {high:day}, as the vet wrote it.</source>
-   <translation type="unfinished" />
+   <translation>{medicine}: {count:n} zu geben vom {low:day} bis {high:day}, wie der Tierarzt es geschrieben hat.</translation>
   </message>
   <message>
    <source>{name}, {odds}: {why}</source>
@@ -5219,7 +5219,7 @@
   </message>
   <message>
    <source>{permit} {number} ends on {on:day}.</source>
-   <translation type="unfinished" />
+   <translation>{permit} {number} endet am {on:day}.</translation>
   </message>
   <message>
    <source>{place} read {temp_c:celsius} on {on:day}, where {usual_c:celsius} was usual beside the other rows (chance {chance:chance}): look at its heat first.</source>

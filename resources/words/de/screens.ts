@@ -118,15 +118,15 @@
   </message>
   <message>
    <source>Away</source>
-   <translation type="unfinished" />
+   <translation>Abwesend</translation>
   </message>
   <message>
    <source>Away from, to, who covers (5 Dec to 14 Dec, Wren; 9 days)</source>
-   <translation type="unfinished" />
+   <translation>Abwesend von, bis, Vertretung (5. Dez bis 14. Dez, Wren; 9 Tage)</translation>
   </message>
   <message>
    <source>Away: bend the plan and print the page</source>
-   <translation type="unfinished" />
+   <translation>Abwesend: Plan anpassen und Blatt drucken</translation>
   </message>
   <message>
    <source>BITES</source>
@@ -194,7 +194,7 @@
   </message>
   <message>
    <source>Ctrl+H in Round asks for one and bends the plan round it.</source>
-   <translation type="unfinished" />
+   <translation>Strg+H in Runde fragt danach und richtet den Plan danach.</translation>
   </message>
   <message>
    <source>Ctrl+Z takes it back</source>
@@ -254,11 +254,11 @@
   </message>
   <message>
    <source>Enter again keeps it and prints the page.</source>
-   <translation type="unfinished" />
+   <translation>Noch einmal Enter behält es und druckt das Blatt.</translation>
   </message>
   <message>
    <source>Enter again prints the page.</source>
-   <translation type="unfinished" />
+   <translation>Noch einmal Enter druckt das Blatt.</translation>
   </message>
   <message>
    <source>Enter again writes it, Ctrl+Z would take it back.</source>
@@ -718,7 +718,7 @@
   </message>
   <message>
    <source>No absence is to come; Ctrl+H in Round asks for one.</source>
-   <translation type="unfinished" />
+   <translation>Keine Abwesenheit steht bevor; Strg+H in Runde fragt danach.</translation>
   </message>
   <message>
    <source>No address yet: A asks for it, such as 192.168.1.20 or ro@broker.local:1883.</source>
@@ -1278,11 +1278,11 @@
   </message>
   <message>
    <source>The plan is bent round it. A ends it: the keeper is back.</source>
-   <translation type="unfinished" />
+   <translation>Der Plan richtet sich danach. A beendet sie: Der Halter ist zurück.</translation>
   </message>
   <message>
    <source>The plan is bent round it. A withdraws it, and nights are planned as ever.</source>
-   <translation type="unfinished" />
+   <translation>Der Plan richtet sich danach. A zieht sie zurück, dann wird geplant wie immer.</translation>
   </message>
   <message>
    <source>The prey could not be read. {why}</source>
@@ -2975,7 +2975,7 @@
   </message>
   <message>
    <source>the absence that is to come</source>
-   <translation type="unfinished" />
+   <translation>die bevorstehende Abwesenheit</translation>
   </message>
   <message>
    <source>the animal before</source>
@@ -3464,7 +3464,7 @@
   </message>
   <message>
    <source>{first} to {last}, {who}</source>
-   <translation type="unfinished" />
+   <translation>{first} bis {last}, {who}</translation>
   </message>
   <message>
    <source>{grade}, {grams} each</source>
@@ -3524,7 +3524,7 @@
   </message>
   <message>
    <source>{night}   was to be fed while the keeper was away; 2 writes it up.</source>
-   <translation type="unfinished" />
+   <translation>{night}   war in der Abwesenheit zu füttern; 2 trägt es nach.</translation>
   </message>
   <message>
    <source>{night} has a round; Enter opens it.</source>
