@@ -4,13 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QLineF, QRectF, Qt, Signal
-from PySide6.QtGui import QPainter, QPaintEvent, QPen, QRegion, QResizeEvent
+from PySide6.QtCore import QLineF, QPointF, QRectF, Qt, Signal
+from PySide6.QtGui import QPainter, QPaintEvent, QPen, QPolygonF, QRegion, QResizeEvent
 from PySide6.QtWidgets import QWidget
 
 from keeper.desktop.look import Look
-from keeper.desktop.widgets.drawer_shape import DrawerShape, FrontStyle, drawer_shape
+from keeper.desktop.widgets.drawer_shape import (
+    MOST_TUBS,
+    DrawerShape,
+    FrontStyle,
+    drawer_shape,
+)
 from keeper.desktop.widgets.drawn import announce
+from keeper.desktop.widgets.kept_picture import KeptRows
 from keeper.desktop.widgets.tub_front import FrontKey, TubFront, front_words
 
 FRAME_PX = 3.0
@@ -42,6 +48,7 @@ class DrawerRow(QWidget):
         self._fronts: tuple[TubFront, ...] = ()
         self._current: int | None = None
         self._keys: list[FrontKey] = []
+        self._kept = KeptRows(2 * MOST_TUBS)
         self._slots: dict[str, QWidget] = {}
         look.changed.connect(self._lay_out)
 
@@ -99,12 +106,24 @@ class DrawerRow(QWidget):
         painter.setPen(QPen(self.look.colour("line"), 1.6))
         ends = (shape.uprights[0].left(), shape.uprights[1].right())
         painter.drawLine(QLineF(ends[0], shape.shelf_y, ends[1], shape.shelf_y))
+        self._paint_drawer(painter, shape)
+        painter.end()
+
+    def _paint_drawer(self, painter: QPainter, shape: DrawerShape) -> None:
+        """The sheet in two pieces that overlap under no line, as a wide polygon fills slowly."""
+        sheet, panel = self.look.colour("sheet"), shape.panel
+        painter.fillRect(panel.adjusted(0, FRAME_PX, 0, 0), sheet)
+        if self._current is not None:
+            low = QPointF(0, 2 * FRAME_PX)
+            corners = [panel.topRight() + low, panel.topLeft() + low, *list(shape.outline)[3:]]
+            painter.setPen(Qt.PenStyle.NoPen)
+            painter.setBrush(sheet)
+            painter.drawPolygon(QPolygonF([*corners, panel.topRight()]))
         pen = QPen(self.look.colour("ink"), FRAME_PX)
         pen.setJoinStyle(Qt.PenJoinStyle.MiterJoin)
         painter.setPen(pen)
-        painter.setBrush(self.look.colour("sheet"))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.drawPolygon(shape.outline)
-        painter.end()
 
     def _pull(self, before: DrawerShape) -> None:
         """Move the fronts to their places and redraw what the pulled-out drawer leaves and takes.
@@ -142,7 +161,7 @@ class DrawerRow(QWidget):
             spare.deleteLater()
         while len(self._keys) < len(self._fronts):
             index = len(self._keys)
-            key = FrontKey(self.look, self)
+            key = FrontKey(self.look, self, self._kept)
             key.clicked.connect(lambda _=False, index=index: self.tub_asked.emit(index))
             key.show()
             self._keys.append(key)

@@ -10,6 +10,7 @@ from PySide6.QtCore import (
     QModelIndex,
     QPersistentModelIndex,
     QPointF,
+    QRect,
     QRectF,
     QSize,
     Qt,
@@ -42,7 +43,7 @@ from keeper.desktop.widgets.gate_row import (
     paint_female,
     row_height,
 )
-from keeper.desktop.widgets.kept_picture import KeptPicture
+from keeper.desktop.widgets.kept_picture import KeptPicture, KeptRows, seen
 from keeper.desktop.widgets.lettering import advance, middle_baseline, set_line, wrapped
 from keeper.desktop.widgets.life_axis import TimeAxis
 from keeper.desktop.widgets.tile import FACES, GATES, TileState, paint_tile
@@ -50,6 +51,7 @@ from keeper.language import tr
 from keeper.reports.words import word_of
 
 FACE_ROLE = Qt.ItemDataRole.UserRole
+_ROWS_KEPT = 28
 _HEADS = (tr("tub, name, kind"), tr("empty weight of gate"), tr("gates"))
 
 Index = QModelIndex | QPersistentModelIndex
@@ -94,18 +96,24 @@ class RowPainter(QStyledItemDelegate):
     def __init__(self, look: Look, view: QListView) -> None:
         super().__init__(view)
         self._look, self._view, self._paper = look, view, RowPaper(look)
+        self._rows = KeptRows(_ROWS_KEPT)
         self.today: date | None = None
 
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
         return QSize(self._view.viewport().width(), round(row_height(self._look)))
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
-        if self.today is None:
+        if (today := self.today) is None:
             return
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         here = bool(option.state & QStyle.StateFlag.State_Selected)
-        face, rect = index.data(FACE_ROLE), option.rect
-        paint_female(painter, rect, face, self.today, self._look, self._paper, here=here)
+        face, look = index.data(FACE_ROLE), self._look
+
+        def paint(on: QPainter, rect: QRect) -> None:
+            paint_female(on, rect, face, today, look, self._paper, here=here)
+
+        about = (face, here, today)
+        self._rows.lay(painter, option.rect, about, seen(look), paint, look.colour("ground"))
 
 
 class FemaleHead(Drawn):

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from PySide6.QtCore import QLineF, QPointF, QRectF, Qt, Signal
+from PySide6.QtCore import QLineF, QPointF, QRect, QRectF, Qt, Signal
 from PySide6.QtGui import QMouseEvent, QPainter, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
@@ -13,6 +14,7 @@ from keeper.actions.heat_board import Standing
 from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
+from keeper.desktop.widgets.kept_picture import KeptPicture, KeptRows, seen
 from keeper.desktop.widgets.lettering import advance, middle_baseline, set_line
 from keeper.desktop.widgets.stamps import stamp_tile
 from keeper.desktop.widgets.tile import TileState, paint_tile
@@ -38,6 +40,7 @@ LEGEND: tuple[tuple[Standing, str, str], ...] = (
 LETTERS = tr("H too hot, C too cold")
 HEADS = (tr("place, animals"), tr("hot end"), tr("cool end"), tr("night low"))
 _COLUMN_SHARES = (0.0, 0.19, 0.46, 0.73)
+_LINES_KEPT = 48
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -67,6 +70,7 @@ class HeatList(Drawn):
         super().__init__(look, parent)
         self._faces: tuple[PlaceFace, ...] = ()
         self._line = self._cell = self._first = 0
+        self._kept = KeptRows(_LINES_KEPT)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
 
     def show_places(self, faces: Sequence[PlaceFace], line: int, cell: int) -> None:
@@ -86,11 +90,9 @@ class HeatList(Drawn):
         look = self.look
         self._paint_heads(painter)
         rects = self._rects()
-        for (line, cell), rect in rects.items():
-            face = self._faces[line]
+        for line, cell in rects:
             if cell == 0:
-                self._paint_place(painter, face, rect, line == self._line)
-            self._paint_cell(painter, face.cells[cell], rect)
+                self._lay_line(painter, line)
         if self._faces:
             chosen = rects.get((self._line, self._cell))
             if chosen is not None:
@@ -105,18 +107,22 @@ class HeatList(Drawn):
 
     def _rects(self) -> dict[tuple[int, int], QRectF]:
         """The tiles of the lines in view."""
-        look, row = self.look, self._row_height()
-        top = self._head_height()
-        room = int((self.height() - top) // row)
+        room = int((self.height() - self._head_height()) // self._row_height())
         self._first = first_shown(self._line, len(self._faces), room, self._first)
-        wide = look.u(21, 16)
         rects = {}
-        for n, face in enumerate(self._faces[self._first : self._first + room]):
-            y = top + n * row
-            for cell in range(len(face.cells)):
-                left = self._column(cell + 1)
-                rects[self._first + n, cell] = QRectF(left, y + 0.1 * row, wide, 0.8 * row)
+        for line in range(self._first, min(self._first + room, len(self._faces))):
+            for cell, rect in enumerate(self._tiles(self._faces[line], self._top(line))):
+                rects[line, cell] = rect
         return rects
+
+    def _top(self, line: int) -> float:
+        return self._head_height() + (line - self._first) * self._row_height()
+
+    def _tiles(self, face: PlaceFace, top: float) -> list[QRectF]:
+        """The tiles of a line that begins at *top*."""
+        row, wide = self._row_height(), self.look.u(21, 16)
+        lefts = (self._column(cell + 1) for cell in range(len(face.cells)))
+        return [QRectF(left, top + 0.1 * row, wide, 0.8 * row) for left in lefts]
 
     def _column(self, number: int) -> float:
         return self.look.u(7, 3.5) + _COLUMN_SHARES[number] * (self.width() - self.look.u(7, 3.5))
@@ -133,6 +139,25 @@ class HeatList(Drawn):
         painter.setPen(QPen(look.colour("line"), 1.1))
         y = head.bottom() - look.u(0.6)
         painter.drawLine(QLineF(self._column(0), y, self.width(), y))
+
+    def _lay_line(self, painter: QPainter, line: int) -> None:
+        """A line as a picture of whole px; where it begins between two of them is kept too."""
+        face, here, look = self._faces[line], line == self._line, self.look
+        top = self._top(line)
+        above = math.floor(top)
+        strip = QRect(0, above, self.width(), math.ceil(top + self._row_height()) - above)
+
+        def paint(on: QPainter, area: QRect) -> None:
+            self._paint_line(on, face, area.top() + top - above, here)
+
+        about = (face, here, round(top - above, 6))
+        self._kept.lay(painter, strip, about, seen(look), paint, look.colour("ground"))
+
+    def _paint_line(self, painter: QPainter, face: PlaceFace, top: float, here: bool) -> None:
+        tiles = self._tiles(face, top)
+        self._paint_place(painter, face, tiles[0], here)
+        for cell, tile in zip(face.cells, tiles, strict=True):
+            self._paint_cell(painter, cell, tile)
 
     def _paint_place(self, painter: QPainter, face: PlaceFace, tile: QRectF, here: bool) -> None:
         look = self.look
@@ -170,6 +195,7 @@ class HeatLegend(Drawn):
 
     def __init__(self, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(look, parent)
+        self._kept = KeptPicture()
         words = ", ".join(words for _, _, words in LEGEND)
         self.tell(tr("legend: {letters}. {caution}", letters=words, caution=LETTERS))
 
@@ -177,6 +203,9 @@ class HeatLegend(Drawn):
         return self.look.u(150, 110), self.look.u(8, 6.4)
 
     def paint(self, painter: QPainter) -> None:
+        self._kept.lay(painter, self.size(), self.look, LEGEND, self._draw, "ground")
+
+    def _draw(self, painter: QPainter) -> None:
         look, font = self.look, self.look.font(Use.KEY_HINT if self.look.small else Use.TABLE)
         left = look.u(7, 3.5)
         row = QRectF(0, 0, self.width(), self.height())

@@ -63,7 +63,9 @@ def set_line(
     if room is not None and width > room + _ROUNDING_PX:
         text = metrics.elidedText(text, Qt.TextElideMode.ElideRight, max(0.0, room))
         width = metrics.horizontalAdvance(text)
-    left = place.x() - {LEFT: 0.0, CENTRE: width / 2, RIGHT: width}[align]
+    left = place.x()
+    if align is not LEFT:
+        left -= width if align is RIGHT else width / 2
     if flush:
         left -= metrics.leftBearing(text[0])
     painter.setFont(font)

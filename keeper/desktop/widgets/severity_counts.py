@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QWidget
 from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
+from keeper.desktop.widgets.kept_picture import KeptPicture
 from keeper.desktop.widgets.lettering import advance, middle_baseline, set_line
 from keeper.desktop.widgets.tile import FACES, SEVERITIES, TileState, paint_tile
 
@@ -22,6 +23,7 @@ class SeverityCounts(Drawn):
         super().__init__(look, parent)
         self._head = self._aside = ""
         self._counts: Mapping[TileState, int] = {}
+        self._kept = KeptPicture()
 
     def show_counts(self, head: str, aside: str, counts: Mapping[TileState, int]) -> None:
         """Show *head* and *aside*, and the number of lines of each severity."""
@@ -33,6 +35,10 @@ class SeverityCounts(Drawn):
         return self.look.u(200, 150), self.look.u(12.5, 9.5)
 
     def paint(self, painter: QPainter) -> None:
+        about = (self._head, self._aside, self._counts)
+        self._kept.lay(painter, self.size(), self.look, about, self._draw, "ground")
+
+    def _draw(self, painter: QPainter) -> None:
         look, rect = self.look, QRectF(self.rect())
         margin = look.u(7, 3.5)
         head, aside = look.font(Use.PAGE_HEAD), look.font(Use.PAGE_ASIDE)

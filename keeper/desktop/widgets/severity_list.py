@@ -28,7 +28,7 @@ from PySide6.QtWidgets import (
 
 from keeper.desktop.look import Look
 from keeper.desktop.type import Use
-from keeper.desktop.widgets.kept_picture import KeptRows
+from keeper.desktop.widgets.kept_picture import KeptRows, seen
 from keeper.desktop.widgets.lettering import (
     CENTRE,
     RIGHT,
@@ -171,9 +171,12 @@ class LinePainter(QStyledItemDelegate):
             return
         face, look = index.data(FACE_ROLE), self._look
         here = bool(option.state & QStyle.StateFlag.State_Selected)
-        seen = (look.palette, look.small, look.u(1.0))
         self._rows.lay(
-            painter, option.rect, (face, here), seen, lambda p, r: self._paint(p, r, face, here)
+            painter,
+            option.rect,
+            (face, here),
+            seen(look),
+            lambda p, r: self._paint(p, r, face, here),
         )
 
     def _paint(self, painter: QPainter, area: QRect, face: Face, here: bool) -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
+from PySide6.QtCore import QLineF, QPointF, QRect, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPen
 from PySide6.QtWidgets import QWidget
 
@@ -12,6 +12,7 @@ from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawer_shape import FrontStyle
 from keeper.desktop.widgets.drawn import DrawnKey
+from keeper.desktop.widgets.kept_picture import KeptRows, seen
 from keeper.desktop.widgets.lettering import (
     CENTRE,
     RIGHT,
@@ -63,10 +64,11 @@ def front_words(front: TubFront, *, pulled: bool) -> str:
 
 
 class FrontKey(DrawnKey):
-    """A drawn front; pressing it with the mouse asks for that tub."""
+    """A drawn front; pressing it with the mouse asks for that tub. kept: those of its row."""
 
-    def __init__(self, look: Look, parent: QWidget) -> None:
+    def __init__(self, look: Look, parent: QWidget, kept: KeptRows) -> None:
         super().__init__(look, parent)
+        self._kept = kept
         self._front: TubFront | None = None
         self._pulled = False
         self._style = FrontStyle.PATCH
@@ -80,13 +82,18 @@ class FrontKey(DrawnKey):
         self.update()
 
     def paint(self, painter: QPainter) -> None:
-        if self._front is None:
+        front, style, look = self._front, self._style, self.look
+        if front is None:
             return
-        rect = QRectF(self.rect())
-        if self._pulled:
-            _paint_pulled(painter, rect, self._front, self.look, self._style)
-        else:
-            _paint_in_place(painter, rect, self._front, self.look, self._style)
+        if self._pulled:  # on the drawer, which is painted beneath
+            _paint_pulled(painter, QRectF(self.rect()), front, look, style)
+            return
+
+        def paint(on: QPainter, rect: QRect) -> None:
+            _paint_in_place(on, QRectF(rect), front, look, style)
+
+        ground = look.colour("ground")
+        self._kept.lay(painter, self.rect(), (front, style), seen(look), paint, ground)
 
 
 def _paint_pulled(

@@ -15,6 +15,7 @@ from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
 from keeper.desktop.widgets.heat_dots import HeatDots, paint_heat
+from keeper.desktop.widgets.kept_picture import KeptPicture
 from keeper.desktop.widgets.lettering import (
     CENTRE,
     RIGHT,
@@ -86,6 +87,7 @@ class WatchDetail(Drawn):
         super().__init__(look, parent)
         self._face = DetailFace(head="")
         self._top = 0.0
+        self._kept = KeptPicture()
         self.setObjectName("watch detail")
         self.lie_on("ground")
 
@@ -98,6 +100,9 @@ class WatchDetail(Drawn):
         return self.look.u(94, 66), self.look.u(60, 50)
 
     def paint(self, painter: QPainter) -> None:
+        self._kept.lay(painter, self.size(), self.look, self._face, self._draw, "ground")
+
+    def _draw(self, painter: QPainter) -> None:
         look, face = self.look, self._face
         painter.setPen(QPen(look.colour("line"), 1.6))
         painter.drawLine(QLineF(1, 0, 1, self.height() - look.u(4, 1)))

@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QWidget
 from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
+from keeper.desktop.widgets.kept_picture import KeptPicture
 from keeper.desktop.widgets.lettering import (
     RIGHT,
     advance,
@@ -55,6 +56,8 @@ class WeighPanel(Drawn):
     def __init__(self, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(look, parent)
         self._words = WeighWords(place="", name="")
+        self._kept = KeptPicture()
+        self.lie_on("sheet")
 
     def show_words(self, words: WeighWords) -> None:
         """Show *words*."""
@@ -69,6 +72,9 @@ class WeighPanel(Drawn):
         return self.look.u(226, 166), self.look.u(114, 78)
 
     def paint(self, painter: QPainter) -> None:
+        self._kept.lay(painter, self.size(), self.look, self._words, self._draw, "sheet")
+
+    def _draw(self, painter: QPainter) -> None:
         pad = self.look.u(7.5, 4.6)
         inside = QRectF(self.rect()).adjusted(pad, 0, -pad + self.look.u(1), 0)
         self._paint_who(painter, inside)
