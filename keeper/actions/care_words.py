@@ -49,10 +49,16 @@ def _away(event: KeeperAway) -> str:
     return tr("away {first} to {last}", **told)
 
 
-def _medicine(event: Medicine) -> str:
+def often_words(event: Medicine) -> str:
+    """How often the vet wrote it."""
     every = tr("every day") if event.every_days == 1 else tr("every {n}", n=days(event.every_days))
     if event.doses_a_day > 1:
-        every = tr("{times} times a day, {every}", times=event.doses_a_day, every=every)
+        return tr("{times} times a day, {every}", times=event.doses_a_day, every=every)
+    return every
+
+
+def _medicine(event: Medicine) -> str:
+    every = often_words(event)
     told = {"name": event.medicine, "amount": event.amount, "route": event.route}
     until = day(event.last_on)
     words = tr("{name}, {amount}, {route}, {every} until {until}", every=every, until=until, **told)

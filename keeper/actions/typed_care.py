@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import Any
 
-from keeper.actions.care_words import care_words
+from keeper.actions.care_words import care_words, often_words
 from keeper.actions.eggs_placing import is_placing, placing_typed
 from keeper.actions.keeping import Keeping
 from keeper.actions.typed_entries import Typed, chosen, day_typed
@@ -31,7 +31,8 @@ from keeper.husbandry.house import Cleaning
 from keeper.husbandry.when import Happened
 from keeper.language import tr
 from keeper.reports.figures import day as day_words
-from keeper.rules.watch_medicine import MISSED_TOLD_DAYS, due_days, is_ticked
+from keeper.reports.figures import moment
+from keeper.rules.watch_medicine import MISSED_TOLD_DAYS, due_days, given_shortly_before, is_ticked
 from keeper.store import reading
 
 MEDICINE = tr(
@@ -134,6 +135,28 @@ def medicine_typed(
     if head in _TOLD and len(_between(text)) == 1:
         return _dose(animal, happened, text.strip()[len(head) :], _TOLD[head], keeper, running)
     return _course(animal, happened, text)
+
+
+class AskedAgain(ValueError):
+    """Nothing is wrong with what was typed; typed once more it is written."""
+
+
+def ask_if_near(dose: Dose, running: Sequence[Running]) -> None:
+    """Raises AskedAgain where a dose that is given lies strangely near to the one before."""
+    course = next((each for each in running if _called(each) == dose.medicine), None)
+    if course is None or dose.told is not DoseTold.GIVEN:
+        return
+    before = given_shortly_before(course.medicine, course.given, dose.happened)
+    if before is not None:
+        raise AskedAgain(
+            tr(
+                "{name} is written as given on {moment}, and the vet wrote {often}: look again."
+                " The same line once more writes it; ask a reptile vet if in doubt.",
+                name=dose.medicine,
+                moment=moment(before.happened.at),
+                often=often_words(course.medicine),
+            )
+        )
 
 
 def faecal_typed(animal: AnimalId, happened: Happened, text: str) -> Typed:

@@ -13,6 +13,7 @@ from keeper.husbandry.care import Dose, DoseTold, Medicine
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import practice
 from keeper.husbandry.reasons import Figure, Reason, because
+from keeper.husbandry.when import Happened
 from keeper.rules.watch_facts import Course, Severity, Signal, WatchFacts
 
 WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
@@ -23,6 +24,9 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("ends with a dose written", ()),
 )
 """Every reason of this module with the figures it carries."""
+
+NEAR_SHARE = practice(0.5)
+"""A dose nearer to the one before than this share of the interval the vet wrote is asked again."""
 
 MISSED_TOLD_DAYS = practice(30)
 """A missed dose of longer ago is history, which the records keep."""
@@ -55,6 +59,20 @@ def told_of(medicine: Medicine, due_on: date, doses: Iterable[Dose]) -> int:
 def is_ticked(medicine: Medicine, due_on: date, doses: Iterable[Dose]) -> bool:
     """Whether something was told of every dose of *due_on*."""
     return told_of(medicine, due_on, doses) >= medicine.doses_a_day
+
+
+def given_shortly_before(medicine: Medicine, given: Iterable[Dose], at: Happened) -> Dose | None:
+    """The last dose that was given before the instant *at*, where that is strangely near.
+
+    Only times that are known to the minute are held against each other; a dose of which the day
+    alone is known says nothing. Nothing is refused by this, and nothing reckoned of amounts.
+    """
+    interval = timedelta(days=medicine.every_days) / medicine.doses_a_day
+    exact = [dose for dose in given if not dose.happened.span and dose.happened.at <= at.at]
+    last = max(exact, key=lambda dose: dose.happened.at, default=None)
+    if last is None or at.span:
+        return None
+    return last if at.at - last.happened.at < NEAR_SHARE.value * interval else None
 
 
 def medicine_signals(facts: WatchFacts, today: date) -> Iterator[Signal]:

@@ -5,6 +5,7 @@ from contextlib import closing
 import pytest
 from animal_window import K, desk
 from animal_window import keeping as lives
+from life_sample import WREN
 from PySide6.QtCore import Qt
 from trouble_sample import TODAY, Window, a_room, ago, at_once
 
@@ -16,7 +17,7 @@ from keeper.desktop.screens.watch import WatchScreen
 from keeper.husbandry.care import Dose, DoseTold, Medicine
 from keeper.husbandry.events import AsideUntil, Clutch, Remark, RemarkKind
 from keeper.husbandry.house import Awaited, MiteStep, MitesTold, PreyCounted
-from keeper.husbandry.when import on_day
+from keeper.husbandry.when import at_instant, on_day
 from keeper.store import reading
 
 __all__ = ["desk", "lives"]
@@ -97,6 +98,52 @@ def test_a_dose_is_ticked_on_its_line_and_the_line_is_gone(watch, room):
     (entry,) = reading.all_of(room.book, Dose)
     assert (entry.event.told, entry.event.given_by) == (DoseTold.GIVEN, "Anna")
     assert not any("medicine" in title for title in titles(watch))
+
+
+def twice_a_day(keeping, code):
+    animal = animal_coded(keeping, code).animal
+    typed = medicine_typed(animal, on_day(TODAY), f"{COURSE} / 2 times a day", keeper="J.")
+    note(keeping, typed.verb, typed.event)
+    given = Dose(
+        animal=animal,
+        happened=at_instant(keeping.now()),
+        medicine="Tarsin",
+        told=DoseTold.GIVEN,
+    )
+    note(keeping, "dose", given)
+
+
+def test_a_second_dose_soon_after_the_first_is_asked_again_once_and_then_written(watch, room):
+    twice_a_day(room, "A-2")
+    watch.house.notices.changed.emit()
+    choose(watch, "Thora: medicine")
+    watch.press(Qt.Key.Key_T)
+    watch.answer("given by Anna")
+
+    assert "Tarsin is written as given on 25\u00a0Nov\u00a02026, 14:30" in watch.foot
+    assert "the vet wrote 2 times a day, every day: look again" in watch.foot
+    assert not watch.page.asking.isHidden()
+    assert len(reading.all_of(room.book, Dose)) == 1
+
+    watch.answer("given by Anna")
+    assert len(reading.all_of(room.book, Dose)) == 2
+    assert watch.page.asking.isHidden()
+
+
+def test_on_the_page_it_is_asked_again_too_and_another_line_is_asked_anew(desk, keeping):
+    twice_a_day(keeping, WREN)
+    desk.show(WREN)
+    desk.press(K.Key_V)
+    desk.type("given")
+    assert "look again" in desk.foot
+
+    desk.page.line.field.clear()
+    desk.type("given by Anna")
+    assert "look again" in desk.foot
+    assert len(reading.all_of(keeping.book, Dose)) == 1
+
+    desk.type("")
+    assert len(reading.all_of(keeping.book, Dose)) == 2
 
 
 def test_a_line_without_a_course_takes_no_tick_and_a_tick_no_course(watch, room):

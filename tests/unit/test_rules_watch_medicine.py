@@ -1,15 +1,15 @@
 """A course as the vet wrote it: due, ticked, missed, never doubled."""
 
-from datetime import timedelta
+from datetime import UTC, datetime, timedelta
 
 import pytest
 
 from keeper.husbandry.care import Dose, DoseTold, Medicine
-from keeper.husbandry.when import on_day
+from keeper.husbandry.when import at_instant, on_day
 from keeper.reports.words import sentence
 from keeper.rules.alerts import watch
 from keeper.rules.watch_facts import HouseFacts, Severity, WatchFacts
-from keeper.rules.watch_medicine import courses
+from keeper.rules.watch_medicine import courses, given_shortly_before
 from tests.builders import a_profile, an_animal, day
 
 TODAY = day("2026-09-23")
@@ -174,3 +174,30 @@ def test_a_due_dose_is_todays_with_the_vets_own_words_and_her_weight():
 def test_a_course_without_a_rhythm_is_no_course(every):
     with pytest.raises(ValueError, match="each 1 to 365 days"):
         course(every=every)
+
+
+def given_at(hour: int, days: int = 0) -> Dose:
+    at = datetime(TODAY.year, TODAY.month, TODAY.day, hour, tzinfo=UTC) - timedelta(days=days)
+    return Dose(animal=1, happened=at_instant(at), medicine="Tarsin", told=DoseTold.GIVEN)
+
+
+@pytest.mark.parametrize(
+    "written, before, now, near",
+    [
+        (course(times=2), given_at(9), given_at(14), True),  # 5 of 12 hours
+        (course(times=2), given_at(9), given_at(15), False),  # half of them
+        (course(), given_at(22, days=1), given_at(8), True),  # 10 of 24 hours
+        (course(), given_at(20, days=1), given_at(8), False),
+        (course(every=3), given_at(8, days=1), given_at(8), True),  # 24 of 72 hours
+        (course(every=2), given_at(8, days=1), given_at(8), False),
+    ],
+)
+def test_a_dose_nearer_than_half_of_what_the_vet_wrote_is_told(written, before, now, near):
+    found = given_shortly_before(written, [given_at(9, days=9), before], now.happened)
+
+    assert found is (before if near else None)
+
+
+def test_a_dose_of_which_the_day_alone_is_known_is_held_against_none():
+    assert given_shortly_before(course(times=2), [dose(0)], given_at(9).happened) is None
+    assert given_shortly_before(course(times=2), [given_at(8)], on_day(TODAY)) is None

@@ -8,7 +8,7 @@ from datetime import date
 from functools import partial
 
 from keeper.actions.dismissing import loosen
-from keeper.actions.dose_ticks import tick
+from keeper.actions.dose_ticks import DoseTicks
 from keeper.actions.house_entries import clean, daily_round, open_bag, put_place_aside
 from keeper.actions.keeping import Keeping, Written
 from keeper.actions.kept_entries import MITES, PREY, count_prey, house_permit, mite_step
@@ -132,7 +132,7 @@ class WatchAsking:
         if animal is None or not running:
             self._notices.refused.emit(tr("No course of medicine runs for this line."))
             return
-        ticked = partial(tick, self._keeping, animal)
+        ticked = DoseTicks(self._keeping, animal).take
         prompt = tr("Dose of {who} (given, missed or stopped, then why)", who=_named(animal))
         self._asking.ask(
             prompt, lambda text: self._notices.tell_of(lambda: ticked(text)), DoseTold.GIVEN.value

@@ -2145,7 +2145,7 @@
   </message>
   <message>
    <source>{name} is written as given on {moment}, and the vet wrote {often}: look again. The same line once more writes it; ask a reptile vet if in doubt.</source>
-   <translation type="unfinished" />
+   <translation>{name} ist am {moment} als gegeben eingetragen, und verordnet ist {often}: noch einmal hinsehen. Dieselbe Zeile ein zweites Mal trägt es ein; im Zweifel einen Reptilientierarzt fragen.</translation>
   </message>
   <message>
    <source>{name} was taken in on {on} as {known}; nothing was added.</source>
