@@ -2,7 +2,8 @@
 
 Du and Ji 2008, Acta Zoologica Sinica (the journal from memory): eggs of Elaphe taeniura took
 101.7 days at 22 C, 86.0 at 24, 66.3 at 27, 53.9 at 30 and 50.5 at 32.
-Boback et al. 2012, as the Add-my-Pet collection cites it: eggs of house snakes took 60 days at 28 C.
+Boback et al. 2012, as the Add-my-Pet collection cites it: eggs of house snakes took 60 days at
+28 C.
 Platt 1969, University of Kansas Publications, Museum of Natural History 18:253-420: eggs of the
 western hognose took 49 to 63 days, 56 in the mean.
 """
