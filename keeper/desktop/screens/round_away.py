@@ -75,6 +75,8 @@ class AwayLine(AskingLine):
     def _lie_at_the_foot(self) -> None:
         high, room = self.sizeHint().height(), self._place.rect()
         self.setGeometry(0, room.height() - high, room.width(), high)
+        margin = round(self._look.u(7, 3.5))
+        self.told.setContentsMargins(margin, round(self._look.u(2, 1)), margin, 0)
         above = self.told.heightForWidth(room.width())
         self.told.setGeometry(0, room.height() - high - above, room.width(), above)
 
