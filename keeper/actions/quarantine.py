@@ -1,4 +1,4 @@
-"""Holds that run on a day, quarantines counted anew where a new arrival came into their room."""
+"""Holds that run on a day: quarantines anew where one arrived, and longer where mites were."""
 
 from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
@@ -8,8 +8,19 @@ from datetime import date, timedelta
 from keeper.actions.holds_ever import holds_ever
 from keeper.actions.keeping import Keeping
 from keeper.husbandry.animal import AnimalId
-from keeper.husbandry.events import HoldKind, HoldSet, Moved
-from keeper.rules.quarantine import Restart, arrivals, restarted
+from keeper.husbandry.events import HoldKind, HoldSet, Moved, Remark, RemarkKind
+from keeper.husbandry.house import MiteStep, MitesTold
+from keeper.rules.quarantine import (
+    NOWHERE,
+    Longer,
+    MitesSeen,
+    Restart,
+    arrivals,
+    lengthened,
+    rack_of,
+    rack_on,
+    restarted,
+)
 from keeper.store import reading
 from keeper.store.rows import day_number
 
@@ -19,10 +30,14 @@ _OVER = timedelta(days=400)
 
 @dataclass(frozen=True, slots=True)
 class OpenHolds:
-    """Holds set by hand that run on a day, and the quarantines among them that began anew."""
+    """Holds set by hand that run on a day; quarantines among them that began anew, or last longer.
+
+    A quarantine may have done both: it runs as *longer* says.
+    """
 
     holds: Mapping[AnimalId, Sequence[HoldSet]]
     anew: Mapping[AnimalId, Restart]
+    longer: Mapping[AnimalId, Longer]
 
 
 def open_holds(keeping: Keeping, on: date) -> OpenHolds:
@@ -30,13 +45,14 @@ def open_holds(keeping: Keeping, on: date) -> OpenHolds:
     lately = _lately(keeping, on)
     holds = reading.open_holds(keeping.book, on)
     if not lately:
-        return OpenHolds(holds, {})
-    anew = _begun_anew(keeping, lately, on)
+        return OpenHolds(holds, {}, {})
+    anew, longer = _changed(keeping, lately, on)
     found = {animal: list(kept) for animal, kept in holds.items()}
-    for animal, restart in anew.items():
+    for animal in {*anew, *longer}:
         others = [h for h in found.get(animal, []) if h.kind is not HoldKind.QUARANTINE]
-        found[animal] = [*others, restart.hold]
-    return OpenHolds(found, anew)
+        runs = longer[animal].hold if animal in longer else anew[animal].hold
+        found[animal] = [*others, runs]
+    return OpenHolds(found, anew, longer)
 
 
 def _lately(keeping: Keeping, on: date) -> frozenset[AnimalId]:
@@ -47,19 +63,49 @@ def _lately(keeping: Keeping, on: date) -> frozenset[AnimalId]:
     return frozenset(entry.event.animal for entry in kept)
 
 
-def _begun_anew(
+def _changed(
     keeping: Keeping, animals: frozenset[AnimalId], on: date
-) -> dict[AnimalId, Restart]:
-    """Quarantines of *animals* that nobody ended, began anew and still run."""
+) -> tuple[dict[AnimalId, Restart], dict[AnimalId, Longer]]:
+    """Quarantines of *animals* that nobody ended, that began anew or last longer, and run."""
     moves = {animal: _moves(keeping, animal, on) for animal in animals}
-    came = arrivals(moves, _quarantines(keeping, animals, on))
-    found = {}
+    came, seen = arrivals(moves, _quarantines(keeping, animals, on)), _mites(keeping, on)
+    anew: dict[AnimalId, Restart] = {}
+    longer: dict[AnimalId, Longer] = {}
     for animal, held in reading.open_holds(keeping.book, on, ends_from=on - _OVER).items():
         own = [hold for hold in held if hold.kind is HoldKind.QUARANTINE]
-        restart = restarted(own[-1], moves[animal], came, on) if own else None
-        if restart is not None and (restart.hold.until is None or on < restart.hold.until):
-            found[animal] = restart
-    return found
+        if not own:
+            continue
+        restart = restarted(own[-1], moves[animal], came, on)
+        hold = restart.hold if restart else own[-1]
+        mites = lengthened(hold, moves[animal], seen, on)
+        until = mites.hold.until if mites else hold.until
+        if until is None or on < until:
+            anew |= {animal: restart} if restart else {}
+            longer |= {animal: mites} if mites else {}
+    return anew, longer
+
+
+def _mites(keeping: Keeping, on: date) -> list[MitesSeen]:
+    """Every day on which mites were there: seen on an animal, or met in a rack or the room."""
+    since = (day_number(on - _OVER), day_number(on))
+    days = "e.day BETWEEN ? AND ?"
+    steps = [entry.event for entry in reading.all_of(keeping.book, MiteStep, days, *since)]
+    met = [
+        MitesSeen(on=step.happened.day, rack=rack_of(step.place))
+        for step in steps
+        if step.told in (MitesTold.BEGUN, MitesTold.SEEN)
+    ]
+    of_mites = f"e.kind = ? AND {days}"
+    kind = RemarkKind.MITES.value
+    remarks = [e.event for e in reading.all_of(keeping.book, Remark, of_mites, kind, *since)]
+    return [*met, *(_seen_on(keeping, remark) for remark in remarks)]
+
+
+def _seen_on(keeping: Keeping, remark: Remark) -> MitesSeen:
+    """Mites on an animal are in its rack too; one without a tub had them alone."""
+    day = remark.happened.day
+    rack = rack_on(_moves(keeping, remark.animal, day), day)
+    return MitesSeen(on=day, rack=rack or NOWHERE, animal=remark.animal)
 
 
 def _quarantines(

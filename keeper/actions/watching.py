@@ -47,7 +47,7 @@ from keeper.rules.alerts import watch
 from keeper.rules.causes import BadShed, heat_at_groups, humidity_causes
 from keeper.rules.holds import holds_of, implied_holds
 from keeper.rules.learned_late import Late
-from keeper.rules.quarantine import Restart, restart_reason
+from keeper.rules.quarantine import Longer, Restart, longer_reason, restart_reason
 from keeper.rules.refusals import counted_refusals
 from keeper.rules.sheds import shed_clock
 from keeper.rules.stages import stage_of
@@ -80,6 +80,7 @@ class _Pages:
     holds_ever: Mapping[AnimalId, Sequence[HoldSet]]
     holds: Mapping[AnimalId, Sequence[HoldSet]]
     anew: Mapping[AnimalId, Restart]
+    longer: Mapping[AnimalId, Longer]
     measures: Mapping[AnimalId, Sequence[Measured]]
     late: Mapping[AnimalId, Sequence[Late]]
     care: CareTold
@@ -164,6 +165,7 @@ def _pages(keeping: Keeping, everyone: Sequence[AnimalNow], on: date) -> _Pages:
         holds_ever=holds_ever(keeping, animals, on),
         holds=holds.holds,
         anew=holds.anew,
+        longer=holds.longer,
         measures=measures_of(keeping, on),
         late=learned_late(keeping, rows, on),
         care=care_told(keeping, on),
@@ -216,6 +218,7 @@ def _facts(
         faecals=pages.care.faecals.get(key, ()),
         permits=pages.care.permits.get(key, ()),
         anew=pages.anew_of(key),
+        longer=longer_reason(pages.longer[key]) if key in pages.longer else None,
         mites_met_on=met_on(pages.care.mites, row.place, on),
     )
 

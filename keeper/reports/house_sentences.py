@@ -162,6 +162,10 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
         "{text} came into {place} on {on:day}: the quarantine of all there is counted from that day"
         " on, no longer from {since:day}."
     ),
+    "quarantine until free of mites": (
+        "Mites were there on {on:day}: quarantine lasts {days:days} from then on, until {until:day}"
+        " and not {before:day}."
+    ),
     "breathing noticed": ("Breathing noticed on {on:day}: {text:quoted}.",),
     "a click just before a shed may be normal": "A click just before a shed may be normal.",
     "isolate, check heat": "Isolate and check heat.",

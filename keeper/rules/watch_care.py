@@ -145,7 +145,7 @@ def _stuck(severity: Severity, reasons: tuple[Reason, ...], since: date, always:
 def _hold_signal(hold: Hold, facts: WatchFacts, today: date) -> Signal | None:
     days = (today - hold.since).days
     if hold.kind is HoldKind.QUARANTINE:
-        return _quarantine(hold, facts.anew, today)
+        return _quarantine(hold, facts.anew, facts.longer, today)
     if hold.kind is HoldKind.PRE_LAY and not hold.asks_renewal:
         return _laying_near(hold)
     if not hold.asks_renewal:
@@ -182,17 +182,22 @@ def _laying_near(hold: Hold) -> Signal:
     )
 
 
-def _quarantine(hold: Hold, anew: Reason | None, today: date) -> Signal | None:
+def _quarantine(
+    hold: Hold, anew: Reason | None, longer: Reason | None, today: date
+) -> Signal | None:
     """A week before its end, faecals and mites are to be clear by then; a week after it began
-    anew, with an animal that came into its room, that it did."""
+    anew, with an animal that came into its room, that it did; and as long as mites lengthen it,
+    that they do."""
     days = (hold.until - today).days if hold.until is not None else None
     ending = days is not None and days <= QUARANTINE_DAYS.value
     fresh = anew is not None and (today - hold.since).days <= QUARANTINE_DAYS.value
-    if not (ending or fresh):
+    if not (ending or fresh or longer):
         return None
     told = [because("quarantine ends", on=hold.until, days=days)] if hold.until else []
     if anew is not None:
         told.insert(0 if fresh else 1, anew)
+    if longer is not None:
+        told.append(longer)
     return Signal(
         kind="quarantine",
         severity=Severity.THIS_WEEK if ending else Severity.NOTED,

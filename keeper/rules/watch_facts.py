@@ -99,7 +99,7 @@ class WatchFacts:
     where one was measured. swap: whose curve her weights go on along, where not her own.
     late: refusals since the last meal that were learned of on a later day.
     courses: of medicine, those that ask for something. faecals, permits: all that were written.
-    anew: why the days of its quarantine are counted anew.
+    anew: why the days of its quarantine are counted anew. longer: why it lasts beyond them.
     mites_met_on: last day on which a step against mites was written for its rack or the room.
     """
 
@@ -127,6 +127,7 @@ class WatchFacts:
     faecals: Sequence[FaecalTest] = ()
     permits: Sequence[Permit] = ()
     anew: Reason | None = None
+    longer: Reason | None = None
     mites_met_on: date | None = None
 
     def held(self, *kinds: HoldKind) -> bool:

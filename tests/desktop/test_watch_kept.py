@@ -27,6 +27,7 @@ from keeper.actions.undoing import take_back
 from keeper.actions.watch_board import is_caution
 from keeper.actions.watching import watch_lines
 from keeper.husbandry.events import Clutch, HoldEnded, HoldKind, HoldSet, Moved, Remark, RemarkKind
+from keeper.husbandry.house import MiteStep, MitesTold
 from keeper.husbandry.when import Happened, at_instant, on_day
 from keeper.reports.figures import GAP
 from keeper.rules.watch_facts import WatchLine
@@ -407,3 +408,36 @@ def test_one_that_was_released_stays_released_whoever_comes(keeping):
         HoldEnded(animal=first, happened=on_day(ago(3)), kind=HoldKind.QUARANTINE),
     )
     assert first not in open_holds(keeping, TODAY).holds
+
+
+def test_mites_in_its_rack_lengthen_a_quarantine_and_the_day_they_are_undone_it_is_as_before(
+    keeping,
+):
+    first = quarantined(keeping, "Q-1", "Q1·1", 80)
+    other = quarantined(keeping, "R-1", "R1·1", 80)
+    usual = ago(80) + timedelta(days=90)
+    step = MiteStep(happened=on_day(ago(4)), place="Q", told=MitesTold.SEEN)
+    note(keeping, "mites", step)
+
+    found = open_holds(keeping, TODAY)
+    assert found.holds[first][0].until == ago(4) + timedelta(days=30)
+    assert found.holds[other][0].until == usual
+    told = {
+        line.animal: {reason.why for reason in line.because}
+        for line in watch_lines(keeping, keeping.today)
+    }
+    assert "quarantine until free of mites" in told[first]
+    assert "quarantine until free of mites" not in told.get(other, ())
+
+    take_back(keeping)
+    assert open_holds(keeping, TODAY).holds[first][0].until == usual
+
+
+def test_mites_written_of_an_animal_count_for_the_rack_it_stood_in_that_day(keeping):
+    first = quarantined(keeping, "Q-1", "Q1·1", 80)
+    beside = quarantined(keeping, "Q-2", "Q1·2", 80)
+    seen = Remark(animal=beside, happened=on_day(ago(2)), kind=RemarkKind.MITES, text="mites")
+    note(keeping, "note", seen)
+
+    found = open_holds(keeping, TODAY)
+    assert {found.holds[each][0].until for each in (first, beside)} == {ago(2) + timedelta(days=30)}

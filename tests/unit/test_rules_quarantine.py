@@ -9,7 +9,14 @@ from keeper.husbandry.when import on_day
 from keeper.reports.words import sentence
 from keeper.rules.alerts import watch
 from keeper.rules.holds import Hold
-from keeper.rules.quarantine import arrivals, restart_reason, restarted
+from keeper.rules.quarantine import (
+    MitesSeen,
+    arrivals,
+    lengthened,
+    longer_reason,
+    restart_reason,
+    restarted,
+)
 from keeper.rules.watch_facts import HouseFacts, Severity, WatchFacts
 from tests.builders import a_profile, an_animal, day
 
@@ -120,3 +127,53 @@ def test_it_is_told_by_whom_where_and_since_when():
     told = sentence(restart_reason(anew(([(20, "Q1·2")], (20, 90))), "Nova"))
 
     assert told.replace("\u00a0", " ").startswith("Nova came into Q on 4 Nov")
+
+
+def longer(*seen, hold=None, own=((60, "Q1·1"),)):
+    """The quarantine of animal 1 with mites seen: days ago, rack, animal."""
+    mites = [MitesSeen(on=ago(days), rack=rack, animal=animal) for days, rack, animal in seen]
+    return lengthened(hold or held(1, 70, 90), moved(1, *own), mites, TODAY)
+
+
+@pytest.mark.parametrize("seen", [(5, "Q", 2), (5, None, None), (5, "R", 1), (5, "Q", None)])
+def test_mites_in_its_rack_in_the_room_or_on_itself_lengthen_it_to_thirty_days_without(seen):
+    found = longer(seen)
+
+    assert found.before == ago(70) + timedelta(days=90)
+    assert found.hold.until == ago(5) + timedelta(days=30)
+    assert found.hold.happened.day == ago(70)
+
+
+@pytest.mark.parametrize(
+    "seen",
+    [
+        (5, "R", 2),  # another rack
+        (60, "Q", 2),  # long enough ago
+        (10, "Q", 2),  # thirty days without end with its own days
+        (71, None, 1),  # before it began
+    ],
+)
+def test_other_mites_do_not(seen):
+    assert longer(seen) is None
+
+
+def test_mites_after_it_was_over_do_not_bring_it_back_and_those_before_its_new_end_do():
+    over = held(1, 95, 90)
+
+    assert longer((3, "Q", 2), hold=over) is None
+    assert longer((20, "Q", 2), (3, "Q", 2), hold=over).hold.until == ago(3) + timedelta(days=30)
+
+
+def test_why_it_lasts_longer_is_told_as_long_as_it_does():
+    found = longer((20, "Q", 2), hold=held(1, 89, 90))
+    hold = Hold(kind=HoldKind.QUARANTINE, since=ago(89), until=found.hold.until)
+    now = an_animal(weighed_on=ago(3), weight_g=300.0, eaten_on=ago(3))
+    facts = WatchFacts(now=now, profile=a_profile(), holds=[hold], longer=longer_reason(found))
+    (line,) = watch([facts], HouseFacts(), TODAY)
+
+    ends, why = line.because[-2:]
+    assert (ends.why, why.why) == ("quarantine ends", "quarantine until free of mites")
+    assert sentence(why).replace("\u00a0", " ") == (
+        "Mites were there on 4 Nov 2026: quarantine lasts 30 days from then on, until 4 Dec 2026"
+        " and not 25 Nov 2026."
+    )

@@ -1368,6 +1368,10 @@
    <translation>Milben aufgefallen am {on:day}: {text:quoted}.</translation>
   </message>
   <message>
+   <source>Mites were there on {on:day}: quarantine lasts {days:days} from then on, until {until:day} and not {before:day}.</source>
+   <translation>Am {on:day} waren Milben da: die Quarantäne dauert {days:days} von da an, bis {until:day} statt {before:day}.</translation>
+  </message>
+  <message>
    <source>Mon</source>
    <comment>weekday</comment>
    <translation>Mo</translation>
