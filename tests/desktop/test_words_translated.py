@@ -10,7 +10,10 @@ import pytest
 from words_walk import untranslated
 
 HERE = Path(__file__).resolve().parent
-PLACES = ("Round", "Weigh-in", "Sheds", "Heat", "Racks", "Watch", "Females", "Animal", "Records")
+PLACES = (
+    *("Round", "Weigh-in", "Sheds", "Heat", "Racks", "Watch", "Females", "Prey", "Clutches"),
+    *("Animal", "Records"),
+)
 ASIDE = ("House ways", "What is new")
 
 
