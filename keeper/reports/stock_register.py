@@ -6,7 +6,7 @@ from datetime import date, datetime
 
 from keeper.husbandry.animal import Sex
 from keeper.husbandry.stock_lines import Change, Line, totals
-from keeper.language import tr, tr_table
+from keeper.language import tr
 from keeper.reports.figures import counted, day, moment, plain
 from keeper.reports.paper_parts import Blank, Document, Facts, Heading, Table, Words
 from keeper.reports.words import word
@@ -55,24 +55,6 @@ COLUMNS = (
 """Of the file; the same in every language."""
 
 _UNNUMBERED = counted("young without a number", "young without a number")
-_WHAT: Mapping[Change, str] = tr_table(
-    {
-        Change.ENTERED: "entered",
-        Change.CAME: "in, from outside",
-        Change.BORN: "born",
-        Change.NUMBERED: "given a number",
-        Change.SOLD: "out",
-        Change.LOAN: "out, on loan",
-        Change.DIED: "died",
-        Change.MISSING: "missing",
-        Change.FOUND: "found",
-        Change.RETURNED: "in, returned",
-        Change.HERE: "here",
-        Change.CODE: "number put right",
-        Change.SPECIES: "species put right",
-        Change.PERMIT: "permit written",
-    }
-)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -119,7 +101,7 @@ def what_words(line: Line) -> str:
         return tr("line {number} no longer stands", number=line.refers)
     if line.what is Change.AGAIN:
         return tr("line {number} stands again", number=line.refers)
-    return _WHAT[line.what]
+    return word(line.what)
 
 
 def register_cells(line: Line, species: Mapping[str, str]) -> tuple[str, ...]:

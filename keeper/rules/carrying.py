@@ -2,7 +2,7 @@
 
 from collections.abc import Collection
 from datetime import date, timedelta
-from enum import IntEnum, StrEnum
+from enum import IntEnum, auto
 
 from keeper.husbandry.animal import Stage
 from keeper.husbandry.events import HoldKind
@@ -28,14 +28,14 @@ class Order(IntEnum):
     APART = 6
 
 
-class Carrier(StrEnum):
+class Carrier(IntEnum):
     """What one animal is carried in."""
 
-    TUB = "tub"
-    SMALL_BAG = "small bag"
-    BAG = "bag"
-    LARGE_BAG = "large bag"
-    UNKNOWN = "bag, weight not known"
+    TUB = auto()
+    SMALL_BAG = auto()
+    BAG = auto()
+    LARGE_BAG = auto()
+    UNKNOWN = auto()  # a bag, of which no weight tells the size
 
 
 def order_of(

@@ -2910,6 +2910,7 @@
   </message>
   <message>
    <source>born</source>
+   <comment>Change</comment>
    <translation>geboren</translation>
   </message>
   <message>
@@ -3090,6 +3091,7 @@
   </message>
   <message>
    <source>died</source>
+   <comment>Change</comment>
    <translation>gestorben</translation>
   </message>
   <message>
@@ -3167,6 +3169,7 @@
   </message>
   <message>
    <source>entered</source>
+   <comment>Change</comment>
    <translation>eingetragen</translation>
   </message>
   <message>
@@ -3299,6 +3302,7 @@
   </message>
   <message>
    <source>found</source>
+   <comment>Change</comment>
    <translation>gefunden</translation>
   </message>
   <message>
@@ -3318,6 +3322,7 @@
   </message>
   <message>
    <source>given a number</source>
+   <comment>Change</comment>
    <translation>nummeriert</translation>
   </message>
   <message>
@@ -3418,6 +3423,11 @@
    <translation>hier</translation>
   </message>
   <message>
+   <source>here</source>
+   <comment>Change</comment>
+   <translation>hier</translation>
+  </message>
+  <message>
    <source>here then</source>
    <translation>danach hier</translation>
   </message>
@@ -3501,10 +3511,12 @@
   </message>
   <message>
    <source>in, from outside</source>
+   <comment>Change</comment>
    <translation>Zugang von außen</translation>
   </message>
   <message>
    <source>in, returned</source>
+   <comment>Change</comment>
    <translation>Zugang, zurück</translation>
   </message>
   <message>
@@ -3754,6 +3766,7 @@
   </message>
   <message>
    <source>missing</source>
+   <comment>Change</comment>
    <translation>vermisst</translation>
   </message>
   <message>
@@ -3828,6 +3841,11 @@
   <message>
    <source>no heat was read there</source>
    <translation>dort wurde keine Wärme gemessen</translation>
+  </message>
+  <message>
+   <source>no longer stands</source>
+   <comment>Change</comment>
+   <translation>gilt nicht mehr</translation>
   </message>
   <message>
    <source>no mite seen</source>
@@ -3966,6 +3984,7 @@
   </message>
   <message>
    <source>number put right</source>
+   <comment>Change</comment>
    <translation>Nummer berichtigt</translation>
   </message>
   <message>
@@ -4035,10 +4054,12 @@
   </message>
   <message>
    <source>out</source>
+   <comment>Change</comment>
    <translation>Abgang</translation>
   </message>
   <message>
    <source>out, on loan</source>
+   <comment>Change</comment>
    <translation>Abgang, verliehen</translation>
   </message>
   <message>
@@ -4072,6 +4093,7 @@
   </message>
   <message>
    <source>permit written</source>
+   <comment>Change</comment>
    <translation>Genehmigung eingetragen</translation>
   </message>
   <message>
@@ -4473,6 +4495,7 @@
   </message>
   <message>
    <source>species put right</source>
+   <comment>Change</comment>
    <translation>Art berichtigt</translation>
   </message>
   <message>
@@ -4489,6 +4512,11 @@
    <source>standing</source>
    <comment>verb</comment>
    <translation>Verbleib</translation>
+  </message>
+  <message>
+   <source>stands again</source>
+   <comment>Change</comment>
+   <translation>gilt wieder</translation>
   </message>
   <message>
    <source>starting step</source>
