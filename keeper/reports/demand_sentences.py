@@ -38,8 +38,8 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
         "Nothing is counted for {animals:animals} without a weight or a meal in the book."
     ),
     "goes over to": (
-        "Goes over to {prey} on {on:day}, at about {weight_g:g}.",
-        "Goes over to {prey} on {on:day}.",
+        "Goes over from {prey} to {offered} on {on:day}, at about {weight_g:g}.",
+        "Goes over from {prey} to {offered} on {on:day}.",
     ),
 }
 

@@ -8,7 +8,7 @@ from collections import defaultdict
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import date, timedelta
-from enum import StrEnum
+from enum import Enum
 from math import ceil
 from typing import NamedTuple
 
@@ -44,7 +44,7 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("held with no end", ("animals",)),
     ("next feed not known", ("animals",)),
     ("grade of none known", ("animals",)),
-    ("goes over to", ("prey", "before", "on", "weight_g")),
+    ("goes over to", ("prey", "offered", "on", "weight_g")),
 )
 """Every reason of this module with the figures it carries."""
 
@@ -60,7 +60,7 @@ BEYOND_WEEKS = WEEKS + int(LEAD_WEEKS.value + SPARE_WEEKS.value)
 _WEEK = timedelta(days=7)
 
 
-class Group(StrEnum):
+class Group(Enum):
     """Who eats it, as the bars of a week are parted."""
 
     HATCHLINGS = "hatchlings"
@@ -68,7 +68,7 @@ class Group(StrEnum):
     ADULTS = "adults"  # and those whose stage is not known
 
 
-class Stock(StrEnum):
+class Stock(Enum):
     """How it stands with a grade."""
 
     ORDER_NOW = "order now"
@@ -253,7 +253,9 @@ def _group(stage: Stage | None) -> Group:
 
 
 def _step(eater: Eater, meal: Meal, before: str) -> Step:
-    why = because("goes over to", prey=meal.prey, before=before, on=meal.on, weight_g=meal.weight_g)
+    why = because(
+        "goes over to", prey=before, offered=meal.prey, on=meal.on, weight_g=meal.weight_g
+    )
     return Step(eater=eater, on=meal.on, before=before, prey=meal.prey, because=why)
 
 
@@ -384,9 +386,8 @@ def _told_stock(left: int, out_on: date | None, today: date) -> Reason:
     return because("stock lasts until", left=left, on=out_on, days=(out_on - today).days)
 
 
-def _first_to_order(grade: GradeDemand) -> tuple[int, date, float, str]:
-    rank = list(Stock).index(grade.state)
-    return (rank, grade.out_on or date.max, -grade.a_week, grade.prey)
+def _first_to_order(told: GradeDemand) -> tuple[int, date, float, str]:
+    return list(Stock).index(told.state), told.out_on or date.max, -told.a_week, told.prey
 
 
 def _untold(eaters: Iterable[Eater], today: date) -> Iterator[Reason]:

@@ -8,7 +8,7 @@ is likely refused, the next comes a little nearer to the retry night.
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
-from enum import StrEnum
+from enum import Enum
 from functools import lru_cache
 from math import sqrt
 from typing import NamedTuple
@@ -35,7 +35,7 @@ SAME_SHARE = 0.01
 reckoning, not of husbandry: by then it comes to no other meal, or to it one meal later."""
 
 
-class Basis(StrEnum):
+class Basis(Enum):
     """What the grade of the coming weeks is known by."""
 
     GROWTH = "growth"
@@ -43,7 +43,7 @@ class Basis(StrEnum):
     LAST_EATEN = "last eaten"  # no weight: the grade stays
 
 
-class Silent(StrEnum):
+class Silent(Enum):
     """Why no meal of an animal can be told."""
 
     HELD = "held"  # with no end known

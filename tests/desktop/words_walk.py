@@ -122,11 +122,12 @@ class Walk:
             self.window.show_keys()
 
     def _on_paper(self, data: list[str]) -> list[str]:
-        """What is untranslated on the sheets of a night, of an absence and of one animal."""
+        """What is untranslated on the sheets of a night, of an absence, of orders, of one animal."""
         from keeper.actions import rounds
         from keeper.actions.absence import away_typed
         from keeper.actions.animal_page import page_of
         from keeper.actions.animal_papers import buyers_card_of, vet_facts_of
+        from keeper.actions.prey_desk import larder, order_document
         from keeper.desktop.paper.flow import document_pages
         from keeper.desktop.paper.holiday import holiday_sheets
         from keeper.desktop.paper.page import write_pdf
@@ -144,6 +145,7 @@ class Walk:
             round_sheets(keeping, rounds.open_night(keeping)).pages,
             holiday_sheets(keeping, away_typed("9 days", today)).pages,
             document_pages(buyers_card_of(keeping, page)),
+            document_pages(order_document(larder(keeping, today), "⟦now⟧")),
             document_pages(replace(summary, parts=parts)),
         ]
         for number, pages in enumerate(sheets):

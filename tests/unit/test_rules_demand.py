@@ -226,6 +226,7 @@ def test_a_meal_grows_with_the_weight_expected_and_the_day_is_named():
     (step,) = grade(told, WEANER).steps_in
     assert (step.on - TODAY).days == 63
     assert step.because.figures["weight_g"] == pytest.approx(156.0, abs=0.1)
+    assert step.because.figures["prey"] == HOPPER
     assert grade(told).steps_out == (step,)
     assert grade(told).items == (1.0,) * 9 + (0.0,) * 3
     assert grade(told, WEANER).grams == (0.0,) * 9 + (15.0,) * 3

@@ -1875,8 +1875,8 @@
    <translation>{animals} gesehen</translation>
   </message>
   <message>
-   <source>{at:%d %B %Y, %H:%M} is to come; a probe hangs from now or before.</source>
-   <translation>{at:%d.%m.%Y, %H:%M} liegt in der Zukunft; ein Fühler hängt ab jetzt oder seit früher.</translation>
+   <source>{at} is to come; a probe hangs from now or before.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{called} and {called_2} are not in two tubs.</source>

@@ -168,8 +168,8 @@
    <translation>Die Zertifikate in {path} sind nicht zu gebrauchen: {why}; C nennt eine andere Datei.</translation>
   </message>
   <message>
-   <source>The clock of this machine says {now:%d %B %Y}; set it right, then write again. Nothing was written.</source>
-   <translation>Die Uhr dieses Rechners sagt {now:%d.%m.%Y}; richtig stellen, dann noch einmal schreiben. Nichts wurde eingetragen.</translation>
+   <source>The clock of this machine says {now}; set it right, then write again. Nothing was written.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>The column {column} holds {found!r}, none of its words.</source>

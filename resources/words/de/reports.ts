@@ -922,12 +922,12 @@
    <translation>Ein feuchtes Versteck geben und nach einem Tag wieder nachsehen.</translation>
   </message>
   <message>
-   <source>Goes over to {prey} on {on:day}, at about {weight_g:g}.</source>
-   <translation>Wechselt am {on:day} zu {prey}, mit etwa {weight_g:g}.</translation>
+   <source>Goes over from {prey} to {offered} on {on:day}, at about {weight_g:g}.</source>
+   <translation>Wechselt am {on:day} von {prey} zu {offered}, mit etwa {weight_g:g}.</translation>
   </message>
   <message>
-   <source>Goes over to {prey} on {on:day}.</source>
-   <translation>Wechselt am {on:day} zu {prey}.</translation>
+   <source>Goes over from {prey} to {offered} on {on:day}.</source>
+   <translation>Wechselt am {on:day} von {prey} zu {offered}.</translation>
   </message>
   <message>
    <source>Grade as last eaten: {prey}.</source>
@@ -2859,6 +2859,10 @@
    <translation>Beutel</translation>
   </message>
   <message>
+   <source>bag of {weight} taken off</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>bag opened</source>
    <comment>verb</comment>
    <translation>Beutel geöffnet</translation>
@@ -4191,6 +4195,10 @@
    <source>put aside</source>
    <comment>verb</comment>
    <translation>beiseitegelegt</translation>
+  </message>
+  <message>
+   <source>put aside without action {times} of {answers} times</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>put back</source>
