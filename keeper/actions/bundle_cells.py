@@ -12,7 +12,7 @@ from typing import Any, get_args
 from keeper.actions.cells import MARK, guarded, unguarded
 from keeper.husbandry.reasons import because
 from keeper.reports.words import sentence
-from keeper.store.documents import FORMAT, VERSION, NotADocument, fields_of
+from keeper.store.documents import NotADocument, fields_of
 from keeper.store.rows import KINDS
 
 BATCHES, WITHDRAWALS, READINGS, COVER = "batches", "withdrawals", "readings", "cover"
@@ -31,7 +31,9 @@ _NUMBER = re.compile(r"-?[0-9]+(\.[0-9]+)?(e[-+]?[0-9]{1,3})?")
 _YES_NO = {"yes": True, "no": False}
 _NO_READING = "."
 
-Row = Mapping[str, str]
+
+class NotRead(ValueError):
+    """A cell that says nothing where a value of that type belongs."""
 
 
 def entry_columns(table: str) -> tuple[str, ...]:
@@ -58,7 +60,7 @@ def cell(value: object) -> str:
 def value_of(hint: Any, written: str) -> Any:
     """What *written* says where a value of type *hint* belongs; the inverse of ``cell``.
 
-    Raises ValueError for what cannot be read so.
+    Raises NotRead for what cannot be read so.
     """
     if not written:
         return None
@@ -83,35 +85,6 @@ def entry_row(
     return tuple(cell(value) for value in (*head, *fields))
 
 
-def entry_document(table: str, row: Row) -> dict[str, Any]:
-    """One entry as it stands in a document, from the cells of its row."""
-    happened = {name: value_of(str, row[name]) for name in ("at", "span", "day")}
-    fields = {name: _read(row, name, hint) for name, hint in fields_of(KINDS[table]).items()}
-    return {"kind": table, "seq": _read(row, "seq", int), "happened": happened, "fields": fields}
-
-
-def batch_document(row: Row) -> dict[str, Any]:
-    """A batch without its entries and withdrawals."""
-    texts = {name: _text(row, name) for name in ("station", "keeper", "verb")}
-    return {
-        "format": FORMAT,
-        "version": VERSION,
-        "batch": _read(row, "batch", int),
-        **texts,
-        "written": value_of(str, row["written"]),
-        "reason": value_of(str, row["reason"]),
-        "animals": _keys(row, "animals"),
-        "rounds": _keys(row, "rounds"),
-        "entries": [],
-        "withdrawals": [],
-    }
-
-
-def withdrawal_document(row: Row) -> dict[str, Any]:
-    """One withdrawal as it stands in a document."""
-    return {name: _read(row, name, int) for name in WITHDRAWAL_COLUMNS[1:]}
-
-
 def reading_row(said: Mapping[str, Any]) -> tuple[str, ...]:
     """One day of a probe; a dot stands where there is no reading, the batch where a file was."""
     told = (_NO_READING if value is None else str(value) for value in said["hundredths"])
@@ -119,49 +92,17 @@ def reading_row(said: Mapping[str, Any]) -> tuple[str, ...]:
     return cell(said["probe"]), cell(said["day"]), hundredths, cell(said["batch"])
 
 
-def reading_document(row: Row) -> dict[str, Any]:
-    """One day of a probe from the cells of its row."""
-    told = unguarded(row["hundredths"]).split()
-    hundredths = [None if each == _NO_READING else _number(each) for each in told]
-    return {
-        "probe": value_of(str, row["probe"]),
-        "day": value_of(str, row["day"]),
-        "hundredths": hundredths,
-        "batch": _read(row, "batch", int),
-    }
+def hundredths_of(written: str) -> list[int | None]:
+    """What the cell of a day's readings says; the inverse of what ``reading_row`` writes."""
+    told = unguarded(written).split()
+    return [None if each == _NO_READING else value_of(int, each) for each in told]
 
 
-def count_in(row: Row, column: str) -> int:
-    """A count that has to be there. Raises NotADocument where it is not, or is none."""
-    found = _read(row, column, int)
-    if found is None:
-        raise _not_read(column, "")
-    return int(found)
-
-
-def _text(row: Row, column: str) -> str:
-    return value_of(str, row[column]) or ""
-
-
-def _keys(row: Row, column: str) -> list[int]:
-    return [_number(each, column) for each in row[column].split()]
-
-
-def _number(written: str, column: str = "hundredths") -> int:
-    return int(_read({column: written}, column, int))
-
-
-def _read(row: Row, column: str, hint: Any) -> Any:
-    try:
-        return value_of(hint, row[column])
-    except ValueError:
-        raise _not_read(column, row[column]) from None
-
-
-def _not_read(column: str, written: str) -> NotADocument:
+def not_read(column: str, written: str) -> NotADocument:
+    """That a cell of *column* cannot be read."""
     told = because("bundle cell", column=column, written=repr(written[:60]))
     return NotADocument(sentence(told))
 
 
 def _refused(text: str) -> Any:
-    raise ValueError(text)
+    raise NotRead(text)

@@ -8,8 +8,7 @@ files of other names are not looked at.
 import csv
 import os
 import shutil
-from collections.abc import Callable, Iterable, Iterator, Sequence
-from contextlib import contextmanager
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from itertools import chain
 from pathlib import Path
@@ -17,6 +16,15 @@ from typing import Any
 
 from keeper.actions import bundle_cells as cells
 from keeper.actions.bundle_cells import BATCHES, COVER, READINGS, WITHDRAWALS, cell
+from keeper.actions.bundle_rows import (
+    Reader,
+    batches_reader,
+    cover_reader,
+    entries_reader,
+    readings_reader,
+    rows_in,
+    withdrawals_reader,
+)
 from keeper.actions.keeping import Keeping
 from keeper.actions.photos import SUFFIX, photo_of, photos_folder
 from keeper.husbandry.events import Remark, RemarkKind
@@ -24,26 +32,26 @@ from keeper.husbandry.reasons import Figure, because
 from keeper.reports.words import sentence
 from keeper.store import reading, whole
 from keeper.store.copies import private_copy
-from keeper.store.documents import Document, NotADocument, entry_json, from_json
+from keeper.store.documents import NotADocument, entry_json, refuse_gaps
 from keeper.store.durable import copy_durably, sync
 from keeper.store.errors import BookError
+from keeper.store.journal import BatchId
 from keeper.store.readings_out import write_out_readings
 from keeper.store.rows import TABLES
 from keeper.store.standing import WHOLE
+from keeper.store.tabled import Row, Tabled
 from keeper.store.ticking import Counting, Step, Tick, silent
 from keeper.store.whole import count_of
 
 FORMAT, VERSION = "keeper bundle", 1
 PHOTOS = "photos"
-_MOST_CHARACTERS = 2**24
-"""Longest cell that is read; the csv module by itself stops at an eighth of a megabyte."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Bundle:
     """What a folder holds, each batch checked by itself. photos: the folder of its pictures."""
 
-    documents: tuple[Document, ...]
+    batches: Tabled
     readings: tuple[dict[str, Any], ...]
     photos: Path
 
@@ -92,16 +100,17 @@ def read_bundle(folder: Path, tick: Tick = silent) -> Bundle:
     Raises:
         NotADocument: it is no such folder, or a file of it cannot be read, by file and line.
     """
-    cover = list(_rows(folder, COVER, cells.COVER_COLUMNS, _as_it_is))
-    if len(cover) != 1 or cover[0]["format"] != FORMAT:
+    cover = [row for rows in rows_in(folder, cover_reader()) for row in rows]
+    if len(cover) != 1 or cover[0][0] != FORMAT:
         raise _wrong("no bundle", path=str(folder))
-    if cover[0]["version"] != str(VERSION):
-        raise _wrong("bundle newer", path=str(folder), version=cover[0]["version"][:20])
-    documents = tuple(_documents(folder, tick))
-    readings = tuple(_rows(folder, READINGS, cells.READING_COLUMNS, cells.reading_document))
-    for name, found in ((BATCHES, len(documents)), (READINGS, len(readings))):
-        _refuse_short(name, cells.count_in(cover[0], name), found)
-    return Bundle(documents=documents, readings=readings, photos=folder / PHOTOS)
+    _, version, batches, days = cover[0]
+    if version != str(VERSION):
+        raise _wrong("bundle newer", path=str(folder), version=str(version)[:20])
+    told = _batches(folder, tick)
+    readings = tuple(day for rows in rows_in(folder, readings_reader()) for day in rows)
+    for name, expected, found in ((BATCHES, batches, told.heads), (READINGS, days, readings)):
+        _refuse_short(name, expected, len(found))
+    return Bundle(batches=told, readings=readings, photos=folder / PHOTOS)
 
 
 def _written(keeping: Keeping, part: Path, folder: Path, counting: Counting) -> Bundled:
@@ -199,91 +208,66 @@ def photo_in(bundle: Bundle, digest: str) -> Path | None:
     return path if is_there else None
 
 
-def _documents(folder: Path, tick: Tick) -> Iterator[Document]:
+def _batches(folder: Path, tick: Tick) -> Tabled:
     """Every batch with its entries and withdrawals, each counted against its own row."""
-    found: dict[int, dict[str, Any]] = {}
-    expected: dict[int, tuple[int, int]] = {}
-    for row in _rows(folder, BATCHES, cells.BATCH_COLUMNS, _as_it_is):
-        document = cells.batch_document(row)
-        found[document["batch"]] = document
-        counts = (cells.count_in(row, "entries"), cells.count_in(row, "withdrawals"))
-        expected[document["batch"]] = counts
-    counting = Counting(tick, Step.READING, sum(map(sum, expected.values())))
+    heads, rows, expected = _heads(folder)
+    lines = sum(count for _, *counts in expected for count in counts)
+    counting = Counting(tick, Step.READING, lines)
+    told: dict[str, dict[BatchId, list[int]]] = {"entries": {}, "withdrawals": {}}
     for table in TABLES.values():
-        told = _keyed(table, cells.entry_document)
-        for batch, said in counting.each(_rows(folder, table, cells.entry_columns(table), told)):
-            _document_of(found, table, batch)["entries"].append(said)
-    told = _keyed(WITHDRAWALS, lambda _, row: cells.withdrawal_document(row))
-    for batch, said in _rows(folder, WITHDRAWALS, cells.WITHDRAWAL_COLUMNS, told):
-        _document_of(found, WITHDRAWALS, batch)["withdrawals"].append(said)
-    for batch, (entries, withdrawals) in expected.items():
-        _refuse_short(f"{BATCHES} {batch}", entries, len(found[batch]["entries"]))
-        _refuse_short(f"{BATCHES} {batch}", withdrawals, len(found[batch]["withdrawals"]))
-    counting = Counting(tick, Step.CHECKING, sum(map(sum, expected.values())))
-    while found:  # each is let go as it is read: a large book would be held twice
-        document = found.pop(next(iter(found)))
-        counting.more(len(document["entries"]))
-        yield from_json(document)
+        reader = entries_reader(table)
+        rows[table] = _told_by_batch(folder, reader, heads, told["entries"], counting)
+    reader = withdrawals_reader()
+    rows["withdrawal"] = _told_by_batch(folder, reader, heads, told["withdrawals"], counting)
+    counting = Counting(tick, Step.CHECKING, lines)
+    for batch, *counts in expected:
+        counting.more(sum(counts))
+        for (name, numbers), count in zip(told.items(), counts, strict=True):
+            found = numbers.get(batch, [])
+            _refuse_short(f"{BATCHES} {batch}", count, len(found))
+            refuse_gaps(batch, name, found)
+    return Tabled(heads=heads, rows=rows)
 
 
-def _keyed(
-    table: str, said: Callable[[str, cells.Row], dict[str, Any]]
-) -> Callable[[cells.Row], tuple[int, dict[str, Any]]]:
-    return lambda row: (cells.count_in(row, "batch"), said(table, row))
+def _heads(folder: Path) -> tuple[dict[BatchId, Row], dict[str, list[Row]], list[Any]]:
+    """Each batch's own row, the rows of what they brought, and how much each is to tell."""
+    heads: dict[BatchId, Row] = {}
+    rows: dict[str, list[Row]] = {"animal": [], "round": []}
+    expected = []
+    for some in rows_in(folder, batches_reader()):
+        for head, animals, rounds, *counts in some:
+            batch = head[0]
+            heads[batch] = head
+            rows["animal"] += [(key, batch) for key in animals]
+            rows["round"] += [(key, batch) for key in rounds]
+            expected.append((batch, *counts))
+    return heads, rows, expected
 
 
-def _document_of(found: dict[int, dict[str, Any]], table: str, batch: int) -> dict[str, Any]:
-    if batch not in found:
-        raise _wrong("bundle stray line", file=f"{table}.csv", batch=str(batch))
-    return found[batch]
-
-
-def _as_it_is(row: cells.Row) -> cells.Row:
-    return row
+def _told_by_batch(
+    folder: Path,
+    reader: Reader,
+    heads: Mapping[BatchId, Row],
+    numbers: dict[BatchId, list[int]],
+    counting: Counting,
+) -> list[Row]:
+    """The rows of one table; the number of each is added to its batch's."""
+    batch_at, seq_at = (reader.cells.index(name) for name in ("batch", "seq"))
+    found: list[Row] = []
+    for rows in rows_in(folder, reader):
+        for row in rows:
+            numbers.setdefault(row[batch_at], []).append(row[seq_at])
+        stray = {row[batch_at] for row in rows} - heads.keys()
+        if stray:
+            raise _wrong("bundle stray line", file=f"{reader.name}.csv", batch=str(min(stray)))
+        found += rows
+        counting.more(len(rows))
+    return found
 
 
 def _refuse_short(name: str, expected: int, found: int) -> None:
     if expected != found:
         raise _wrong("bundle short", file=name, count=expected, found=found)
-
-
-def _rows(
-    folder: Path, name: str, columns: Sequence[str], read: Callable[[cells.Row], Any]
-) -> Iterator[Any]:
-    """What *read* makes of each line of one file; no line where the file is not there."""
-    path = folder / f"{name}.csv"
-    if folder.is_symlink() or path.is_symlink() or not path.is_file():
-        return
-    with _long_cells(), path.open(encoding="utf-8-sig", newline="") as file:
-        lines = csv.reader(file, strict=True)
-        try:
-            if tuple(next(lines, ())) != tuple(columns):
-                raise NotADocument(_heading_told(columns))
-            for line in lines:
-                if len(line) != len(columns):
-                    raise NotADocument(_count_told(columns, line))
-                yield read(dict(zip(columns, line, strict=True)))
-        except (NotADocument, csv.Error, UnicodeDecodeError) as error:
-            raise _wrong(
-                "bundle line", file=path.name, line=lines.line_num, told=str(error)
-            ) from error
-
-
-def _heading_told(columns: Sequence[str]) -> str:
-    return sentence(because("bundle heading", right=",".join(columns)))
-
-
-def _count_told(columns: Sequence[str], line: Sequence[str]) -> str:
-    return sentence(because("bundle cells", need=len(columns), have=len(line)))
-
-
-@contextmanager
-def _long_cells() -> Iterator[None]:
-    before = csv.field_size_limit(_MOST_CHARACTERS)
-    try:
-        yield
-    finally:
-        csv.field_size_limit(before)
 
 
 def _write(path: Path, columns: Sequence[str], lines: Iterable[Sequence[str]]) -> None:

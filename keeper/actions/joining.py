@@ -6,30 +6,25 @@ stay, and the keeper is told which they are. The join is a batch of its own that
 taking it back takes all of that back.
 """
 
-from collections.abc import Callable, Iterable, Iterator, Sequence
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from datetime import datetime
-from enum import Enum
-from itertools import groupby
 from pathlib import Path
-from typing import Any, TypedDict
+from typing import TypedDict
 
 from keeper.actions.bundle_files import Bundle, photo_in, read_bundle
-from keeper.actions.entry_words import entry_words
+from keeper.actions.clashes import Clash, clashes
 from keeper.actions.joined import JOINED, VERB
 from keeper.actions.keeping import Keeping, Written
 from keeper.actions.photos import SUFFIX, picture_name, put_photo
-from keeper.husbandry.animal import AnimalId, Status
-from keeper.husbandry.events import Event, Offer, Remark, Setting, Weighing
+from keeper.husbandry.events import Event, Remark, Setting
 from keeper.husbandry.house import ReadingsTaken
-from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.when import at_instant
 from keeper.language import tr
-from keeper.reports.figures import counted, day
+from keeper.reports.figures import counted
 from keeper.store import backups, exchange, reading
 from keeper.store.copies import private_copy
-from keeper.store.database import Book, writing
-from keeper.store.documents import Document
+from keeper.store.database import writing
 from keeper.store.durable import sha256_of
 from keeper.store.exchange import Ready, Taken
 from keeper.store.joining_in import join_in
@@ -38,30 +33,15 @@ from keeper.store.reading_layers import AS_JOINED
 from keeper.store.readings import Joined
 from keeper.store.readings_join import compared
 from keeper.store.readings_out import pieces_told
+from keeper.store.rows import TABLES, from_rows
+from keeper.store.schema import EVENT_TABLES
+from keeper.store.tabled import Tabled
 from keeper.store.ticking import Step, Tick, silent
 
 _KEYS_AN_ENTRY = 500
 _LINES = counted("line", "lines")
 _READINGS = tr("readings of another book")
 _LARGEST_PHOTO = 64 * 2**20
-
-
-class ClashKind(Enum):
-    """What two books tell differently."""
-
-    WEIGHT = "weight"
-    OFFER = "offer"
-    CODE = "code"
-    TUB = "tub"
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Clash:
-    """One thing told twice. about: the animal, code or tub; told: each telling in words."""
-
-    kind: ClashKind
-    about: str
-    told: tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -100,6 +80,7 @@ class Looked:
     """Another book that was read, and what a join would do while this one is unchanged."""
 
     bundle: Bundle
+    ready: Ready
     joining: Joining
     version: tuple[int, int]
 
@@ -128,38 +109,34 @@ def join(keeping: Keeping, looked: Looked, tick: Tick = silent) -> Joining:
         return found
     tick(Step.BACKING_UP, 0, 0)
     backups.back_up(keeping.book, "before join")
-    ready = exchange.made_ready(keeping.book, bundle.documents, tick)
-    for digest, path in _photos(keeping, bundle, [document for document, _ in ready.rows]):
+    for digest, path in _photos(keeping, bundle, looked.ready.new):
         put_photo(keeping, digest, path.read_bytes())
-    return replace(found, written=_written(keeping, ready, bundle, tick))
+    return replace(found, written=_written(keeping, looked.ready, bundle, tick))
 
 
 def _looked(keeping: Keeping, bundle: Bundle, tick: Tick) -> Looked:
     version = reading.version(keeping.book)
     with private_copy(keeping.book) as copy:
-        joining = _would_join(replace(keeping, book=copy, _kept={}), bundle, tick)
-    return Looked(bundle=bundle, joining=joining, version=version)
+        ready = exchange.made_ready(copy, bundle.batches, tick)
+        joining = _would_join(replace(keeping, book=copy, _kept={}), ready, bundle)
+    return Looked(bundle=bundle, ready=ready, joining=joining, version=version)
 
 
-def _would_join(keeping: Keeping, bundle: Bundle, tick: Tick) -> Joining:
+def _would_join(keeping: Keeping, ready: Ready, bundle: Bundle) -> Joining:
     """What joining *bundle* would do to the book, a copy that it is joined to."""
-    book = keeping.book
-    pieces = pieces_told(bundle.readings)
-    ready = exchange.made_ready(book, bundle.documents, tick)
-    readings = compared(book, pieces)
+    book, new = keeping.book, ready.new
+    readings = compared(book, pieces_told(bundle.readings))
     with writing(book) as connection:
         exchange.put_in(connection, ready)
-    tick(Step.COMPARING, 0, 0)
-    documents = [document for document, _ in ready.rows]
     return Joining(
-        animals=sum(len(each.animals) for each in documents),
-        batches=len(documents),
-        entries=sum(len(each.entries) for each in documents),
+        animals=len(new.rows.get("animal", ())),
+        batches=len(new.heads),
+        entries=sum(len(new.rows.get(table, ())) for table in EVENT_TABLES),
         known=len(ready.taken.known),
         conflicts=ready.taken.conflicts,
-        clashes=tuple(_clashes(book, documents)),
+        clashes=tuple(clashes(book, new)),
         readings=readings,
-        photos=len(list(_photos(keeping, bundle, documents))),
+        photos=len(list(_photos(keeping, bundle, new))),
     )
 
 
@@ -194,114 +171,22 @@ def _brought(bundle: Bundle, readings: int, at: datetime) -> ReadingsTaken:
     )
 
 
-def _photos(
-    keeping: Keeping, bundle: Bundle, documents: Iterable[Document]
-) -> Iterator[tuple[str, Path]]:
-    """Each picture that the entries of *documents* name and that is what its name says."""
+def _photos(keeping: Keeping, bundle: Bundle, new: Tabled) -> Iterator[tuple[str, Path]]:
+    """Each picture that *new* entries name and that is what its name says."""
     seen = set()
-    for document in documents:
-        for event in document.entries:
-            digest = _digest(event)
-            path = photo_in(bundle, digest) if digest and digest not in seen else None
-            if path is not None and digest is not None and _is_whole(path, digest):
-                seen.add(digest)
-                yield digest, path
+    for event in from_rows(Remark, new.rows.get(TABLES[Remark], ())):
+        digest = _digest(event)
+        path = photo_in(bundle, digest) if digest and digest not in seen else None
+        if path is not None and digest is not None and _is_whole(path, digest):
+            seen.add(digest)
+            yield digest, path
 
 
-def _digest(event: Event) -> str | None:
+def _digest(event: Remark) -> str | None:
     """The SHA-256 that an entry of a photo names; letters of any other kind name nothing."""
-    name = picture_name(event) if isinstance(event, Remark) else None
+    name = picture_name(event)
     return name.removesuffix(SUFFIX) if name is not None else None
 
 
 def _is_whole(path: Path, digest: str) -> bool:
     return path.stat().st_size <= _LARGEST_PHOTO and sha256_of(path) == digest
-
-
-def _clashes(book: Book, documents: Sequence[Document]) -> Iterator[Clash]:
-    """What the joined book tells twice, one telling of it from *documents* at least."""
-    new = {document.batch for document in documents}
-    brought = {animal for document in documents for animal in document.animals}
-    rows = {row.animal: row for row in reading.board(book)}
-    touched = {a for key in new for a in reading.animals_of(book, key, 1_000_000)}
-    for animal in sorted(touched & rows.keys(), key=lambda animal: rows[animal].called):
-        called = rows[animal].called
-        yield from _told_twice(book, animal, new, called)
-    come = [row for row in rows.values() if row.animal in touched]
-    yield from _shared(rows.values(), come, ClashKind.CODE, lambda row: row.code, brought)
-    here = [row for row in rows.values() if row.status is Status.KEPT]
-    yield from _shared(here, come, ClashKind.TUB, lambda row: row.place, brought)
-
-
-def _told_twice(book: Book, animal: AnimalId, new: set[BatchId], called: str) -> Iterator[Clash]:
-    """Two weights at one time, and two offers of one night."""
-    weights = reading.history(book, Weighing, animal)
-    yield from _differing(ClashKind.WEIGHT, called, weights, new, _time, lambda w: w.weight_g)
-    offers = reading.history(book, Offer, animal)
-    yield from _differing(ClashKind.OFFER, called, offers, new, _night, _meal)
-
-
-def _time(event: Any) -> Any:
-    """Entries of one minute, or of one day where no time is known, are of one time."""
-    happened = event.happened
-    return (happened.day, None if happened.span else happened.at.timestamp() // 60)
-
-
-def _meal(offer: Offer) -> tuple[object, ...]:
-    return (offer.result, offer.prey, offer.count, offer.mass_g)
-
-
-def _night(event: Any) -> Any:
-    return event.happened.day
-
-
-def _differing(
-    kind: ClashKind,
-    called: str,
-    entries: Sequence[reading.Entry[Any]],
-    new: set[BatchId],
-    when: Callable[[Any], Any],
-    told: Callable[[Any], Any],
-) -> Iterator[Clash]:
-    ordered = sorted(entries, key=lambda entry: (str(when(entry.event)), entry.key.batch))
-    for _, group in groupby(ordered, key=lambda entry: when(entry.event)):
-        same = list(group)
-        both = len({entry.key.batch in new for entry in same}) == 2
-        if both and len({told(entry.event) for entry in same}) > 1:
-            words = tuple(_telling(entry, new) for entry in same)
-            yield Clash(kind=kind, about=called, told=words)
-
-
-def _telling(entry: reading.Entry[Any], new: set[BatchId]) -> str:
-    """What one of the two books says."""
-    told = {"day": day(entry.event.happened.day), "words": entry_words(entry.event)}
-    if entry.key.batch in new:
-        return tr("{day}, there {words}", **told)
-    return tr("{day}, here {words}", **told)
-
-
-def _shared(
-    rows: Iterable[AnimalNow],
-    come: Iterable[AnimalNow],
-    kind: ClashKind,
-    told: Callable[[AnimalNow], str | None],
-    brought: set[AnimalId],
-) -> Iterator[Clash]:
-    """Codes borne by two, tubs lived in by two, where one of the two came or was told of anew."""
-    by: dict[str, list[AnimalNow]] = {}
-    for row in rows:
-        if told(row):
-            by.setdefault(str(told(row)), []).append(row)
-    for name in sorted({str(told(row)) for row in come if told(row)}):
-        sharing = by.get(name, [])
-        if len(sharing) > 1:
-            ours_first = sorted(sharing, key=lambda row: row.animal in brought)
-            words = tuple(_who(row, brought) for row in ours_first)
-            yield Clash(kind=kind, about=name, told=words)
-
-
-def _who(row: AnimalNow, brought: set[AnimalId]) -> str:
-    """Which animal, and whose book it is in."""
-    if row.animal in brought:
-        return tr("there {animal}", animal=row.place_and_name)
-    return tr("here {animal}", animal=row.place_and_name)

@@ -1,7 +1,8 @@
 """What a join would do or did, in sentences that the window and the command line share."""
 
 from keeper.actions.bundle_files import Bundled
-from keeper.actions.joining import Clash, Joining
+from keeper.actions.clashes import Clash
+from keeper.actions.joining import Joining
 from keeper.husbandry.reasons import because
 from keeper.reports.words import sentence
 from keeper.store.rows import day_of

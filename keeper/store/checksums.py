@@ -65,7 +65,7 @@ def unlike(connection: sqlite3.Connection) -> list[int]:
 
 def insert_batch(connection: sqlite3.Connection, head: tuple[Any, ...], rows: Rows) -> None:
     """Write the batch's own row, with the checksum of it and of what it is about to write."""
-    connection.execute(_INSERT, (*head, checksum(head, rows)))
+    connection.execute(HEAD_INSERT, (*head, checksum(head, rows)))
 
 
 def _add(found: dict[int, int], table: str, connection: sqlite3.Connection) -> None:
@@ -80,6 +80,7 @@ def _insert(table: str, names: Sequence[str]) -> str:
     return f"INSERT INTO {table} ({', '.join(names)}) VALUES ({', '.join('?' * len(names))})"
 
 
-_INSERT = _insert("batch", (*HEAD, "checksum"))
+HEAD_INSERT = _insert("batch", (*HEAD, "checksum"))
+"""Writes a batch's own row: the cells of ``HEAD``, and the checksum."""
 INSERTS = {table: _insert(table, names) for table, names in CELLS.items()}
 """The statements that write rows as they are hashed."""

@@ -116,12 +116,9 @@ def from_json(given: object) -> Document:
     where = tr("Batch {batch}", batch=head["batch"])
     _refuse_unless(head["format"] == FORMAT, where, "format", head["format"], repr(FORMAT))
     _refuse_unless(head["version"] == VERSION, where, "version", head["version"], str(VERSION))
-    _refuse_unless(
-        0 < head["batch"] < KEY_END, where, "key", head["batch"], tr("a key before 2080")
-    )
-    _refuse_odd_time(where, head["written"])
     _refuse_broken_text(where, head)
-    _refuse_foreign_keys(where, head["batch"], (*head["animals"], *head["rounds"]))
+    keys = (*head["animals"], *head["rounds"])
+    refuse_odd_head(head["batch"], head["written"], head["reason"], keys)
     return Document(
         batch=head["batch"],
         station=head["station"],
@@ -134,6 +131,35 @@ def from_json(given: object) -> Document:
         entries=_entries(where, head["batch"], head["entries"]),
         withdrawals=_withdrawals(where, head["batch"], head["withdrawals"]),
     )
+
+
+def refuse_odd_head(
+    batch: BatchId, written: datetime, reason: str | None, keys: Sequence[int]
+) -> None:
+    """
+    keys: of the animals and rounds that the batch brought.
+
+    Raises:
+        NotADocument: no batch that a book wrote has such a key, time of writing, reason or keys.
+    """
+    where = tr("Batch {batch}", batch=batch)
+    _refuse_unless(0 < batch < KEY_END, where, "key", batch, tr("a key before 2080"))
+    _refuse_odd_time(where, written)
+    _refuse_broken_text(where, {"reason": reason})
+    if keys:
+        _refuse_foreign_keys(where, batch, keys)
+
+
+def withdrawal_target(batch: BatchId, target: int, seq: int | None) -> tuple[int, int]:
+    """What *batch* withdraws, as the book holds it: a batch and an entry's number there.
+
+    Raises:
+        NotADocument: no batch can withdraw that.
+    """
+    where = tr("Batch {batch}", batch=batch)
+    _refuse_unless(0 < target < batch, where, "target_batch", target, tr("an older batch"))
+    _refuse_unless(seq is None or seq >= 0, where, "target_seq", seq, tr("an entry or null"))
+    return target, WHOLE if seq is None else seq
 
 
 def _number(value: Any) -> Any:
@@ -189,10 +215,8 @@ def _withdrawals(where: str, batch: BatchId, given: Sequence[Any]) -> tuple[Entr
     for position, withdrawal in enumerate(given):
         inside = tr("{where}, item {number} of withdrawals", where=where, number=position)
         head = _read(withdrawal, _WITHDRAWAL, inside)
-        target, seq = head["target_batch"], head["target_seq"]
-        _refuse_unless(0 < target < batch, inside, "target_batch", target, tr("an older batch"))
-        _refuse_unless(seq is None or seq >= 0, inside, "target_seq", seq, tr("an entry or null"))
-        numbered[head["seq"]] = EntryKey(target, WHOLE if seq is None else seq)
+        target = withdrawal_target(batch, head["target_batch"], head["target_seq"])
+        numbered[head["seq"]] = EntryKey(*target)
     _refuse_gaps(where, "withdrawals", list(numbered), len(given))
     return tuple(numbered[seq] for seq in sorted(numbered))
 
@@ -275,7 +299,7 @@ def _refuse_odd_time(where: str, written: datetime) -> None:
 
 
 def _refuse_broken_text(where: str, head: Mapping[str, Any]) -> None:
-    for name in ("station", "keeper", "verb", "reason"):
+    for name in head.keys() & {"station", "keeper", "verb", "reason"}:
         try:
             checked_text(head[name] or "")
         except ValueError as error:
@@ -292,7 +316,16 @@ def _refuse_foreign_keys(where: str, batch: BatchId, keys: Sequence[int]) -> Non
     _refuse_unless(found == expected, where, "animals and rounds", found, right)
 
 
-def _refuse_gaps(where: str, name: str, numbers: list[int], count: int) -> None:
+def refuse_gaps(batch: BatchId, name: str, numbers: Sequence[int]) -> None:
+    """
+    Raises:
+        NotADocument: the entries or withdrawals of *batch* are not numbered from 0 on.
+    """
+    if sorted(numbers) != list(range(len(numbers))):
+        _refuse_gaps(tr("Batch {batch}", batch=batch), name, numbers, len(numbers))
+
+
+def _refuse_gaps(where: str, name: str, numbers: Sequence[int], count: int) -> None:
     is_whole = sorted(numbers) == list(range(count))
     right = tr("numbered from 0 to {last}", last=count - 1)
     _refuse_unless(is_whole, where, name, sorted(numbers), right)

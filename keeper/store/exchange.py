@@ -7,27 +7,42 @@ documents come, both books end with the same tables, state rows among them.
 import sqlite3
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
-from datetime import UTC, datetime, timedelta
+from datetime import datetime
 from typing import Any
 
-from keeper.husbandry.events import Event
 from keeper.language import tr
-from keeper.store.checksums import INSERTS, insert_batch
+from keeper.store.checksums import CELLS, HEAD_INSERT, INSERTS
 from keeper.store.database import Book, writing
 from keeper.store.documents import Document, NotADocument, from_json, to_json
 from keeper.store.errors import BookError
-from keeper.store.journal import BatchId, EntryKey, batch, has_entry, touched_animals
+from keeper.store.journal import BatchId, EntryKey, batch, touched_animals
+from keeper.store.many import AMONG, keys_told
 from keeper.store.reading import batch_row, entries_of
-from keeper.store.rows import TABLES, Cell, to_row
 from keeper.store.schema import EVENT_TABLES
 from keeper.store.standing import WHOLE, reckon
 from keeper.store.state import refresh
+from keeper.store.tabled import (
+    BATCH_AT,
+    Row,
+    Tabled,
+    animals_in,
+    checksums,
+    tabled,
+    unlike,
+    without,
+)
 from keeper.store.ticking import Counting, Step, Tick, silent
 
-_UNIX = datetime(1970, 1, 1, tzinfo=UTC)
 _THINGS = ("animal", "round")
-Rows = dict[str, list[tuple[Cell, ...]]]
-
+_LINES_AT_ONCE = 5_000
+_REFERRING = {"animal": "animal", "dam": "animal", "sire": "animal", "mate": "animal"} | {
+    "round": "round"
+}
+_NAMED = {
+    table: [(at, _REFERRING[name]) for at, name in enumerate(CELLS[table]) if name in _REFERRING]
+    for table in EVENT_TABLES
+}
+"""Which cells of an entry name an animal or a round."""
 
 Given = Document | Mapping[str, Any]
 """A document that was read already, or the values of its JSON."""
@@ -63,44 +78,49 @@ def write_out(book: Book, key: BatchId) -> dict[str, Any]:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Ready:
-    """Documents set beside the book, with the rows of the new ones made; nothing is written.
+    """Batches set beside the book; nothing is written.
 
-    lines: how many rows that is.
+    new: those that the book lacks, with no conflict among all; sums: the checksum of each.
     """
 
     taken: Taken
-    rows: tuple[tuple[Document, Rows], ...]
-    lines: int
+    new: Tabled
+    sums: Mapping[BatchId, int]
 
 
-def made_ready(book: Book, documents: Iterable[Given], tick: Tick = silent) -> Ready:
+def made_ready(book: Book, given: Tabled, tick: Tick = silent) -> Ready:
     """What ``read_in`` would do, up to the writing: all that takes time and no lock.
 
-    Raises:
-        NotADocument: one cannot be read.
+    Keys are compared, and the content where a key is in both.
     """
-    new, known, conflicts = _sorted_out(book, _read(documents), tick)
+    counting = Counting(tick, Step.COMPARING, sum(map(len, given.rows.values())))
+    both = given.heads.keys() & set(batch_keys(book))
+    conflicts = unlike(book.connection, given, both, counting) | given.twice
+    known = _keys(both - conflicts)
     if conflicts:
-        taken = Taken(new=(), known=_keys(known), conflicts=_keys(conflicts))
-        return Ready(taken=taken, rows=(), lines=0)
-    rows = tuple((new[key], _rows(new[key])) for key in sorted(new))
-    taken = Taken(new=_keys(new), known=_keys(known), conflicts=())
-    lines = sum(len(cells) for _, by_table in rows for cells in by_table.values())
-    return Ready(taken=taken, rows=rows, lines=lines)
+        taken = Taken(new=(), known=known, conflicts=_keys(conflicts))
+        return Ready(taken=taken, new=Tabled(heads={}, rows={}), sums={})
+    new = without(given, both)
+    taken = Taken(new=_keys(new.heads), known=known, conflicts=())
+    return Ready(taken=taken, new=new, sums=checksums(new))
 
 
-def read_in(book: Book, documents: Iterable[Given]) -> Taken:
+def read_in(book: Book, documents: Tabled | Iterable[Given]) -> Taken:
     """Take in the batches of *documents*, all of them or none, in one transaction.
 
     Raises:
         NotADocument: one cannot be read, or builds on a batch that is neither here nor given.
         BookError: the book cannot be written.
     """
-    read = _read(documents)
+    given = documents if isinstance(documents, Tabled) else _tabled(documents)
     with writing(book) as connection:
-        ready = made_ready(book, read)
+        ready = made_ready(book, given)
         put_in(connection, ready)
     return ready.taken
+
+
+def _tabled(documents: Iterable[Given]) -> Tabled:
+    return tabled(each if isinstance(each, Document) else from_json(each) for each in documents)
 
 
 def put_in(connection: sqlite3.Connection, ready: Ready, tick: Tick = silent) -> None:
@@ -110,11 +130,10 @@ def put_in(connection: sqlite3.Connection, ready: Ready, tick: Tick = silent) ->
         NotADocument: it builds on a batch that is neither here nor among the documents.
         BookError: something of it came into the book meanwhile.
     """
-    keys = [document.batch for document, _ in ready.rows]
-    there = "SELECT 1 FROM batch WHERE id = ?"
-    if any(connection.execute(there, (key,)).fetchone() for key in keys):
+    keys = keys_told(ready.new.heads)
+    if connection.execute(f"SELECT 1 FROM batch WHERE id {AMONG} LIMIT 1", (keys,)).fetchone():
         raise BookError(tr("The book was written in meanwhile; look at the other one again."))
-    _write(connection, ready.rows, Counting(tick, Step.WRITING, ready.lines))
+    _write(connection, ready, tick)
 
 
 def take_out(
@@ -137,32 +156,8 @@ def take_out(
     return writer.id
 
 
-def _read(documents: Iterable[Given]) -> list[Document]:
-    return [each if isinstance(each, Document) else from_json(each) for each in documents]
-
-
 def _keys(keys: Iterable[BatchId]) -> tuple[BatchId, ...]:
     return tuple(sorted(keys))
-
-
-def _sorted_out(
-    book: Book, read: Sequence[Document], tick: Tick
-) -> tuple[dict[BatchId, Document], set[BatchId], set[BatchId]]:
-    new: dict[BatchId, Document] = {}
-    known: set[BatchId] = set()
-    conflicts: set[BatchId] = set()
-    counting = Counting(tick, Step.COMPARING, sum(len(each.entries) for each in read))
-    for document in read:
-        counting.more(len(document.entries))
-        key = document.batch
-        if batch_row(book, key) is not None:
-            same = to_json(_document(book, key)) == to_json(document)
-            (known if same else conflicts).add(key)
-        elif key not in new:
-            new[key] = document
-        elif to_json(new[key]) != to_json(document):
-            conflicts.add(key)
-    return new, known, conflicts
 
 
 def _document(book: Book, key: BatchId) -> Document:
@@ -192,108 +187,103 @@ def _things(connection: sqlite3.Connection, table: str, batch: BatchId) -> tuple
     return tuple(key for (key,) in rows)
 
 
-def _write(
-    connection: sqlite3.Connection, written: Sequence[tuple[Document, Rows]], counting: Counting
-) -> None:
+def _write(connection: sqlite3.Connection, ready: Ready, tick: Tick) -> None:
+    """Batches first, then what they bring, entries and withdrawals: each finds what it names."""
+    heads, rows = ready.new.heads, ready.new.rows
+    counting = Counting(tick, Step.WRITING, sum(map(len, rows.values())))
     try:
-        for document, rows in written:
-            insert_batch(connection, _head(document), rows)
-            _insert(connection, rows, _THINGS)
-        for document, rows in written:
-            _refuse_unknown_things(connection, document)
-            _insert(connection, rows, EVENT_TABLES)
-            counting.more(sum(map(len, rows.values())))
-        for document, rows in written:
-            for target in document.withdrawals:
-                _refuse_unknown_target(connection, document, target)
-            _insert(connection, rows, ("withdrawal",))
+        connection.executemany(HEAD_INSERT, ((*heads[k], ready.sums[k]) for k in sorted(heads)))
+        _insert(connection, rows, _THINGS, counting)
+        _refuse_unknown_things(connection, rows)
+        _insert(connection, rows, EVENT_TABLES, counting)
+        _refuse_unknown_targets(connection, rows.get("withdrawal", ()))
+        _insert(connection, rows, ("withdrawal",), counting)
     except sqlite3.IntegrityError as error:
         raise NotADocument(
             tr("The book cannot hold these batches: {error}.", error=error)
         ) from error
-    changed = reckon(connection, [document.batch for document, _ in written])
-    refresh(connection, touched_animals(connection, changed))
+    changed = reckon(connection, heads) - heads.keys()
+    refresh(connection, animals_in(ready.new) | touched_animals(connection, changed))
 
 
-def _head(document: Document) -> tuple[Cell, ...]:
-    """The cells of the batch's own row."""
-    offset = document.written.utcoffset() or timedelta(0)
-    return (
-        document.batch,
-        document.station,
-        document.keeper,
-        document.verb,
-        (document.written - _UNIX) // timedelta(milliseconds=1),
-        offset // timedelta(minutes=1),
-        document.reason,
+def _insert(
+    connection: sqlite3.Connection,
+    rows: Mapping[str, Sequence[Row]],
+    tables: Iterable[str],
+    counting: Counting,
+) -> None:
+    for table in tables:
+        lines = rows.get(table, ())
+        for begin in range(0, len(lines), _LINES_AT_ONCE):
+            some = lines[begin : begin + _LINES_AT_ONCE]
+            connection.executemany(INSERTS[table], some)
+            counting.more(len(some))
+
+
+def _refuse_unknown_things(
+    connection: sqlite3.Connection, rows: Mapping[str, Sequence[Row]]
+) -> None:
+    known = {thing: _ids(connection, thing) for thing in _THINGS}
+    for table in EVENT_TABLES:
+        for at, thing in _NAMED[table]:
+            lines = rows.get(table, ())
+            missing = {row[at] for row in lines} - known[thing] - {None}
+            if missing:
+                raise NotADocument(
+                    _thing_told(table, thing, next(row for row in lines if row[at] in missing), at)
+                )
+
+
+def _ids(connection: sqlite3.Connection, table: str) -> set[Any]:
+    return {key for (key,) in connection.execute(f"SELECT id FROM {table}")}
+
+
+def _thing_told(table: str, thing: str, row: Row, at: int) -> str:
+    return tr(
+        "Batch {batch}, entry {number}: {table} {key} is neither in the book"
+        " nor in these documents; the batch that brought it must come along.",
+        batch=row[BATCH_AT[table]],
+        number=row[CELLS[table].index("seq")],
+        table=thing,
+        key=row[at],
     )
 
 
-def _rows(document: Document) -> Rows:
-    """All other rows of the batch, by table."""
-    batch = document.batch
-    rows: Rows = {
-        "animal": [(key, batch) for key in document.animals],
-        "round": [(key, batch) for key in document.rounds],
-        "withdrawal": [(batch, n, t.batch, t.seq) for n, t in enumerate(document.withdrawals)],
+def _refuse_unknown_targets(connection: sqlite3.Connection, lines: Sequence[Row]) -> None:
+    """Of each withdrawal: the batch that it names is there, and the entry where it names one."""
+    single = [row for row in lines if row[3] != WHOLE]
+    batches, entries = _ids(connection, "batch"), _entries_in(connection, {r[2] for r in single})
+    for batch_id, _, *target in lines:
+        is_whole = target[1] == WHOLE
+        if target[0] not in batches or not (is_whole or tuple(target) in entries):
+            known = target[0] in batches
+            raise NotADocument(_not_along(batch_id, target, is_whole=not known))
+
+
+def _entries_in(connection: sqlite3.Connection, batches: Iterable[Any]) -> set[tuple[Any, ...]]:
+    """Batch and number of every entry that *batches* wrote."""
+    told = keys_told(batches)
+    return {
+        key
+        for table in EVENT_TABLES
+        for key in connection.execute(
+            f"SELECT batch, seq FROM {table} WHERE batch {AMONG}", (told,)
+        )
     }
-    for seq, event in enumerate(document.entries):
-        rows.setdefault(TABLES[type(event)], []).append(to_row(event, batch, seq))
-    return rows
 
 
-def _insert(connection: sqlite3.Connection, rows: Rows, tables: Iterable[str]) -> None:
-    for table in tables:
-        connection.executemany(INSERTS[table], rows.get(table, ()))
-
-
-def _refuse_unknown_things(connection: sqlite3.Connection, document: Document) -> None:
-    found: set[tuple[str, int]] = set()
-    for seq, event in enumerate(document.entries):
-        for table, key in _references(event):
-            if (table, key) in found:
-                continue
-            if not connection.execute(f"SELECT 1 FROM {table} WHERE id = ?", (key,)).fetchone():
-                raise NotADocument(
-                    tr(
-                        "Batch {batch}, entry {number}: {table} {key} is neither in the book"
-                        " nor in these documents; the batch that brought it must come along.",
-                        batch=document.batch,
-                        number=seq,
-                        table=table,
-                        key=key,
-                    )
-                )
-            found.add((table, key))
-
-
-def _references(event: Event) -> list[tuple[str, int]]:
-    animals = (("animal", field) for field in ("animal", "dam", "sire", "mate"))
-    named = (*animals, ("round", "round"))
-    keys = ((table, getattr(event, field, None)) for table, field in named)
-    return [(table, key) for table, key in keys if key is not None]
-
-
-def _refuse_unknown_target(
-    connection: sqlite3.Connection, document: Document, target: EntryKey
-) -> None:
-    found = connection.execute("SELECT 1 FROM batch WHERE id = ?", (target.batch,)).fetchone()
-    if found is None or (target.seq != WHOLE and not has_entry(connection, target)):
-        raise NotADocument(_not_along(document, target, is_whole=found is None))
-
-
-def _not_along(document: Document, target: EntryKey, *, is_whole: bool) -> str:
+def _not_along(batch_id: object, target: Sequence[object], *, is_whole: bool) -> str:
     if is_whole:
         return tr(
             "Batch {batch} withdraws batch {target}, which is neither in the book"
             " nor in these documents; it must come along.",
-            batch=document.batch,
-            target=target.batch,
+            batch=batch_id,
+            target=target[0],
         )
     return tr(
         "Batch {batch} withdraws entry {number} of batch {target}, which is neither in the book"
         " nor in these documents; it must come along.",
-        batch=document.batch,
-        number=target.seq,
-        target=target.batch,
+        batch=batch_id,
+        number=target[1],
+        target=target[0],
     )

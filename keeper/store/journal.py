@@ -20,6 +20,7 @@ from keeper.language import tr
 from keeper.store.checksums import INSERTS, insert_batch
 from keeper.store.database import Book, writing
 from keeper.store.errors import BookError, CannotWithdraw
+from keeper.store.many import AMONG, keys_told
 from keeper.store.rows import TABLES, Cell, checked_text, to_row
 from keeper.store.schema import ANIMAL_COLUMNS, EVENT_TABLES
 from keeper.store.standing import WHOLE, reckon
@@ -147,12 +148,12 @@ def milliseconds_of(batch: BatchId) -> int:
 
 def touched_animals(connection: sqlite3.Connection, batches: set[BatchId]) -> set[AnimalId]:
     """Every animal that the entries of *batches* are about."""
+    told = keys_told(batches)
     return {
         animal
-        for batch_id in batches
         for table in ANIMAL_COLUMNS
         for (animal,) in connection.execute(
-            f"SELECT DISTINCT animal FROM {table} WHERE batch = ?", (batch_id,)
+            f"SELECT DISTINCT animal FROM {table} WHERE batch {AMONG}", (told,)
         )
     }
 
@@ -199,9 +200,9 @@ def _next_key(connection: sqlite3.Connection, written: datetime, tail: Callable[
     if key >= KEY_END:
         raise BookError(
             tr(
-                "The clock of this machine says {now:%d %B %Y}; set it right, then write again."
+                "The clock of this machine says {now}; set it right, then write again."
                 " Nothing was written.",
-                now=written,
+                now=written.date().isoformat(),
             )
         )
     return key

@@ -13,6 +13,7 @@ from keeper.husbandry.events import HoldSet, Override, Paired, Snooze
 from keeper.husbandry.now import AnimalNow
 from keeper.store.database import Book
 from keeper.store.journal import BatchId, EntryKey
+from keeper.store.many import AMONG, keys_told
 from keeper.store.rows import (
     TABLES,
     columns_of,
@@ -122,6 +123,18 @@ def history(
         (animal,),
     )
     return [entry_of_row(kind, row) for row in rows]
+
+
+def on_days_of(book: Book, kind: type[E], animal: AnimalId, days: Iterable[int]) -> list[Entry[E]]:
+    """One animal's standing entries of *kind* on some *days* since 1970, oldest first."""
+    rows = book.connection.execute(
+        f"""SELECT {select_columns(kind)} FROM {TABLES[kind]} e
+            WHERE e.animal = ? AND e.day {AMONG} AND {stands("e")}
+            ORDER BY e.at, e.batch, e.seq""",
+        (animal, keys_told(days)),
+    ).fetchall()
+    keys = (EntryKey(row[4], row[5]) for row in rows)
+    return [Entry(event, key, True) for event, key in zip(from_rows(kind, rows), keys, strict=True)]
 
 
 def recent(

@@ -17,6 +17,7 @@ import sqlite3
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 
+from keeper.store.many import AMONG, keys_told
 from keeper.store.packing import EMPTY_DAY, SLOTS, rolled_up
 
 AS_JOINED = "join"
@@ -34,9 +35,8 @@ _WIDE = tuple(
 _AS_FIGURES = b"0" + b"1" * 255
 """Bytes to figures of a binary number."""
 
-_TAKEN = """
-    SELECT NOT EXISTS (SELECT 1 FROM withdrawn w WHERE w.batch = e.batch AND w.seq IN (e.seq, -1))
-    FROM readings_taken e WHERE e.batch = ?"""
+_STANDS = "NOT EXISTS (SELECT 1 FROM withdrawn w WHERE w.batch = e.batch AND w.seq IN (e.seq, -1))"
+_TAKEN = f"SELECT {_STANDS} FROM readings_taken e WHERE e.batch = ?"
 _UNSETTLED = f"""
     SELECT DISTINCT l.batch FROM reading_layer l
     WHERE l.stands <> coalesce(({_TAKEN.replace("?", "l.batch")}), l.stands)"""
@@ -76,12 +76,13 @@ def lay_over(
 
 def settle(connection: sqlite3.Connection, batches: Iterable[int]) -> None:
     """Exchange the readings of those *batches* whose layers do not lie as their entry stands."""
-    for batch in sorted(batches):
-        row = connection.execute(_TAKEN, (batch,)).fetchone()
-        if row is None:
-            continue
+    rows = connection.execute(
+        f"SELECT e.batch, {_STANDS} FROM readings_taken e WHERE e.batch {AMONG} ORDER BY e.batch",
+        (keys_told(batches),),
+    ).fetchall()
+    for batch, stands in rows:
         wrong = connection.execute(
-            "SELECT probe, day FROM reading_layer WHERE batch = ? AND stands <> ?", (batch, row[0])
+            "SELECT probe, day FROM reading_layer WHERE batch = ? AND stands <> ?", (batch, stands)
         ).fetchall()
         for probe, day in wrong:
             _exchange(connection, batch, probe, day)

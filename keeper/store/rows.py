@@ -80,7 +80,7 @@ def day_of(number: int) -> date:
     return date.fromordinal(number + EPOCH_DAY)
 
 
-class _Decoded(dict[Any, Any]):
+class Decoded(dict[Any, Any]):
     """What each cell that was met says; a cell is decoded once, None stays None."""
 
     def __init__(self, decode: Callable[[Any], Any]) -> None:
@@ -92,7 +92,7 @@ class _Decoded(dict[Any, Any]):
         return found
 
 
-_DAYS = _Decoded(day_of)
+_DAYS = Decoded(day_of)
 """Kept for good: a book knows some thousands of days, and a board asks for each many times."""
 
 
@@ -185,7 +185,7 @@ def decoded(column: Column, cells: Sequence[Any]) -> Iterable[Any]:
         return cells
     if column.factor:
         return [None if cell is None else cell / column.factor for cell in cells]
-    values = _DAYS if column.decode is day_of else _Decoded(column.decode)
+    values = _DAYS if column.decode is day_of else Decoded(column.decode)
     return map(values.__getitem__, cells)
 
 

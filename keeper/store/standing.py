@@ -8,6 +8,7 @@ reckoning ends.
 import sqlite3
 from collections.abc import Callable, Iterable
 
+from keeper.store.many import AMONG, keys_told
 from keeper.store.reading_layers import settle, settle_all
 
 WHOLE = -1
@@ -30,10 +31,8 @@ def reckon(connection: sqlite3.Connection, batches: Iterable[int]) -> set[int]:
 
     Returns every batch whose entries may have begun or ceased to stand.
     """
-    touched = _closure(batches, lambda batch: _targets(connection, batch))
-    standing = _standing(_withdrawers_above(connection, touched))
-    for batch in touched:
-        _reckon_one(connection, batch, standing)
+    touched = _closure(batches, lambda some: _targets(connection, some))
+    _reckon_these(connection, touched, _standing(_withdrawers_above(connection, touched)))
     settle(connection, touched)
     return touched
 
@@ -72,41 +71,43 @@ def _withdrawers_above(
 
     Withdrawals of single entries are followed too, but only whole ones are listed.
     """
-    found = _closure(
-        batches,
-        lambda batch: _column(
-            connection, "SELECT batch FROM withdrawal WHERE target_batch = ?", batch
-        ),
+    found = _closure(batches, lambda some: _withdrawers(connection, some))
+    withdrawers: dict[int, list[int]] = {batch: [] for batch in found}
+    rows = connection.execute(
+        f"""SELECT target_batch, batch FROM withdrawal
+            WHERE target_batch {AMONG} AND target_seq = {WHOLE}""",
+        (keys_told(found),),
     )
-    whole = f"SELECT batch FROM withdrawal WHERE target_batch = ? AND target_seq = {WHOLE}"
-    return {batch: _column(connection, whole, batch) for batch in found}
+    for target, batch in rows:
+        withdrawers[target].append(batch)
+    return withdrawers
 
 
-def _targets(connection: sqlite3.Connection, batch: int) -> list[int]:
-    return _column(connection, "SELECT target_batch FROM withdrawal WHERE batch = ?", batch)
+def _withdrawers(connection: sqlite3.Connection, batches: Iterable[int]) -> set[int]:
+    sql = f"SELECT DISTINCT batch FROM withdrawal WHERE target_batch {AMONG}"
+    return {batch for (batch,) in connection.execute(sql, (keys_told(batches),))}
 
 
-def _column(connection: sqlite3.Connection, sql: str, batch: int) -> list[int]:
-    return [number for (number,) in connection.execute(sql, (batch,))]
+def _targets(connection: sqlite3.Connection, batches: Iterable[int]) -> set[int]:
+    sql = f"SELECT DISTINCT target_batch FROM withdrawal WHERE batch {AMONG}"
+    return {batch for (batch,) in connection.execute(sql, (keys_told(batches),))}
 
 
-def _closure(begin: Iterable[int], onward: Callable[[int], list[int]]) -> set[int]:
-    waiting = list(begin)
-    found: set[int] = set()
+def _closure(begin: Iterable[int], onward: Callable[[set[int]], set[int]]) -> set[int]:
+    found, waiting = set[int](), set(begin)
     while waiting:
-        batch = waiting.pop()
-        if batch not in found:
-            found.add(batch)
-            waiting += onward(batch)
+        found |= waiting
+        waiting = onward(waiting) - found
     return found
 
 
-def _reckon_one(connection: sqlite3.Connection, batch: int, standing: dict[int, bool]) -> None:
-    connection.execute("DELETE FROM withdrawn WHERE batch = ?", (batch,))
+def _reckon_these(
+    connection: sqlite3.Connection, batches: set[int], standing: dict[int, bool]
+) -> None:
+    told = (keys_told(batches),)
     rows = connection.execute(
-        "SELECT target_seq, batch FROM withdrawal WHERE target_batch = ?", (batch,)
-    ).fetchall()
-    gone = {seq for seq, withdrawer in rows if standing[withdrawer]}
-    connection.executemany(
-        "INSERT INTO withdrawn (batch, seq) VALUES (?, ?)", [(batch, seq) for seq in gone]
+        f"SELECT target_batch, target_seq, batch FROM withdrawal WHERE target_batch {AMONG}", told
     )
+    gone = {(target, seq) for target, seq, withdrawer in rows if standing[withdrawer]}
+    connection.execute(f"DELETE FROM withdrawn WHERE batch {AMONG}", told)
+    connection.executemany("INSERT INTO withdrawn (batch, seq) VALUES (?, ?)", sorted(gone))

@@ -14,7 +14,8 @@ from hypothesis import strategies as st
 from keeper.actions.bundle_cells import cell, value_of
 from keeper.actions.bundle_files import read_bundle, write_bundle
 from keeper.actions.cells import is_dangerous
-from keeper.actions.joining import ClashKind, join, looked_at
+from keeper.actions.clashes import ClashKind
+from keeper.actions.joining import join, looked_at
 from keeper.actions.joining_words import joining_told
 from keeper.actions.keeping import Keeping
 from keeper.actions.passing_animals import pass_on
@@ -100,7 +101,7 @@ def test_any_history_written_out_and_read_in_again_is_an_equal_book(data):
             _any_history(one, data)
             write_bundle(keeping_of(one), folder / "out")
             bundle = read_bundle(folder / "out")
-            read_in(two, bundle.documents)
+            read_in(two, bundle.batches)
 
             assert tables_of(two) == tables_of(one)
             assert not differing(two.connection)
