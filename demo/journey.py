@@ -51,6 +51,7 @@ EVENING = (
     Stop("Weigh-in", "{right} Enter", "weigh-in"),
     Stop("Watch", "", "watch"),
     Stop("Females", "", "females"),
+    Stop("Clutches", "", "clutches"),
     Stop("Sheds", "", "sheds"),
     Stop("Heat", "", "heat"),
     Stop("Racks", "", "racks"),

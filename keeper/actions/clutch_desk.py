@@ -11,7 +11,11 @@ from keeper.actions.clutch_detail import ClutchDetail, clutch_detail
 from keeper.actions.clutch_rows import ClutchRow, clutch_rows
 from keeper.actions.keeping import Keeping
 from keeper.actions.own_connection import own_connection
-from keeper.rules.clutches import CAUTIONS as CAUTIONS
+from keeper.rules.clutches import CAUTIONS as OF_EGGS
+from keeper.rules.sires import ODDS_ALONE
+
+CAUTIONS = (*OF_EGGS, ODDS_ALONE)
+"""Stand beside every list of clutches."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

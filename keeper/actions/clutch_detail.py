@@ -130,10 +130,11 @@ def _tub_mates(
     keeping: Keeping, dam: AnimalNow, laid_on: date, everyone: Mapping[AnimalId, AnimalNow]
 ) -> Iterator[Exposure]:
     """Stays of males in a tub while she lived in it, from their own maturity on."""
-    stays = _stays(keeping, everyone, laid_on)
+    stays = keeping.once("stays in tubs", lambda: _stays(keeping, everyone))
     hers: dict[str, list[_Stay]] = defaultdict(list)
     for stay in stays.get(dam.animal, ()):
-        hers[stay.place].append(stay)
+        if stay.first <= laid_on:
+            hers[stay.place].append(stay)
     mature = timedelta(days=round(keeping.profile(dam).clutch.mature_days.value))
     for animal, his in stays.items():
         male = everyone[animal]
@@ -142,23 +143,22 @@ def _tub_mates(
         grown_on = male.hatched_first + mature if male.hatched_first else date.min
         for stay in his:
             for own in hers.get(stay.place, ()):
-                first, last = max(stay.first, own.first, grown_on), min(stay.last, own.last)
+                first = max(stay.first, own.first, grown_on)
+                last = min(stay.last, own.last, laid_on)
                 if first <= last:
                     yield Exposure(male=animal, first=first, last=last, how="tub")
 
 
-def _stays(
-    keeping: Keeping, everyone: Mapping[AnimalId, AnimalNow], until: date
-) -> dict[AnimalId, list[_Stay]]:
+def _stays(keeping: Keeping, everyone: Mapping[AnimalId, AnimalNow]) -> dict[AnimalId, list[_Stay]]:
     """Who lived in which tub from when to when; a day of moving counts for both tubs."""
     moves: dict[AnimalId, list[Moved]] = defaultdict(list)
     for entry in reading.all_of(keeping.book, Moved):
-        if entry.event.animal in everyone and entry.event.happened.day <= until:
+        if entry.event.animal in everyone:
             moves[entry.event.animal].append(entry.event)
     found: dict[AnimalId, list[_Stay]] = defaultdict(list)
     for animal, told in moves.items():
         told.sort(key=lambda each: each.happened)
-        end = _end(everyone[animal], until)
+        end = _end(everyone[animal])
         ends = [each.happened.day for each in told[1:]]
         for each, last in zip(told, [*ends, end], strict=True):
             if each.place is not None and _is_tub(each.place):
@@ -167,9 +167,10 @@ def _stays(
     return found
 
 
-def _end(row: AnimalNow, until: date) -> date:
+def _end(row: AnimalNow) -> date:
+    """The day on which it left the room, if it did."""
     gone = None if row.in_the_room else row.status_on
-    return min(until, gone) if gone else until
+    return gone or date.max
 
 
 def _is_tub(place: str) -> bool:

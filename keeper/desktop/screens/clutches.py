@@ -30,7 +30,6 @@ from keeper.desktop.widgets.clutch_list import ClutchHead, ClutchLegend, ClutchL
 from keeper.desktop.widgets.words_line import HeadLine, Words
 from keeper.language import tr
 from keeper.reports.words import because_text
-from keeper.rules.sires import ODDS_ALONE
 
 _NONE = tr("No clutch stands in this book. L on a female’s page writes one.")
 _KEYS = tr("Enter opens the dam’s page, I writes of eggs and where they lie.")
@@ -169,7 +168,7 @@ class ClutchesScreen(QWidget):
         column.addWidget(self.legend)
         column.addWidget(self.line)
         self.none.hide()
-        self.legend.show_caution(f"{because_text((*CAUTIONS, ODDS_ALONE))} {_KEYS}")
+        self.legend.show_caution(f"{because_text(CAUTIONS)} {_KEYS}")
         self.head.show_words(tr("Clutches"), [(tr("looking through the book"), False)])
 
     def _listen(self) -> None:

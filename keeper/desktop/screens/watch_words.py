@@ -16,6 +16,7 @@ from keeper.actions.watch_board import (
 )
 from keeper.desktop.models.watch_rows import WatchRow
 from keeper.desktop.screens.watch_tried import STRONG, tried_face
+from keeper.desktop.screens.watch_ways import clutch_of
 from keeper.desktop.widgets.heat_dots import HeatDots
 from keeper.desktop.widgets.severity_list import AsideFace, LineFace, MemberFace
 from keeper.desktop.widgets.tile import FACES, LAYER, TileState
@@ -185,6 +186,8 @@ def prey_of(about: WatchItem | Aside) -> str:
 
 
 def _enter_key(item: WatchItem) -> tuple[str, str]:
+    if clutch_of(item):
+        return "Enter", tr("goes to the clutch")
     return ("Enter", tr("goes to the prey")) if prey_of(item) else KEYS[0]
 
 

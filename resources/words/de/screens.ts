@@ -2015,7 +2015,7 @@
   </message>
   <message>
    <source>goes to the clutch</source>
-   <translation type="unfinished" />
+   <translation>zum Gelege</translation>
   </message>
   <message>
    <source>goes to the prey</source>
