@@ -24,6 +24,7 @@ from keeper.husbandry.events import (
 )
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import practice
+from keeper.reports.book_notes import dismissed_reason
 from keeper.rules.dismissals import FIGURE_OF, Answer, loosening
 from keeper.rules.dismissals import Loosening as Loosening
 from keeper.rules.stages import stage_of
@@ -80,7 +81,7 @@ def loosen(keeping: Keeping, animal: AnimalNow, found: Loosening) -> Written:
         ValueError: the figure is refused; nothing is written.
     """
     figures = found.because.figures
-    reason = f"put aside without action {figures['times']} of {figures['answers']} times"
+    reason = dismissed_reason(figures["times"], figures["answers"])
     slug = keeping.profile(animal).slug
     return set_own_figure(keeping, slug, found.key, found.looser, reason)
 

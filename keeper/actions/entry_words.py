@@ -12,6 +12,7 @@ from keeper.actions.tubs import offer_words
 from keeper.husbandry import events as e
 from keeper.husbandry.house import BagOpened, Cleaning, DailyRound, PlaceAside, ReadingsTaken
 from keeper.language import is_source, tr
+from keeper.reports.book_notes import note_words
 from keeper.reports.figures import GAP, celsius, centimetres, counted, day, grams, number
 from keeper.reports.prey_words import prey_words
 from keeper.reports.state_words import WORDS
@@ -95,7 +96,7 @@ def note_of(event: Any) -> str:
     """The note of an entry; that of a photo is the name of its picture and tells nobody a thing."""
     if isinstance(event, e.Remark) and event.kind is e.RemarkKind.PHOTO:
         return ""
-    return getattr(event, "note", None) or ""
+    return note_words(getattr(event, "note", None) or "")
 
 
 def _of_the_body(event: Any) -> str:
@@ -173,7 +174,7 @@ def _of_the_book(event: Any) -> str:
         case e.Setting():
             return _chosen(event)
         case e.Override():
-            return f"{event.species}, {event.key}: {event.value:g}, {event.reason}"
+            return f"{event.species}, {event.key}: {event.value:g}, {note_words(event.reason)}"
         case e.RoundOpened() | e.RoundClosed():
             night = day(event.happened.day)
             begun = isinstance(event, e.RoundOpened)

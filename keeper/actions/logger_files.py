@@ -19,7 +19,7 @@ from keeper.husbandry.events import ProbePlaced, Setting, Zone
 from keeper.husbandry.house import ReadingsTaken
 from keeper.husbandry.when import at_instant
 from keeper.language import tr
-from keeper.reports.figures import counted, day, number
+from keeper.reports.figures import counted, day, moment, number
 from keeper.reports.words import token_words
 from keeper.rules.sensors import FAILURE_VALUES_C
 from keeper.store import reading, readings
@@ -213,9 +213,7 @@ def place_probe(
     if not probe.strip() or not place.strip():
         raise ValueError(tr("A probe is placed by its name and a place, such as K1 at B3."))
     if at > keeping.now():
-        raise ValueError(
-            tr("{at:%d %B %Y, %H:%M} is to come; a probe hangs from now or before.", at=at)
-        )
+        raise ValueError(tr("{at} is to come; a probe hangs from now or before.", at=moment(at)))
     event = ProbePlaced(
         happened=at_instant(at), probe=probe.strip(), zone=zone, place=place.strip()
     )

@@ -14,6 +14,7 @@ from keeper.actions.typed_names import either, keyword
 from keeper.husbandry.events import Override, Setting
 from keeper.husbandry.when import at_instant
 from keeper.language import tr, tr_table
+from keeper.reports.book_notes import note_words
 from keeper.reports.words import species_words
 from keeper.reports.writing import Writing
 from keeper.rules.nights import feed_nights, rules_in
@@ -197,7 +198,7 @@ def own_figures(keeping: Keeping) -> list[OwnFigure]:
             key=key,
             value=figure.value,
             shipped=figure.shipped,
-            why=figure.source,
+            why=note_words(figure.source),
         )
         for _, profile in sorted(keeping.profiles.items())
         for key, figure in sorted(every_figure(profile), key=lambda pair: pair[0])

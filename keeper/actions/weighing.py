@@ -19,6 +19,7 @@ from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import SpeciesProfile
 from keeper.husbandry.when import at_instant
 from keeper.language import tr
+from keeper.reports.book_notes import bag_note
 from keeper.reports.figures import GAP, mass_unit
 from keeper.reports.figures import typed_grams as told_mass
 from keeper.reports.writing import in_use
@@ -147,7 +148,7 @@ class WeighIn:
             weight_g=grams,
             resolution_g=self.scale.step_g,
             typed_twice=verdict.typed_twice,
-            note=f"bag of {self.bag_g:g} g taken off" if self.bag_g else None,
+            note=bag_note(self.bag_g) if self.bag_g else None,
         )
         told = f"{told_mass(grams)}{GAP}{mass_unit()}"
         what = tr("{weight}, typed twice", weight=told) if verdict.typed_twice else told

@@ -1876,7 +1876,7 @@
   </message>
   <message>
    <source>{at} is to come; a probe hangs from now or before.</source>
-   <translation type="unfinished" />
+   <translation>{at} liegt in der Zukunft; ein Fühler hängt ab jetzt oder früher.</translation>
   </message>
   <message>
    <source>{called} and {called_2} are not in two tubs.</source>

@@ -169,7 +169,7 @@
   </message>
   <message>
    <source>The clock of this machine says {now}; set it right, then write again. Nothing was written.</source>
-   <translation type="unfinished" />
+   <translation>Die Uhr dieses Rechners zeigt {now}; stellen, dann noch einmal eintragen. Es wurde nichts eingetragen.</translation>
   </message>
   <message>
    <source>The column {column} holds {found!r}, none of its words.</source>

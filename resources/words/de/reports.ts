@@ -2860,7 +2860,7 @@
   </message>
   <message>
    <source>bag of {weight} taken off</source>
-   <translation type="unfinished" />
+   <translation>Beutel von {weight} abgezogen</translation>
   </message>
   <message>
    <source>bag opened</source>
@@ -4198,7 +4198,7 @@
   </message>
   <message>
    <source>put aside without action {times} of {answers} times</source>
-   <translation type="unfinished" />
+   <translation>{times} von {answers} Mal beiseitegelegt, ohne etwas zu tun</translation>
   </message>
   <message>
    <source>put back</source>
