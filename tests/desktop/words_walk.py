@@ -122,7 +122,7 @@ class Walk:
             self.window.show_keys()
 
     def _on_paper(self, data: list[str]) -> list[str]:
-        """What is untranslated on the sheets of a night, of an absence, of orders, of one animal."""
+        """What is untranslated on paper: of a night, an absence, an order, an animal."""
         from keeper.actions import rounds
         from keeper.actions.absence import away_typed
         from keeper.actions.animal_page import page_of
