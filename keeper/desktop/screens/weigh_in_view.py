@@ -104,9 +104,8 @@ class WeighView(QWidget):
         self.row.set_panel(self._panel)
         self.row.set_below(self._last)
         self.row.set_side(side)
-        for piece in (self._head, self._slips, self._because, self._last):
+        for piece in (self._head, self._slips):
             piece.lie_on("ground")
-        self._panel.lie_on("sheet")
 
     def _fit(self) -> None:
         self._head.setVisible(not self.look.small)

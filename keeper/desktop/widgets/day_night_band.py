@@ -16,6 +16,7 @@ from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.degree_marks import degree_marks
 from keeper.desktop.widgets.drawn import Drawn
+from keeper.desktop.widgets.kept_picture import KeptPicture
 from keeper.desktop.widgets.lettering import (
     CENTRE,
     LEFT,
@@ -62,6 +63,7 @@ class DayNightBand(Drawn):
         self._face: BandFace | None = None
         self._low_c, self._high_c = 20.0, 35.0
         self._plot = QRectF()
+        self._kept = KeptPicture()
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
 
     def show_band(self, face: BandFace) -> None:
@@ -73,9 +75,12 @@ class DayNightBand(Drawn):
         return self.look.u(120, 80), self.look.u(60, 40)
 
     def paint(self, painter: QPainter) -> None:
-        face = self._face
-        if face is None:
-            return
+        if (face := self._face) is not None:
+            self._kept.lay(
+                painter, self.size(), self.look, face, lambda p: self._draw(p, face), "ground"
+            )
+
+    def _draw(self, painter: QPainter, face: BandFace) -> None:
         look = self.look
         strong = look.font(Use.TABLE_STRONG)
         head = QPointF(look.u(3, 2), look.u(4, 3.4))

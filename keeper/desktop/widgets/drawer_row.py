@@ -114,11 +114,13 @@ class DrawerRow(QWidget):
         sheet, panel = self.look.colour("sheet"), shape.panel
         painter.fillRect(panel.adjusted(0, FRAME_PX, 0, 0), sheet)
         if self._current is not None:
-            low = QPointF(0, 2 * FRAME_PX)
-            corners = [panel.topRight() + low, panel.topLeft() + low, *list(shape.outline)[3:]]
+            front, low = shape.fronts[self._current], QPointF(0, 2 * FRAME_PX)
+            left = [panel.topLeft() + low, panel.topLeft(), QPointF(front.left(), shape.shelf_y)]
+            right = [QPointF(front.right(), shape.shelf_y), panel.topRight()]
+            corners = [*left, front.topLeft(), front.topRight(), *right, panel.topRight() + low]
             painter.setPen(Qt.PenStyle.NoPen)
             painter.setBrush(sheet)
-            painter.drawPolygon(QPolygonF([*corners, panel.topRight()]))
+            painter.drawPolygon(QPolygonF(corners))
         pen = QPen(self.look.colour("ink"), FRAME_PX)
         pen.setJoinStyle(Qt.PenJoinStyle.MiterJoin)
         painter.setPen(pen)

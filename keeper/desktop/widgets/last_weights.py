@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QWidget
 from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
+from keeper.desktop.widgets.kept_picture import KeptPicture
 from keeper.desktop.widgets.lettering import advance, cap_height, font_to_fit, set_line
 from keeper.language import tr
 
@@ -34,6 +35,8 @@ class LastWeights(Drawn):
         super().__init__(look, parent)
         self._head, self._hint = "", ""
         self._weights: tuple[PastWeight, ...] = ()
+        self._kept = KeptPicture()
+        self.lie_on("ground")
 
     def show_weights(self, head: str, weights: Sequence[PastWeight], hint: str) -> None:
         """Show the last of *weights* under *head*, with *hint* beneath; no head: nobody's."""
@@ -48,6 +51,10 @@ class LastWeights(Drawn):
         return self.look.u(160, 120), self.look.u(28, 20)
 
     def paint(self, painter: QPainter) -> None:
+        about = (self._head, self._weights, self._hint)
+        self._kept.lay(painter, self.size(), self.look, about, self._draw, "ground")
+
+    def _draw(self, painter: QPainter) -> None:
         look = self.look
         head, grams = look.font(Use.BODY_STRONG), look.font(Use.LINE_TITLE)
         grams.setWeight(look.font(Use.BODY_STRONG).weight())

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QLabel, QSizePolicy, QWidget
 from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
+from keeper.desktop.widgets.kept_picture import KeptPicture
 from keeper.desktop.widgets.lettering import (
     RIGHT,
     Run,
@@ -52,6 +53,8 @@ class Reason(Drawn):
     def __init__(self, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(look, parent)
         self._reason = ""
+        self._kept = KeptPicture()
+        self.lie_on("ground")
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Expanding)
 
     def show_reason(self, reason: str) -> None:
@@ -64,6 +67,9 @@ class Reason(Drawn):
         return self.look.u(80, 60), self.look.u(12)
 
     def paint(self, painter: QPainter) -> None:
+        self._kept.lay(painter, self.size(), self.look, self._reason, self._draw, "ground")
+
+    def _draw(self, painter: QPainter) -> None:
         look, width = self.look, self.width()
         head, body = look.font(Use.BODY_STRONG), look.font(Use.BODY)
         base = cap_height(head) + look.u(1, 0.6)
