@@ -1,11 +1,10 @@
 """The order list on paper: each grade with what is left, what is needed and when to order."""
 
 from collections.abc import Sequence
-from datetime import date
 from math import ceil
 
 from keeper.language import tr
-from keeper.reports.figures import day, number, plain
+from keeper.reports.figures import UNKNOWN, day, number, plain
 from keeper.reports.paper_parts import Document, Heading, Table, Words
 from keeper.reports.prey_words import prey_words
 from keeper.reports.words import because_text
@@ -14,7 +13,7 @@ from keeper.rules.demand import WEEKS, Demand, GradeDemand, Stock, aged
 FEW_WEEKS = 4
 """What is needed soon is told for so many weeks beside that of all that are looked at."""
 
-_SHARES = (0.24, 0.11, 0.13, 0.13, 0.19, 0.2)
+_SHARES = (0.24, 0.1, 0.13, 0.13, 0.1, 0.15, 0.15)
 
 
 def order_list(told: Demand, printed: str) -> Document:
@@ -24,10 +23,11 @@ def order_list(told: Demand, printed: str) -> Document:
         tr("left"),
         tr("{weeks} weeks", weeks=FEW_WEEKS),
         tr("{weeks} weeks", weeks=WEEKS),
+        tr("lacks", sense="of prey"),
         tr("to order by"),
         tr("came"),
     )
-    rows = tuple(_line(grade, told.on) for grade in told.grades)
+    rows = tuple(_line(grade) for grade in told.grades)
     bags = tuple(_bags(told))
     return Document(
         title=tr("Order list for prey, {day}", day=plain(day(told.on))),
@@ -35,7 +35,10 @@ def order_list(told: Demand, printed: str) -> Document:
         parts=(
             Words(
                 words=tr(
-                    "Needed is told for the coming {few} and {all} weeks.", few=FEW_WEEKS, all=WEEKS
+                    "Needed in the coming {few} and {all} weeks, and lacking after these. What came"
+                    " is written in by hand.",
+                    few=FEW_WEEKS,
+                    all=WEEKS,
                 )
             ),
             Table(
@@ -52,29 +55,28 @@ def order_list(told: Demand, printed: str) -> Document:
     )
 
 
-def _line(grade: GradeDemand, on: date) -> tuple[str, ...]:
+def _line(grade: GradeDemand) -> tuple[str, ...]:
     return (
         prey_words(grade.prey),
-        tr("not counted") if grade.left is None else number(grade.left),
+        UNKNOWN if grade.left is None else number(grade.left),
         number(ceil(sum(grade.items[:FEW_WEEKS]))),
         number(ceil(sum(grade.items))),
-        _by(grade, on),
+        UNKNOWN if grade.lacking is None else number(grade.lacking),
+        _by(grade),
         "",
     )
 
 
-def _by(grade: GradeDemand, on: date) -> str:
-    short = grade.lacking
+def _by(grade: GradeDemand) -> str:
     match grade.state:
         case Stock.NOT_COUNTED:
             return tr("count it first")
-        case Stock.ENOUGH:
-            return tr("not within {weeks} weeks", weeks=WEEKS)
         case Stock.ORDER_NOW:
-            when = tr("now")
+            return tr("now", sense="to order")
+        case Stock.ORDER_SOON if grade.order_by is not None:
+            return plain(day(grade.order_by, on=grade.order_by))
         case _:
-            when = plain(day(grade.order_by or on, on=on))
-    return tr("{when}, lacks {count}", when=when, count=number(short)) if short else when
+            return tr("enough")
 
 
 def _bags(told: Demand) -> Sequence[Heading | Words]:

@@ -1381,8 +1381,8 @@
    <translation>Nötig</translation>
   </message>
   <message>
-   <source>Needed is told for the coming {few} and {all} weeks.</source>
-   <translation>Der Bedarf ist für die nächsten {few} und {all} Wochen angegeben.</translation>
+   <source>Needed in the coming {few} and {all} weeks, and lacking after these. What came is written in by hand.</source>
+   <translation>Bedarf der nächsten {few} und {all} Wochen, und was danach fehlt. Was gekommen ist, wird von Hand eingetragen.</translation>
   </message>
   <message>
    <source>Neither a hatching day nor two weights are in the book.</source>
@@ -3172,6 +3172,10 @@
    <translation>beendet</translation>
   </message>
   <message>
+   <source>enough</source>
+   <translation>genug</translation>
+  </message>
+  <message>
    <source>entered</source>
    <comment>Change</comment>
    <translation>eingetragen</translation>
@@ -3599,6 +3603,11 @@
    <translation>behaltene Mahlzeiten</translation>
   </message>
   <message>
+   <source>lacks</source>
+   <comment>of prey</comment>
+   <translation>es fehlen</translation>
+  </message>
+  <message>
    <source>laid {day}</source>
    <translation>abgelegt {day}</translation>
   </message>
@@ -3896,10 +3905,6 @@
    <translation>keine Zahl</translation>
   </message>
   <message>
-   <source>not counted</source>
-   <translation>nicht gezählt</translation>
-  </message>
-  <message>
    <source>not due</source>
    <comment>DueState</comment>
    <translation>nicht fällig</translation>
@@ -3938,10 +3943,6 @@
    <translation>nicht erreicht</translation>
   </message>
   <message>
-   <source>not within {weeks} weeks</source>
-   <translation>nicht in {weeks} Wochen</translation>
-  </message>
-  <message>
    <source>note</source>
    <translation>Notiz</translation>
   </message>
@@ -3970,16 +3971,17 @@
   </message>
   <message>
    <source>now</source>
-   <translation>jetzt</translation>
-  </message>
-  <message>
-   <source>now</source>
    <comment>a weight</comment>
    <translation>jetzt</translation>
   </message>
   <message>
    <source>now</source>
    <comment>heat standing</comment>
+   <translation>jetzt</translation>
+  </message>
+  <message>
+   <source>now</source>
+   <comment>to order</comment>
    <translation>jetzt</translation>
   </message>
   <message>
@@ -5472,10 +5474,6 @@
   <message>
    <source>{when}, after {days}</source>
    <translation>{when}, nach {days}</translation>
-  </message>
-  <message>
-   <source>{when}, lacks {count}</source>
-   <translation>{when}, es fehlen {count}</translation>
   </message>
   <message>
    <source>{zone:Zone} {temp_c:celsius}, above {limit_c:celsius}.</source>

@@ -2449,6 +2449,10 @@
    <translation>keiner offen</translation>
   </message>
   <message>
+   <source>not counted</source>
+   <translation>nicht gezählt</translation>
+  </message>
+  <message>
    <source>not due</source>
    <translation>nicht fällig</translation>
   </message>
@@ -2507,7 +2511,6 @@
   </message>
   <message>
    <source>now</source>
-   <comment>to order</comment>
    <translation>jetzt</translation>
   </message>
   <message>

@@ -287,10 +287,6 @@
    <translation>nüchtern / Schwelle</translation>
   </message>
   <message>
-   <source>enough</source>
-   <translation>genug</translation>
-  </message>
-  <message>
    <source>excused</source>
    <translation>entschuldigt</translation>
   </message>
