@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
 from typing import Literal
 
-from keeper.actions.heat_readings import eggs_here, house_heat, living_at
+from keeper.actions.heat_readings import LyingEggs, house_heat, living_at, lying_eggs
 from keeper.actions.keeping import Keeping, Written, animals_on
 from keeper.actions.noting import note
 from keeper.husbandry.events import Heat, Setting, Zone
@@ -20,7 +20,6 @@ from keeper.reports.figures import as_typed, degrees, heat_unit
 from keeper.reports.words import token_words
 from keeper.reports.writing import in_use
 from keeper.rules.heat import HeatVerdict
-from keeper.rules.heat_limits import EggLimits
 from keeper.store import reading, readings
 
 SHOWN = timedelta(days=14)
@@ -81,12 +80,11 @@ def heat_board(keeping: Keeping, on: date) -> HeatBoard:
     heat = house_heat(keeping, rows, lambda row: (), on)
     verdicts = {(v.place, v.zone): v for v in heat.verdicts}
     places = {*map(_row_of, rows), *(place for place, _ in last), ROOM} - {""}
-    eggs = eggs_here(keeping, rows, on)
     seen = _Seen(
         last=last,
         verdicts=verdicts,
         faults={(fault.place, fault.zone): fault.because for fault in heat.faults},
-        eggs=eggs,
+        eggs=lying_eggs(keeping, rows, on),
     )
     lines = (_line(keeping, place, rows, seen) for place in sorted(places, key=_walking))
     return HeatBoard(
@@ -227,7 +225,7 @@ class _Seen:
     last: Last
     verdicts: Mapping[tuple[str, Zone], HeatVerdict]
     faults: Mapping[tuple[str, Zone], tuple[Reason, ...]]
-    eggs: EggLimits | None
+    eggs: LyingEggs
 
 
 def _last_readings(keeping: Keeping, on: date) -> Last:
@@ -264,9 +262,9 @@ def _line(keeping: Keeping, place: str, rows: Sequence[AnimalNow], seen: _Seen) 
 def _cell(place: str, zone: Zone, profile: SpeciesProfile | None, seen: _Seen) -> HeatCell:
     low_c, high_c = wanted(zone, profile) if profile else (None, None)
     act_c = None
-    if zone is Zone.INCUBATOR and seen.eggs is not None:
-        low_c, high_c = seen.eggs.low_c, seen.eggs.high_c
-        act_c = (seen.eggs.cold_c, seen.eggs.hot_c)
+    if zone is Zone.INCUBATOR and (eggs := seen.eggs.of(place)) is not None:
+        low_c, high_c = eggs.low_c, eggs.high_c
+        act_c = (eggs.cold_c, eggs.hot_c)
     told = seen.last.get((place, zone))
     if told is None:
         return HeatCell(zone=zone, low_c=low_c, high_c=high_c, act_c=act_c)

@@ -6,18 +6,19 @@ A probe that cannot be believed is a fault of its own and says nothing of heat.
 """
 
 from collections import defaultdict
-from collections.abc import Callable, Collection, Iterable, Iterator, Sequence
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, datetime, time, timedelta, tzinfo
 from functools import lru_cache
 
 from keeper.actions.keeping import Keeping
+from keeper.actions.kept_lines import placed_clutches
 from keeper.actions.live_choice import heard_probes
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import Heat, ProbePlaced, Zone
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import place_of
-from keeper.husbandry.profile import SpeciesProfile
+from keeper.husbandry.profile import IncubatorFigures, SpeciesProfile
 from keeper.husbandry.when import Happened, at_instant
 from keeper.rules.heat import ColdAfterFeeding, HeatVerdict, cold_after_feeding, heat_verdicts
 from keeper.rules.heat_limits import EggLimits, egg_limits
@@ -99,7 +100,7 @@ def house_heat(
     fresh = [each for each, fault in found if fault is None and now_at - each.last_at <= _AN_HOUR]
     told = list(speaking(sound))
     return HouseHeat(
-        verdicts=tuple(_verdicts(keeping, rows, told, now_at, eggs_here(keeping, rows, on))),
+        verdicts=tuple(_verdicts(keeping, rows, told, now_at, lying_eggs(keeping, rows, on))),
         cold=tuple(_cold(keeping, rows, told, fed, now_at)),
         faults=tuple(_told_once(list(_blinded(faults, fresh, rows)), sources, live)),
     )
@@ -151,6 +152,33 @@ def incubator_limits(keeping: Keeping) -> tuple[float, float] | None:
     return float(low), float(high)
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LyingEggs:
+    """What eggs bear: of each incubator those that were placed there, elsewhere of any that may
+    lie anywhere."""
+
+    at: Mapping[str, EggLimits]
+    anywhere: EggLimits | None
+
+    def of(self, place: str) -> EggLimits | None:
+        """The limits of the incubator *place*."""
+        return self.at.get(place, self.anywhere)
+
+
+def lying_eggs(keeping: Keeping, rows: Sequence[AnimalNow], on: date) -> LyingEggs:
+    """The limits of every incubator on the day *on*."""
+    lying: dict[str, list[IncubatorFigures]] = defaultdict(list)
+    for clutch in placed_clutches(keeping, on):
+        there = clutch.lies_in
+        if there is not None and there.place is not None and clutch.figures is not None:
+            lying[there.place].append(clutch.figures)
+    own_c, at = incubator_limits(keeping), {}
+    for place, figures in lying.items():
+        if (limits := egg_limits(figures, own_c)) is not None:
+            at[place] = limits
+    return LyingEggs(at=at, anywhere=eggs_here(keeping, rows, on))
+
+
 def eggs_here(keeping: Keeping, rows: Sequence[AnimalNow], on: date) -> EggLimits | None:
     """What the eggs of those who laid of late bear; where nobody laid, those of all in *rows*."""
     species = {row.species: keeping.profile(row) for row in rows}
@@ -172,7 +200,7 @@ def _verdicts(
     rows: Sequence[AnimalNow],
     sources: Sequence[Source],
     now_at: datetime,
-    eggs: EggLimits | None,
+    eggs: LyingEggs,
 ) -> Iterator[HeatVerdict]:
     """The worst that is said of each place and zone, by the profile of those who live there."""
     worst: dict[tuple[str, Zone], HeatVerdict] = {}
@@ -181,7 +209,8 @@ def _verdicts(
         if not living:
             continue
         profile = keeping.profile(living[0])
-        for verdict in heat_verdicts(source.readings, profile, now_at, eggs=eggs):
+        limits = eggs.of(source.place)
+        for verdict in heat_verdicts(source.readings, profile, now_at, eggs=limits):
             before = worst.get((verdict.place, verdict.zone))
             if before is None or _graver(verdict) < _graver(before):
                 worst[verdict.place, verdict.zone] = verdict

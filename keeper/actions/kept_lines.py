@@ -7,7 +7,7 @@ from datetime import date, datetime, time, timedelta
 from typing import NamedTuple, TypeVar
 
 from keeper.actions.freezer import bags_on
-from keeper.actions.keeping import Keeping
+from keeper.actions.keeping import Keeping, animals_on
 from keeper.actions.prey_desk import larder
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.care import Dose, Eggs, EggsPlaced, FaecalTest, Medicine, Permit
@@ -100,21 +100,25 @@ def clutch_facts(
     return tuple(found)
 
 
-def lying_at(
-    keeping: Keeping, everyone: Sequence[AnimalNow], on: date
-) -> Mapping[str, Sequence[Lying]]:
+def lying_at(keeping: Keeping, on: date) -> Mapping[str, Sequence[Lying]]:
     """The clutches whose good eggs lie in each incubator on the day *on*, by its name."""
     found: dict[str, list[Lying]] = defaultdict(list)
-    if not _until(keeping, EggsPlaced, on):
-        return found
-    for clutch in clutch_facts(keeping, everyone, on):
+    for clutch in placed_clutches(keeping, on):
         there = clutch.lies_in
-        if there is not None and there.place is not None and clutch.still_in > 0:
+        if there is not None and there.place is not None:
             called = clutch.name
             if there.box:
                 called = tr("{clutch} in box {box}", clutch=clutch.name, box=there.box)
             found[there.place].append(Lying(called=called, dam=clutch.dam))
     return found
+
+
+def placed_clutches(keeping: Keeping, on: date) -> list[ClutchFacts]:
+    """Clutches with good eggs that lie in an incubator on the day *on*, as was written."""
+    if not _until(keeping, EggsPlaced, on):
+        return []
+    facts = clutch_facts(keeping, animals_on(keeping, on), on)
+    return [each for each in facts if each.lies_in is not None and each.still_in > 0]
 
 
 def _is_of(eggs: Eggs | EggsPlaced, laid: Sequence[Clutch], at: int) -> bool:

@@ -108,7 +108,7 @@ def watch_lines(keeping: Keeping, on: date) -> tuple[WatchLine, ...]:
     house = replace(
         _house(keeping, rows, pages, on),
         kept=(*kept_lines(keeping, everyone, on), *lines_of_absences(keeping, on)),
-        lying=lying_at(keeping, everyone, on),
+        lying=lying_at(keeping, on),
     )
     return watch(facts, house, on)
 

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 from contextlib import closing
+from dataclasses import replace
 from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
 
@@ -12,6 +13,7 @@ from keeper.actions.clutch_detail import ClutchDetail, clutch_detail
 from keeper.actions.clutch_rows import ClutchRow, clutch_rows
 from keeper.actions.eggs_placing import incubators
 from keeper.actions.entry_words import entry_words
+from keeper.actions.heat_board import heat_board
 from keeper.actions.joining import join, looked_at
 from keeper.actions.keeping import Keeping, animal_coded, new_keeping
 from keeper.actions.logger_files import place_probe
@@ -237,6 +239,23 @@ def test_an_incubator_out_of_limits_names_the_clutches_that_lie_in_it(keeping):
     assert "Eggs lie there: 26-9 in box 3." in because_text(heat[PLACE].because)
     assert heat[PLACE].members == (key(keeping, "F1"),)
     assert "Eggs lie there" not in because_text(heat["Incubator 2"].because)
+
+
+def test_an_incubator_is_judged_by_the_eggs_that_lie_in_it(keeping):
+    """31.5 C is what eggs of a ball python want, and too hot for those of a house snake."""
+    python = newcomer("P1", Sex.FEMALE, "A2·1")
+    receive(keeping, [replace(python, species="ball_python")])
+    laid = Clutch(animal=key(keeping, "P1"), happened=on_day(ago(20)), good=5, code="26-10")
+    note(keeping, "clutch", laid)
+    read(keeping, 0, 31.5)
+    assert "heat" not in [line.kind for line in watch_lines(keeping, TODAY)]
+
+    typed(keeping, "in Incubator 1, box 3", 39)
+
+    (line,) = [each for each in watch_lines(keeping, TODAY) if each.kind == "heat"]
+    assert "Eggs lie there: 26-9 in box 3." in because_text(line.because)
+    (heat,) = [each for each in heat_board(keeping, TODAY).lines if each.place == PLACE]
+    assert heat.cells[0].act_c == (22.0, 30.5)
 
 
 def test_hatched_eggs_lie_nowhere_any_more(keeping):

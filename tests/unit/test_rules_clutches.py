@@ -142,6 +142,19 @@ def test_no_egg_grows_faster_above_the_heat_at_which_to_act() -> None:
     assert pip_window(LAID, HOUSE, heat(36.0, 40), after(40)).first == hottest.first
 
 
+def test_colder_than_where_embryos_stand_still_they_stand_and_do_not_go_back() -> None:
+    """Ten days at 5 C gather nothing: 55 and 75 days are left from then on."""
+    window = pip_window(LAID, HOUSE, heat(5.0, 10), after(10))
+
+    assert (window.first, window.last) == (after(65), after(85))
+
+
+def test_a_day_that_is_not_over_is_not_looked_at() -> None:
+    window = pip_window(LAID, HOUSE, {after(3): 24.0, after(4): 24.0}, after(3))
+
+    assert window.read == 0
+
+
 @given(
     st.lists(st.one_of(st.none(), st.floats(5.0, 40.0)), max_size=80),
 )
