@@ -134,24 +134,6 @@ MARK_PAIRS = (
 """Every (mark, paper) in use whose mark says something by itself."""
 
 
-def contrast(one: str, other: str) -> float:
-    """Contrast ratio of two ``#RRGGBB`` colours, 1 to 21 (WCAG 2.2, relative luminance).
-
-    >>> round(contrast("#000000", "#FFFFFF"), 1)
-    21.0
-    """
-    return _ratio(luminance(one), luminance(other))
-
-
-def red_contrast(one: str, other: str) -> float:
-    """Contrast ratio left when only the red channel lights both colours.
-
-    >>> round(red_contrast("#FF0000", "#FFFFFF"), 1)
-    1.0
-    """
-    return _ratio(_linear(_channels(one)[0]), _linear(_channels(other)[0]))
-
-
 def luminance(colour: str) -> float:
     """Relative luminance of a ``#RRGGBB`` colour, 0 to 1 (WCAG 2.2)."""
     red, green, blue = (_linear(value) for value in _channels(colour))
@@ -229,10 +211,6 @@ def _linear(value: int) -> float:
 def _encoded(linear: float) -> int:
     share = linear * 12.92 if linear <= 0.0031308 else 1.055 * linear ** (1 / 2.4) - 0.055
     return round(255 * share)
-
-
-def _ratio(one: float, other: float) -> float:
-    return (max(one, other) + 0.05) / (min(one, other) + 0.05)
 
 
 def _darkened(palette: Palette, role: str, share: float) -> Palette:

@@ -5,6 +5,7 @@ what comes, and two values for one slot are a conflict, of which nothing is take
 brought is told with the batch of the file, apart from what is no file's.
 """
 
+import re
 from collections.abc import Iterable, Iterator, Mapping
 from datetime import date
 from typing import Any
@@ -14,12 +15,14 @@ from keeper.store.database import Book
 from keeper.store.documents import NotADocument
 from keeper.store.journal import KEY_END
 from keeper.store.packing import EMPTY, SLOTS
-from keeper.store.readings import Joined
-from keeper.store.readings_join import Key, Pieces, join, pieces_out
+from keeper.store.reading_layers import HEARD as HEARD
+from keeper.store.reading_layers import Whose
+from keeper.store.readings_join import Key, Pieces, pieces_out
 from keeper.store.rows import day_number, day_of
 
 _KEYS = {"probe", "day", "hundredths", "batch"}
 _MOST = -EMPTY - 1
+_WHOSE = re.compile(r"([0-9]{1,19})?(?:(?:^| )over ([0-9]{1,19}))?")
 
 
 def write_out_readings(book: Book, probe: str) -> Iterator[dict[str, Any]]:
@@ -27,23 +30,33 @@ def write_out_readings(book: Book, probe: str) -> Iterator[dict[str, Any]]:
 
     day: of UTC; hundredths: of a degree Celsius, one for each five minutes, null where none is;
     batch: the key of the batch whose file brought them, as text because it is a large number;
-    null for none. A file that was taken back is told too, as its batch is.
+    null for none, and ``over`` with a file's key where the readings were heard after that file.
+    A file that was taken back is told too, as its batch is.
     """
-    for (_, day, batch), values in pieces_out(book, probe):
+    for (_, day, whose), values in pieces_out(book, probe):
         on = day_of(day).isoformat()
         hundredths = [values.get(slot) for slot in range(SLOTS)]
-        told = None if batch is None else str(batch)
-        yield {"probe": probe, "day": on, "hundredths": hundredths, "batch": told}
+        yield {"probe": probe, "day": on, "hundredths": hundredths, "batch": whose_told(whose)}
 
 
-def read_in_readings(book: Book, documents: Iterable[Mapping[str, Any]]) -> Joined:
-    """Take in the days of *documents*, all of them or none.
-
-    Raises:
-        NotADocument: one cannot be read, or two of them tell one slot differently.
-        BookError: the book cannot be written.
+def whose_told(whose: Whose) -> str | None:
     """
-    return join(book, pieces_told(documents))
+    >>> [whose_told(whose) for whose in (HEARD, Whose(7, 0), Whose(0, 5), Whose(7, 5))]
+    [None, '7', 'over 5', '7 over 5']
+    """
+    batch = str(whose.batch) if whose.batch else ""
+    over = f"over {whose.over}" if whose.over else ""
+    return " ".join(filter(None, (batch, over))) or None
+
+
+def whose_of(told: object) -> Whose | None:
+    """The inverse of ``whose_told``; None for what is no such text, nor a key."""
+    found = _WHOSE.fullmatch(str(told or ""))
+    if isinstance(told, bool) or found is None or (told is not None and not told):
+        return None
+    whose = Whose(*(int(key or 0) for key in found.groups()))
+    given = [key for key in found.groups() if key is not None]
+    return whose if all(0 < int(key) < KEY_END for key in given) else None
 
 
 def pieces_told(documents: Iterable[Mapping[str, Any]]) -> Pieces:
@@ -89,20 +102,18 @@ def _read(where: str, document: Mapping[str, Any]) -> tuple[Key, dict[int, int]]
                 count=SLOTS,
             )
         )
-    batch = _batch(where, document["batch"])
+    whose = _whose(where, document["batch"])
     values = {slot: value for slot, value in enumerate(told) if value is not None}
-    return (probe, _day_number(where, day), batch), values
+    return (probe, _day_number(where, day), whose), values
 
 
-def _batch(where: str, told: object) -> int | None:
-    if told is None:
-        return None
-    key = int(told) if isinstance(told, str) and told.isdecimal() and len(told) < 20 else told
-    if isinstance(key, int) and not isinstance(key, bool) and 0 < key < KEY_END:
-        return key
-    raise NotADocument(
-        tr("{where}: batch is {batch!r}; it must be a key.", where=where, batch=told)
-    )
+def _whose(where: str, told: object) -> Whose:
+    found = whose_of(told)
+    if found is None:
+        raise NotADocument(
+            tr("{where}: batch is {batch!r}; it must be a key.", where=where, batch=told)
+        )
+    return found
 
 
 def _is_told(value: object) -> bool:

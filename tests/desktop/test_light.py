@@ -3,6 +3,7 @@
 import re
 
 import pytest
+from contrasts import contrast, red_contrast
 from PySide6.QtGui import QPalette
 
 from keeper.desktop.dress import style_sheet
@@ -14,11 +15,9 @@ from keeper.desktop.light import (
     RED_LAMP,
     TEXT_CONTRAST,
     TEXT_PAIRS,
-    contrast,
     dimmed,
     luminance,
     qt_palette,
-    red_contrast,
 )
 from keeper.desktop.look import Look
 from keeper.desktop.widgets.patterns import Pattern

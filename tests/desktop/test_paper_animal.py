@@ -8,12 +8,12 @@ import pypdfium2
 import pypdfium2.raw
 import pytest
 from animal_window import CONTROL, SHIFT, Desk, K, desk, keeping
+from contrasts import contrast
 from life_sample import THORA, WREN, a_book, key_of, of_ten_years
 from PySide6.QtGui import QPdfWriter
 
 from keeper.actions.noting import note
 from keeper.actions.tub_labels import label_number
-from keeper.desktop.light import contrast
 from keeper.desktop.paper.desk import NO_PRINTER, NOTHING_YET, PaperDesk
 from keeper.desktop.paper.page import MARGIN_MM
 from keeper.desktop.paper.paper_look import PAPER

@@ -24,7 +24,6 @@ from keeper.desktop.sound import players
 from keeper.desktop.sound.heat_alarm import HeatAlarm
 from keeper.desktop.sound.synthesis import (
     ATTACK_MS,
-    LONGEST_MS,
     NOTES,
     PEAK,
     RATE_HZ,
@@ -39,6 +38,7 @@ from tests.feeding_room import make_book, room
 from tests.pad_desk import Desk
 
 pytestmark = pytest.mark.usefixtures("home")
+LONGEST_MS = 150.0
 FIFTH = 1.2
 """Pitches that differ by less than this are not told apart by their pitch alone."""
 

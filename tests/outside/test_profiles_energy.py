@@ -12,9 +12,9 @@ import pytest
 
 from keeper.husbandry.animal import Sex, Stage
 from keeper.husbandry.profile import PreyGrade, SpeciesProfile
-from keeper.rules.energy import standard_metabolic_rate_kj_per_day, weekly_energy_kj
 from keeper.rules.growth.expectation import expectation
 from keeper.store.species_files import load_profiles
+from tests.energy import standard_metabolic_rate_kj_per_day, weekly_energy_kj
 
 PROFILES = load_profiles()
 TABLE = [  # g, C, kJ a day

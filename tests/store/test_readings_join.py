@@ -14,9 +14,10 @@ from keeper.store.exchange import batch_keys, read_in, write_out
 from keeper.store.journal import withdraw_batch
 from keeper.store.readings import PackedDay, packed, put_in, read_file, rolled_up
 from keeper.store.readings_join import pieces_out
-from keeper.store.readings_out import read_in_readings, write_out_readings
+from keeper.store.readings_out import write_out_readings
 from keeper.store.whole import probes_read
 from tests.store.books import WRITTEN, quick_folder, tails
+from tests.store.readings_read_in import read_in_readings
 from tests.taken_readings import took_in
 
 DAY = 20_500

@@ -11,8 +11,9 @@ from hypothesis import strategies as st
 from keeper.store.database import Book, create_book
 from keeper.store.documents import NotADocument
 from keeper.store.readings import packed, put_in, rolled_up
-from keeper.store.readings_out import read_in_readings, write_out_readings
+from keeper.store.readings_out import write_out_readings
 from tests.store.books import quick_folder
+from tests.store.readings_read_in import read_in_readings
 
 DAY = 20_500
 SLOTS_OF_A_DAY = st.dictionaries(st.integers(0, 287), st.integers(-4000, 8000), max_size=20)

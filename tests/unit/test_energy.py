@@ -2,7 +2,7 @@
 
 import pytest
 
-from keeper.rules.energy import standard_metabolic_rate_kj_per_day, weekly_energy_kj
+from tests.energy import standard_metabolic_rate_kj_per_day, weekly_energy_kj
 
 
 @pytest.mark.parametrize("mass_g", [0, -1, float("nan"), float("inf")])

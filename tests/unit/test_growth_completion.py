@@ -7,8 +7,9 @@ from demo.backtest_stock import CURVE, Female, answers, scores, stock
 from keeper.rules.growth.completion import kind_of
 from keeper.rules.growth.expectation import expectation
 from keeper.rules.growth.forecast import forecast
-from keeper.rules.growth.stand_ins import completed, population_for, stand_ins
+from keeper.rules.growth.stand_ins import completed, population_for
 from keeper.rules.growth.weighings import History
+from tests.unit.stand_ins import stand_ins
 
 NEVER_WEIGHED = History(np.array([]), np.array([]))
 

@@ -7,8 +7,9 @@ from keeper.husbandry.profile import LmsCurve
 from keeper.rules.growth.expectation import expectation
 from keeper.rules.growth.forecast import forecast
 from keeper.rules.growth.population import population
-from keeper.rules.growth.stand_ins import population_for, stand_ins
+from keeper.rules.growth.stand_ins import population_for
 from keeper.rules.growth.weighings import history
+from tests.unit.stand_ins import stand_ins
 
 AGES = (0.0, 14.0, 30.0, 60.0, 91.0, 120.0, 182.0, 270.0, 365.0, 547.0, 730.0, 1095.0)
 CURVE = LmsCurve(

@@ -18,7 +18,6 @@ PEAK = 0.4
 """Of what a sample can hold: heard at arm's length, no fright to animal or keeper."""
 
 ATTACK_MS, RELEASE_MS = 4.0, 16.0
-LONGEST_MS = 150.0
 _MOST = 32_767
 
 

@@ -40,12 +40,6 @@ def population_for(curve: LmsCurve, own: Sequence[History], *, seed: int = 0) ->
     return population(whole, basis=basis, own=usable, kind=kind, seed=seed)
 
 
-def stand_ins(curve: LmsCurve, count: int, *, seed: int = 0) -> list[History]:
-    """Animals that grow along the curve at an own z, which drifts slowly, weighed as is usual."""
-    kind = kind_of(curve, [])
-    return [completed(kind, NOTHING, np.random.default_rng([seed, at])) for at in range(count)]
-
-
 def completed(kind: Kind, record: History, random: np.random.Generator) -> History:
     """The record, and weighings at the usual ages before and after it as they may have been."""
     ages = _weighing_ages(min(kind.curve.age_days[-1], MOST_AGE_DAYS))
