@@ -24,7 +24,7 @@ Maker = Callable[[Look, Keeping, Notices], QWidget]
 
 CLOCK_MS = 15_000
 ANIMAL_PLACE, RECORDS_PLACE = "Animal", "Records"
-PREY_PLACE, CLUTCH_PLACE = "Prey", "Clutches"
+PREY_PLACE, CLUTCH_PLACE, SCALES = "Prey", "Clutches", "Weigh-in"
 TAKES_BACK = tr("Ctrl+Z takes it back")
 """Said at the foot, unless the page has words of its own in ``takes_back``."""
 
@@ -80,6 +80,7 @@ class House(QObject):
         notices.animal_asked.connect(self._show_animal)
         notices.grade_asked.connect(self._show_grade)
         notices.clutch_asked.connect(self._show_clutch)
+        notices.weighing_asked.connect(self._show_on_scales)
         window.undo_asked.connect(self._take_back)
         window.redo_asked.connect(self._put_back)
         window.scanned.connect(self._pass_scan_on)
@@ -179,6 +180,11 @@ class House(QObject):
         page = self.window.page(CLUTCH_PLACE)
         page.show_clutch(name)  # type: ignore[attr-defined]
         self.window.go_to(self._names.index(CLUTCH_PLACE))
+
+    def _show_on_scales(self, code: str) -> None:
+        if SCALES in self._names:
+            self.window.go_to(self._names.index(SCALES))
+            self.window.page(SCALES).scanned(code)  # type: ignore[attr-defined]
 
     def ask_newcomer(self) -> None:
         """Go where an animal is written into the book, with the line for it open."""

@@ -17,9 +17,9 @@ class Notices(QObject):
     ``refused`` with one sentence when nothing was; ``noted`` with a plain sentence;
     ``changed`` when the book changed in any way, so that what is shown may be read again;
     ``animal_asked`` with an animal's key to open its page; ``grade_asked`` with a grade of prey as
-    the book writes it, and ``clutch_asked`` with the name of a clutch, to go to it; ``copy_agreed``
-    with the path of a mended copy that is to take the book's place; ``live_asked`` with a
-    ``LiveChoice`` to listen
+    the book writes it, ``clutch_asked`` with the name of a clutch, and ``weighing_asked`` with the
+    code of an animal, to go to it; ``copy_agreed`` with the path of a mended copy that is to take
+    the book's place; ``live_asked`` with a ``LiveChoice`` to listen
     so, or None to be told how it stands; ``live_told`` with that ``LiveState``;
     ``readings_came`` when live readings came, at most once a minute.
     """
@@ -31,6 +31,7 @@ class Notices(QObject):
     animal_asked = Signal(object)  # keys are larger than a C int
     grade_asked = Signal(str)
     clutch_asked = Signal(str)
+    weighing_asked = Signal(str)
     copy_agreed = Signal(object)
     live_asked = Signal(object)
     live_told = Signal(object)

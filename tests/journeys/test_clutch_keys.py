@@ -260,6 +260,19 @@ def test_young_are_written_in_and_stand_one_a_line(hand):
     assert "On the young’s pages: Alder." in hand.page.beside.panel.text()
 
 
+def test_the_young_are_weighed_from_the_first_of_them_on(hand):
+    hand.go()
+    hand.press(KEY.Key_W)
+    assert "No young of it is here" in hand.foot
+    hand.press(KEY.Key_Y)
+    hand.type("3, 26-9, B1-1, Alder")
+    hand.enter()
+    hand.press(KEY.Key_W)
+
+    assert hand.place == "Weigh-in"
+    assert hand.window.page("Weigh-in")._walk.current.code == "26-9 a"
+
+
 def test_the_clutch_record_is_printed_and_read_back(hand):
     placed(hand)
     hand.go()

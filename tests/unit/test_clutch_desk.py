@@ -193,6 +193,18 @@ def test_the_heat_of_a_clutch_is_that_of_its_place_while_it_lay_there(keeping):
     assert heat.days == {ago(30): 27.0, ago(20): 30.0}
 
 
+def test_what_was_read_after_the_eggs_were_moved_on_is_not_theirs(keeping):
+    typed(keeping, "in Incubator 1", 39)
+    typed(keeping, "in Incubator 2", 20)
+    read(keeping, 30, 28.0)
+    read(keeping, 10, 35.0)
+    read(keeping, 9, 27.0, "Incubator 2")
+
+    heat = row(keeping).heat
+
+    assert (heat.low_c, heat.high_c, heat.since) == (27.0, 28.0, ago(39))
+
+
 def test_a_probe_in_the_incubator_tells_the_heat_of_the_clutch(keeping):
     typed(keeping, "in Incubator 1", 39)
     place_probe(keeping, "K1", PLACE, Zone.INCUBATOR, NOW - timedelta(days=60))
@@ -299,6 +311,13 @@ def test_a_female_in_her_tub_and_a_male_that_came_after_laying_are_none(keeping)
     assert "no male was written with her in the 24 months" in because_text(
         [detail(keeping).unknown]
     )
+
+
+def test_one_that_came_into_the_tub_after_she_had_left_it_is_none(keeping):
+    note(keeping, "move", Moved(animal=key(keeping, "F1"), happened=on_day(ago(300)), place="A2·1"))
+    note(keeping, "move", Moved(animal=key(keeping, "M2"), happened=on_day(ago(250)), place="A1·1"))
+
+    assert odds(keeping) == {}
 
 
 def test_eight_months_after_the_last_pairing_kept_sperm_is_offered(keeping):

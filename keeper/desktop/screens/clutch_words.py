@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from datetime import date, timedelta
 from typing import TYPE_CHECKING
 
@@ -65,6 +65,15 @@ def clutch_face(row: ClutchRow, on: date) -> ClutchFace:
         marks=marks,
         said=f"{said} {marks.told}; {marks.beneath}",
     )
+
+
+def head_words(rows: Sequence[ClutchRow]) -> tuple[list[tuple[str, bool]], list[str]]:
+    """How many are open, and how many eggs are in: the parts of a head line, left and right."""
+    still_open = [row for row in rows if row.is_open]
+    number = tr("{number} of {last}", number=len(still_open), last=len(rows))
+    eggs = sum(max(0, row.balance.still_in) for row in still_open)
+    parts = [(number, True), (tr("open; those that end first, first"), False)]
+    return parts, [tr("{count} good eggs are in", count=eggs)]
 
 
 def egg_parts(row: ClutchRow) -> tuple[EggPart, ...]:

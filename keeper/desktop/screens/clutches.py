@@ -21,10 +21,11 @@ from keeper.desktop.models.clutch_rows import ROW_ROLE, ClutchRowsModel
 from keeper.desktop.notices import Notices
 from keeper.desktop.page_keys import add_key, add_told_key
 from keeper.desktop.paper.desk import PaperDesk
+from keeper.desktop.paper.printing import Sheets
 from keeper.desktop.screens.animal_line import AnimalLine
 from keeper.desktop.screens.clutch_beside import ClutchBeside
 from keeper.desktop.screens.clutch_deeds import ClutchAsked, eggs_asked, young_asked
-from keeper.desktop.screens.clutch_words import clutch_face
+from keeper.desktop.screens.clutch_words import clutch_face, head_words
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.clutch_list import ClutchHead, ClutchLegend, ClutchList
 from keeper.desktop.widgets.words_line import HeadLine, Words
@@ -50,8 +51,7 @@ class ClutchesScreen(QWidget):
         self._on: date | None = None
         self._turn = 0  # counts readings; what belongs to an older one is dropped
         self._asked = 0  # counts details asked for, likewise
-        self._stale = True
-        self._wanted: str | None = None
+        self._stale, self._wanted = True, ""
         self.head = HeadLine(look)
         self.heads = ClutchHead(look)
         self.model = ClutchRowsModel(self)
@@ -71,7 +71,7 @@ class ClutchesScreen(QWidget):
         for number, row in enumerate(self.model.rows):
             if row.facts.name == name:
                 self._choose(number)
-                self._wanted = None if not self._stale else name
+                self._wanted = name if self._stale else ""
                 return
 
     def scanned(self, code: str) -> None:
@@ -97,8 +97,6 @@ class ClutchesScreen(QWidget):
         super().resizeEvent(event)
         self._fit()
 
-    # --- reading -----------------------------------------------------------------------------
-
     def _hear(self) -> None:
         self._stale = True
         if self.isVisible():
@@ -123,10 +121,10 @@ class ClutchesScreen(QWidget):
 
     def _number(self, found: Clutches, chosen: ClutchRow | None) -> int:
         """The clutch that was asked for, else the one that was chosen, else the first."""
-        wanted, self._wanted = self._wanted, None
+        wanted, self._wanted = self._wanted, ""
         for number, row in enumerate(found.rows):
             is_same = chosen is not None and row.key == chosen.key
-            if row.facts.name == wanted or (wanted is None and is_same):
+            if row.facts.name == wanted or (not wanted and is_same):
                 return number
         return 0
 
@@ -151,8 +149,6 @@ class ClutchesScreen(QWidget):
         self.none.setText(tr("The clutches could not be read. {why}", why=said(error)))
         self.none.show()
 
-    # --- showing -----------------------------------------------------------------------------
-
     def _lay_out(self) -> None:
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
@@ -175,10 +171,15 @@ class ClutchesScreen(QWidget):
         self.list.activated.connect(lambda _: self._open())
         self.list.selectionModel().currentChanged.connect(lambda *_: self._show_detail())
         add_told_key(self, "Enter", tr("open the dam’s page"), self._open)
+
+        def ask(make: ClutchAsked) -> Callable[[], None]:
+            return partial(self._ask, make)
+
         for key, words, slot in (
-            ("I", tr("its eggs: where they lie, what became of them"), self._asker(eggs_asked)),
-            ("Y", tr("young hatched"), self._asker(young_asked)),
-            ("Ctrl+P", tr("clutch record on paper"), self._print),
+            ("I", tr("its eggs: where they lie, what became of them"), ask(eggs_asked)),
+            ("Y", tr("young hatched"), ask(young_asked)),
+            ("W", tr("weigh its young"), self._weigh),
+            ("Ctrl+P", tr("clutch record on paper"), lambda: self.paper.make(self._record)),
             ("Ctrl+Shift+P", tr("the last PDF on a printer"), self.paper.to_printer),
         ):
             add_key(self, key, words, slot)
@@ -193,15 +194,7 @@ class ClutchesScreen(QWidget):
             self.heads.show_day(self._on, self.list.verticalScrollBar().sizeHint().width())
 
     def _show(self, found: Clutches) -> None:
-        still_open = sum(row.is_open for row in found.rows)
-        number = tr("{number} of {last}", number=still_open, last=len(found.rows))
-        lying = sum(row.balance.still_in for row in found.rows if row.is_open)
-        eggs = tr("{count} good eggs are in", count=max(0, lying))
-        self.head.show_words(
-            tr("Clutches"),
-            [(number, True), (tr("open; those that end first, first"), False)],
-            [eggs],
-        )
+        self.head.show_words(tr("Clutches"), *head_words(found.rows))
         self.none.setText(_NONE)
         self.none.setVisible(not found.rows)
         self.beside.setVisible(bool(found.rows))
@@ -217,15 +210,10 @@ class ClutchesScreen(QWidget):
         self.list.selectionModel().setCurrentIndex(index, flag)
         self.list.scrollTo(index)
 
-    # --- doing -------------------------------------------------------------------------------
-
     def _open(self) -> None:
         row = self._row()
         if row is not None:
             self._notices.animal_asked.emit(row.dam.animal)
-
-    def _asker(self, make: ClutchAsked) -> Callable[[], None]:
-        return partial(self._ask, make)
 
     def _ask(self, make: ClutchAsked) -> None:
         row = self._row()
@@ -234,5 +222,14 @@ class ClutchesScreen(QWidget):
             return
         self.line.open(make(self._keeping, row, self._on))
 
-    def _print(self) -> None:
-        self.paper.make(lambda: self.beside.record(self._keeping))
+    def _weigh(self) -> None:
+        """Go along the scales from the first of its young on."""
+        row = self._row()
+        here = [young for young in row.young if young.in_the_room] if row else []
+        if here:
+            self._notices.weighing_asked.emit(here[0].code)
+        else:
+            self._notices.refused.emit(tr("No young of it is here to be weighed."))
+
+    def _record(self) -> Sheets:
+        return self.beside.record(self._keeping)

@@ -93,7 +93,7 @@
   </message>
   <message>
    <source>B begun, spray as vet or label say; B clear, seen or ended</source>
-   <translation>B begonnen, Mittel nach Tierarzt oder Packung; B ohne Befund, gesehen oder beendet</translation>
+   <translation>B begonnen, Mittel laut Tierarzt/Packung; B ohne Befund, gesehen, beendet</translation>
   </message>
   <message>
    <source>Code {code} is not of a night in this book; look whose sheet it is.</source>
@@ -958,7 +958,7 @@
   </message>
   <message>
    <source>kind / number / last day: transfer permit / 26-118 / 30 Jun 2027</source>
-   <translation>Art / Nummer / letzter Tag: Transportgenehmigung / 26-118 / 30. Jun 2027</translation>
+   <translation>Art / Nummer / letzter Tag: Transport / 26-118 / 30. Jun 2027</translation>
   </message>
   <message>
    <source>laid</source>

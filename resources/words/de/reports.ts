@@ -1208,7 +1208,7 @@
   </message>
   <message>
    <source>Leave alone</source>
-   <translation>Was zu lassen ist</translation>
+   <translation>Was zu unterlassen ist</translation>
   </message>
   <message>
    <source>Leave it in peace for 5 to 7 days before the first meal (common practice); then one item of the kind and size above, killed and thawed through, never refrozen. A heater needs a thermostat and a second thermometer.</source>
@@ -1274,7 +1274,7 @@
   </message>
   <message>
    <source>Look into every tub: alive, water in the bowl, nothing hurt. Fresh water where it is low or fouled.</source>
-   <translation>In jede Box sehen: lebt, Wasser im Napf, nichts verletzt. Frisches Wasser, wo wenig da oder es verschmutzt ist.</translation>
+   <translation>In jede Box sehen: lebt, Wasser im Napf, nichts verletzt. Frisches Wasser, wo es knapp oder verschmutzt ist.</translation>
   </message>
   <message>
    <source>Looks before it that were not written: {count:n}.</source>
@@ -1313,7 +1313,7 @@
   </message>
   <message>
    <source>May lay meanwhile</source>
-   <translation>Kann unterdessen ablegen</translation>
+   <translation>Mögliche Ablage</translation>
   </message>
   <message>
    <source>May lay while the keeper is away</source>
@@ -1414,7 +1414,7 @@
   </message>
   <message>
    <source>New within {count} days</source>
-   <translation>Neu in den letzten {count} Tagen</translation>
+   <translation>Neu in {count} Tagen</translation>
   </message>
   <message>
    <source>New: {animals:animals}, {entries:entries} in {new:lines}, {photos:n} photos and {readings:n} readings. The same in both: {known:lines}.</source>
@@ -1439,7 +1439,7 @@
   </message>
   <message>
    <source>Night low, measured</source>
-   <translation>Tiefstwert der Nacht, gemessen</translation>
+   <translation>Nachttief, gemessen</translation>
   </message>
   <message>
    <source>No animal stood in a tub on {on:day}.</source>
@@ -1902,7 +1902,7 @@
   </message>
   <message>
    <source>Prey is killed, thawed in the fridge, warmed in water and dried. Offer with long tongs; what is not eaten by the morning is binned, never frozen again. Write down who left it.</source>
-   <translation>Futtertiere sind getötet, im Kühlschrank aufgetaut, in Wasser erwärmt und abgetrocknet. Mit langer Pinzette anbieten; was bis zum Morgen nicht gefressen ist, wird entsorgt, nie wieder eingefroren. Aufschreiben, wer es liegen ließ.</translation>
+   <translation>Futtertiere sind getötet, im Kühlschrank aufgetaut, in Wasser erwärmt und abgetrocknet. Mit langer Pinzette anbieten; was bis zum Morgen nicht gefressen ist, wird entsorgt, nie wieder eingefroren. Aufschreiben, wer liegen ließ.</translation>
   </message>
   <message>
    <source>Prey offered last goes to nobody else. Look at everyone named below, clean the tub before anybody lives there, and wash hands: reptiles can carry Salmonella.</source>
@@ -1969,7 +1969,7 @@
   </message>
   <message>
    <source>Read the thermometer of every rack, morning and evening. Wanted: {kinds}.</source>
-   <translation>Das Thermometer jedes Racks ablesen, morgens und abends. Gewünscht: {kinds}.</translation>
+   <translation>Das Thermometer jedes Racks ablesen, morgens und abends. Gewünscht (warme Seite, Nacht): {kinds}.</translation>
   </message>
   <message>
    <source>Reading: {done:n} of {count:lines}. Esc calls it off.</source>
@@ -5124,7 +5124,7 @@
   </message>
   <message>
    <source>{kind} hot end {hot}, night {night}</source>
-   <translation>{kind} warme Seite {hot}, Nacht {night}</translation>
+   <translation>{kind} {hot}, {night}</translation>
   </message>
   <message>
    <source>{left:n} left, enough for more than {weeks:n} weeks.</source>

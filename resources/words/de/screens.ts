@@ -94,7 +94,7 @@
   </message>
   <message>
    <source>Against mites ({right})</source>
-   <translation>Gegen Milben ({right})</translation>
+   <translation>Milben ({right})</translation>
   </message>
   <message>
    <source>All backups lie beside the book; one disk that fails takes both.</source>
@@ -861,6 +861,10 @@
    <translation>Noch kein Jungtier daraus hat eine Seite; Y trägt sie ein.</translation>
   </message>
   <message>
+   <source>No young of it is here to be weighed.</source>
+   <translation>Kein Jungtier daraus ist hier und zu wiegen.</translation>
+  </message>
+  <message>
    <source>Nobody held tonight has eaten often enough under such a hold.</source>
    <translation>Kein Tier, das heute Pause hat, hat in einer solchen Pause oft genug gefressen.</translation>
   </message>
@@ -994,7 +998,7 @@
   </message>
   <message>
    <source>Permit of the house ({right})</source>
-   <translation>Genehmigung des Halters ({right})</translation>
+   <translation>Genehmigung ({right})</translation>
   </message>
   <message>
    <source>Photo</source>
@@ -2200,7 +2204,7 @@
   </message>
   <message>
    <source>last {count} feed nights, refused of offered; excused ones not counted</source>
-   <translation>letzte {count} Futterabende, verweigert von angeboten; entschuldigte nicht gezählt</translation>
+   <translation>{count} Futterabende, verweigert von angeboten, ohne entschuldigte</translation>
   </message>
   <message>
    <source>last {days} ago</source>
@@ -2800,7 +2804,7 @@
   </message>
   <message>
    <source>regurg.</source>
-   <translation>ausgew.</translation>
+   <translation>ausgewürgt</translation>
   </message>
   <message>
    <source>result, reason: refused, found later</source>
@@ -3022,7 +3026,7 @@
   </message>
   <message>
    <source>the pad names the grades</source>
-   <translation>die Tasten nennen die Größen</translation>
+   <translation>siehe Tasten</translation>
   </message>
   <message>
    <source>the pad names the results</source>
@@ -3135,6 +3139,10 @@
   <message>
    <source>weeks</source>
    <translation>Wochen</translation>
+  </message>
+  <message>
+   <source>weigh its young</source>
+   <translation>seine Jungtiere wiegen</translation>
   </message>
   <message>
    <source>weighed today</source>
@@ -3608,6 +3616,11 @@
   <message>
    <source>{refused} of {offered}</source>
    <translation>{refused} von {offered}</translation>
+  </message>
+  <message>
+   <source>{refused} of {offered}</source>
+   <comment>a narrow column</comment>
+   <translation>{refused}/{offered}</translation>
   </message>
   <message>
    <source>{refused} of {offered} elsewhere refused</source>
