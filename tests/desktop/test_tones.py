@@ -13,13 +13,16 @@ import numpy as np
 import pytest
 from PySide6.QtCore import QStandardPaths, Qt
 from PySide6.QtTest import QTest
+from trouble_sample import Window, a_quiet_room, at_once
 
 from keeper.actions.recording import write_up
 from keeper.desktop.background import AtOnce
 from keeper.desktop.notices import Notices
 from keeper.desktop.remembered import remember_tones
 from keeper.desktop.screens import round_telling, settings
+from keeper.desktop.screens import watch as watch_screen
 from keeper.desktop.screens.round import RoundScreen
+from keeper.desktop.screens.watch import WatchScreen
 from keeper.desktop.sound import players
 from keeper.desktop.sound.heat_alarm import HeatAlarm
 from keeper.desktop.sound.synthesis import (
@@ -183,6 +186,11 @@ def test_a_line_of_now_sounds_when_it_comes_and_not_while_it_stays():
     assert ears.names == ["now", "now", "now"]
 
 
+def hot_now(keeping):
+    now = at_instant(keeping.now())
+    return Heat(place="A1", happened=now, zone=Zone.HOT, temp_c=47.0, read_with="gun")
+
+
 def test_a_live_reading_that_calls_for_the_keeper_is_heard_from_any_place(tmp_path):
     remember_tones(True)
     ears, notices = Heard(), Notices()
@@ -191,14 +199,7 @@ def test_a_live_reading_that_calls_for_the_keeper_is_heard_from_any_place(tmp_pa
         notices.readings_came.emit()
         assert ears.names == []
 
-        hot = Heat(
-            place="A1",
-            happened=at_instant(keeping.now()),
-            zone=Zone.HOT,
-            temp_c=47.0,
-            read_with="gun",
-        )
-        write_up(keeping, [hot])
+        write_up(keeping, [hot_now(keeping)])
         notices.readings_came.emit()
         notices.readings_came.emit()
         assert ears.names == ["now"]
@@ -206,6 +207,23 @@ def test_a_live_reading_that_calls_for_the_keeper_is_heard_from_any_place(tmp_pa
         remember_tones(False)
         alarm.look()
     assert ears.names == ["now"]
+
+
+def test_watch_sounds_once_for_a_line_of_now_and_is_silent_while_it_stays(
+    qtbot, tmp_path, monkeypatch
+):
+    remember_tones(True)
+    ears = Heard()
+    monkeypatch.setattr(watch_screen, "tones", Tones(ears))
+    with closing(a_quiet_room(tmp_path / "quiet.book")) as keeping:
+        desk = Window(qtbot, keeping, {"Watch": at_once(WatchScreen)})
+        assert ears.names == []
+
+        write_up(keeping, [hot_now(keeping)])
+        desk.house.notices.changed.emit()
+        desk.house.notices.changed.emit()
+        assert ears.names == ["now"]
+        desk.page.close_down()
 
 
 def test_nothing_of_sound_that_plays_is_loaded_while_they_are_off(tmp_path):

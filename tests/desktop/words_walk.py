@@ -132,6 +132,8 @@ class Walk:
         from keeper.desktop.paper.holiday import holiday_sheets
         from keeper.desktop.paper.page import write_pdf
         from keeper.desktop.paper.printing import round_sheets, thaw_sheets
+        from keeper.desktop.screens.racks_paper import carry_sheets
+        from keeper.desktop.screens.records_paper import register_sheets
         from keeper.reports.paper_parts import Picture
         from keeper.reports.vet_summary import ROOMS, vet_summary
 
@@ -147,10 +149,27 @@ class Walk:
             document_pages(buyers_card_of(keeping, page)),
             document_pages(order_document(larder(keeping, today), "⟦now⟧")),
             document_pages(replace(summary, parts=parts)),
+            register_sheets(keeping, on=today).pages,
+            carry_sheets(keeping).pages,
+            document_pages(self._death_note(page)),
         ]
         for number, pages in enumerate(sheets):
             write_pdf(keeping.book.path.with_name(f"{number}.pdf"), "", pages)
         return sorted(text for text in self.texts - before if untranslated(text, data))
+
+    def _death_note(self, page: Any) -> Any:
+        """The note of an animal that is written as died for it."""
+        from keeper.actions.animal_page import page_of
+        from keeper.actions.breeding_typed import standing_typed
+        from keeper.actions.death_papers import death_facts_of
+        from keeper.actions.noting import note
+        from keeper.actions.typed_entries import happened_on
+        from keeper.reports.death_note import death_note
+
+        row, today = page.animal, self.keeping.today
+        typed = standing_typed(row.animal, happened_on(self.keeping, row, today), "died")
+        note(self.keeping, typed.verb, typed.event, *typed.also)
+        return death_note(death_facts_of(self.keeping, page_of(self.keeping, row.animal, today)))
 
     def _settle(self) -> None:
         """What was asked for is read at once, so a few rounds of the loop paint what follows."""
