@@ -23,7 +23,7 @@ from keeper.husbandry.events import (
 )
 from keeper.language import tr
 from keeper.reports.buyers_card import CardFacts, buyers_card
-from keeper.reports.figures import GAP, centile, day, plain, z_value
+from keeper.reports.figures import GAP, both, centile, day, plain, z_value
 from keeper.reports.paper_parts import Document
 from keeper.reports.vet_summary import (
     EXPOSURE_DAYS,
@@ -124,7 +124,7 @@ def _how(weighed: Weighed) -> str:
 def weight_line(page: AnimalPage, weighed: Weighed) -> WeightLine:
     """One weighing as it is printed."""
     stands = page.standing(weighed)
-    against = plain(f"z{GAP}{z_value(stands.z)}, {centile(stands.centile)}") if stands else ""
+    against = plain(f"z{GAP}{both(z_value(stands.z), centile(stands.centile))}") if stands else ""
     return WeightLine(
         day=weighed.day,
         scale_g=weighed.scale_g,

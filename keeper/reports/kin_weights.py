@@ -11,6 +11,7 @@ from keeper.reports.figures import (
     MINUS,
     UNKNOWN,
     age,
+    both,
     centile,
     day,
     grams,
@@ -95,7 +96,7 @@ def _middle(rows: Sequence[Kinsman]) -> str:
 def _cells(row: Kinsman) -> tuple[str, ...]:
     stands = UNKNOWN
     if row.z is not None and row.centile is not None:
-        stands = f"{z_value(row.z)}, {centile(row.centile)}"
+        stands = both(z_value(row.z), centile(row.centile))
     return tuple(
         plain(cell)
         for cell in (

@@ -134,7 +134,7 @@ def _totals(page: Page, picture: StripPicture, top: float) -> None:
     inside = page.inside
     page.rule(Box(inside.left, top - 1, inside.width, 0), thick=0.4)
     wide = inside.width / (len(picture.nights) + 1)
-    page.text(Box(inside.left, top + 5.5, wide, 6), "the house")
+    page.text(Box(inside.left, top + 5.5, wide, 6), tr("the house"))
     for n, (night, total) in enumerate(zip(picture.nights, picture.totals, strict=True), start=1):
         left = inside.left + n * wide
         page.text(Box(left, top, wide, 5.5), night, align=_MIDDLE)

@@ -27,7 +27,7 @@ from keeper.desktop.notices import Notices
 from keeper.desktop.page_keys import add_told_key
 from keeper.desktop.screens.heat_files import AGREE, HeatFiles
 from keeper.desktop.screens.heat_live import LIVE_KEYS, HeatLive
-from keeper.desktop.screens.heat_typing import GUN, HeatTyping
+from keeper.desktop.screens.heat_typing import HeatTyping, read_with_typed
 from keeper.desktop.screens.heat_view import HeatView
 from keeper.desktop.screens.heat_words import (
     band_face,
@@ -38,6 +38,7 @@ from keeper.desktop.screens.heat_words import (
 )
 from keeper.language import tr
 from keeper.reports.figures import degrees, heat_unit
+from keeper.reports.words import token_words
 
 KEYS = tr(
     "digits, Enter  write    +  −  row    /  zone    G  read with    L  logger file    P  probe"
@@ -253,10 +254,11 @@ class HeatScreen(HeatView):
             self.files.place(here[0].place, here[1].zone)
 
     def _ask_read_with(self) -> None:
-        self.asking.ask(tr("Readings are typed from"), self._take_read_with, self._typing.read_with)
+        told = token_words("read with", self._typing.read_with)
+        self.asking.ask(tr("Readings are typed from"), self._take_read_with, told)
 
     def _take_read_with(self, text: str) -> bool:
-        self._typing.read_with = text or GUN
+        self._typing.read_with = read_with_typed(text)
         self._show_head()
         return True
 

@@ -6,9 +6,18 @@ from keeper.actions.heat_board import doubt, typed_celsius, write_heat
 from keeper.actions.keeping import Keeping, Written
 from keeper.husbandry.events import Zone
 from keeper.language import tr
+from keeper.reports.state_words import WORDS
 
 GUN = "gun"
+"""What readings are typed from unless something else is named."""
+
 _MOST_DIGITS = 6
+
+
+def read_with_typed(text: str) -> str:
+    """What a reading is taken with, as the book has it; a word of the language is its token."""
+    tokens = {word.casefold(): token for token, word in WORDS["read with"].items()}
+    return tokens.get(text.casefold(), text) or GUN
 
 
 class HeatTyping:

@@ -105,7 +105,12 @@ def _told(strip: Strip, margins: list[Margin], house: Margin) -> str:
 def _of(margin: Margin) -> str:
     if not margin.offered:
         return ""
-    return tr("{refused} of {offered}", refused=margin.refused, offered=margin.offered)
+    return tr(
+        "{refused} of {offered}",
+        sense="a narrow column",
+        refused=margin.refused,
+        offered=margin.offered,
+    )
 
 
 def _share(margin: Margin) -> float:

@@ -100,10 +100,10 @@ class RefusalStrip(Drawn):
     def _sizes(self) -> StripSizes:
         look = self.look
         small = look.font(Use.TABLE)
+        widest = tr("{refused} of {offered}", sense="a narrow column", refused="00", offered="00")
         return StripSizes(
             label=advance(small, "A10·10 Campion"),
-            total=advance(small, tr("{refused} of {offered}", refused="00", offered="00"))
-            + look.u(1.5),
+            total=advance(small, widest) + look.u(1.5),
             widest=look.u(6.4, 5),
             tallest=look.u(5.2, 4.2),
             least=look.u(3.6, 3.5),
