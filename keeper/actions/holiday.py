@@ -2,10 +2,12 @@
 
 from collections import defaultdict
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from datetime import date
 
 from keeper.actions.absence_ahead import Ahead, left_to_cover
 from keeper.actions.absence_falling import falling_into
+from keeper.actions.absences import absence_of, coming_absences
 from keeper.actions.keeping import Keeping
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import SpeciesProfile
@@ -59,13 +61,17 @@ def holiday_facts(keeping: Keeping, absence: Absence) -> HolidayFacts:
 def agreed(keeping: Keeping, absence: Absence) -> Absence:
     """*absence* with as few nights as can be on which whoever covers has to feed.
 
+    One that is kept already stays as it was agreed with them.
+
     Raises:
         LookupError: no animal is in the room.
     """
     ahead = Ahead(keeping, keeping.today, absence)
     if not ahead.rows:
         raise LookupError(tr("No animal is in the room; there is nothing to look after."))
-    return ahead.agree(absence)
+    known = (absence_of(entry.event) for entry in coming_absences(keeping, keeping.today))
+    kept = next((each for each in known if replace(each, nights=absence.nights) == absence), None)
+    return kept or ahead.agree(absence)
 
 
 def _says(told: Plan, why: str) -> bool:

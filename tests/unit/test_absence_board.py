@@ -16,6 +16,7 @@ from keeper.actions.absence import (
     next_absence,
 )
 from keeper.actions.absences import absences, coming_absences
+from keeper.actions.animal_page import animal_page
 from keeper.actions.bundle_files import write_bundle
 from keeper.actions.due_board import due_rows
 from keeper.actions.holiday import agreed, holiday_facts
@@ -61,12 +62,27 @@ def clock():
 
 
 def tubs():
-    """Grown animals fed four to nine days ago, two hatchlings, one held by the vet."""
+    """Grown animals fed four to nine days ago, one that refuses, one held, two hatchlings."""
     made = [replace(tub, fed_days=4 + n % 6) for n, tub in enumerate(room(1, 2))]
     made[3] = replace(made[3], fed_days=None, weight_g=None, more=fed_young(2, name="Wee"))
     made[4] = replace(made[4], fed_days=None, weight_g=None, more=fed_young(3, name="Mite"))
     made[6] = replace(made[6], more=held_by_vet)
+    made[8] = replace(made[8], fed_days=20, more=refused_yesterday)
     return made
+
+
+def refused_yesterday(animal):
+    on = on_day(NIGHT - DAY)
+    return [
+        Offer(
+            animal=animal,
+            happened=on,
+            result=Result.REFUSED,
+            prey="mouse adult",
+            count=1,
+            mass_g=20.0,
+        )
+    ]
 
 
 def fed_young(days, name):
@@ -113,6 +129,7 @@ def test_every_place_says_the_bent_plan(keeping, clock):
     assert {after[place][1] for place in waiting} == {WEDNESDAY_AFTER, AWAY.back}
     assert early == {"A1·5"}  # the hatchling that ate on Sunday: Thursday is its soonest day
     assert (before["A1·5"][0], after["A1·5"][0]) == (DueState.NOT_DUE, DueState.DUE)
+    assert after["A1·9"][2] == "fed meanwhile, away"  # it refused: offered again on time
     assert thaw_list_of(keeping, thursday) != thawed
     shown = read_room(keeping, thursday)
     tubs_shown = [tub for rack in shown.racks for each in rack.rows for tub in each.tubs]
@@ -199,6 +216,15 @@ def test_the_board_asked_for_single_animals_says_the_same(keeping):
         assert due_rows(keeping, NIGHT, {row.animal.animal}) == [row]
 
 
+def test_an_animals_own_page_tells_the_night_of_the_board(keeping):
+    kept(keeping)
+    rows = [row for row in due_rows(keeping, NIGHT) if row.plan.due_on is not None]
+
+    for row in rows:
+        page = animal_page(keeping, row.animal, NIGHT)
+        assert page.plan.due_on == row.plan.due_on
+
+
 def test_the_plan_of_a_night_that_was_begun_stays_as_it_was(keeping):
     walk = begin_night(keeping, NIGHT)
     lines = [tub.plan for tub in walk.tubs]
@@ -219,6 +245,18 @@ def test_the_same_twice_is_written_once_and_other_days_take_its_place(keeping):
     assert len(coming_absences(keeping, NIGHT)) == 1
     take_back(keeping)
     assert absences(keeping, NIGHT) == (told,)
+
+
+def test_nights_that_were_agreed_stay_when_the_page_is_printed_again(keeping, clock):
+    told = kept(keeping)
+    clock.to(NIGHT + DAY)
+    feed(keeping, due_rows(keeping, keeping.today), keeping.today)
+
+    assert agreed(keeping, AWAY) == told
+    take_back(keeping)
+    take_back(keeping)
+    feed(keeping, due_rows(keeping, keeping.today), keeping.today)
+    assert agreed(keeping, AWAY).nights != told.nights
 
 
 def test_one_to_come_is_withdrawn_and_one_that_runs_ends_yesterday(keeping, clock):
