@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 from datetime import date, timedelta
+from math import exp
 from typing import Any
 
 import pytest
@@ -93,13 +94,11 @@ def test_meals_fall_on_feed_nights():
 
 
 def test_two_meals_never_fall_on_one_night():
+    """Due a day after the last and allowed a day early, the nearest night is the last one itself."""
     only_two = [TODAY, TODAY + timedelta(days=30)]
-    eater = replace(an_eater(), profile=fed_every(2))
+    eater = an_eater(profile=fed_every(1), plan={"interval_days": 1})
 
-    found = nights_of(eater, only_two)
-
-    assert found[0] == 0
-    assert len(found) == len(set(found))
+    assert nights_of(eater, only_two)[:2] == [0, 30]
 
 
 def test_a_likely_refusal_is_passed_on_and_brings_the_next_offer_nearer():
@@ -233,11 +232,22 @@ def test_a_meal_grows_with_the_weight_expected_and_the_day_is_named():
 
 
 def test_an_animal_stays_at_its_own_centile():
-    """At z = 1 with s 0.2 the log-normal gives m times exp(0.2); the share of m is the same."""
-    curve = a_curve(m_g=(4.0, 120.0, 240.0))
-    own_g = 120.0 * 2.718281828459045**0.2
+    """At z = 1 a log-normal weight is m times exp(s): 120 exp(0.2) g becomes 240 exp(0.1) g."""
+    curve = a_curve(m_g=(4.0, 120.0, 240.0), s=(0.15, 0.2, 0.1))
+    own_g = 120.0 * exp(0.2)
 
-    assert own_g * Curves().growth(curve, 365, own_g)(1095) == pytest.approx(2 * own_g)
+    grown = Curves().growth(curve, 365, own_g)
+
+    assert grown(365) == pytest.approx(1.0)
+    assert own_g * grown(1095) == pytest.approx(240.0 * exp(0.1))
+
+
+def test_one_far_outside_the_curve_grows_as_one_at_three_deviations():
+    curve = a_curve(m_g=(4.0, 120.0, 240.0), s=(0.15, 0.2, 0.1))
+
+    grown = Curves().growth(curve, 365, 120.0 * exp(0.2 * 5))
+
+    assert grown(1095) == pytest.approx(240.0 * exp(0.3) / (120.0 * exp(0.6)))
 
 
 def test_where_the_sex_is_not_known_growth_lies_midway():
