@@ -7,7 +7,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QPainterPath, QPolygonF
+from PySide6.QtGui import QBrush, QPainterPath, QPolygonF
 
 from keeper.actions.animal_page import BandPoint, Weighed
 from keeper.desktop.type import Use
@@ -154,10 +154,11 @@ def paint_weights(canvas: Canvas, weighed: Sequence[Weighed], scale: WeightScale
     painter.strokePath(_joined(canvas, solid, scale), canvas.pen("ink", 1.6))
     radius = _dot_radius(canvas, weighed)
     painter.setPen(canvas.pen("ink", min(1.7, 0.5 * radius)))
+    brushes = {True: QBrush(look.colour("ink")), False: QBrush(look.colour("sheet"))}
     for one in weighed:
         if not axis.shows(one.day):
             continue
-        painter.setBrush(look.colour("ink" if one.fasted else "sheet"))
+        painter.setBrush(brushes[one.fasted])
         painter.drawEllipse(dot_at(canvas, one, scale), radius, radius)
     painter.setBrush(Qt.BrushStyle.NoBrush)
 

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from collections.abc import Sequence
 from datetime import date, timedelta
 from itertools import pairwise
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QPolygonF
+from PySide6.QtGui import QColor, QPolygonF
 
 from keeper.actions.life import EATEN
 from keeper.actions.life_lanes import Counting, HoldSpan, RefusalMark
@@ -41,9 +42,9 @@ def paint_meals(canvas: Canvas) -> None:
         return
     scale = (lane.height() - look.u(3, 2)) / most if most else 0.0
     _paint_grams(canvas, lane, scale, most)
-    wide = min(look.u(1), max(1.2, 1.6 * canvas.axis.px_a_day))
+    wide, ink = min(look.u(1), max(1.2, 1.6 * canvas.axis.px_a_day)), look.colour("ink")
     for meal in meals:
-        _paint_meal(canvas, lane, meal, wide, scale)
+        _paint_meal(canvas, lane, meal, wide, scale, ink)
     _paint_planned(canvas, lane, wide, planned_g * scale)
 
 
@@ -83,7 +84,9 @@ def _paint_grams(canvas: Canvas, lane: QRectF, scale: float, most: float) -> Non
         canvas.words(lane.left() - 1.7 * tick, y + half, mass(n * step), align=RIGHT)
 
 
-def _paint_meal(canvas: Canvas, lane: QRectF, meal: Offer, wide: float, scale: float) -> None:
+def _paint_meal(
+    canvas: Canvas, lane: QRectF, meal: Offer, wide: float, scale: float, ink: QColor
+) -> None:
     """A part taken is hollow above its half; a meal without grams is a stub."""
     x = canvas.axis.x(meal.happened.day)
     if meal.mass_g is None:
@@ -97,7 +100,7 @@ def _paint_meal(canvas: Canvas, lane: QRectF, meal: Offer, wide: float, scale: f
         canvas.painter.setPen(canvas.pen("ink", 1.0))
         canvas.painter.drawRect(rect)
         rect = rect.adjusted(0, high / 2, 0, 0)
-    canvas.painter.fillRect(rect, canvas.look.colour("ink"))
+    canvas.painter.fillRect(rect, ink)
 
 
 def _paint_planned(canvas: Canvas, lane: QRectF, wide: float, high: float) -> None:
@@ -176,9 +179,9 @@ def _name_run(canvas: Canvas, lane: QRectF, refusals: Sequence[RefusalMark], fre
 
 def _runs(refusals: Sequence[RefusalMark], ate: Sequence[date]) -> list[list[RefusalMark]]:
     """Refusals without a meal between them."""
-    runs = [[mark] for mark in refusals[:1]]
+    runs, meals = [[mark] for mark in refusals[:1]], sorted(ate)
     for one, other in pairwise(refusals):
-        if any(one.day <= meal < other.day for meal in ate):
+        if bisect_left(meals, one.day) < bisect_left(meals, other.day):
             runs.append([])
         runs[-1].append(other)
     return runs
