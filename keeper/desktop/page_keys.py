@@ -18,7 +18,7 @@ from keeper.desktop.widgets.pad import PadLegend
 from keeper.language import is_source, tr
 
 _SMALL_KEYBOARDS = KeyLine(
-    key=tr("Alt+1 to Alt+9"), words=tr("the places in their order; with Shift as well, the second")
+    key=tr("Alt+1 to Alt+9"), words=tr("the places F2 to F11; with Shift those with Shift")
 )
 _BEFORE_KEY = "\t"  # what follows it stands in a menu's column of shortcuts
 

@@ -34,15 +34,17 @@ class PreyAsking:
         counted = partial(count_prey, self._keeping)
         prompt = tr("Prey counted ({right})", right=PREY)
         usual = bag_typed(grade) if grade is not None else ""
-        self._asking.ask(prompt, lambda text: self._notices.tell_of(lambda: counted(text)), usual)
+        self._ask(prompt, lambda text: self._notices.tell_of(lambda: counted(text)), usual)
 
     def bag(self) -> None:
         """Which bag prey comes from now on; the grade stands there already."""
         grade = self._chosen()
         opened = partial(open_bag, self._keeping)
         usual = f"{grade.prey}: " if grade is not None else ""
-        self._asking.ask(
-            tr("Bag opened (mouse fuzzy: 14)"),
-            lambda text: self._notices.tell_of(lambda: opened(text)),
-            usual,
-        )
+        prompt = tr("Bag opened (mouse fuzzy: 14)")
+        self._ask(prompt, lambda text: self._notices.tell_of(lambda: opened(text)), usual)
+
+    def _ask(self, prompt: str, take: Callable[[str], bool], usual: str) -> None:
+        """What stands there already is gone on with."""
+        self._asking.ask(prompt, take, usual)
+        self._asking.field.end(False)

@@ -38,7 +38,9 @@ GROUPS: Mapping[str, tuple[Pattern, str]] = {
 }
 """Who eats it, from the foot of a bar up."""
 
-_MARKS = {Pattern.DOTS: "fill3", Pattern.HATCH: "ink", Pattern.SOLID: "fill2"}
+MARKS = {Pattern.DOTS: "fill3", Pattern.HATCH: "ink", Pattern.SOLID: "fill2"}
+"""The colour of each pattern, by role."""
+
 _BAR_SHARE = 0.64
 _LABELLED = (0.0, 0.5, 1.0)  # shares of a scale that bear its figures
 _LATER_ROWS = 2
@@ -80,7 +82,7 @@ def paint_patch(painter: QPainter, rect: QRectF, group: str, look: Look) -> None
     """A patch as the bars of *group* are painted."""
     pattern = GROUPS[group][0]
     painter.fillRect(rect, look.colour("sheet"))
-    paint_pattern(painter, rect, pattern, look.colour(_MARKS[pattern]), FINE)
+    paint_pattern(painter, rect, pattern, look.colour(MARKS[pattern]), FINE)
     painter.setPen(QPen(look.colour("line"), 1.0))
     painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.drawRect(rect)

@@ -136,8 +136,8 @@
    <translation>die neueste gute Sicherung an seine Stelle legen</translation>
   </message>
   <message>
-   <source>the places in their order; with Shift as well, the second</source>
-   <translation>die Orte der Reihe nach; mit Umschalt dazu die zweiten</translation>
+   <source>the places F2 to F11; with Shift those with Shift</source>
+   <translation>die Orte F2 bis F11; mit Umschalt die mit Umschalt</translation>
   </message>
   <message>
    <source>type a number</source>

@@ -2991,7 +2991,7 @@
   <message>
    <source>clear shed</source>
    <comment>gate</comment>
-   <translation>saubere Häutung</translation>
+   <translation>Häutung</translation>
   </message>
   <message>
    <source>cleared</source>
@@ -3600,7 +3600,7 @@
   <message>
    <source>kept meals</source>
    <comment>gate</comment>
-   <translation>behaltene Mahlzeiten</translation>
+   <translation>Mahlzeiten</translation>
   </message>
   <message>
    <source>lacks</source>
