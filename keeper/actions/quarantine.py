@@ -88,17 +88,15 @@ def _changed(
 def _mites(keeping: Keeping, on: date) -> list[MitesSeen]:
     """Every day on which mites were there: seen on an animal, or met in a rack or the room."""
     since = (day_number(on - _OVER), day_number(on))
-    days = "e.day BETWEEN ? AND ?"
-    steps = [entry.event for entry in reading.all_of(keeping.book, MiteStep, days, *since)]
+    steps = reading.all_of(keeping.book, MiteStep, "e.day BETWEEN ? AND ?", *since)
     met = [
         MitesSeen(on=step.happened.day, rack=rack_of(step.place))
-        for step in steps
+        for step in (entry.event for entry in steps)
         if step.told in (MitesTold.BEGUN, MitesTold.SEEN)
     ]
-    of_mites = f"e.kind = ? AND {days}"
-    kind = RemarkKind.MITES.value
-    remarks = [e.event for e in reading.all_of(keeping.book, Remark, of_mites, kind, *since)]
-    return [*met, *(_seen_on(keeping, remark) for remark in remarks)]
+    condition = "e.kind = ? AND e.day BETWEEN ? AND ?"
+    seen = reading.all_of(keeping.book, Remark, condition, RemarkKind.MITES.value, *since)
+    return [*met, *(_seen_on(keeping, entry.event) for entry in seen)]
 
 
 def _seen_on(keeping: Keeping, remark: Remark) -> MitesSeen:
