@@ -115,6 +115,10 @@ def lying_at(keeping: Keeping, on: date) -> Mapping[str, Sequence[Lying]]:
 
 def placed_clutches(keeping: Keeping, on: date) -> list[ClutchFacts]:
     """Clutches with good eggs that lie in an incubator on the day *on*, as was written."""
+    return keeping.once(("placed clutches", on), lambda: _placed(keeping, on))
+
+
+def _placed(keeping: Keeping, on: date) -> list[ClutchFacts]:
     if not _until(keeping, EggsPlaced, on):
         return []
     facts = clutch_facts(keeping, animals_on(keeping, on), on)

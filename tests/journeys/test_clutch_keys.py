@@ -148,7 +148,7 @@ def parts(face):
 
 
 def face(hand, number=0):
-    return hand.page.model._pairs[number][1]
+    return hand.page.model.face(number)
 
 
 def test_the_open_clutch_stands_first_and_the_arrows_walk(hand):

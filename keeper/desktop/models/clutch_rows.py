@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import Any
 
 from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistentModelIndex, Qt
@@ -13,32 +13,36 @@ from keeper.desktop.widgets.clutch_row import ClutchFace
 
 Index = QModelIndex | QPersistentModelIndex
 ROW_ROLE = FACE_ROLE + 1
-Pair = tuple[ClutchRow, ClutchFace]
+FaceOf = Callable[[ClutchRow], ClutchFace]
 
 
 class ClutchRowsModel(QAbstractListModel):
-    """Shows the rows it is given."""
+    """Shows the rows it is given; a face is made when its row is first looked at."""
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._pairs: list[Pair] = []
+        self.rows: Sequence[ClutchRow] = ()
+        self._face_of: FaceOf | None = None
+        self._faces: dict[int, ClutchFace] = {}
 
-    @property
-    def rows(self) -> Sequence[ClutchRow]:
-        return [row for row, _ in self._pairs]
-
-    def show_rows(self, pairs: Sequence[Pair]) -> None:
+    def show_rows(self, rows: Sequence[ClutchRow], face_of: FaceOf) -> None:
         self.beginResetModel()
-        self._pairs = list(pairs)
+        self.rows, self._face_of, self._faces = tuple(rows), face_of, {}
         self.endResetModel()
 
+    def face(self, number: int) -> ClutchFace:
+        """The face of the row *number*."""
+        assert self._face_of is not None
+        if number not in self._faces:
+            self._faces[number] = self._face_of(self.rows[number])
+        return self._faces[number]
+
     def rowCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008
-        return 0 if parent.isValid() else len(self._pairs)
+        return 0 if parent.isValid() else len(self.rows)
 
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        row, face = self._pairs[index.row()]
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
-            return face.said
+            return self.face(index.row()).said
         if role == FACE_ROLE:
-            return face
-        return row if role == ROW_ROLE else None
+            return self.face(index.row())
+        return self.rows[index.row()] if role == ROW_ROLE else None

@@ -115,7 +115,7 @@ class ClutchesScreen(QWidget):
             return
         chosen = self._row()
         self._on = self.list.painter.today = found.on
-        self.model.show_rows([(row, clutch_face(row, found.on)) for row in found.rows])
+        self.model.show_rows(found.rows, lambda row: clutch_face(row, found.on))
         self._show(found)
         self._choose(self._number(found, chosen))
 

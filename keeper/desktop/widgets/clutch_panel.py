@@ -15,6 +15,7 @@ from keeper.desktop.widgets.drawn import Drawn
 from keeper.desktop.widgets.lettering import set_line, wrapped
 
 _SHARES = (1.0, 0.93, 0.86)
+_TAIL = 0.25  # of a line, for letters that reach beneath it
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -51,12 +52,13 @@ class ClutchPanel(Drawn):
         """Lines with font, ink and their distance from the line before."""
         for share in _SHARES:
             lines = list(self._lines(share))
-            if sum(step for *_, step in lines) <= self.height():
+            room = self.height() - max((step for *_, step in lines), default=0.0) * _TAIL
+            if sum(step for *_, step in lines) <= room:
                 return lines
         kept, used = [], 0.0
         for line in lines:
             used += line[3]
-            if used > self.height():
+            if used > room:
                 break
             kept.append(line)
         return kept
