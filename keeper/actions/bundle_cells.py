@@ -12,6 +12,7 @@ from typing import Any, get_args
 from keeper.actions.cells import MARK, guarded, unguarded
 from keeper.husbandry.reasons import because
 from keeper.reports.words import sentence
+from keeper.store import readings_out
 from keeper.store.documents import NotADocument, fields_of
 from keeper.store.rows import KINDS
 
@@ -96,6 +97,12 @@ def hundredths_of(written: str) -> list[int | None]:
     """What the cell of a day's readings says; the inverse of what ``reading_row`` writes."""
     told = unguarded(written).split()
     return [None if each == _NO_READING else value_of(int, each) for each in told]
+
+
+def whose_of(written: str) -> str | None:
+    """Whose the readings of a day are, as ``store.readings_out`` tells it."""
+    told: str | None = value_of(str, written)
+    return told if readings_out.whose_of(told) is not None else _refused(written)
 
 
 def not_read(column: str, written: str) -> NotADocument:

@@ -139,7 +139,7 @@ def readings_reader() -> Reader:
         "probe": partial(_said, str | None),
         "day": partial(_said, str | None),
         "hundredths": cells.hundredths_of,
-        "batch": partial(_said, int | None),
+        "batch": cells.whose_of,
     }
     return Reader(name=cells.READINGS, heading=cells.READING_COLUMNS, read=read, rows=_readings)
 

@@ -30,8 +30,8 @@ from keeper.store.exchange import Ready, Taken
 from keeper.store.joining_in import join_in
 from keeper.store.journal import BatchId
 from keeper.store.reading_layers import AS_JOINED
-from keeper.store.readings import Joined
-from keeper.store.readings_join import compared
+from keeper.store.readings import Joined, days_seen, seen_anew
+from keeper.store.readings_join import compared, put_in
 from keeper.store.readings_out import pieces_told
 from keeper.store.rows import TABLES, from_rows
 from keeper.store.schema import EVENT_TABLES
@@ -50,6 +50,7 @@ class Joining:
 
     conflicts: batches of one key that say different things; with any, nothing can be joined.
     readings: what would become of the probes' readings; with conflicts none of them comes.
+    shown: how many of them would be seen where another one, or none, is seen now.
     photos: pictures that would be kept. written is None when nothing was.
     """
 
@@ -60,6 +61,7 @@ class Joining:
     conflicts: tuple[BatchId, ...]
     clashes: tuple[Clash, ...]
     readings: Joined
+    shown: int
     photos: int
     written: Written | None = None
 
@@ -125,9 +127,11 @@ def _looked(keeping: Keeping, bundle: Bundle, tick: Tick) -> Looked:
 def _would_join(keeping: Keeping, ready: Ready, bundle: Bundle) -> Joining:
     """What joining *bundle* would do to the book, a copy that it is joined to."""
     book, new = keeping.book, ready.new
-    readings = compared(book, pieces_told(bundle.readings))
+    pieces, before = pieces_told(bundle.readings), days_seen(book)
+    readings = compared(book, pieces)
     with writing(book) as connection:
         exchange.put_in(connection, ready)
+        put_in(book, connection, pieces)
     return Joining(
         animals=len(new.rows.get("animal", ())),
         batches=len(new.heads),
@@ -136,6 +140,7 @@ def _would_join(keeping: Keeping, ready: Ready, bundle: Bundle) -> Joining:
         conflicts=ready.taken.conflicts,
         clashes=tuple(clashes(book, new)),
         readings=readings,
+        shown=seen_anew(before, days_seen(book)),
         photos=len(list(_photos(keeping, bundle, new))),
     )
 

@@ -25,7 +25,7 @@ def joining_told(found: Joining, shown: int = SHOWN) -> list[str]:
         entries=found.entries,
         new=found.batches,
         photos=found.photos,
-        readings=found.readings.new,
+        readings=found.shown,
         known=found.known,
     )
     return [sentence(new), *_readings_told(found), *_clashes_told(found.clashes, shown)]

@@ -11,7 +11,7 @@ from keeper.store.database import Book, writing
 from keeper.store.exchange import Ready, Taken, put_in
 from keeper.store.journal import BatchId, batch_within
 from keeper.store.readings import Joined
-from keeper.store.readings_join import Pieces
+from keeper.store.readings_join import Pieces, is_live
 from keeper.store.ticking import Tick, silent
 
 
@@ -40,7 +40,7 @@ def join_in(
         put_in(connection, ready, tick)
         joined = readings_join.compared(book, pieces)
         if not joined.conflicts:
-            live = {key: values for key, values in pieces.items() if key[2] is None}
+            live = {key: values for key, values in pieces.items() if is_live(key)}
             joined = readings_join.compared(book, live)
         with batch_within(book, connection, verb=verb, keeper=keeper, written=written) as writer:
             writer.add(*told(ready.taken, joined))

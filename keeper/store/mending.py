@@ -278,6 +278,7 @@ _KEYS = {
     "round": ("id",),
     "reading_day": ("probe", "day"),
     "reading_layer": ("probe", "day", "batch"),
+    "reading_over": ("probe", "day", "batch", "over"),
     "reading_file": ("sha256", "read_as"),
 }
 

@@ -33,7 +33,7 @@ from keeper.store.packing import (
     with_values,
 )
 from keeper.store.reading import all_of
-from keeper.store.reading_layers import give_up, lay_over
+from keeper.store.reading_layers import lay_over, put_live
 from keeper.store.standing import stands
 
 __all__ = [
@@ -120,10 +120,13 @@ def put_in(book: Book, days: Mapping[tuple[str, int], Mapping[int, int]]) -> int
     """
     with writing(book) as connection:
         there = {key: _day_of(connection, *key) for key in days}
-        rows = [(*key, *with_values(there[key], values)) for key, values in days.items()]
+        alone = {
+            key: values
+            for key, values in days.items()
+            if not put_live(connection, *key, packed(dict(values)))
+        }
+        rows = [(*key, *with_values(there[key], values)) for key, values in alone.items()]
         connection.executemany(_MERGE, rows)
-        for key, values in days.items():
-            give_up(connection, *key, values)
     return sum(_count_filled(there[key][0], values) for key, values in days.items())
 
 
@@ -224,6 +227,27 @@ def last_reading(book: Book, probe: str, until: datetime) -> tuple[datetime, flo
             if value != EMPTY and at <= last:
                 return datetime.fromtimestamp(at, UTC), value / 100
     return None
+
+
+Days = Mapping[tuple[str, int], bytes]
+
+
+def days_seen(book: Book) -> Days:
+    """The slots of every day of every probe, as they are seen now."""
+    rows = book.connection.execute("SELECT probe, day, slots FROM reading_day")
+    return {(probe, day): slots for probe, day, slots in rows}
+
+
+def seen_anew(before: Days, after: Days) -> int:
+    """How many slots of *after* show a reading that is not the one of *before*."""
+    return sum(
+        value not in (old, EMPTY)
+        for key, slots in after.items()
+        if slots != before.get(key)
+        for value, old in zip(
+            AS_SLOTS.unpack(slots), AS_SLOTS.unpack(before.get(key, EMPTY_DAY)), strict=True
+        )
+    )
 
 
 def placings(book: Book) -> dict[str, list[ProbePlaced]]:

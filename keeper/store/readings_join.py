@@ -84,8 +84,8 @@ def _here(connection: sqlite3.Connection, key: Key) -> dict[int, int]:
     probe, day, wanted = key
     here: dict[int, int] = {}
     for whose, slots in reversed(pieces_of(connection, probe, day).items()):
-        is_heard = wanted.batch == NOBODY and whose.over == wanted.over
-        if _told(whose) == wanted or is_heard:
+        by_joins = wanted.batch == NOBODY and whose.over == wanted.over != whose.batch
+        if by_joins or _told(whose) == wanted:
             here |= filled(slots)
     return here
 

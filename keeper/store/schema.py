@@ -156,11 +156,13 @@ CREATE TABLE animal_now (
 CREATE INDEX animal_now_code ON animal_now (code);
 """
 
-READING_TABLES = ("reading_day", "reading_layer", "reading_file")
+READING_TABLES = ("reading_day", "reading_layer", "reading_over", "reading_file")
 """Readings of probes lie outside the batches, packed by the day and merged.
 
 What a file brought is exchanged with what lay beneath it when its batch is taken back
-(store/reading_layers.py). ``reading_file`` tells files of books that had no batch for them.
+(store/reading_layers.py). ``reading_over`` holds what was heard live over a file's slots; its
+batch is 0, or the join that brought it. ``reading_file`` tells files of books that had no batch
+for them.
 """
 
 _READINGS = """
@@ -179,6 +181,16 @@ CREATE TABLE reading_layer (
     held BLOB NOT NULL CHECK (length(held) IN (0, 576)),
     stands INTEGER NOT NULL CHECK (stands IN (0, 1)),
     PRIMARY KEY (probe, day, batch)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE reading_over (
+    probe TEXT NOT NULL,
+    day INTEGER NOT NULL,
+    batch INTEGER NOT NULL,
+    over INTEGER NOT NULL,
+    owned BLOB NOT NULL CHECK (length(owned) = 36),
+    held BLOB NOT NULL CHECK (length(held) IN (0, 576)),
+    stands INTEGER NOT NULL CHECK (stands IN (0, 1)),
+    PRIMARY KEY (probe, day, batch, over)
 ) STRICT, WITHOUT ROWID;
 CREATE TABLE reading_file (
     sha256 TEXT NOT NULL,

@@ -66,7 +66,8 @@ def every_withdrawal(book: Book) -> Iterator[tuple[BatchId, int, EntryKey]]:
 def probes_read(book: Book) -> tuple[str, ...]:
     """Every probe that a reading was ever kept of, by name."""
     rows = book.connection.execute(
-        "SELECT probe FROM reading_day UNION SELECT probe FROM reading_layer ORDER BY probe"
+        """SELECT probe FROM reading_day UNION SELECT probe FROM reading_layer
+           UNION SELECT probe FROM reading_over ORDER BY probe"""
     )
     return tuple(probe for (probe,) in rows)
 
