@@ -22,6 +22,8 @@ from keeper.desktop.remembered import remember_tones
 from keeper.desktop.screens import round_telling, settings
 from keeper.desktop.screens import watch as watch_screen
 from keeper.desktop.screens.round import RoundScreen
+from keeper.desktop.screens.round_deeds import Deed, Verb
+from keeper.desktop.screens.round_tones import tone_of
 from keeper.desktop.screens.watch import WatchScreen
 from keeper.desktop.sound import players
 from keeper.desktop.sound.heat_alarm import HeatAlarm
@@ -156,9 +158,26 @@ def test_while_they_are_off_no_key_sounds(desk, ears):
 
 def test_a_key_that_cannot_be_taken_sounds_low_and_double(desk, ears):
     remember_tones(True)
-    desk.page._telling.refused("No round is begun.")
+    press(desk, Qt.Key.Key_Return)
+    press(desk, Qt.Key.Key_9, Qt.Key.Key_9, Qt.Key.Key_9, Qt.Key.Key_Return)  # to line 99 of 10
 
+    assert desk.refused
     assert ears.names == ["key-refused"]
+
+
+@pytest.mark.parametrize(
+    "deed, tone",
+    [
+        (Deed(verb=Verb.FOUND, gone=True), Tone.TAKEN),
+        (Deed(verb=Verb.FOUND, gone=False), Tone.REFUSED),
+        (Deed(verb=Verb.PASS_ON, line=3), Tone.REFUSED),
+        (Deed(verb=Verb.SWEEP), Tone.TAKEN),
+        (Deed(verb=Verb.GO_TO, line=3), None),
+        (Deed(verb=Verb.TAKE_BACK), None),
+    ],
+)
+def test_a_look_a_sweep_and_prey_passed_on_sound_as_what_they_write(deed, tone):
+    assert tone_of(deed) is tone
 
 
 def test_a_device_that_fails_disturbs_nothing_and_is_asked_no_more(desk, monkeypatch):
