@@ -267,7 +267,10 @@ def _count_words(item: WatchItem) -> tuple[str, str]:
     if figures is not None:
         refused, offered = figures["refused"], figures["offered"]
         return tr("{refused} of {offered}", refused=refused, offered=offered), tr("refused")
-    return (str(len(item.members)), tr("animals")) if item.members else ("", "")
+    if not item.members:
+        return "", ""
+    one = len(item.members) == 1
+    return str(len(item.members)), tr("animal") if one else tr("animals")
 
 
 def _members(item: WatchItem, on: date) -> tuple[MemberFace, ...]:

@@ -179,16 +179,16 @@ class GateLegend(Drawn):
         measured = QPicture()
         self._legend(QPainter(measured), row)
         painter.save()
-        room = self.width() - look.u(7, 3.5)
-        share = min(1.0, room / self._left)  # words of another language may be longer
-        painter.translate(0, row.center().y() * (1 - share))
+        margin = look.u(7, 3.5)
+        room = self.width() - 2 * margin
+        share = min(1.0, room / (self._left - margin))  # another language's words may be longer
+        painter.translate(margin * (1 - share), row.center().y() * (1 - share))
         painter.scale(share, share)
         self._legend(painter, row)
         painter.restore()
         font = look.font(Use.TABLE)
-        room = self.width() - 2 * look.u(7, 3.5)
         for n, line in enumerate(list(wrapped(self._caution, font, room))[:2]):
-            place = QPointF(look.u(7, 3.5), row.bottom() + look.u(3, 2.6) + n * look.u(4.8, 4.2))
+            place = QPointF(margin, row.bottom() + look.u(3, 2.6) + n * look.u(4.8, 4.2))
             set_line(painter, place, line, font, look.colour("ink2"), room=room)
 
     def _legend(self, painter: QPainter, row: QRectF) -> None:
