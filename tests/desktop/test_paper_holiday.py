@@ -221,7 +221,8 @@ def test_the_page_asks_for_its_dates_in_one_line_and_refuses_without_losing_it(
     field.selectAll()
     QTest.keyClicks(field, "9 days")
     QTest.keyClick(field, Qt.Key.Key_Return)
-    assert desk.page.away.told.isVisible() and not desk.written
+    qtbot.waitUntil(desk.page.away.told.isVisible)
+    assert not desk.written
     told = plain(desk.page.away.told.text())
     assert told.startswith("Away 26 Nov 2026 to 4 Dec 2026, 9 days; nobody is named who covers.")
     assert "To be fed meanwhile: 1 animal (A1: 5) on Thu 3 Dec 2026." in told

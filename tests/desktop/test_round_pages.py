@@ -281,9 +281,10 @@ def test_a_paper_that_cannot_be_written_is_one_sentence(desk, keeping):
     assert "night.book.thaw-2026-12-09.pdf" in desk.refused[-1]
 
 
-def test_the_page_for_a_holiday_is_made_without_a_round(desk, keeping):
+def test_the_page_for_a_holiday_is_made_without_a_round(qtbot, desk, keeping):
     strike(desk, Qt.Key.Key_H, CTRL)
     type_line(desk, "10 Dec to 14 Dec")
+    qtbot.waitUntil(desk.page.away.told.isVisible)
     strike(desk, Qt.Key.Key_Return)
 
     path = keeping.book.path.with_name("night.book.away-2026-12-10.pdf")

@@ -56,7 +56,7 @@ class Hands:
 
     def __init__(self, keeping):
         makers = {
-            "Round": RoundScreen,
+            "Round": lambda *its: RoundScreen(*its, worker=AtOnce()),
             "Watch": lambda *its: WatchScreen(*its, worker=AtOnce()),
             "House ways": SettingsScreen,
         }

@@ -12,6 +12,7 @@ from keeper.actions.keeping import Keeping
 from keeper.actions.past_nights import PastNight
 from keeper.actions.rounds import Walk
 from keeper.actions.troubles import REFUSALS, said
+from keeper.desktop.background import Worker
 from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
 from keeper.desktop.paper.desk import PaperDesk
@@ -39,15 +40,20 @@ Printing = Callable[[Keeping, Walk | None], Sheets]
 
 
 class RoundScreen(QWidget):
-    """The place *Round*. It keeps no truth: after every key it shows what the book says."""
+    """The place *Round*. It keeps no truth: after every key it shows what the book says.
 
-    def __init__(self, look: Look, keeping: Keeping, notices: Notices) -> None:
+    worker: who reckons an absence.
+    """
+
+    def __init__(
+        self, look: Look, keeping: Keeping, notices: Notices, *, worker: Worker | None = None
+    ) -> None:
         super().__init__()
         self.look, self._keeping = look, keeping
         self._stand, self._telling = RoundStand(keeping), RoundTelling(notices)
         telling = self._telling
         self.paper = PaperDesk(keeping, self, tell=telling.noted, refuse=telling.refused)
-        self.away = AwayLine(look, self, keeping, self.paper, notices)
+        self.away = AwayLine(look, self, keeping, self.paper, notices, worker)
         self._asking: Asking | None = None
         self._stale = True
         self._walk_view, self._quiet_view = WalkView(look), QuietView(look)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from PySide6.QtCore import QEvent, QObject
 from PySide6.QtGui import QHideEvent
 from PySide6.QtWidgets import QWidget
@@ -16,7 +18,9 @@ from keeper.actions.absence import (
 )
 from keeper.actions.holiday import agreed, holiday_facts
 from keeper.actions.keeping import Keeping
+from keeper.actions.own_connection import own_connection
 from keeper.actions.troubles import REFUSALS, said
+from keeper.desktop.background import Background, Worker
 from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
 from keeper.desktop.paper.desk import PaperDesk
@@ -32,14 +36,22 @@ from keeper.reports.holiday_page import HolidayFacts
 class AwayLine(AskingLine):
     """Asks over the foot of the round from when to when, and who covers.
 
-    Enter tells back what the plan does round it; Enter again writes it into the book and prints
-    the page. While the line is open the place's own keys are letters.
+    Enter tells back what the plan does round it, reckoned by *worker*; Enter again writes it into
+    the book and prints the page. While the line is open the place's own keys are letters.
     """
 
     def __init__(
-        self, look: Look, place: QWidget, keeping: Keeping, desk: PaperDesk, notices: Notices
+        self,
+        look: Look,
+        place: QWidget,
+        keeping: Keeping,
+        desk: PaperDesk,
+        notices: Notices,
+        worker: Worker | None = None,
     ) -> None:
         self._place, self._keeping = place, keeping
+        self._worker = away = worker or Background()
+        place.destroyed.connect(lambda: away.stop())
         self._seen: tuple[str, Absence, HolidayFacts] | None = None
         self.told = Words(look, Use.BODY, "ink", place)  # the line hides as it is made
         super().__init__(look, place)
@@ -93,15 +105,26 @@ class AwayLine(AskingLine):
             self._notices.tell_of(lambda: keep_absence(self._keeping, absence))
             return True
         try:
-            absence = agreed(self._keeping, away_typed(text, self._keeping.today))
-            facts = holiday_facts(self._keeping, absence)
+            typed = away_typed(text, self._keeping.today)
         except REFUSALS as refusal:
-            self._notices.refused.emit(said(refusal))
+            self._refuse(refusal)
             return False
-        self._tell_back(text, absence, facts)
+        self._notices.noted.emit(tr("The plan is being bent round it."))
+        self._worker.run(
+            partial(_reckoned, self._keeping, typed), partial(self._tell_back, text), self._refuse
+        )
         return False
 
-    def _tell_back(self, text: str, absence: Absence, facts: HolidayFacts) -> None:
+    def _refuse(self, error: Exception) -> None:
+        if not isinstance(error, REFUSALS):
+            raise error
+        self._notices.refused.emit(said(error))
+
+    def _tell_back(self, text: str, reckoned: tuple[Absence, HolidayFacts]) -> None:
+        """What was reckoned, unless other words stand there by now."""
+        if not self.isVisible() or self.field.text() != text:
+            return
+        absence, facts = reckoned
         self._seen = (text, absence, facts)
         if is_kept(self._keeping, absence):
             follows = tr("Enter again prints the page.")
@@ -112,6 +135,13 @@ class AwayLine(AskingLine):
         self._lie_at_the_foot()
         self.told.show()
         self.told.raise_()
+
+
+def _reckoned(keeping: Keeping, typed: Absence) -> tuple[Absence, HolidayFacts]:
+    """The nights agreed and what follows, read through a connection of this thread's own."""
+    with own_connection(keeping) as own:
+        absence = agreed(own, typed)
+        return absence, holiday_facts(own, absence)
 
 
 def _sheets(facts: HolidayFacts) -> Sheets:

@@ -1281,6 +1281,10 @@
    <translation>Das Foto wurde nicht aufbewahrt: {why}.</translation>
   </message>
   <message>
+   <source>The plan is being bent round it.</source>
+   <translation>Der Plan wird darum herum gelegt.</translation>
+  </message>
+  <message>
    <source>The plan is bent round it. A ends it: the keeper is back.</source>
    <translation>Der Plan richtet sich danach. A beendet sie: Der Halter ist zurück.</translation>
   </message>
