@@ -899,7 +899,7 @@
   <message>
    <source>in</source>
    <comment>keyword</comment>
-   <translation>in</translation>
+   <translation>in|im</translation>
   </message>
   <message>
    <source>in Incubator 1, box 3; or out</source>

@@ -112,7 +112,7 @@
   <message>
    <source>P</source>
    <comment>first out</comment>
-   <translation>P</translation>
+   <translation>G</translation>
   </message>
   <message>
    <source>Row first:</source>
