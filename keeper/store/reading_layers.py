@@ -15,12 +15,12 @@ Slots are exchanged as long numbers, so that years of readings take no loop.
 """
 
 import sqlite3
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from typing import NamedTuple
 
 from keeper.store.many import AMONG, keys_told
-from keeper.store.packing import EMPTY_DAY, SLOTS, rolled_up
+from keeper.store.packing import EMPTY_DAY, SLOTS, packed, rolled_up
 
 AS_JOINED = "join"
 """How live readings of another book were read; anything else is how a file's lines were."""
@@ -127,19 +127,24 @@ def unsettled(connection: sqlite3.Connection) -> list[int]:
     return [batch for (batch,) in rows]
 
 
-def put_live(connection: sqlite3.Connection, probe: str, day: int, slots: bytes) -> bool:
-    """The filled *slots* as heard now, over all that is there; False where no layer is."""
+def put_live(
+    connection: sqlite3.Connection, probe: str, day: int, values: Mapping[int, int]
+) -> bool:
+    """Readings heard now, by slot, over all that is there; False where no layer is."""
     layers = list(_layers(connection, probe, day))
+    if not layers:
+        return False
+    slots = packed(dict(values))
     left = _mask(owned_by(slots))
     for over in sorted({0, *(layer.whose.over for layer in layers)}, reverse=True):
         there = [layer for layer in layers if layer.whose.over == over]
         where = left & _mask(_together(there)) if over else left
-        if where and layers:
+        if where:
             _hear(
                 connection, probe, day, over, _overlaid(_number(EMPTY_DAY), _number(slots), where)
             )
             left &= ~where
-    return bool(layers)
+    return True
 
 
 def owned_by(slots: bytes) -> bytes:

@@ -121,9 +121,7 @@ def put_in(book: Book, days: Mapping[tuple[str, int], Mapping[int, int]]) -> int
     with writing(book) as connection:
         there = {key: _day_of(connection, *key) for key in days}
         alone = {
-            key: values
-            for key, values in days.items()
-            if not put_live(connection, *key, packed(dict(values)))
+            key: values for key, values in days.items() if not put_live(connection, *key, values)
         }
         rows = [(*key, *with_values(there[key], values)) for key, values in alone.items()]
         connection.executemany(_MERGE, rows)
