@@ -30,8 +30,10 @@ from PySide6.QtCore import QSizeF
 
 from keeper.desktop.look import Look
 from keeper.desktop.widgets.heat_list import HeatLegend
+from keeper.desktop.widgets.pad import KeyMeaning
 from keeper.reports.writing import Writing, writing_as
 
+NO = KeyMeaning(words="refused")
 AMERICAN = Writing(ounces=True, fahrenheit=True, day_first=False)
 SCENES = {
     "heat": HEAT,
@@ -165,6 +167,27 @@ def test_a_line_that_moves_by_a_part_of_a_px_is_painted_anew(qtbot: Any) -> None
 
     there.show_places(faces, 39, 0)
     assert picture(walked) == picture(there)
+
+
+@pytest.mark.parametrize(
+    ("before", "after"),
+    [({}, {"8": NO, "9": NO}), ({}, {"9": KeyMeaning()}), ({"9": KeyMeaning()}, {})],
+)
+def test_a_key_keeps_its_own_face(
+    qtbot: Any, before: dict[str, KeyMeaning], after: dict[str, KeyMeaning]
+) -> None:
+    """Keys of one meaning differ, and so do a bare digit and a dead key."""
+    pads = [PAD.widget(qtbot, Look()) for _ in range(2)]
+    pads[0].show_meanings(before)
+    picture(pads[0])
+    shown = []
+    for pad, meanings in zip(
+        pads, (after, {k: m for k, m in after.items() if k == "9"}), strict=True
+    ):
+        pad.show_meanings(meanings)
+        shown.append(picture(pad).copy(pad._caps["9"].geometry()))
+
+    assert shown[0] == shown[1]
 
 
 @pytest.mark.parametrize(
