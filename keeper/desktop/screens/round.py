@@ -40,10 +40,7 @@ Printing = Callable[[Keeping, Walk | None], Sheets]
 
 
 class RoundScreen(QWidget):
-    """The place *Round*. It keeps no truth: after every key it shows what the book says.
-
-    worker: who reckons an absence.
-    """
+    """The place *Round*. It keeps no truth: after every key it shows what the book says."""
 
     def __init__(
         self, look: Look, keeping: Keeping, notices: Notices, *, worker: Worker | None = None
@@ -61,7 +58,7 @@ class RoundScreen(QWidget):
         self.over = RoundOver(self, views, look, keeping, notices)
         for view in views:
             view.pad.key_asked.connect(self._press)
-        self._walk_view.row.tub_asked.connect(self._go_to_front)
+        self._walk_view.line_asked.connect(self._go_to)
         self.over.past_nights.night_asked.connect(self._open_past)
         self.addActions(_actions(self))
         notices.changed.connect(self._hear)
@@ -92,7 +89,7 @@ class RoundScreen(QWidget):
             return
         self._lay_over(None if line else self.over.all_but)
         if line:
-            self._handle(Deed(verb=Verb.GO_TO, line=line))
+            self._go_to(line)
         else:
             self.over.all_but.scanned(code)
 
@@ -188,11 +185,8 @@ class RoundScreen(QWidget):
         self._lay_over(None)
         self._handle(Deed(verb=Verb.ASK_CLOSE))
 
-    def _go_to_front(self, index: int) -> None:
-        lines = self._walk_view.lines
-        line = lines[index] if index < len(lines) else None
-        if line is not None:
-            self._handle(Deed(verb=Verb.GO_TO, line=line))
+    def _go_to(self, line: int) -> None:
+        self._handle(Deed(verb=Verb.GO_TO, line=line))
 
     def _open_past(self, night: PastNight) -> None:
         self._stand.open_past(night)

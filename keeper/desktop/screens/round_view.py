@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from keeper.desktop.look import Look
@@ -40,7 +41,12 @@ class WalkFace:
 
 
 class WalkView(QWidget):
-    """Shows a ``WalkFace``; a key or a click on the pad comes from ``pad.key_asked``."""
+    """Shows a ``WalkFace``; a key or a click on the pad comes from ``pad.key_asked``.
+
+    ``line_asked`` carries the line of a front that is pressed with the mouse.
+    """
+
+    line_asked = Signal(int)
 
     def __init__(self, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -52,14 +58,15 @@ class WalkView(QWidget):
         self._map = NightMap(look)
         self._strip = OffersStrip(look)
         self._because = Reason(look)
-        self.lines: tuple[int | None, ...] = ()
+        self._lines: tuple[int | None, ...] = ()
+        self.row.tub_asked.connect(self._ask_for_front)
         self._compose()
         look.changed.connect(self._fit)
         self._fit()
 
     def show_face(self, face: WalkFace) -> None:
         """Show *face*; what is the same as before is not drawn again."""
-        self.lines = face.row.lines
+        self._lines = face.row.lines
         self._head.banner = face.banner
         self._head.show_words(face.head, face.where, face.right)
         self._panel.show_offer(face.words)
@@ -69,6 +76,11 @@ class WalkView(QWidget):
         self._map.show_night(face.night)
         self.pad.show_meanings(meanings(face.legend, face.raised))
         self._fit()
+
+    def _ask_for_front(self, index: int) -> None:
+        line = self._lines[index] if index < len(self._lines) else None
+        if line is not None:
+            self.line_asked.emit(line)
 
     def _compose(self) -> None:
         column = _column(self)
