@@ -38,7 +38,6 @@ from keeper.desktop.screens.heat_words import (
 )
 from keeper.language import tr
 from keeper.reports.figures import degrees, heat_unit
-from keeper.reports.words import token_words
 
 KEYS = tr(
     "digits, Enter  write    +  −  row    /  zone    G  read with    L  logger file    P  probe"
@@ -254,8 +253,7 @@ class HeatScreen(HeatView):
             self.files.place(here[0].place, here[1].zone)
 
     def _ask_read_with(self) -> None:
-        told = token_words("read with", self._typing.read_with)
-        self.asking.ask(tr("Readings are typed from"), self._take_read_with, told)
+        self.asking.ask(tr("Readings are typed from"), self._take_read_with, self._typing.device)
 
     def _take_read_with(self, text: str) -> bool:
         self._typing.read_with = read_with_typed(text)

@@ -7,6 +7,7 @@ from keeper.actions.keeping import Keeping, Written
 from keeper.husbandry.events import Zone
 from keeper.language import tr
 from keeper.reports.state_words import WORDS
+from keeper.reports.words import token_words
 
 GUN = "gun"
 """What readings are typed from unless something else is named."""
@@ -27,6 +28,11 @@ class HeatTyping:
         self.typed = self.asked = ""
         self.read_with = GUN
         self._doubted: float | None = None
+
+    @property
+    def device(self) -> str:
+        """What readings are typed from, in the keeper's language."""
+        return token_words("read with", self.read_with)
 
     def add(self, key: str) -> None:
         """Add a digit or the point; a second point adds nothing."""
