@@ -14,6 +14,7 @@ def own_connection(keeping: Keeping) -> Iterator[Keeping]:
     """*keeping* with its own connection, usable in the thread that asks for it.
 
     The file was proved whole when *keeping* was opened; it is not read from end to end again.
+    What *keeping* keeps of the book is not shared: a book's version counts for one connection.
 
     Raises:
         BookError: the book cannot be opened again, in one sentence.
@@ -21,6 +22,7 @@ def own_connection(keeping: Keeping) -> Iterator[Keeping]:
     path, station = keeping.book.path, keeping.book.station
     book = open_book(path, station=station, read_only=True, known_whole=True)
     try:
-        yield replace(keeping, book=book, lock=None, told=tr("Opened for reading only."))
+        told = tr("Opened for reading only.")
+        yield replace(keeping, book=book, lock=None, told=told, _kept={})
     finally:
         book.close()
