@@ -9,6 +9,7 @@ from keeper.actions.aftercare import aftercare_of
 from keeper.actions.keeping import Keeping, Written, animals_on
 from keeper.actions.life_lanes import ShedCycle, shed_cycles
 from keeper.actions.noting import note
+from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import (
     HoldSet,
     Offer,
@@ -33,6 +34,10 @@ from keeper.rules.watch_facts import Severity, Signal, WatchFacts
 from keeper.store import reading
 
 _SIGNS, _OFFERS, _WEIGHINGS = 60, 30, 16
+_AT_ONCE = 64
+"""Animals whose entries are read together. Many entries are made into events without a pause, in
+which no other thread of the program gets its turn."""
+
 _SHED_KINDS = frozenset(
     (
         "stuck shed",
@@ -98,6 +103,15 @@ def shed_rows(keeping: Keeping, on: date) -> tuple[ShedRow, ...]:
     return tuple(sorted(_rows(keeping, rows, on), key=_need))
 
 
+def shed_row(keeping: Keeping, animal: AnimalId, on: date) -> ShedRow | None:
+    """One animal's as ``shed_rows`` would give it; None where it is no longer in the room."""
+    now = reading.animal_now(keeping.book, animal)
+    if now is None or not now.in_the_room:
+        return None
+    (row,) = _rows(keeping, [now], on)
+    return row
+
+
 def note_sign(keeping: Keeping, row: ShedRow, noted: Noted) -> tuple[Written, tuple[Reason, ...]]:
     """Write what was seen now; with it the cautions and the follow-up that go with it.
 
@@ -120,12 +134,23 @@ def note_sign(keeping: Keeping, row: ShedRow, noted: Noted) -> tuple[Written, tu
 
 
 def _rows(keeping: Keeping, rows: Sequence[AnimalNow], on: date) -> list[ShedRow]:
+    holds = reading.open_holds(keeping.book, on)
+    aftercare = aftercare_of(keeping, on)
+    portions = (rows[at : at + _AT_ONCE] for at in range(0, len(rows), _AT_ONCE))
+    return [row for few in portions for row in _few(keeping, few, holds, aftercare, on)]
+
+
+def _few(
+    keeping: Keeping,
+    rows: Sequence[AnimalNow],
+    holds: Mapping[AnimalId, Sequence[HoldSet]],
+    aftercare: Mapping[AnimalId, Sequence[Remark]],
+    on: date,
+) -> list[ShedRow]:
     animals = [row.animal for row in rows]
     signs = reading.recent(keeping.book, ShedSign, animals, _SIGNS)
     offers = reading.recent(keeping.book, Offer, animals, _OFFERS)
     weighings = reading.recent(keeping.book, Weighing, animals, _WEIGHINGS)
-    holds = reading.open_holds(keeping.book, on)
-    aftercare = aftercare_of(keeping, on)
     return [
         _row(
             keeping,

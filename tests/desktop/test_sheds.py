@@ -16,6 +16,7 @@ from keeper.actions.recording import write_up
 from keeper.actions.shed_board import NOTES, shed_rows
 from keeper.actions.undoing import take_back
 from keeper.actions.watching import watch_lines
+from keeper.desktop.background import AtOnce
 from keeper.desktop.look import Look
 from keeper.desktop.main_window import MainWindow
 from keeper.desktop.notices import Notices
@@ -50,14 +51,14 @@ def keeping(tmp_path):
 
 
 class ShedDesk:
-    def __init__(self, qtbot, keeping, size=(1440, 900), red_lamp=False):
+    def __init__(self, qtbot, keeping, size=(1440, 900), red_lamp=False, worker=None):
         self.notices, self.keeping = Notices(), keeping
         self.noted, self.asked = [], []
         self.notices.noted.connect(self.noted.append)
         self.notices.animal_asked.connect(self.asked.append)
 
         def made(look):
-            return ShedsScreen(look, keeping, self.notices)
+            return ShedsScreen(look, keeping, self.notices, worker=worker or AtOnce())
 
         place = Place(key="F4", name="Sheds", title="Sheds", make=made)
         self.window = MainWindow(Look(red_lamp=red_lamp), [place])

@@ -10,13 +10,15 @@ from PySide6.QtGui import QAction, QKeyEvent, QKeySequence, QShowEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from keeper.actions.aftercare import LOOKS, note_look
-from keeper.actions.keeping import Keeping
-from keeper.actions.shed_board import NOTES, ShedRow, note_sign, shed_rows
+from keeper.actions.keeping import Keeping, Written
+from keeper.actions.shed_board import NOTES, ShedRow, note_sign, shed_row
 from keeper.actions.troubles import REFUSALS, said
+from keeper.desktop.background import Background, Worker
 from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
 from keeper.desktop.page_keys import add_told_key
-from keeper.desktop.screens.shed_words import caution, shed_face, why
+from keeper.desktop.screens.shed_words import caution, why
+from keeper.desktop.screens.sheds_reading import Clocks, ShedsReading
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.shed_list import ShedLegend, ShedList
 from keeper.desktop.widgets.shed_panel import ShedPanel
@@ -42,45 +44,62 @@ _STEPS = {
     Qt.Key.Key_Home: -100_000,
     Qt.Key.Key_End: 100_000,
 }
+_READING = tr("The shed clocks are being read.")
+_NONE = tr("No animal of this book is in the room; there is no shed to tell.")
 
 
 class ShedsScreen(QWidget):
-    """The place *Sheds*. Arrows walk, digits note what is seen, Enter opens her page."""
+    """The place *Sheds*. Arrows walk, digits note what is seen, Enter opens her page.
 
-    def __init__(self, look: Look, keeping: Keeping, notices: Notices) -> None:
+    All clocks are read off the main thread. What is noted here is read back at once for its own
+    animal alone, so that a walk waits for no reading.
+    """
+
+    def __init__(
+        self, look: Look, keeping: Keeping, notices: Notices, *, worker: Worker | None = None
+    ) -> None:
         super().__init__()
         self._keeping, self._notices = keeping, notices
-        self._rows: tuple[ShedRow, ...] = ()
-        self._line = 0
-        self._stale = True
+        self._clocks: Clocks | None = None
+        self._line, self._gone = 0, ""
+        self._in_place = self._order_is_old = self._telling = False
+        self._scanned = ""
+        self._reading = ShedsReading(
+            keeping,
+            worker or Background(),
+            take=self._take,
+            outran=self._look,
+            refused=self._say_unread,
+        )
         self.head = HeadLine(look)
         self.list = ShedList(look)
         self.legend = ShedLegend(look)
         self.panel = ShedPanel(look)
         self.keys = Words(look, Use.BODY, "ink2")
         self._lay_out()
-        for key, noted in NOTES.items():
-            self._add_action(key, noted.words, self._noter(key))
-        for key, look_words in LOOKS.items():
-            self._add_action(key, look_words.words, partial(self._look_again, key))
-        self._add_action("Return", tr("open her page"), self._open)
-        add_told_key(self, "Down", tr("the next animal"), lambda: self._choose(self._line + 1))
-        add_told_key(self, "Up", tr("the animal before"), lambda: self._choose(self._line - 1))
-        self.list.asked.connect(self._choose)
-        notices.changed.connect(self._hear)
+        self._listen()
+        self.head.show_words(tr("Sheds"), [(tr("looking through the book"), False)])
+        self.panel.show_why("", "", _READING)
 
     def scanned(self, code: str) -> None:
-        """Go to the animal whose label was scanned."""
+        """Go to the animal whose label was scanned, if need be when the reading is done."""
         for number, row in enumerate(self._rows):
             if code in (row.animal.code, row.animal.place):
                 self._choose(number)
                 return
+        if self._reading.under_way:
+            self._scanned = code
+            return
         self._notices.refused.emit(tr("No animal here bears {code!r}.", code=code))
+
+    def close_down(self) -> None:
+        """Let go of the book; nothing is read any more."""
+        self._reading.stop()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         step = _STEPS.get(Qt.Key(event.key()))
         if step is not None:
-            self._choose(self._line + step)
+            self._step(step)
         elif event.key() == Qt.Key.Key_Enter:
             self._open()
         else:
@@ -88,8 +107,65 @@ class ShedsScreen(QWidget):
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
-        if self._stale:
-            self._read()
+        if self._reading.is_old or self._order_is_old:
+            self._in_place = False
+            self._reading.begin()
+
+    # --- reading -----------------------------------------------------------------------------
+
+    def _hear(self) -> None:
+        """The book changed; while one looks, each stays on its line, so that a walk goes on."""
+        self._reading.changed()
+        if self._telling or not self.isVisible():
+            return
+        self._in_place |= not self._reading.under_way
+        self._reading.begin()
+
+    def _look(self) -> None:
+        if self.isVisible():
+            self._reading.begin()
+
+    def _take(self, clocks: Clocks) -> None:
+        """The animal that was chosen stays chosen wherever it went; no other takes its keys."""
+        chosen, before = self._chosen(), self._lines()
+        in_place = self._in_place and bool(before)
+        self._order_is_old = in_place
+        self._clocks = clocks.in_order_of(before) if in_place else clocks
+        self.list.show_sheds(self._clocks.faces, clocks.on)
+        self._show_head()
+        if chosen is not None:
+            here = self._lines().get(chosen.animal.animal)
+            self._gone = "" if here is not None else chosen.animal.called
+            self._line = self._line if here is None else here
+        self._show_line()
+        if self._scanned:
+            code, self._scanned = self._scanned, ""
+            self.scanned(code)
+
+    def _say_unread(self, sentence: str) -> None:
+        told = tr("The sheds could not be read. {why}", why=sentence)
+        self._notices.refused.emit(told)
+        if self._clocks is None:
+            self.panel.show_why("", "", told)
+
+    def _read_back(self, row: ShedRow) -> None:
+        """The one animal of which something was noted, on its line."""
+        self._order_is_old = self._in_place = True
+        line, clocks, today = (
+            self._lines().get(row.animal.animal),
+            self._clocks,
+            self._keeping.today,
+        )
+        now = shed_row(self._keeping, row.animal.animal, today)
+        if now is None or line is None or clocks is None or clocks.on != today:
+            self._look()
+            return
+        self._clocks = clocks.with_row(line, now)
+        self.list.show_sheds(self._clocks.faces, today)
+        self._show_head()
+        self._show_line()
+
+    # --- showing -----------------------------------------------------------------------------
 
     def _lay_out(self) -> None:
         column = QVBoxLayout(self)
@@ -100,6 +176,17 @@ class ShedsScreen(QWidget):
         self.keys.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self.keys.setText(KEYS)
 
+    def _listen(self) -> None:
+        for key, noted in NOTES.items():
+            self._add_action(key, noted.words, partial(self._note, key))
+        for key, look_words in LOOKS.items():
+            self._add_action(key, look_words.words, partial(self._look_again, key))
+        self._add_action("Return", tr("open her page"), self._open)
+        add_told_key(self, "Down", tr("the next animal"), lambda: self._step(1))
+        add_told_key(self, "Up", tr("the animal before"), lambda: self._step(-1))
+        self.list.asked.connect(self._choose)
+        self._notices.changed.connect(self._hear)
+
     def _add_action(self, key: str, words: str, slot: Callable[[], None]) -> None:
         action = QAction(words, self)
         action.setShortcut(QKeySequence(key))
@@ -107,45 +194,46 @@ class ShedsScreen(QWidget):
         action.triggered.connect(lambda _=False: slot())
         self.addAction(action)
 
-    def _noter(self, key: str) -> Callable[[], None]:
-        return lambda: self._note(key)
+    @property
+    def _rows(self) -> tuple[ShedRow, ...]:
+        return self._clocks.rows if self._clocks is not None else ()
 
-    def _hear(self) -> None:
-        self._stale = True
-        if self.isVisible():
-            self._read(in_place=True)
-
-    def _read(self, *, in_place: bool = False) -> None:
-        """Read all clocks anew; the animal that was chosen stays chosen wherever it went.
-
-        in_place: each stays on its line, so that a walk down the list goes on from there.
-        """
-        self._stale = in_place  # the order is old
-        chosen = self._chosen()
-        before = {row.animal.animal: line for line, row in enumerate(self._rows)}
-        self._rows = shed_rows(self._keeping, self._keeping.today)
-        if in_place:
-            last = len(before)
-            rows = sorted(self._rows, key=lambda row: before.get(row.animal.animal, last))
-            self._rows = tuple(rows)
-        animals = [row.animal.animal for row in self._rows]
-        if chosen is not None and chosen.animal.animal in animals:
-            self._line = animals.index(chosen.animal.animal)
-        self._choose(self._line)
+    def _lines(self) -> dict[int, int]:
+        """The line of each animal shown."""
+        return {row.animal.animal: line for line, row in enumerate(self._rows)}
 
     def _chosen(self) -> ShedRow | None:
-        return self._rows[self._line] if self._line < len(self._rows) else None
+        there = not self._gone and self._line < len(self._rows)
+        return self._rows[self._line] if there else None
+
+    def _step(self, by: int) -> None:
+        """Where the chosen one is gone, the next has its line already."""
+        self._choose(self._line + by - int(bool(self._gone) and by > 0))
 
     def _choose(self, line: int) -> None:
-        self._line = max(0, min(line, len(self._rows) - 1))
-        today = self._keeping.today
-        faces = [shed_face(row, today) for row in self._rows]
-        self.list.show_sheds(faces, self._line, today)
+        self._line, self._gone = line, ""
+        self._in_place = True  # an answer still to come must not move what is walked
+        self._show_line()
+
+    def _show_line(self) -> None:
+        self._line = max(0, min(self._line, len(self._rows) - 1))
         row = self._chosen()
-        if row is not None:
-            face = faces[self._line]
-            self.panel.show_why(f"{face.place} {face.name}", caution(row), why(row))
-        self._show_head()
+        self.list.choose(self._line, chosen=row is not None)
+        if row is None or self._clocks is None:
+            self.panel.show_why("", "", self._why_none())
+            return
+        face = self._clocks.faces[self._line]
+        self.panel.show_why(f"{face.place} {face.name}", caution(row), why(row))
+
+    def _why_none(self) -> str:
+        """Why no animal is chosen."""
+        if self._clocks is None:
+            return _READING
+        if not self._rows:
+            return _NONE
+        return tr(
+            "{name} is no longer in the room; an arrow key chooses another animal.", name=self._gone
+        )
 
     def _show_head(self) -> None:
         look = sum(row.severity is not None and not row.cannot_tell for row in self._rows)
@@ -159,8 +247,17 @@ class ShedsScreen(QWidget):
         )
         self.head.show_words(tr("Sheds"), parts, right)
 
-    def _note(self, key: str) -> None:
+    # --- doing -------------------------------------------------------------------------------
+
+    def _asked_of(self) -> ShedRow | None:
+        """The chosen animal; where there is none it is told why."""
         row = self._chosen()
+        if row is None:
+            self._notices.refused.emit(self._why_none())
+        return row
+
+    def _note(self, key: str) -> None:
+        row = self._asked_of()
         if row is None:
             return
         try:
@@ -168,7 +265,7 @@ class ShedsScreen(QWidget):
         except REFUSALS as refusal:
             self._notices.refused.emit(said(refusal))
             return
-        self._notices.tell_written(written)
+        self._tell(row, written)
         if cautions:
             told = because_text(cautions, row.animal.sex)
             said_of = tr(
@@ -177,13 +274,26 @@ class ShedsScreen(QWidget):
             self._notices.noted.emit(said_of)
 
     def _look_again(self, key: str) -> None:
-        row = self._chosen()
+        row = self._asked_of()
         if row is None:
             return
-        look, animal, left = LOOKS[key], row.animal, row.left
-        self._notices.tell_of(lambda: note_look(self._keeping, animal, look, left))
+        try:  # what the last shed left is asked of the book as it is now, not as it was shown
+            now = shed_row(self._keeping, row.animal.animal, self._keeping.today) or row
+            written = note_look(self._keeping, row.animal, LOOKS[key], now.left)
+        except REFUSALS as refusal:
+            self._notices.refused.emit(said(refusal))
+            return
+        self._tell(row, written)
+
+    def _tell(self, row: ShedRow, written: Written) -> None:
+        self._telling = True
+        try:
+            self._notices.tell_written(written)
+        finally:
+            self._telling = False
+        self._read_back(row)
 
     def _open(self) -> None:
-        row = self._chosen()
+        row = self._asked_of()
         if row is not None:
             self._notices.animal_asked.emit(row.animal.animal)

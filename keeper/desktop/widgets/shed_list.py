@@ -84,20 +84,26 @@ class ShedList(Drawn):
         super().__init__(look, parent)
         self._faces: tuple[ShedFace, ...] = ()
         self._line = self._first = 0
+        self._is_chosen = True
         self._most, self._cycle_most = 90.0, 21.0
         self._today = date.min
         self._kinds: frozenset[str] = frozenset()
         self._heads, self._body = KeptPicture(), KeptPicture()
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
 
-    def show_sheds(self, faces: Sequence[ShedFace], line: int, today: date) -> None:
-        """Show *faces* with line *line* chosen."""
-        self._faces, self._line, self._today = tuple(faces), line, today
+    def show_sheds(self, faces: Sequence[ShedFace], today: date) -> None:
+        """Show *faces*; which one is chosen is told with ``choose``."""
+        self._faces, self._today = tuple(faces), today
         self._kinds = frozenset(face.kind for face in faces)
         lates = sorted(face.strip.late or 0.0 for face in faces)
         self._most = max(30.0, 1.25 * (lates[int(0.95 * (len(lates) - 1))] if lates else 0.0))
         self._cycle_most = max((1.5 * face.most_days for face in faces), default=21.0)
         self.tell("\n".join(face.told for face in faces))
+
+    def choose(self, line: int, *, chosen: bool = True) -> None:
+        """Keep line *line* in view; chosen: whether it is marked as the one that keys act on."""
+        self._line, self._is_chosen = line, chosen
+        self.update()
 
     def natural_size(self) -> tuple[float, float]:
         return self.look.u(200, 150), self.look.u(60, 50)
@@ -115,7 +121,7 @@ class ShedList(Drawn):
             painter, heads, self.look, about, lambda p: self._paint_heads(p, self._columns())
         )
         for line, rect in rects:
-            if line == self._line:
+            if line == self._line and self._is_chosen:
                 self._paint_chosen(painter, rect)
         shown = (self._first, self._faces[self._first : self._first + len(rects)], self._today)
         self._body.lay(

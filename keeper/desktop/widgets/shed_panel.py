@@ -20,8 +20,9 @@ class ShedPanel(Drawn):
         self._name = self._caution = self._why = ""
 
     def show_why(self, name: str, caution: str, why: str) -> None:
+        """name, empty where no animal is chosen: *why* then says so."""
         self._name, self._caution, self._why = name, caution, why
-        self.tell(f"{name}. {why}")
+        self.tell(f"{name}. {why}" if name else why)
 
     def natural_size(self) -> tuple[float, float]:
         return self.look.u(200, 150), self.look.u(25, 20)

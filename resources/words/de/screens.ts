@@ -753,6 +753,10 @@
    <translation>Kein Tier ist zu sehen; es gibt nichts zu drucken.</translation>
   </message>
   <message>
+   <source>No animal of this book is in the room; there is no shed to tell.</source>
+   <translation>Kein Tier dieses Buchs steht im Raum; von keiner Häutung ist zu berichten.</translation>
+  </message>
+  <message>
    <source>No animal stands in a book yet</source>
    <translation>Noch steht kein Tier in einem Buch</translation>
   </message>
@@ -1331,6 +1335,14 @@
   <message>
    <source>The row below</source>
    <translation>Reihe darunter</translation>
+  </message>
+  <message>
+   <source>The shed clocks are being read.</source>
+   <translation>Die Häutungen werden gelesen.</translation>
+  </message>
+  <message>
+   <source>The sheds could not be read. {why}</source>
+   <translation>Die Häutungen ließen sich nicht lesen. {why}</translation>
   </message>
   <message>
    <source>The tub before</source>
@@ -3528,6 +3540,10 @@
   <message>
    <source>{names} and {count} more</source>
    <translation>{names} und {count} weitere</translation>
+  </message>
+  <message>
+   <source>{name} is no longer in the room; an arrow key chooses another animal.</source>
+   <translation>{name} steht nicht mehr im Raum; eine Pfeiltaste wählt ein anderes Tier.</translation>
   </message>
   <message>
    <source>{nights} without a record; Ctrl+Y.</source>
