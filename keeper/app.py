@@ -16,6 +16,7 @@ from keeper.desktop.chosen_language import give_to_qt, language_of_choice
 from keeper.desktop.first_sight import Sight, keep_sights
 from keeper.desktop.first_steps import book_by_hand, book_with_files
 from keeper.desktop.look import Look
+from keeper.desktop.made_ahead import make_ahead
 from keeper.desktop.main_window import MainWindow
 from keeper.desktop.places import Place
 from keeper.desktop.remembered import (
@@ -53,21 +54,22 @@ def later(module: str, name: str) -> Maker:
     return make
 
 
-PLACES: dict[str, Maker] = {
-    "Round": later("round", "RoundScreen"),
-    "Weigh-in": later("weigh_in", "WeighInScreen"),
-    "Sheds": later("sheds", "ShedsScreen"),
-    "Heat": later("heat", "HeatScreen"),
-    "Racks": later("racks", "RacksScreen"),
-    "Watch": later("watch", "WatchScreen"),
-    "Females": later("females", "FemalesScreen"),
-    "Prey": later("prey", "PreyScreen"),
-    "Clutches": later("clutches", "ClutchesScreen"),
-    "Animal": later("animal", "AnimalScreen"),
-    "Records": later("records", "RecordsScreen"),
-    "House ways": later("settings", "SettingsScreen"),
-    "What is new": later("whats_new", "WhatsNewScreen"),
+_SCREENS = {
+    "Round": ("round", "RoundScreen"),
+    "Weigh-in": ("weigh_in", "WeighInScreen"),
+    "Sheds": ("sheds", "ShedsScreen"),
+    "Heat": ("heat", "HeatScreen"),
+    "Racks": ("racks", "RacksScreen"),
+    "Watch": ("watch", "WatchScreen"),
+    "Females": ("females", "FemalesScreen"),
+    "Prey": ("prey", "PreyScreen"),
+    "Clutches": ("clutches", "ClutchesScreen"),
+    "Animal": ("animal", "AnimalScreen"),
+    "Records": ("records", "RecordsScreen"),
+    "House ways": ("settings", "SettingsScreen"),
+    "What is new": ("whats_new", "WhatsNewScreen"),
 }
+PLACES: dict[str, Maker] = {name: later(*screen) for name, screen in _SCREENS.items()}
 """The places by name, in the order of the strip, then those that only the menu has."""
 
 WELCOME_KEY = "F2"
@@ -296,6 +298,7 @@ class Front(QObject):
             self._show(self.house.window)
         say_at_start(keeping, self.tell)
         self._tell_held()
+        make_ahead(self.house.window, PLACES, load_screens)
 
     def _tell_held(self) -> None:
         """What was to be told while there was no foot to tell it at."""
@@ -365,6 +368,12 @@ def _ahead(keeping: Keeping, window: MainWindow) -> list[Sight]:
 
     look = Look(red_lamp=was_red_lamp(), large_text=was_large_text())
     return sights_ahead(keeping, PLACES, look, window.size())
+
+
+def load_screens() -> None:
+    """Load the modules of every place."""
+    for module, _ in _SCREENS.values():
+        import_module(f"keeper.desktop.screens.{module}")
 
 
 def log_faults(tell: Callable[[str], None]) -> None:

@@ -25,8 +25,8 @@ class HeatView(QWidget):
         self.list = HeatList(look)
         self.legend = HeatLegend(look)
         self.panel = ReadingPanel(look)
-        self.band = DayNightBand(look)
-        self.sheet = ToldSheet(look)
+        self.band = DayNightBand(look, self)  # a stack shows its first page at once
+        self.sheet = ToldSheet(look, self)
         self.keys = Words(look, Use.BODY, "ink2")
         self.asking = AskingLine(look, self)
         self._lay_out()
