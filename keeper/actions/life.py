@@ -73,8 +73,7 @@ def life_of(keeping: Keeping, animal: AnimalId, on: date) -> Life:
     """Everything written about *animal* that had happened by the end of *on*."""
 
     def read(kind: type[E]) -> tuple[E, ...]:
-        entries = reading.history(keeping.book, kind, animal)
-        return tuple(entry.event for entry in entries if entry.event.happened.day <= on)
+        return _until(keeping, kind, animal, on)
 
     return Life(
         weighings=read(Weighing),
@@ -94,6 +93,18 @@ def life_of(keeping: Keeping, animal: AnimalId, on: date) -> Life:
         remarks=read(Remark),
         care=tuple(event for kind in CARE for event in read(kind)),
     )
+
+
+def weighed_life_of(keeping: Keeping, animal: AnimalId, on: date) -> Life:
+    """Her weighings and offers alone, for a page that cannot wait for all the rest."""
+    return Life(
+        weighings=_until(keeping, Weighing, animal, on), offers=_until(keeping, Offer, animal, on)
+    )
+
+
+def _until(keeping: Keeping, kind: type[E], animal: AnimalId, on: date) -> tuple[E, ...]:
+    entries = reading.history(keeping.book, kind, animal)
+    return tuple(entry.event for entry in entries if entry.event.happened.day <= on)
 
 
 def empties(

@@ -7,7 +7,7 @@ from datetime import date
 
 from keeper.actions import undoing
 from keeper.actions.keeping import Keeping, Written, animals_on
-from keeper.actions.life import Life, empties, expected_on, life_of
+from keeper.actions.life import Life, empties, expected_on, weighed_life_of
 from keeper.actions.marks import MARKS
 from keeper.actions.noting import note
 from keeper.actions.own_growth import OwnGrowth
@@ -235,7 +235,7 @@ class WeighIn:
         return max(self.written, default=-1) + 1
 
     def _read_scale(self, row: AnimalNow) -> OnScale:
-        life = life_of(self._keeping, row.animal, self.on)
+        life = weighed_life_of(self._keeping, row.animal, self.on)
         last = empties(life.weighings, life.meals, self._keeping.profile(row))
         return OnScale(
             animal=row,

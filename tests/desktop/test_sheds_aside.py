@@ -26,6 +26,7 @@ from keeper.husbandry.events import (
 )
 from keeper.husbandry.when import on_day
 from keeper.store import reading
+from keeper.store.journal import batch
 
 SHED, OPAQUE, CLEARED = ShedStage.SHED, ShedStage.OPAQUE, ShedStage.CLEARED
 
@@ -107,10 +108,13 @@ def written(desk):
     return [(called[sign.animal], sign.stage) for sign in today]
 
 
-def gone(keeping, name):
+def sold(keeping, name):
     row = next(row for row in animals_on(keeping, TODAY) if row.name == name)
-    status = Stock(animal=row.animal, happened=on_day(TODAY), status=Status.SOLD)
-    write_up(keeping, [status])
+    return Stock(animal=row.animal, happened=on_day(TODAY), status=Status.SOLD)
+
+
+def gone(keeping, name):
+    write_up(keeping, [sold(keeping, name)])
 
 
 def heard(desk):
@@ -337,9 +341,11 @@ def test_an_own_figure_is_heard_in_the_other_thread_too(desk, later):
 
 def test_what_another_connection_reckoned_is_no_answer_for_this_one(keeping):
     """Their versions of the book are counted from their own beginnings."""
+    sale = sold(keeping, "Cress")
     with own_connection(keeping) as first:
         before = len([row for row in animals_on(first, TODAY) if row.in_the_room])
-    gone(keeping, "Cress")
+    with batch(keeping.book, verb="note", keeper="", written=keeping.now()) as writer:
+        writer.add(sale)
     with own_connection(keeping) as second:
         after = len([row for row in animals_on(second, TODAY) if row.in_the_room])
 
