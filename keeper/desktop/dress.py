@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
 from string import Template
 
 from PySide6.QtGui import QFont
@@ -49,21 +50,23 @@ QToolTip { background: $sheet; color: $ink; border: 1px solid $line; }
 """)
 
 
-def dress(window: QWidget, palette: Palette, font: QFont) -> None:
-    """Put a light and a font on *window* and on every ordinary widget of the application.
-
-    Palette and font are the application's: a window with a style sheet hands down neither.
-    """
-    tint(palette, font)
-    window.setStyleSheet(style_sheet(palette))
+def dress(widget: QWidget, palette: Palette) -> None:
+    """Put a light on *widget* and on every ordinary widget in it, unless it has it on."""
+    sheet = style_sheet(palette)
+    if widget.styleSheet() != sheet:
+        widget.setStyleSheet(sheet)
 
 
 def tint(palette: Palette, font: QFont) -> None:
-    """A light and a font for what is drawn by hand: ordinary widgets are not dressed by it."""
+    """A light and a font for what is drawn by hand: ordinary widgets are not dressed by it.
+
+    They are the application's: a widget with a style sheet hands down neither.
+    """
     QApplication.setPalette(qt_palette(palette))
     QApplication.setFont(font)
 
 
+@lru_cache(maxsize=8)
 def style_sheet(palette: Palette) -> str:
     """The style sheet of a light; every colour in it is one of the palette's roles."""
     roles = {role: getattr(palette, role) for role in Palette.__slots__}

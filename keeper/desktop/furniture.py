@@ -9,7 +9,7 @@ from PySide6.QtCore import QObject, Qt
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QApplication, QMenu, QStackedWidget, QVBoxLayout, QWidget
 
-from keeper.desktop.dress import dress
+from keeper.desktop.dress import dress, tint
 from keeper.desktop.look import Look
 from keeper.desktop.page_keys import lines_of, lines_of_places, page_actions, page_lines
 from keeper.desktop.places import Place, keys_in
@@ -70,11 +70,13 @@ class Furniture(QObject):
         """Lay *page* with the others; one that takes no keyboard is made to."""
         if page.focusPolicy() == Qt.FocusPolicy.NoFocus:
             page.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        dress(page, self._look.palette)
         self.middle.stack.addWidget(page)
 
     def show_page(self, index: int, page: QWidget) -> None:
         """*page* on top, the place at *index* marked in the strip, the key sheet gone."""
         self.key_sheet.hide()
+        dress(page, self._look.palette)
         self.middle.stack.setCurrentWidget(page)
         self.middle.strip.show_place(index)
 
@@ -140,7 +142,12 @@ class Furniture(QObject):
             here.addActions(page_actions(page, here))
 
     def _dress(self) -> None:
-        dress(self._window, self._look.palette, self._look.font(Use.BODY))
+        """A change of light for what is in sight; a page out of sight changes when it is shown."""
+        palette = self._look.palette
+        tint(palette, self._look.font(Use.BODY))
+        for part in (self.bar, self.key_sheet, self.middle.stack.currentWidget()):
+            if part is not None:
+                dress(part, palette)
 
 
 def _action(parent: QWidget, text: str, keys: Sequence[str], slot: Callable[[], object]) -> QAction:

@@ -123,6 +123,7 @@ MARK_PAIRS = (
     ("ink", "sheet"),
     ("line", "ground"),
     ("line", "sheet"),
+    ("ink2", "ground"),
     ("fill2", "sheet"),
     ("fill3", "ground"),
     ("fill3", "sheet"),

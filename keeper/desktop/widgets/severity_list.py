@@ -190,14 +190,11 @@ class LinePainter(QStyledItemDelegate):
             self._paint_aside(painter, rect, face, here)
         painter.restore()
 
-    def _is_short(self, face: LineFace) -> bool:
-        return face.severity is TileState.NOTED
-
     def _height(self, face: Face, width: float) -> float:
         look = self._look
         if isinstance(face, AsideFace):
             return look.u(6.6, 5.4) + (look.u(4, 3) if face.heading else 0.0)
-        if self._is_short(face):
+        if _is_short(face):
             return look.u(8.8, 7)
         room = self._inside(QRectF(0, 0, width, 10)).width()
         lines = shown_reasons(face, room, self._fits)
@@ -228,7 +225,7 @@ class LinePainter(QStyledItemDelegate):
             painter.fillRect(pointer, look.colour("point"))
         self._paint_block(painter, block, face)
         inside = self._inside(area)
-        if self._is_short(face):
+        if _is_short(face):
             self._paint_short(painter, inside, face)
             return
         base = area.top() + look.u(5.8, 4.7)
@@ -355,6 +352,10 @@ class LinePainter(QStyledItemDelegate):
             fitted = font_to_fit(font, text, wide, 8.0)
             place = QPointF(inside.left() + left, base)
             set_line(painter, place, text, fitted, ink, room=wide)
+
+
+def _is_short(face: LineFace) -> bool:
+    return face.severity is TileState.NOTED
 
 
 def said(face: Face) -> str:
