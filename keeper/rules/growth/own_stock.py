@@ -18,7 +18,7 @@ from itertools import accumulate
 from math import exp, log, sqrt
 
 from keeper.husbandry.profile import LmsCurve, OwnCurve
-from keeper.rules.growth.expectation import SOFT_AGE_DAYS, expectation
+from keeper.rules.growth.expectation import SOFT_AGE_DAYS, middle
 
 PROFILE_WORTH_ANIMALS = {"published": 10.0, "provisional": 5.0}
 SPECIES_WORTH_ANIMALS = 10.0
@@ -109,9 +109,9 @@ def _departures_by_animal(
     for row in own:
         if not row.weight_g > 0:
             raise ValueError(f"a weight must be above 0 g, got {row.weight_g!r}")
-        expected = expectation(curve, row.age_days)
-        most = MOST_SPREADS * expected.s
-        departure = max(-most, min(most, log(row.weight_g / expected.m_g)))
+        m_g, s = middle(curve, row.age_days)
+        most = MOST_SPREADS * s
+        departure = max(-most, min(most, log(row.weight_g / m_g)))
         log_age = log(min(row.age_days, end_days) + SOFT_AGE_DAYS)
         found[row.animal_id].append((log_age, departure))
     return found
@@ -136,12 +136,16 @@ def _knot(
 
 
 def _voice(points: Sequence[tuple[float, float]], log_age: float) -> _Voice:
-    nears = [exp(-0.5 * ((age - log_age) / NEAR_IN_LOG_AGE) ** 2) for age, _ in points]
-    total = sum(nears)
-    if not total:
-        return _Voice(0.0, 0.0)
-    mean = sum(near * departure for near, (_, departure) in zip(nears, points, strict=True)) / total
-    return _Voice(mean, max(nears))
+    """One loop, written out because hundreds of animals speak at every knot."""
+    total = spoken = nearest = 0.0
+    for age, departure in points:
+        away = (age - log_age) / NEAR_IN_LOG_AGE
+        near = exp(-0.5 * (away * away))
+        total += near
+        spoken += near * departure
+        if near > nearest:
+            nearest = near
+    return _Voice(spoken / total, nearest) if total else _Voice(0.0, 0.0)
 
 
 def _pulled(prior: float, voices: Iterable[_Voice], worth: float) -> tuple[float, float]:
