@@ -5,6 +5,7 @@ from __future__ import annotations
 from functools import lru_cache
 from string import Template
 
+from PySide6.QtCore import QCoreApplication, QEvent
 from PySide6.QtGui import QFont
 from PySide6.QtWidgets import QApplication, QWidget
 
@@ -60,9 +61,11 @@ def dress(widget: QWidget, palette: Palette) -> None:
 def tint(palette: Palette, font: QFont) -> None:
     """A light and a font for what is drawn by hand: ordinary widgets are not dressed by it.
 
-    They are the application's: a widget with a style sheet hands down neither.
+    They are the application's: a widget with a style sheet hands down neither. It is heard of at
+    once, for nothing may be painted in the light before, which dazzles in a dark room.
     """
     QApplication.setPalette(qt_palette(palette))
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.ApplicationPaletteChange.value)
     QApplication.setFont(font)
 
 
