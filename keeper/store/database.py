@@ -186,9 +186,9 @@ def _refuse_foreign(path: Path, connection: sqlite3.Connection, *, known_whole: 
         health = "ok"
         if not known_whole:
             (health,) = connection.execute("PRAGMA quick_check(1)").fetchone()
-    except sqlite3.OperationalError:
-        raise
     except (sqlite3.DatabaseError, UnicodeDecodeError) as error:
+        if isinstance(error, sqlite3.OperationalError) and _is_of_the_world(error):
+            raise  # a lock or a disk; what else is wrong lies in the file, its schema for one
         told = tr(
             "{path} cannot be read as a book: {error}. It was not changed.", path=path, error=error
         )

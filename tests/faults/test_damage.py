@@ -115,6 +115,16 @@ def test_a_flipped_letter_is_seen_without_a_backup(book: Path) -> None:
     )
 
 
+def test_a_letter_of_the_schema_that_went_bad_is_damage_and_a_backup_is_offered(book: Path) -> None:
+    whole = bytearray(book.read_bytes())
+    whole[whole.index(b"length(") + 3] ^= 4  # it calls a function that nobody has
+    book.write_bytes(whole)
+
+    with pytest.raises(DamagedBook, match="cannot be read as a book"):
+        open_book(book, station="look")
+    assert way_back(book) is not None
+
+
 def test_flipped_bits_are_seen_or_harmless_without_a_backup_too(book: Path) -> None:
     counts = flips(without_backups(book), 60, mended_every=100)
 
