@@ -10,6 +10,7 @@ from keeper.actions.freezer import bags_on
 from keeper.actions.kept_entries import count_prey
 from keeper.actions.prey_desk import PreyDesk, larder
 from keeper.actions.settings import set_feed_nights
+from keeper.desktop.screens.prey_words import grade_face
 from keeper.husbandry.events import HoldKind, HoldSet
 from keeper.husbandry.when import on_day
 from keeper.rules.demand import Stock
@@ -73,3 +74,14 @@ def test_the_mean_of_a_grade_is_the_profile_s(keeping):
     told = larder(keeping, NIGHT)
 
     assert told.mean_g["mouse hopper"] == 8.0
+
+
+@pytest.mark.parametrize(("counted", "lasts", "day"), [(0, "none left", "wanted"), (5, "", "gone")])
+def test_of_a_grade_that_is_gone_it_is_told_when_it_is_wanted(keeping, counted, lasts, day):
+    prey = larder(keeping, NIGHT).grades[0].prey
+    count_prey(keeping, f"{prey}: 14: {counted}")
+    told = larder(keeping, NIGHT)
+
+    face = grade_face(next(grade for grade in told.grades if grade.prey == prey), told)
+
+    assert (lasts in face.said) and (f"{day} " in face.said)

@@ -130,9 +130,17 @@ def _lasts(grade: GradeDemand, on: date) -> tuple[str, str]:
         return "?", tr("cannot tell")
     if grade.out_on is None:
         return tr("over {weeks} weeks", weeks=WEEKS), ""
+    if not grade.left:
+        return tr("none left"), _gone(grade, grade.out_on)
     tenths = number((grade.out_on - on).days / 7, 1)
     told = _weeks(1) if tenths == "1" else tr("{count} weeks", count=tenths)
-    return told, tr("gone {day}", day=_short(grade.out_on))
+    return told, _gone(grade, grade.out_on)
+
+
+def _gone(grade: GradeDemand, day: date) -> str:
+    """The day on which too little is left, which is the first it is wanted if none is."""
+    told = _short(day)
+    return tr("gone {day}", day=told) if grade.left else tr("wanted {day}", day=told)
 
 
 def _order(grade: GradeDemand) -> tuple[str, str]:
@@ -180,7 +188,7 @@ def _order_mark(grade: GradeDemand, on: date) -> tuple[float, str] | None:
 def _gone_mark(grade: GradeDemand, on: date) -> tuple[float, str] | None:
     if grade.out_on is None:
         return None
-    return (grade.out_on - on).days / 7, tr("gone {day}", day=_short(grade.out_on))
+    return (grade.out_on - on).days / 7, _gone(grade, grade.out_on)
 
 
 def _sections(grade: GradeDemand, on: date) -> list[Section]:

@@ -2453,6 +2453,10 @@
    <translation>ungewogen</translation>
   </message>
   <message>
+   <source>none left</source>
+   <translation>nichts mehr da</translation>
+  </message>
+  <message>
    <source>none open</source>
    <translation>keine offen</translation>
   </message>
@@ -3143,6 +3147,10 @@
   <message>
    <source>vet</source>
    <translation>Tierarzt</translation>
+  </message>
+  <message>
+   <source>wanted {day}</source>
+   <translation>gebraucht {day}</translation>
   </message>
   <message>
    <source>was other tub</source>
