@@ -165,6 +165,24 @@ def a_clock():
     return lambda: NOW
 
 
+def test_a_book_that_cannot_be_read_is_told_and_read_when_the_page_is_come_back_to(qtbot, keeping):
+    path = keeping.book.path
+    away = path.rename(path.with_suffix(".away"))
+    desk = ShedDesk(qtbot, keeping)
+    refused = []
+    desk.notices.refused.connect(refused.append)
+
+    desk.press("3")
+    assert str(path) in refused[-1]
+    assert desk.page.panel.text() == refused[-1]
+    assert "The sheds could not be read." in refused[-1]
+
+    away.rename(path)
+    desk.page.hide()
+    desk.page.show()
+    assert chosen(desk) == "Bryony"
+
+
 # --- signs while others are read --------------------------------------------------------------
 
 
@@ -232,6 +250,20 @@ def test_an_animal_that_left_the_room_gives_its_keys_to_no_other(desk, later):
     assert "Cress is no longer in the room" in desk.page.panel.text()
     desk.press("Down", "3")
     assert written(desk) == [(after, CLEARED)]
+
+
+def test_an_animal_that_comes_back_into_the_room_is_the_chosen_one_again(desk, later):
+    desk.press("Down")
+    gone(desk.keeping, "Cress")
+    heard(desk)
+    later.work()
+    assert chosen(desk) is None
+
+    take_back(desk.keeping)
+    heard(desk)
+    later.work()
+
+    assert chosen(desk) == "Cress"
 
 
 def test_an_entry_taken_back_elsewhere_is_heard(desk, later):

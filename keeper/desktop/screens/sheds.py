@@ -9,15 +9,15 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QKeyEvent, QKeySequence, QShowEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
-from keeper.actions.aftercare import LOOKS, note_look
-from keeper.actions.keeping import Keeping, Written
-from keeper.actions.shed_board import NOTES, ShedRow, note_sign, shed_row
-from keeper.actions.troubles import REFUSALS, said
+from keeper.actions.aftercare import LOOKS
+from keeper.actions.keeping import Keeping
+from keeper.actions.shed_board import NOTES, ShedRow, shed_row
 from keeper.desktop.background import Background, Worker
 from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
 from keeper.desktop.page_keys import add_told_key
 from keeper.desktop.screens.shed_words import caution, why
+from keeper.desktop.screens.sheds_doing import ShedsDoing
 from keeper.desktop.screens.sheds_reading import Clocks, ShedsReading
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.shed_list import ShedLegend, ShedList
@@ -25,7 +25,6 @@ from keeper.desktop.widgets.shed_panel import ShedPanel
 from keeper.desktop.widgets.words_line import HeadLine, Words
 from keeper.language import tr
 from keeper.reports.figures import GAP
-from keeper.reports.words import because_text
 
 _LEGEND = {
     **{key: noted.words for key, noted in NOTES.items()},
@@ -61,15 +60,15 @@ class ShedsScreen(QWidget):
         super().__init__()
         self._keeping, self._notices = keeping, notices
         self._clocks: Clocks | None = None
-        self._line, self._gone = 0, ""
-        self._in_place = self._order_is_old = self._telling = False
-        self._scanned = ""
+        self._line = 0
+        self._gone: ShedRow | None = None  # the chosen animal that left the room meanwhile
+        self._in_place = self._order_is_old = False
+        self._scanned, self._unread = "", _READING
         self._reading = ShedsReading(
-            keeping,
-            worker or Background(),
-            take=self._take,
-            outran=self._look,
-            refused=self._say_unread,
+            keeping, worker or Background(), take=self._take, outran=self._look, refused=self._fail
+        )
+        self._doing = ShedsDoing(
+            keeping, notices, chosen=self._chosen, why_none=self._why_none, wrote=self._read_back
         )
         self.head = HeadLine(look)
         self.list = ShedList(look)
@@ -79,7 +78,7 @@ class ShedsScreen(QWidget):
         self._lay_out()
         self._listen()
         self.head.show_words(tr("Sheds"), [(tr("looking through the book"), False)])
-        self.panel.show_why("", "", _READING)
+        self._show_line()
 
     def scanned(self, code: str) -> None:
         """Go to the animal whose label was scanned, if need be when the reading is done."""
@@ -101,7 +100,7 @@ class ShedsScreen(QWidget):
         if step is not None:
             self._step(step)
         elif event.key() == Qt.Key.Key_Enter:
-            self._open()
+            self._doing.open()
         else:
             super().keyPressEvent(event)
 
@@ -116,7 +115,7 @@ class ShedsScreen(QWidget):
     def _hear(self) -> None:
         """The book changed; while one looks, each stays on its line, so that a walk goes on."""
         self._reading.changed()
-        if self._telling or not self.isVisible():
+        if self._doing.telling or not self.isVisible():
             return
         self._in_place |= not self._reading.under_way
         self._reading.begin()
@@ -127,7 +126,7 @@ class ShedsScreen(QWidget):
 
     def _take(self, clocks: Clocks) -> None:
         """The animal that was chosen stays chosen wherever it went; no other takes its keys."""
-        chosen, before = self._chosen(), self._lines()
+        chosen, before = self._gone or self._chosen(), self._lines()
         in_place = self._in_place and bool(before)
         self._order_is_old = in_place
         self._clocks = clocks.in_order_of(before) if in_place else clocks
@@ -135,18 +134,18 @@ class ShedsScreen(QWidget):
         self._show_head()
         if chosen is not None:
             here = self._lines().get(chosen.animal.animal)
-            self._gone = "" if here is not None else chosen.animal.called
+            self._gone = chosen if here is None else None
             self._line = self._line if here is None else here
         self._show_line()
         if self._scanned:
             code, self._scanned = self._scanned, ""
             self.scanned(code)
 
-    def _say_unread(self, sentence: str) -> None:
-        told = tr("The sheds could not be read. {why}", why=sentence)
-        self._notices.refused.emit(told)
-        if self._clocks is None:
-            self.panel.show_why("", "", told)
+    def _fail(self, sentence: str) -> None:
+        self._unread = tr("The sheds could not be read. {why}", why=sentence)
+        self._notices.refused.emit(self._unread)
+        self._scanned = ""
+        self._show_line()
 
     def _read_back(self, row: ShedRow) -> None:
         """The one animal of which something was noted, on its line."""
@@ -178,10 +177,10 @@ class ShedsScreen(QWidget):
 
     def _listen(self) -> None:
         for key, noted in NOTES.items():
-            self._add_action(key, noted.words, partial(self._note, key))
+            self._add_action(key, noted.words, partial(self._doing.note, key))
         for key, look_words in LOOKS.items():
-            self._add_action(key, look_words.words, partial(self._look_again, key))
-        self._add_action("Return", tr("open her page"), self._open)
+            self._add_action(key, look_words.words, partial(self._doing.look_again, key))
+        self._add_action("Return", tr("open her page"), self._doing.open)
         add_told_key(self, "Down", tr("the next animal"), lambda: self._step(1))
         add_told_key(self, "Up", tr("the animal before"), lambda: self._step(-1))
         self.list.asked.connect(self._choose)
@@ -203,15 +202,15 @@ class ShedsScreen(QWidget):
         return {row.animal.animal: line for line, row in enumerate(self._rows)}
 
     def _chosen(self) -> ShedRow | None:
-        there = not self._gone and self._line < len(self._rows)
+        there = self._gone is None and self._line < len(self._rows)
         return self._rows[self._line] if there else None
 
     def _step(self, by: int) -> None:
         """Where the chosen one is gone, the next has its line already."""
-        self._choose(self._line + by - int(bool(self._gone) and by > 0))
+        self._choose(self._line + by - int(self._gone is not None and by > 0))
 
     def _choose(self, line: int) -> None:
-        self._line, self._gone = line, ""
+        self._line, self._gone = line, None
         self._in_place = True  # an answer still to come must not move what is walked
         self._show_line()
 
@@ -228,72 +227,21 @@ class ShedsScreen(QWidget):
     def _why_none(self) -> str:
         """Why no animal is chosen."""
         if self._clocks is None:
-            return _READING
-        if not self._rows:
+            return self._unread
+        if self._gone is None or not self._rows:
             return _NONE
         return tr(
-            "{name} is no longer in the room; an arrow key chooses another animal.", name=self._gone
+            "{name} is no longer in the room; an arrow key chooses another animal.",
+            name=self._gone.animal.called,
         )
 
     def _show_head(self) -> None:
         look = sum(row.severity is not None and not row.cannot_tell for row in self._rows)
         cycle = sum(row.clock.stage is not None for row in self._rows)
         untold = sum(row.cannot_tell for row in self._rows)
-        parts = [(tr("what needs a look first"), False)]
         right = (
             tr("{count} to look at", count=look),
             tr("{count} in a cycle", count=cycle),
             tr("{count} cannot tell", count=untold),
         )
-        self.head.show_words(tr("Sheds"), parts, right)
-
-    # --- doing -------------------------------------------------------------------------------
-
-    def _asked_of(self) -> ShedRow | None:
-        """The chosen animal; where there is none it is told why."""
-        row = self._chosen()
-        if row is None:
-            self._notices.refused.emit(self._why_none())
-        return row
-
-    def _note(self, key: str) -> None:
-        row = self._asked_of()
-        if row is None:
-            return
-        try:
-            written, cautions = note_sign(self._keeping, row, NOTES[key])
-        except REFUSALS as refusal:
-            self._notices.refused.emit(said(refusal))
-            return
-        self._tell(row, written)
-        if cautions:
-            told = because_text(cautions, row.animal.sex)
-            said_of = tr(
-                "Written: {what}. {caution} Ctrl+Z takes it back.", what=written.what, caution=told
-            )
-            self._notices.noted.emit(said_of)
-
-    def _look_again(self, key: str) -> None:
-        row = self._asked_of()
-        if row is None:
-            return
-        try:  # what the last shed left is asked of the book as it is now, not as it was shown
-            now = shed_row(self._keeping, row.animal.animal, self._keeping.today) or row
-            written = note_look(self._keeping, row.animal, LOOKS[key], now.left)
-        except REFUSALS as refusal:
-            self._notices.refused.emit(said(refusal))
-            return
-        self._tell(row, written)
-
-    def _tell(self, row: ShedRow, written: Written) -> None:
-        self._telling = True
-        try:
-            self._notices.tell_written(written)
-        finally:
-            self._telling = False
-        self._read_back(row)
-
-    def _open(self) -> None:
-        row = self._asked_of()
-        if row is not None:
-            self._notices.animal_asked.emit(row.animal.animal)
+        self.head.show_words(tr("Sheds"), [(tr("what needs a look first"), False)], right)

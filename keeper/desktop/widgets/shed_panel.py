@@ -37,7 +37,7 @@ class ShedPanel(Drawn):
         base = look.u(6.6, 5.4)
         ink = look.colour("ink")
         name_px = advance(head, self._name) + look.u(6, 4)
-        wide = min(max(name_px, 0.16 * self.width()), 0.3 * self.width())
+        wide = min(max(name_px, 0.16 * self.width()), 0.3 * self.width()) if self._name else 0.0
         set_line(painter, QPointF(left, base), self._name, head, ink, room=wide)
         x = left + wide
         font, strong, step = look.font(Use.BODY), look.font(Use.BODY_STRONG), look.u(6, 5)
