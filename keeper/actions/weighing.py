@@ -27,6 +27,7 @@ from keeper.rules.slips import Range, Verdict, expected_range, judge, row_shift
 from keeper.rules.weights import Empty
 from keeper.store import reading
 from keeper.store.journal import EntryKey
+from keeper.store.many import AMONG, keys_told
 from keeper.store.reading import Batch
 from keeper.store.rows import day_number
 
@@ -111,8 +112,7 @@ class WeighIn:
         self._scales.clear()
         self.animals = [row for row in animals_on(self._keeping, self.on) if row.in_the_room]
         by_animal = {row.animal: index for index, row in enumerate(self.animals)}
-        weighed = reading.all_of(self._keeping.book, Weighing, "e.day = ?", day_number(self.on))
-        known = [entry for entry in weighed if entry.event.animal in by_animal]
+        known = _weighed_on(self._keeping, self.animals, self.on)
         self.written = {by_animal[e.event.animal]: e.event.weight_g for e in known}
         self._entries = {by_animal[e.event.animal]: e.key for e in known}
         if here is not None:
@@ -276,6 +276,20 @@ class WeighIn:
 def _newest_batch(keeping: Keeping) -> int:
     newest = reading.latest_batches(keeping.book, 1)
     return newest[0].id if newest else 0
+
+
+def _weighed_on(
+    keeping: Keeping, animals: Sequence[AnimalNow], on: date
+) -> list[reading.Entry[Weighing]]:
+    """What those of *animals* weighed on a day, in the order of writing.
+
+    Only those are asked for whose last weighing lies no earlier: a book has no order by days.
+    """
+    late = [row.animal for row in animals if row.weighed_on is not None and row.weighed_on >= on]
+    if not late:
+        return []
+    among = f"e.animal {AMONG} AND e.day = ?"
+    return reading.all_of(keeping.book, Weighing, among, keys_told(late), day_number(on))
 
 
 def _range(row: AnimalNow, life: Life, profile: SpeciesProfile, on: date) -> Range | None:
