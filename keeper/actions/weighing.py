@@ -27,7 +27,7 @@ from keeper.rules.slips import Range, Verdict, expected_range, judge, row_shift
 from keeper.rules.weights import Empty
 from keeper.store import reading
 from keeper.store.journal import EntryKey
-from keeper.store.many import AMONG, keys_told
+from keeper.store.many import keys_told
 from keeper.store.reading import Batch
 from keeper.store.rows import day_number
 
@@ -288,7 +288,7 @@ def _weighed_on(
     late = [row.animal for row in animals if row.weighed_on is not None and row.weighed_on >= on]
     if not late:
         return []
-    among = f"e.animal {AMONG} AND e.day = ?"
+    among = "e.animal IN (SELECT value FROM json_each(?)) AND e.day = ?"
     return reading.all_of(keeping.book, Weighing, among, keys_told(late), day_number(on))
 
 
