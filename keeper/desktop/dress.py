@@ -52,10 +52,8 @@ QToolTip { background: $sheet; color: $ink; border: 1px solid $line; }
 
 
 def dress(widget: QWidget, palette: Palette) -> None:
-    """Put a light on *widget* and on every ordinary widget in it, unless it has it on."""
-    sheet = style_sheet(palette)
-    if widget.styleSheet() != sheet:
-        widget.setStyleSheet(sheet)
+    """Put a light on *widget* and on every ordinary widget in it, which are laid out anew."""
+    widget.setStyleSheet(style_sheet(palette))
 
 
 def tint(palette: Palette, font: QFont) -> None:

@@ -53,6 +53,7 @@ class Furniture(QObject):
         self.middle.show()  # in a window that is shown it would wait for an event
         self.key_sheet = KeySheet(look, self.middle.stack)
         self.menus: dict[str, QMenu] = {}
+        self._dressed: set[QWidget] = set()  # since the look changed last
         self.bar = MenuOnRequest(window)
         window.setMenuBar(self.bar)
         self._general = self._add_actions()
@@ -70,13 +71,13 @@ class Furniture(QObject):
         """Lay *page* with the others; one that takes no keyboard is made to."""
         if page.focusPolicy() == Qt.FocusPolicy.NoFocus:
             page.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
-        dress(page, self._look.palette)
         self.middle.stack.addWidget(page)
+        self._dress_once(page)
 
     def show_page(self, index: int, page: QWidget) -> None:
         """*page* on top, the place at *index* marked in the strip, the key sheet gone."""
         self.key_sheet.hide()
-        dress(page, self._look.palette)
+        self._dress_once(page)
         self.middle.stack.setCurrentWidget(page)
         self.middle.strip.show_place(index)
 
@@ -142,12 +143,17 @@ class Furniture(QObject):
             here.addActions(page_actions(page, here))
 
     def _dress(self) -> None:
-        """A change of light for what is in sight; a page out of sight changes when it is shown."""
-        palette = self._look.palette
-        tint(palette, self._look.font(Use.BODY))
+        """A change of look for what is in sight; a page out of sight changes when it is shown."""
+        tint(self._look.palette, self._look.font(Use.BODY))
+        self._dressed.clear()
         for part in (self.bar, self.key_sheet, self.middle.stack.currentWidget()):
             if part is not None:
-                dress(part, palette)
+                self._dress_once(part)
+
+    def _dress_once(self, part: QWidget) -> None:
+        if part not in self._dressed:
+            dress(part, self._look.palette)
+            self._dressed.add(part)
 
 
 def _action(parent: QWidget, text: str, keys: Sequence[str], slot: Callable[[], object]) -> QAction:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from contextlib import closing
 
 import pytest
-from PySide6.QtCore import QPoint, QRect
+from PySide6.QtCore import QEventLoop, QPoint, QRect, QTimer
 from PySide6.QtWidgets import QAbstractScrollArea, QApplication, QWidget
 from trouble_sample import a_room
 
@@ -66,3 +66,26 @@ def test_what_lies_outside_its_room_is_found(window):
     stray.show()
 
     assert any("QWidget" in told for told in cut_off(page))
+
+
+def test_a_window_made_small_looks_as_one_dressed_small(window):
+    """What hears of the smaller type late, or not at all, keeps the room it had before."""
+    window.resize(1440, 900)
+    for number, name in enumerate(app.PLACES):
+        window.go_to(number)
+        settle()
+        window.resize(1024, 600)
+        settle()
+        made_small = window.grab().toImage()
+        for _ in range(2):  # another light and back: all is laid out anew
+            window.look.switch_light()
+            settle()
+        assert window.grab().toImage() == made_small, name
+        window.resize(1440, 900)
+
+
+def settle():
+    """Until the workers have answered and all is painted."""
+    loop = QEventLoop()
+    QTimer.singleShot(250, loop.quit)
+    loop.exec()

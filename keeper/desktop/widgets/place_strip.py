@@ -88,7 +88,6 @@ class _Tabs(QTabBar):
         self.setDrawBase(False)
         self.setExpanding(False)
         self.setUsesScrollButtons(False)
-        self.setElideMode(Qt.TextElideMode.ElideNone)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setAccessibleName(tr("places", sense="of the window"))
         for index, place in enumerate(places):
@@ -157,7 +156,8 @@ class _Tabs(QTabBar):
         set_line(painter, QPointF(left, base), self.tabText(index), name, ink)
 
     def _refit(self) -> None:
-        self.setFont(self._look.font(Use.TABLE))  # a changed font makes the bar lay out again
+        self.setFont(self._look.font(Use.TABLE))
+        self.setElideMode(Qt.TextElideMode.ElideNone)  # makes the bar lay out again
         self.updateGeometry()
         self.update()
 
