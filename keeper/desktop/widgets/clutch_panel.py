@@ -17,6 +17,9 @@ from keeper.desktop.widgets.lettering import set_line, wrapped
 _SHARES = (1.0, 0.93, 0.86)
 _TAIL = 0.25  # of a line, for letters that reach beneath it
 
+Line = tuple[str, QFont, str, float]
+"""Words, font, ink by role, and px from the line before."""
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Paragraph:
@@ -48,8 +51,7 @@ class ClutchPanel(Drawn):
             base += step
             set_line(painter, QPointF(0, base), text, font, look.colour(ink), room=room)
 
-    def _that_fit(self) -> list[tuple[str, QFont, str, float]]:
-        """Lines with font, ink and their distance from the line before."""
+    def _that_fit(self) -> list[Line]:
         for share in _SHARES:
             lines = list(self._lines(share))
             room = self.height() - max((step for *_, step in lines), default=0.0) * _TAIL
@@ -61,9 +63,9 @@ class ClutchPanel(Drawn):
             if used > room:
                 break
             kept.append(line)
-        return kept
+        return [*kept[:-1], *(_going_on(line) for line in kept[-1:])]
 
-    def _lines(self, share: float) -> Iterator[tuple[str, QFont, str, float]]:
+    def _lines(self, share: float) -> Iterator[Line]:
         strong, plain = _sized(self.look.font(Use.TABLE_STRONG), share), self.look.font(Use.TABLE)
         plain = _sized(plain, share)
         leading = QFontMetricsF(plain).height() * 0.98
@@ -73,6 +75,12 @@ class ClutchPanel(Drawn):
             for line in wrapped(each.words, plain, float(self.width())):
                 yield line, plain, "ink", leading
             gap = 0.35 * leading
+
+
+def _going_on(line: Line) -> Line:
+    """The last line that has room, where more follows."""
+    text, font, ink, step = line
+    return f"{text} …", font, ink, step
 
 
 def _sized(font: QFont, share: float) -> QFont:
