@@ -85,7 +85,7 @@ def hatchlings_typed(keeping: Keeping, dam: AnimalNow, happened: Happened, text:
     """
     if dam.sex is Sex.MALE:
         raise ValueError(
-            tr("{called} is a male; young are written on the dam's page.", called=dam.called)
+            tr("{called} is a male; young are written on the dam’s page.", called=dam.called)
         )
     count_text, clutch, tub, sire_text = _four(text)
     count = _count(count_text)

@@ -234,7 +234,7 @@ def _animal_named(room: Room, text: str) -> AnimalNow | None:
     if len(fits) > 1:
         raise ValueError(
             tr(
-                "{count} animals here are called {text}; its code is one's.",
+                "{count} animals here are called {text}; its code is one’s.",
                 count=len(fits),
                 text=text.strip(),
             )

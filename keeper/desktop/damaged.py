@@ -40,7 +40,7 @@ def ways_out(
             say(said(refusal))
             return
         kept = ASIDE.format(name=aside.name) if aside else ""
-        told = tr("{name} is open in the book's place.", name=way.backup.path.name)
+        told = tr("{name} is open in the book’s place.", name=way.backup.path.name)
         open_again(f"{told} {kept}".strip())
 
     def mend_it() -> None:

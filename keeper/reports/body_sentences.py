@@ -214,10 +214,10 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
     ),
     "forecast basis own": "By the growth of {animals:animals} of your own.",
     "forecast basis mixed": (
-        "By the growth of {animals:animals} of your own and by the profile's curve."
+        "By the growth of {animals:animals} of your own and by the profile’s curve."
     ),
-    "forecast basis provisional": "By the profile's provisional curve.",
-    "forecast basis published": "By the profile's published curve.",
+    "forecast basis provisional": "By the profile’s provisional curve.",
+    "forecast basis published": "By the profile’s published curve.",
     "forecast beyond the kind": (
         "No forecast: {target_g:g} is more than this kind is known to reach, about {most_g:g}."
     ),

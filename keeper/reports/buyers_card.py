@@ -160,4 +160,4 @@ def _seen(facts: CardFacts) -> list[Part]:
     if not facts.seen:
         return []
     told = [(plain(day(remark.happened.day)), remark_words(remark)) for remark in facts.seen]
-    return [Heading(words=tr("Seen and treated, in the keeper's words")), Facts(rows=tuple(told))]
+    return [Heading(words=tr("Seen and treated, in the keeper’s words")), Facts(rows=tuple(told))]

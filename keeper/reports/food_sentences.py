@@ -153,7 +153,7 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
     "live prey, check local law": "Live prey: check local law.",
     "assisted feeding by experienced hands only": "Assisted feeding by experienced hands only.",
     "tube or force only by or under a vet": (
-        "Tube or force feeding only by a reptile vet or under one's instruction."
+        "Tube or force feeding only by a reptile vet or under one’s instruction."
     ),
     # learning
     "eats through it": (

@@ -334,7 +334,7 @@ def _too_hot(kinds: Sequence[KindWanted]) -> list[Part]:
         return []
     least = plain(celsius(min(kind.act_c for kind in kinds)))
     words = tr(
-        "A hot end over {least}: pull the plug of that rack's heater, open the door of the room,"
+        "A hot end over {least}: pull the plug of that rack’s heater, open the door of the room,"
         " and call. A rack can be lost within the hour.",
         least=least,
     )

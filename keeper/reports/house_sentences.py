@@ -174,7 +174,7 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
     ),
     "mites noticed": "Mites noticed on {on:day}: {text:quoted}.",
     "the whole rack is one, product and amount by a reptile vet": (
-        "Treat the whole rack as one; product and amount are a reptile vet's word."
+        "Treat the whole rack as one; product and amount are a reptile vet’s word."
     ),
     "wound noticed": "Wound noticed on {on:day}: {text:quoted}.",
     "days until the deadline": "{days:days} left until {on:day}.",

@@ -220,7 +220,7 @@ _ENGLISH: Mapping[str, Mapping[str, str]] = {
         "refusals in a row of tubs": "Refusals in a row of tubs",
         "refusals in a rack": "Refusals in a rack",
         "refusals from one bag of prey": "Refusals from one bag of prey",
-        "refusals from one keeper's hands": "Refusals from one keeper's hands",
+        "refusals from one keeper's hands": "Refusals from one keeper’s hands",
         "refusals after a cleaning": "Refusals after a cleaning",
         "refusals after a change of prey": "Refusals after a change of prey",
         "refusals in the room": "Refusals in the room",

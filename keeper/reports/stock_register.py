@@ -22,7 +22,7 @@ HEADS = (
 )
 SHARES = (0.06, 0.14, 0.16, 0.17, 0.14, 0.23, 0.10)
 OWN = tr(
-    "The keeper's own record: every change of the stock that is in the book, in the order in which"
+    "The keeper’s own record: every change of the stock that is in the book, in the order in which"
     " it was written. What was put right, taken back or written late is a line of its own; no line"
     " is changed and none is left out. Which register has to be kept and shown is for local law to"
     " say: check it."

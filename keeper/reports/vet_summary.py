@@ -261,7 +261,7 @@ def _seen(facts: VetFacts, room: Room) -> list[Part]:
         (h.happened.day, _hold(h)) for h in facts.holds[-room.holds :]
     ]
     rows = tuple((plain(day(when)), _excerpt(words)) for when, words in sorted(told, reverse=True))
-    head = Heading(words=tr("Seen, given and ordered, in the keeper's words"))
+    head = Heading(words=tr("Seen, given and ordered, in the keeper’s words"))
     return [head, Facts(rows=rows) if rows else Words(words=tr("Nothing is written."))]
 
 

@@ -304,5 +304,5 @@ def _columns(connection: sqlite3.Connection, table: str) -> list[str]:
 
 def _why(error: Exception) -> str:
     if isinstance(error, sqlite3.IntegrityError):
-        return tr("the book's own rules refuse them ({error})", error=error)
+        return tr("the book’s own rules refuse them ({error})", error=error)
     return str(error).removesuffix(".") or type(error).__name__

@@ -106,7 +106,7 @@ LIMITS: Mapping[str, Limit] = {
     ),
     "stale_days": Limit(tr("days after which a weighing is too old"), 1, 730),
     "first_meal_days_most": Limit(tr("latest usual first meal, days since hatching"), 1, 180),
-    "reserve_days": Limit(tr("days a hatchling's reserves last"), 1, 180),
+    "reserve_days": Limit(tr("days a hatchling’s reserves last"), 1, 180),
     # refusals
     "husbandry_step": Limit(tr("counted refusals until husbandry is checked"), 1, 60),
     "presentation_step": Limit(tr("counted refusals until the offer is changed"), 1, 60),

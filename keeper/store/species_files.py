@@ -134,7 +134,7 @@ def _assembled(
     if table["slug"] != slug:
         raise ValueError(
             tr(
-                "slug: must be the file's own name, {right!r}, is {slug!r}",
+                "slug: must be the file’s own name, {right!r}, is {slug!r}",
                 right=slug,
                 slug=table["slug"],
             )

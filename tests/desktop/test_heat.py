@@ -187,7 +187,7 @@ def test_a_file_that_is_not_there_is_refused_in_one_sentence(desk):
     desk.press("L")
     desk.answer("/nowhere/l.csv")
 
-    assert desk.refused == ["There is no file /nowhere/l.csv; name a logger's CSV file."]
+    assert desk.refused == ["There is no file /nowhere/l.csv; name a logger’s CSV file."]
 
 
 def test_the_band_is_told_in_words_with_today_and_feed_nights(desk, tmp_path):

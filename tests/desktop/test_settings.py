@@ -301,7 +301,7 @@ def test_the_language_of_the_line_is_spoken_from_the_next_start(desk, monkeypatc
 
     assert (desk.row(9).value, language_of_choice()) == ("Deutsch", "de")
     desk.press(Qt.Key.Key_9)
-    assert desk.row(9).value == "as this machine's"
+    assert desk.row(9).value == "as this machine’s"
 
 
 def test_ways_that_were_chosen_are_there_at_the_next_start():

@@ -150,7 +150,7 @@ def _inside(kind: Any) -> tuple[Any, ...]:
         ("hot_low_c = { is = 30,", "hot_low_c = { is = 34,", "heat.hot_low_c"),
         ("[sheds.interval_days_low]\nhatchling = { is = 21", "[sheds.interval_days_low]\n"
          "hatchling = { is = 36", "must not be more than sheds.interval_days_high.hatchling"),
-        ('slug = "house_snake"', 'slug = "house"', "slug: must be the file's own name"),
+        ('slug = "house_snake"', 'slug = "house"', "slug: must be the file’s own name"),
         ('slug = "house_snake"', 'slug = "house_snake"\ncolour = "brown"', "colour: no such key"),
         ('english = "African house snake"', 'english = ""', "english: must be written words"),
         ('prey = ["mouse", "rat"]', 'prey = ["mouse", "vole"]', "'vole' has no file"),

@@ -293,7 +293,7 @@ def test_the_paper_says_whose_record_it_is_and_that_local_law_decides(house):
         for part in stock_register(register_of(house.keeping, house.day)).parts
         if hasattr(part, "words")
     )
-    assert "keeper's own record" in words and "local law" in words
+    assert "keeper’s own record" in words and "local law" in words
     assert "is not over: lines of that day may follow" in words
 
 

@@ -92,7 +92,7 @@ class HeatFiles:
     def _take_path(self, text: str) -> bool:
         path = Path(text).expanduser()
         if not path.is_file():
-            told = tr("There is no file {path}; name a logger's CSV file.", path=path)
+            told = tr("There is no file {path}; name a logger’s CSV file.", path=path)
             self._notices.refused.emit(told)
             return False
         self._look(path, None)

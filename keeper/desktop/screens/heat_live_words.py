@@ -47,7 +47,7 @@ def _choice_lines(choice: LiveChoice) -> Iterator[tuple[str, bool]]:
     yield ", ".join(_broker_parts(choice)), False
     if choice.tls:
         by = choice.ca_file or tr("this system")
-        yield tr("TLS; the broker's certificate is vouched for by {by}", by=by), False
+        yield tr("TLS; the broker’s certificate is vouched for by {by}", by=by), False
     elif choice.user and choice.password:
         yield IN_THE_CLEAR, False
 

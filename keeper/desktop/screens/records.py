@@ -78,7 +78,7 @@ class RecordsScreen(QWidget):
         for key, words, slot in (
             ("T", tr("take the chosen line back"), self._take_back),
             ("R", tr("write it again"), self._put_back),
-            ("O", tr("one animal's lines"), self._ask_animal),
+            ("O", tr("one animal’s lines"), self._ask_animal),
             ("I", tr("take in files"), self._files.begin),
             ("N", tr("feed nights"), self._ask_feed_nights),
             ("F", tr("own figures"), self._show_own),

@@ -87,7 +87,7 @@ class BookCare:
         self._notices.noted.emit(tr("Written: {name}.", name=mended.path.name))
         if is_sound(mended) and self._keeping.book.writable:
             self._asking.ask(
-                tr("Open the copy in the book's place, and keep the book beside it"),
+                tr("Open the copy in the book’s place, and keep the book beside it"),
                 lambda text: self._agreed(mended, text),
                 tr("yes"),
             )

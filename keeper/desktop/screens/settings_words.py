@@ -116,7 +116,7 @@ def marks_face(ways: FigureWays, today: date) -> ChoiceFace:
     return ChoiceFace(
         key="5",
         name=tr("Numbers and dates"),
-        value=tr("as the program's own") if ways.house_marks else tr("as this machine's"),
+        value=tr("as the program’s own") if ways.house_marks else tr("as this machine’s"),
         effect=tr(
             "They are written {number} and {day}.",
             number=number(SAMPLE_NUMBER, 1),
@@ -181,12 +181,12 @@ def place_words(keeping: Keeping, folder: Path | None) -> str:
 
 def language_face(wanted: str) -> ChoiceFace:
     """Words are made as their modules are loaded, so a change is seen at the next start."""
-    follows = tr("The words follow this machine's own language where they are written in it.")
+    follows = tr("The words follow this machine’s own language where they are written in it.")
     chosen = tr("The words are in this language from the next start of the window.")
     return ChoiceFace(
         key="9",
         name=tr("Language"),
-        value=name_of(wanted) if wanted else tr("as this machine's"),
+        value=name_of(wanted) if wanted else tr("as this machine’s"),
         effect=chosen if wanted else follows,
         kept=MACHINE,
     )

@@ -128,7 +128,7 @@ class WatchScreen(QWidget):
 
     def _listen(self) -> None:
         self.list.activated.connect(lambda _: self._open())
-        add_told_key(self, "Enter", tr("open the animal's page"), self._open)
+        add_told_key(self, "Enter", tr("open the animal’s page"), self._open)
         self.list.selectionModel().currentChanged.connect(lambda *_: self._show_detail())
         for key, words, slot in (
             ("Z", tr("put this line aside"), self._asks.reason),

@@ -44,7 +44,7 @@ SLIPS = tr_table(
         "tare forgotten": "tare forgotten",
         "digits swapped": "digits swapped",
         "row shifted by one": "row shifted by one",
-        "neighbour's weight": "neighbour's weight",
+        "neighbour’s weight": "neighbour’s weight",
     }
 )
 _FAR = 3.0  # from this factor on, how far outside is told as a factor, else in per cent

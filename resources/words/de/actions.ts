@@ -1891,7 +1891,7 @@
    <translation>{called} ist ein Männchen; zuerst das Geschlecht berichtigen.</translation>
   </message>
   <message>
-   <source>{called} is a male; young are written on the dam's page.</source>
+   <source>{called} is a male; young are written on the dam’s page.</source>
    <translation>{called} ist ein Männchen; Junge werden auf der Seite der Mutter eingetragen.</translation>
   </message>
   <message>
@@ -1935,7 +1935,7 @@
    <translation>{count} Tiere haben den Code {code!r}; einem einen neuen Code geben.</translation>
   </message>
   <message>
-   <source>{count} animals here are called {text}; its code is one's.</source>
+   <source>{count} animals here are called {text}; its code is one’s.</source>
    <translation>{count} Tiere hier heißen {text}; der Code gehört nur einem.</translation>
   </message>
   <message>

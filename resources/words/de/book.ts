@@ -340,7 +340,7 @@
    <translation>Tage, die eine Fütterung vor der Fälligkeit liegen darf</translation>
   </message>
   <message>
-   <source>days a hatchling's reserves last</source>
+   <source>days a hatchling’s reserves last</source>
    <translation>Tage, die die Reserven eines Schlüpflings reichen</translation>
   </message>
   <message>
@@ -648,7 +648,7 @@
    <translation>kürzeste übliche Zeit vom Anritzen bis zum Schlupf, Stunden</translation>
   </message>
   <message>
-   <source>slug: must be the file's own name, {right!r}, is {slug!r}</source>
+   <source>slug: must be the file’s own name, {right!r}, is {slug!r}</source>
    <translation>slug: muss der Name der Datei selbst sein, {right!r}, ist {slug!r}</translation>
   </message>
   <message>
@@ -676,7 +676,7 @@
    <translation>die geprüfte Sicherung sagt es anders</translation>
   </message>
   <message>
-   <source>the book's own rules refuse them ({error})</source>
+   <source>the book’s own rules refuse them ({error})</source>
    <translation>die Regeln des Buchs lehnen sie ab ({error})</translation>
   </message>
   <message>

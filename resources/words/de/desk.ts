@@ -164,7 +164,7 @@
    <translation>{name} ist kein Bild in JPEG, PNG oder WebP.</translation>
   </message>
   <message>
-   <source>{name} is open in the book's place.</source>
+   <source>{name} is open in the book’s place.</source>
    <translation>{name} ist anstelle des Buchs geöffnet.</translation>
   </message>
   <message>

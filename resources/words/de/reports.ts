@@ -37,7 +37,7 @@
    <translation>Weibchen</translation>
   </message>
   <message>
-   <source>A hot end over {least}: pull the plug of that rack's heater, open the door of the room, and call. A rack can be lost within the hour.</source>
+   <source>A hot end over {least}: pull the plug of that rack’s heater, open the door of the room, and call. A rack can be lost within the hour.</source>
    <translation>Warme Seite über {least}: den Stecker der Heizung dieses Racks ziehen, die Tür des Raums öffnen und anrufen. Ein Rack kann binnen einer Stunde verloren sein.</translation>
   </message>
   <message>
@@ -300,7 +300,7 @@
    <translation>Atmung aufgefallen am {on:day}: {text:quoted}.</translation>
   </message>
   <message>
-   <source>By the growth of {animals:animals} of your own and by the profile's curve.</source>
+   <source>By the growth of {animals:animals} of your own and by the profile’s curve.</source>
    <translation>Nach dem Wachstum eigener Tiere ({animals:animals}) und nach der Kurve des Profils.</translation>
   </message>
   <message>
@@ -308,11 +308,11 @@
    <translation>Nach dem Wachstum eigener Tiere ({animals:animals}).</translation>
   </message>
   <message>
-   <source>By the profile's provisional curve.</source>
+   <source>By the profile’s provisional curve.</source>
    <translation>Nach der vorläufigen Kurve des Profils.</translation>
   </message>
   <message>
-   <source>By the profile's published curve.</source>
+   <source>By the profile’s published curve.</source>
    <translation>Nach der veröffentlichten Kurve des Profils.</translation>
   </message>
   <message>
@@ -1996,7 +1996,7 @@
    <translation>Verweigerungen aus einem Futterbeutel</translation>
   </message>
   <message>
-   <source>Refusals from one keeper's hands</source>
+   <source>Refusals from one keeper’s hands</source>
    <comment>watch kind</comment>
    <translation>Verweigerungen bei einem Halter</translation>
   </message>
@@ -2101,7 +2101,7 @@
    <translation>Zweites Durchleuchten, was zu sehen war</translation>
   </message>
   <message>
-   <source>Seen and treated, in the keeper's words</source>
+   <source>Seen and treated, in the keeper’s words</source>
    <translation>Gesehen und behandelt, in den Worten des Halters</translation>
   </message>
   <message>
@@ -2109,7 +2109,7 @@
    <translation>Gesehen in den letzten {days} Tagen</translation>
   </message>
   <message>
-   <source>Seen, given and ordered, in the keeper's words</source>
+   <source>Seen, given and ordered, in the keeper’s words</source>
    <translation>Gesehen, gegeben und angeordnet, in den Worten des Halters</translation>
   </message>
   <message>
@@ -2361,7 +2361,7 @@
    <translation>Der Halter ist {first:day} bis {last:day} abwesend, Vertretung: {who}. Absprechen, wer sich darum kümmert.</translation>
   </message>
   <message>
-   <source>The keeper's own record: every change of the stock that is in the book, in the order in which it was written. What was put right, taken back or written late is a line of its own; no line is changed and none is left out. Which register has to be kept and shown is for local law to say: check it.</source>
+   <source>The keeper’s own record: every change of the stock that is in the book, in the order in which it was written. What was put right, taken back or written late is a line of its own; no line is changed and none is left out. Which register has to be kept and shown is for local law to say: check it.</source>
    <translation>Eigene Aufzeichnung des Halters: jede Änderung des Bestands, die im Buch steht, in der Reihenfolge, in der sie eingetragen wurde. Berichtigtes, Zurückgenommenes und Nachgetragenes ist eine eigene Zeile; keine Zeile wird geändert und keine weggelassen. Welches Verzeichnis zu führen und vorzulegen ist, sagt das örtliche Recht: nachprüfen.</translation>
   </message>
   <message>
@@ -2481,7 +2481,7 @@
    <translation>Eingelesen: {animals:animals} und {entries:entries}.</translation>
   </message>
   <message>
-   <source>Treat the whole rack as one; product and amount are a reptile vet's word.</source>
+   <source>Treat the whole rack as one; product and amount are a reptile vet’s word.</source>
    <translation>Das ganze Rack als eines behandeln; Mittel und Menge sagt ein Reptilientierarzt.</translation>
   </message>
   <message>
@@ -2493,7 +2493,7 @@
    <translation>Box {about} ist mehr als einem Tier gegeben: {told}</translation>
   </message>
   <message>
-   <source>Tube or force feeding only by a reptile vet or under one's instruction.</source>
+   <source>Tube or force feeding only by a reptile vet or under one’s instruction.</source>
    <translation>Sonden- oder Zwangsfütterung nur durch einen Reptilientierarzt oder nach dessen Anweisung.</translation>
   </message>
   <message>

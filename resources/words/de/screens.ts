@@ -965,7 +965,7 @@
    <translation>Tier öffnen</translation>
   </message>
   <message>
-   <source>Open the copy in the book's place, and keep the book beside it</source>
+   <source>Open the copy in the book’s place, and keep the book beside it</source>
    <translation>Die Kopie anstelle des Buchs öffnen und das Buch daneben behalten</translation>
   </message>
   <message>
@@ -1165,7 +1165,7 @@
    <translation>T zurücknehmen   R wiederherstellen   O ein Tier   I Dateien einlesen   N Futterabende   F eigene Werte   B sichern   C prüfen   M reparieren   E ausschreiben   J anderes Buch übernehmen   Strg+P Bestandsbuch</translation>
   </message>
   <message>
-   <source>TLS; the broker's certificate is vouched for by {by}</source>
+   <source>TLS; the broker’s certificate is vouched for by {by}</source>
    <translation>TLS; für das Zertifikat des Brokers bürgt: {by}</translation>
   </message>
   <message>
@@ -1369,7 +1369,7 @@
    <translation>Die Texte stehen ab dem nächsten Start des Fensters in dieser Sprache.</translation>
   </message>
   <message>
-   <source>The words follow this machine's own language where they are written in it.</source>
+   <source>The words follow this machine’s own language where they are written in it.</source>
    <translation>Die Texte folgen der Sprache dieses Rechners, wo es sie darin gibt.</translation>
   </message>
   <message>
@@ -1377,7 +1377,7 @@
    <translation>Es gibt keine Datei {path}; eine CSV-Datei nennen.</translation>
   </message>
   <message>
-   <source>There is no file {path}; name a logger's CSV file.</source>
+   <source>There is no file {path}; name a logger’s CSV file.</source>
    <translation>Es gibt keine Datei {path}; richtig ist die CSV-Datei eines Loggers.</translation>
   </message>
   <message>
@@ -1705,11 +1705,11 @@
    <translation>wie zuletzt: {count} {prey}</translation>
   </message>
   <message>
-   <source>as the program's own</source>
+   <source>as the program’s own</source>
    <translation>wie das Programm</translation>
   </message>
   <message>
-   <source>as this machine's</source>
+   <source>as this machine’s</source>
    <translation>wie dieser Rechner</translation>
   </message>
   <message>
@@ -2376,12 +2376,12 @@
    <translation>Umzug, Jahreszeit</translation>
   </message>
   <message>
-   <source>neighbour's weight</source>
-   <translation>Gewicht des Nachbarn</translation>
-  </message>
-  <message>
    <source>neighbour, {whose}</source>
    <translation>Nachbar, {whose}</translation>
+  </message>
+  <message>
+   <source>neighbour’s weight</source>
+   <translation>Gewicht des Nachbarn</translation>
   </message>
   <message>
    <source>never weighed</source>
@@ -2588,7 +2588,7 @@
    <translation>einst {sex}, </translation>
   </message>
   <message>
-   <source>one animal's lines</source>
+   <source>one animal’s lines</source>
    <translation>Zeilen eines Tiers</translation>
   </message>
   <message>
@@ -2608,7 +2608,7 @@
    <translation>Seite öffnen</translation>
   </message>
   <message>
-   <source>open the animal's page</source>
+   <source>open the animal’s page</source>
    <translation>die Tierseite öffnen</translation>
   </message>
   <message>
