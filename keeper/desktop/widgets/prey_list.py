@@ -15,9 +15,8 @@ from PySide6.QtCore import (
     QSize,
     Qt,
 )
-from PySide6.QtGui import QFont, QPainter, QPen, QResizeEvent
+from PySide6.QtGui import QFont, QPainter, QPen
 from PySide6.QtWidgets import (
-    QAbstractItemView,
     QListView,
     QStyle,
     QStyledItemDelegate,
@@ -39,6 +38,7 @@ from keeper.desktop.widgets.lettering import (
     wrapped,
 )
 from keeper.desktop.widgets.prey_demand import GROUPS, paint_patch
+from keeper.desktop.widgets.row_list import RowList
 from keeper.desktop.widgets.stamps import stamp_tile
 from keeper.desktop.widgets.tile import FACES, STOCK, TileState, paint_tile
 from keeper.language import tr
@@ -62,36 +62,16 @@ class GradeFace:
     said: str
 
 
-class PreyList(QListView):
+class PreyList(RowList):
     """Shows a model whose ``FACE_ROLE`` gives a ``GradeFace``."""
 
     def __init__(
         self, look: Look, model: QAbstractItemModel, parent: QWidget | None = None
     ) -> None:
-        super().__init__(parent)
-        self._look = look
-        self.setModel(model)
+        super().__init__(look, model, _row_height, parent)
         self.setItemDelegate(_RowPainter(look, self))
         self.setObjectName("prey")
         self.setAccessibleName(tr("grades of prey, what is to be ordered first at the top"))
-        self.setUniformItemSizes(True)
-        self.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerItem)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOn)
-        self.setResizeMode(QListView.ResizeMode.Adjust)
-        self.setFrameShape(QListView.Shape.NoFrame)
-        bar = self.verticalScrollBar()
-        bar.rangeChanged.connect(lambda _, most: bar.setEnabled(most > 0))
-        look.changed.connect(self._fit)
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        super().resizeEvent(event)
-        self._fit()
-
-    def _fit(self) -> None:
-        """Show whole rows alone."""
-        self.setViewportMargins(0, 0, 0, self.height() % round(_row_height(self._look)))
-        self.scheduleDelayedItemsLayout()
 
 
 class PreyHead(Drawn):
