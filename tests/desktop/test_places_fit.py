@@ -68,9 +68,9 @@ def test_what_lies_outside_its_room_is_found(window):
     assert any("QWidget" in told for told in cut_off(page))
 
 
+@pytest.mark.parametrize("window", [SIZES["usual"]], indirect=True)
 def test_a_window_made_small_looks_as_one_dressed_small(window):
     """What hears of the smaller type late, or not at all, keeps the room it had before."""
-    window.resize(1440, 900)
     for number, name in enumerate(app.PLACES):
         window.go_to(number)
         settle()

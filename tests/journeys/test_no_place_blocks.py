@@ -23,7 +23,7 @@ from tests.desktop.stalls import MOST_BESIDE_WORK_MS, MOST_STALL_MS, Stalls
 EVENING = datetime(2026, 11, 25, 20, 15, tzinfo=UTC)
 KEY = Qt.Key
 WALKED = (KEY.Key_Down, KEY.Key_Down, KEY.Key_Up, KEY.Key_PageDown, KEY.Key_End, KEY.Key_Home)
-READ_MS, KEY_MS = 700, 60
+READ_MS, KEY_MS = 400, 40
 TRIES = 3
 
 
