@@ -186,6 +186,7 @@ def _readings(scale: Scale) -> Iterator[Row]:
 
 
 _MEASURES: dict[str, Callable[[Scale], Iterator[Row]]] = {
+    "racks": _racks,  # before other rows leave windows behind, which hear of every event too
     "fits": _fits,
     "start": _start,
     "board": _board,
@@ -197,7 +198,6 @@ _MEASURES: dict[str, Callable[[Scale], Iterator[Row]]] = {
     "repaint": _repaint,
     "forecast": _forecast,
     "profiles": _profiles,
-    "racks": _racks,
     "life": _life,
     "readings": _readings,
     "rivals": _rivals,

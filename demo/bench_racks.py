@@ -24,6 +24,7 @@ from PySide6.QtWidgets import QApplication  # noqa: E402
 
 from keeper.actions.rack_layers import Layer  # noqa: E402
 from keeper.desktop.look import Look  # noqa: E402
+from keeper.desktop.scan import ScanFilter  # noqa: E402
 from keeper.desktop.widgets.rack_faces import FACES, WIDEST  # noqa: E402
 from keeper.desktop.widgets.rack_front import RackFront  # noqa: E402
 from keeper.desktop.widgets.rack_paint import At, FrontRack, FrontRow, FrontTub  # noqa: E402
@@ -44,6 +45,8 @@ RUNS = {"full redraw": 4, "kept picture": 20, "one tub": 20, FIRST: 1}
 def main(rounds: int) -> int:
     """Measure and tell; returns 1 where a line is over its most."""
     application = QApplication.instance() or QApplication(sys.argv[:1])
+    listening = ScanFilter()  # the program looks at every event for a scanner's keys
+    application.installEventFilter(listening)
     front, canvas = RackFront(Look()), QPixmap(SIZE)
     front.resize(SIZE)
     racks = room()

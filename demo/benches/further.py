@@ -10,12 +10,15 @@ from PySide6.QtWidgets import QApplication
 
 from benches.measuring import Row, skipped
 from keeper.desktop.look import Look
+from keeper.desktop.scan import ScanFilter
 from keeper.desktop.widgets.rack_front import RackFront
 
 
 def rack_rows(rounds: int) -> Iterator[Row]:
     """The racks redrawn, laid down from the kept picture, and with one tub changed."""
     app = QApplication.instance() or QApplication([])
+    listening = ScanFilter()  # the program looks at every event for a scanner's keys
+    app.installEventFilter(listening)
     front, canvas = RackFront(Look()), QPixmap(bench_racks.SIZE)
     canvas.fill("white")
     front.resize(bench_racks.SIZE)
@@ -35,6 +38,7 @@ def rack_rows(rounds: int) -> Iterator[Row]:
         )
     front.hide()
     front.deleteLater()
+    app.removeEventFilter(listening)
     app.processEvents()
 
 
