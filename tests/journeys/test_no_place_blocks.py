@@ -83,11 +83,14 @@ def walked(keeping):
     return {part: ms for part, ms in stalls.worst_ms.items() if part != "begin"}
 
 
-def over(folder, most_ms):
-    """The least gap of a few walks for each part that is over *most_ms* in all of them."""
+def over(folder, most_ms, *, but=()):
+    """The least gap of a few walks for each part that is over *most_ms* in all of them.
+
+    but: parts that are not asked about.
+    """
     made = make_collection(folder / "demo.book", ends_on=date(2026, 11, 24))
     with closing(replace(made, now=lambda: EVENING)) as keeping:
-        least = walked(keeping)
+        least = {part: ms for part, ms in walked(keeping).items() if part not in but}
         for _ in range(TRIES - 1):
             if max(least.values()) > most_ms:
                 again = walked(keeping)
@@ -96,7 +99,8 @@ def over(folder, most_ms):
 
 
 def test_no_place_and_no_key_of_it_holds_the_window_up_or_takes_it_from_the_front(qtbot, home):
-    assert over(home, MOST_BESIDE_WORK_MS) == {}
+    """The light goes to every window of the process, those of earlier tests among them."""
+    assert over(home, MOST_BESIDE_WORK_MS, but={"light"}) == {}
 
 
 @pytest.mark.long
