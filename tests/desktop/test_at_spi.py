@@ -19,6 +19,9 @@ READER = Path(__file__).with_name("at_spi_reader.py")
 SYSTEM_PYTHON = "/usr/bin/python3"
 BINDINGS = "import gi; gi.require_version('Atspi', '2.0'); from gi.repository import Atspi"
 PLACES = [*PLACE_KEYS, *ASIDE_KEYS]
+# Without -noreset the screen starts afresh whenever its last client leaves, as the bus of
+# AT-SPI does before the window comes, and refuses whoever comes in that moment.
+SCREEN = "-screen 0 1440x900x24 -noreset"
 NEEDED = {"xvfb-run": "xvfb", "dbus-run-session": "dbus", SYSTEM_PYTHON: "python3"}
 SESSION = """
 "$1" -m keeper open "$2" &
@@ -57,7 +60,7 @@ def read(tmp_path_factory):
         "QT_QPA_PLATFORM": "xcb",
         "QT_LINUX_ACCESSIBILITY_ALWAYS_ON": "1",
     }
-    screen = ["xvfb-run", "-a", "-s", "-screen 0 1440x900x24", "dbus-run-session", "--"]
+    screen = ["xvfb-run", "-a", "-s", SCREEN, "dbus-run-session", "--"]
     session = ["bash", "-c", SESSION, "session", sys.executable, str(keeping.book.path)]
     reader = [SYSTEM_PYTHON, str(READER), str(out), *PLACES]
     done = subprocess.run(
