@@ -93,7 +93,7 @@ def exposures(
     for paired in reading.pairings_of(keeping.book, dam.animal):
         mate = paired.mate if paired.animal == dam.animal else paired.animal
         day = paired.happened.day
-        if day <= laid_on and _may_sire(everyone.get(mate), dam):
+        if day <= laid_on and may_sire(everyone.get(mate), dam):
             how: Meeting = "lock" if paired.locked else "paired"
             found.append(Exposure(male=mate, first=day, last=day, how=how))
     return found + list(_tub_mates(keeping, dam, laid_on, everyone))
@@ -111,15 +111,10 @@ def _sires(
     )
 
 
-def _may_sire(male: AnimalNow | None, dam: AnimalNow) -> bool:
-    """By what is known now: a male that proved a female is none any more."""
-    if male is None or male.animal == dam.animal:
-        return False
-    return male.sex is not Sex.FEMALE and male.species == dam.species
-
-
 @dataclass(frozen=True, slots=True)
-class _Stay:
+class TubStay:
+    """An animal lived in the tub *place* from a day to another."""
+
     animal: AnimalId
     place: str
     first: date
@@ -130,15 +125,15 @@ def _tub_mates(
     keeping: Keeping, dam: AnimalNow, laid_on: date, everyone: Mapping[AnimalId, AnimalNow]
 ) -> Iterator[Exposure]:
     """Stays of males in a tub while she lived in it, from their own maturity on."""
-    stays = keeping.once("stays in tubs", lambda: _stays(keeping, everyone))
-    hers: dict[str, list[_Stay]] = defaultdict(list)
+    stays = tub_stays(keeping, everyone)
+    hers: dict[str, list[TubStay]] = defaultdict(list)
     for stay in stays.get(dam.animal, ()):
         if stay.first <= laid_on:
             hers[stay.place].append(stay)
     mature = timedelta(days=round(keeping.profile(dam).clutch.mature_days.value))
     for animal, his in stays.items():
         male = everyone[animal]
-        if not hers or male.sex is not Sex.MALE or not _may_sire(male, dam):
+        if not hers or male.sex is not Sex.MALE or not may_sire(male, dam):
             continue
         grown_on = male.hatched_first + mature if male.hatched_first else date.min
         for stay in his:
@@ -149,20 +144,35 @@ def _tub_mates(
                     yield Exposure(male=animal, first=first, last=last, how="tub")
 
 
-def _stays(keeping: Keeping, everyone: Mapping[AnimalId, AnimalNow]) -> dict[AnimalId, list[_Stay]]:
+def tub_stays(
+    keeping: Keeping, everyone: Mapping[AnimalId, AnimalNow]
+) -> Mapping[AnimalId, Sequence[TubStay]]:
     """Who lived in which tub from when to when; a day of moving counts for both tubs."""
+    return keeping.once("stays in tubs", lambda: _stays(keeping, everyone))
+
+
+def may_sire(male: AnimalNow | None, dam: AnimalNow) -> bool:
+    """By what is known now: a male that proved a female is none any more."""
+    if male is None or male.animal == dam.animal:
+        return False
+    return male.sex is not Sex.FEMALE and male.species == dam.species
+
+
+def _stays(
+    keeping: Keeping, everyone: Mapping[AnimalId, AnimalNow]
+) -> dict[AnimalId, list[TubStay]]:
     moves: dict[AnimalId, list[Moved]] = defaultdict(list)
     for entry in reading.all_of(keeping.book, Moved):
         if entry.event.animal in everyone:
             moves[entry.event.animal].append(entry.event)
-    found: dict[AnimalId, list[_Stay]] = defaultdict(list)
+    found: dict[AnimalId, list[TubStay]] = defaultdict(list)
     for animal, told in moves.items():
         told.sort(key=lambda each: each.happened)
         end = _end(everyone[animal])
         ends = [each.happened.day for each in told[1:]]
         for each, last in zip(told, [*ends, end], strict=True):
             if each.place is not None and _is_tub(each.place):
-                stay = _Stay(animal, str(place_of(each.place)), each.happened.day, last)
+                stay = TubStay(animal, str(place_of(each.place)), each.happened.day, last)
                 found[animal].append(stay)
     return found
 

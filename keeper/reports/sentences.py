@@ -15,6 +15,7 @@ from keeper.reports import (
     food_sentences,
     house_sentences,
     joining_sentences,
+    laying_sentences,
     night_sentences,
 )
 from keeper.reports.fault_sentences import FAULTS
@@ -29,6 +30,7 @@ SENTENCES: Mapping[str, Telling] = {
     **clutch_sentences.SENTENCES,
     **demand_sentences.SENTENCES,
     **house_sentences.SENTENCES,
+    **laying_sentences.SENTENCES,
     **night_sentences.SENTENCES,
     **joining_sentences.SENTENCES,
     **FAULTS,
