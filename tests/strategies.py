@@ -50,6 +50,8 @@ _NUMBERS: dict[str, st.SearchStrategy[Any]] = {
     "items": st.integers(0, 500),
     "readings": st.integers(0, 10**6),
     "aside": st.integers(0, 10**6),
+    "percent": st.sampled_from((0.5, 50.0, 66.6, 99.0)),
+    "score": st.sampled_from((1.0, 5.5, 10.0)),
 }
 
 

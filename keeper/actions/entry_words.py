@@ -6,6 +6,7 @@ from typing import Any
 
 from keeper.actions.care_words import care_words
 from keeper.actions.due_board import FEED_NIGHTS
+from keeper.actions.gene_words import gene_words
 from keeper.actions.joined import JOINED
 from keeper.actions.settings import nights_words
 from keeper.actions.tubs import offer_words
@@ -55,6 +56,9 @@ KINDS: Mapping[str, Callable[[float], str]] = {
     "permit": counted("permit", "permits"),
     "eggs": counted("word of eggs", "words of eggs"),
     "eggs_placed": counted("clutch placed", "clutches placed"),
+    "gene_read": counted("word of a gene", "words of genes"),
+    "look_scored": counted("score of colour", "scores of colour"),
+    "gene_named": counted("gene named", "genes named"),
     "prey_counted": counted("bag counted", "bags counted"),
     "mite_step": counted("step against mites", "steps against mites"),
     "house_permit": counted("permit of the house", "permits of the house"),
@@ -89,7 +93,7 @@ def kind_words(table: str) -> Callable[[float], str]:
 def entry_words(event: Any) -> str:
     """One entry without its note: what was seen, done or chosen."""
     body, care = _of_the_body(event), _of_the_care(event) or care_words(event)
-    return body or care or _of_the_book(event) or _of_the_room(event)
+    return body or care or gene_words(event) or _of_the_book(event) or _of_the_room(event)
 
 
 def note_of(event: Any) -> str:

@@ -11,6 +11,7 @@ from enum import StrEnum
 from keeper.husbandry.about import AnimalEvent as AnimalEvent
 from keeper.husbandry.animal import AnimalId, Sex, SexedBy, Status
 from keeper.husbandry.care import AboutCare
+from keeper.husbandry.genes import AboutGenes, GeneNamed
 from keeper.husbandry.house import AboutRoom, Awaited, Cleaning
 from keeper.husbandry.house import NightTold as NightTold
 from keeper.husbandry.house import RemarkKind as RemarkKind
@@ -368,6 +369,7 @@ AboutAnimal = (
     | StartStep
     | Cleaned
     | AboutCare
+    | AboutGenes
 )
 AboutHouse = (
     Heat
@@ -379,5 +381,6 @@ AboutHouse = (
     | NightAnswer
     | PlanLine
     | AboutRoom
+    | GeneNamed
 )
 Event = AboutAnimal | AboutHouse

@@ -11,6 +11,8 @@ DOSE_DAYS = tr_noop("a dose is due each 1 to 365 days, got {value!r}")
 DOSES_A_DAY = tr_noop("a medicine is given 1 to 12 times a day, got {value!r}")
 EGGS = tr_noop("the number of eggs must be more than 0, got {value!r}")
 BAG_ITEMS = tr_noop("a bag holds 0 items or more, got {value!r}")
+HET_PERCENT = tr_noop("a possible het is more than 0 % and less than 100 %, got {value!r}")
+COLOUR_SCORE = tr_noop("a score of colour lies between 1 and 10, got {value!r}")
 
 
 def refuse_unless_positive(told: str, value: float | None) -> None:

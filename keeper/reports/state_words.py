@@ -108,6 +108,19 @@ _ENGLISH: Mapping[str, Mapping[str, str]] = {
     },
     "DoseTold": {"given": "given", "missed": "missed", "stopped": "stopped"},
     "FaecalResult": {"sent": "sample sent", "clear": "clear", "found": "something found"},
+    "Inheritance": {
+        "recessive": "recessive",
+        "incomplete dominant": "incomplete dominant",
+        "dominant": "dominant",
+    },
+    "GeneTold": {
+        "visual": "visual",
+        "super": "super form",
+        "normal": "looks normal",
+        "het": "het",
+        "possible het": "possible het",
+        "clear": "does not carry it",
+    },
     "EggFate": {
         "pipped": "pipped",
         "hatched": "hatched",

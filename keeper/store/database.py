@@ -16,7 +16,7 @@ from keeper.language import tr, tr_table
 from keeper.store.errors import BookError, DamagedBook, NewerBook, NotABook, ReadOnlyBook
 
 APPLICATION_ID = 0x6B656570
-SCHEMA_VERSION = 5
+SCHEMA_VERSION = 6
 _BUSY_MS = 5000
 _JOURNAL_BYTES = 1_000_000
 """What the journal may keep of its length after a large batch."""

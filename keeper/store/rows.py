@@ -13,7 +13,7 @@ from enum import StrEnum
 from functools import cache, partial
 from typing import Any, get_args, get_type_hints
 
-from keeper.husbandry import care, events, house
+from keeper.husbandry import care, events, genes, house
 from keeper.husbandry.events import Event
 from keeper.husbandry.when import Happened
 
@@ -50,6 +50,8 @@ TABLES: dict[type[Any], str] = {
     care.Permit: "permit",
     care.Eggs: "eggs",
     care.EggsPlaced: "eggs_placed",
+    genes.GeneRead: "gene_read",
+    genes.LookScored: "look_scored",
     events.Heat: "heat",
     events.ProbePlaced: "probe_placed",
     events.Setting: "setting",
@@ -66,6 +68,7 @@ TABLES: dict[type[Any], str] = {
     house.PlaceAside: "place_aside",
     house.ReadingsTaken: "readings_taken",
     house.KeeperAway: "keeper_away",
+    genes.GeneNamed: "gene_named",
 }
 KINDS = {table: kind for kind, table in TABLES.items()}
 _MOST = 2**63 - 1

@@ -66,6 +66,11 @@ ANIMAL_COLUMNS = {
     "permit": "kind TEXT NOT NULL, number TEXT NOT NULL, expires INTEGER NOT NULL",
     "eggs": "fate TEXT NOT NULL, count INTEGER NOT NULL CHECK (count > 0), clutch TEXT",
     "eggs_placed": "place TEXT, box TEXT, clutch TEXT",
+    "gene_read": """
+        gene TEXT NOT NULL, told TEXT NOT NULL,
+        percent REAL CHECK (percent > 0 AND percent < 100)""",
+    "look_scored": """
+        trait TEXT NOT NULL, score REAL NOT NULL CHECK (score >= 1 AND score <= 10)""",
 }
 
 HOUSE_COLUMNS = {
@@ -95,6 +100,8 @@ HOUSE_COLUMNS = {
         readings INTEGER NOT NULL, aside INTEGER NOT NULL""",
     "keeper_away": """
         first_on INTEGER NOT NULL, last_on INTEGER NOT NULL, covered_by TEXT, fed_on TEXT""",
+    "gene_named": """
+        gene TEXT NOT NULL, species TEXT NOT NULL, inheritance TEXT NOT NULL, hidden_by TEXT""",
 }
 
 SPINE_TABLES = ("batch", "withdrawal", "animal", "round")

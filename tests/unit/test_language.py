@@ -25,6 +25,9 @@ SEEN_TO_BE_ALIKE = {
         "adult",
         "Rack {rack}",
         "Rack {letter}",
+        "dominant",
+        "het",
+        "{share} het",
     ),
     *("Jan", "Feb", "Apr", "Jun", "Jul", "Aug", "Sep", "Nov"),
 }

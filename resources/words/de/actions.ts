@@ -810,6 +810,22 @@
    <translation>ab</translation>
   </message>
   <message>
+   <source>gene named</source>
+   <translation>Gen benannt</translation>
+  </message>
+  <message>
+   <source>gene {gene}, {how}</source>
+   <translation>Gen {gene}, {how}</translation>
+  </message>
+  <message>
+   <source>gene {gene}, {how}, hidden by {other}</source>
+   <translation>Gen {gene}, {how}, verdeckt durch {other}</translation>
+  </message>
+  <message>
+   <source>genes named</source>
+   <translation>Gene benannt</translation>
+  </message>
+  <message>
    <source>given</source>
    <comment>keyword</comment>
    <translation>gegeben</translation>
@@ -1464,6 +1480,14 @@
    <translation>zustand</translation>
   </message>
   <message>
+   <source>score of colour</source>
+   <translation>Farbnote</translation>
+  </message>
+  <message>
+   <source>scores of colour</source>
+   <translation>Farbnoten</translation>
+  </message>
+  <message>
    <source>seen</source>
    <comment>typed</comment>
    <translation>gesehen</translation>
@@ -1841,12 +1865,20 @@
    <translation>in der Verdauung</translation>
   </message>
   <message>
+   <source>word of a gene</source>
+   <translation>Angabe zu einem Gen</translation>
+  </message>
+  <message>
    <source>word of eggs</source>
    <translation>Eintrag zu Eiern</translation>
   </message>
   <message>
    <source>words of eggs</source>
    <translation>Einträge zu Eiern</translation>
+  </message>
+  <message>
+   <source>words of genes</source>
+   <translation>Angaben zu Genen</translation>
   </message>
   <message>
    <source>wound</source>
@@ -2064,6 +2096,10 @@
    <translation>In {folder} liegt das Buch; ein anderer Datenträger oder Stick ist richtig.</translation>
   </message>
   <message>
+   <source>{gene}: {told}</source>
+   <translation>{gene}: {told}</translation>
+  </message>
+  <message>
    <source>{heat} is beyond any room; {least} to {most} is right.</source>
    <translation>{heat} liegt jenseits jedes Raums; richtig ist {least} bis {most}.</translation>
   </message>
@@ -2256,6 +2292,10 @@
    <translation>{scope} wurde schon eingegeben: {lines} weichen vom Buch ab; nichts kam hinzu.</translation>
   </message>
   <message>
+   <source>{share} het</source>
+   <translation>{share} het</translation>
+  </message>
+  <message>
    <source>{text!r} is no address of a broker; {right}.</source>
    <translation>{text!r} ist keine Adresse eines Brokers; {right}.</translation>
   </message>
@@ -2362,6 +2402,10 @@
   <message>
    <source>{topic!r}: a + stands for a whole level; {right}.</source>
    <translation>{topic!r}: ein + steht für eine ganze Ebene; {right}.</translation>
+  </message>
+  <message>
+   <source>{trait} {score} of 10</source>
+   <translation>{trait} {score} von 10</translation>
   </message>
   <message>
    <source>{tub_name} was written meanwhile; type these lines again.</source>

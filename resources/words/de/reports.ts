@@ -604,6 +604,14 @@
    <translation>Dort liegen Eier: {clutches}.</translation>
   </message>
   <message>
+   <source>Eggs may come while the keeper is away, {first:day} to {last:day}, and nobody is named who covers: agree who sees to nest and eggs.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Eggs may come while the keeper is away, {first:day} to {last:day}, covered by {who}: agree who sees to nest and eggs.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Eggs of {kinds:n} kinds may lie there, each with limits of its own; these are the widest.</source>
    <translation>Hier können Eier von {kinds:n} Arten liegen, jede mit eigenen Grenzen; dies sind die weitesten.</translation>
   </message>
@@ -993,6 +1001,10 @@
   <message>
    <source>Held and not counted: {kinds}.</source>
    <translation>In Pause und nicht gezählt: {kinds}.</translation>
+  </message>
+  <message>
+   <source>Held as gravid since {since:day}: eggs are to come; by this sign alone a latest day cannot be told.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Held as gravid since {since:day}: she may lay.</source>
@@ -1897,8 +1909,16 @@
    <translation>Häutung vor der Ablage am {since:day}: Eier sind zu erwarten, spätestens bis {until:day}.</translation>
   </message>
   <message>
+   <source>Pre-lay shed on {since:day}: eggs are to be expected; a latest day is not known.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Pre-lay shed on {since:day}: eggs are to be expected; nest ready?</source>
    <translation>Häutung vor der Ablage am {since:day}: Eier sind zu erwarten; Ablageplatz bereit?</translation>
+  </message>
+  <message>
+   <source>Pre-lay shed on {since:day}: eggs by {until:day} at the latest; none by then is for a reptile vet the same day.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Prey is killed, thawed in the fridge, warmed in water and dried. Offer with long tongs; what is not eaten by the morning is binned, never frozen again. Write down who left it.</source>
@@ -2345,6 +2365,14 @@
    <translation>Die Dateien enthalten keine Zeilen; nichts wurde eingetragen.</translation>
   </message>
   <message>
+   <source>The first slit may come while the keeper is away, {first:day} to {last:day}, and nobody is named who covers: agree who looks in; no egg is cut but by experienced hands.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The first slit may come while the keeper is away, {first:day} to {last:day}, covered by {who}: agree who looks in; no egg is cut but by experienced hands.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The first was out on {since:day}, at least {hours:hours} ago, and {still_in:n} good eggs are still in.</source>
    <translation>Das erste schlüpfte am {since:day}, mindestens {hours:hours} her, gute Eier noch zu: {still_in:n}.</translation>
   </message>
@@ -2655,6 +2683,10 @@
    <translation>Während der Halter fort ist, {first} bis {last}</translation>
   </message>
   <message>
+   <source>With a male from {since:day} on: eggs come {days:n} days after that at the earliest; {she} may keep sperm for {months:n} months, so a latest day cannot be told.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Would take in {animals:animals} and {entries:entries}; nothing was written.</source>
    <translation>Würde einlesen: {animals:animals} und {entries:entries}; nichts wurde eingetragen.</translation>
   </message>
@@ -2744,8 +2776,16 @@
    <translation>ein Medikament wird 1- bis 12-mal am Tag gegeben, nicht {value!r}</translation>
   </message>
   <message>
+   <source>a possible het is more than 0 % and less than 100 %, got {value!r}</source>
+   <translation>Ein mögliches Het liegt über 0 % und unter 100 %, eingegeben wurde {value!r}</translation>
+  </message>
+  <message>
    <source>a probe needs a name, got nothing</source>
    <translation>ein Fühler braucht einen Namen, da steht keiner</translation>
+  </message>
+  <message>
+   <source>a score of colour lies between 1 and 10, got {value!r}</source>
+   <translation>Eine Farbnote liegt zwischen 1 und 10, eingegeben wurde {value!r}</translation>
   </message>
   <message>
    <source>a short cool spell, then warm</source>
@@ -3104,6 +3144,16 @@
    <translation>gestorben</translation>
   </message>
   <message>
+   <source>does not carry it</source>
+   <comment>GeneTold</comment>
+   <translation>trägt es nicht</translation>
+  </message>
+  <message>
+   <source>dominant</source>
+   <comment>Inheritance</comment>
+   <translation>dominant</translation>
+  </message>
+  <message>
    <source>done, not recorded</source>
    <comment>NightTold</comment>
    <translation>gefüttert ohne Eintrag</translation>
@@ -3324,6 +3374,16 @@
    <translation>Fuzzy</translation>
   </message>
   <message>
+   <source>gene</source>
+   <comment>verb</comment>
+   <translation>Gen</translation>
+  </message>
+  <message>
+   <source>gene named</source>
+   <comment>verb</comment>
+   <translation>Gen benannt</translation>
+  </message>
+  <message>
    <source>given</source>
    <comment>DoseTold</comment>
    <translation>gegeben</translation>
@@ -3440,6 +3500,11 @@
    <translation>danach hier</translation>
   </message>
   <message>
+   <source>het</source>
+   <comment>GeneTold</comment>
+   <translation>het</translation>
+  </message>
+  <message>
    <source>his</source>
    <comment>her</comment>
    <translation>sein</translation>
@@ -3526,6 +3591,11 @@
    <source>in, returned</source>
    <comment>Change</comment>
    <translation>Zugang, zurück</translation>
+  </message>
+  <message>
+   <source>incomplete dominant</source>
+   <comment>Inheritance</comment>
+   <translation>unvollständig dominant</translation>
   </message>
   <message>
    <source>incubator</source>
@@ -3711,6 +3781,11 @@
    <source>looked at</source>
    <comment>verb</comment>
    <translation>angesehen</translation>
+  </message>
+  <message>
+   <source>looks normal</source>
+   <comment>GeneTold</comment>
+   <translation>sieht normal aus</translation>
   </message>
   <message>
    <source>m</source>
@@ -4145,6 +4220,11 @@
    <translation>gepoppt</translation>
   </message>
   <message>
+   <source>possible het</source>
+   <comment>GeneTold</comment>
+   <translation>möglich het</translation>
+  </message>
+  <message>
    <source>pre-lay</source>
    <translation>vor der Ablage</translation>
   </message>
@@ -4255,6 +4335,11 @@
    <translation>aufgenommen</translation>
   </message>
   <message>
+   <source>recessive</source>
+   <comment>Inheritance</comment>
+   <translation>rezessiv</translation>
+  </message>
+  <message>
    <source>refusal</source>
    <translation>Verweigerung</translation>
   </message>
@@ -4332,6 +4417,11 @@
    <source>scale step, </source>
    <comment>setting of</comment>
    <translation>Teilung der Waage, </translation>
+  </message>
+  <message>
+   <source>score colour</source>
+   <comment>verb</comment>
+   <translation>Farbe benotet</translation>
   </message>
   <message>
    <source>seen</source>
@@ -4554,6 +4644,11 @@
    <translation>halbwüchsig</translation>
   </message>
   <message>
+   <source>super form</source>
+   <comment>GeneTold</comment>
+   <translation>Superform</translation>
+  </message>
+  <message>
    <source>sweep</source>
    <comment>verb</comment>
    <translation>Rest der Reihe</translation>
@@ -4738,6 +4833,11 @@
    <source>vet</source>
    <comment>HoldKind</comment>
    <translation>Tierarzt</translation>
+  </message>
+  <message>
+   <source>visual</source>
+   <comment>GeneTold</comment>
+   <translation>sichtbar</translation>
   </message>
   <message>
    <source>warming up</source>
