@@ -14,7 +14,7 @@ from keeper.actions.absence import Absence, away_typed
 from keeper.actions.holiday import agreed
 from keeper.actions.holiday import holiday_facts as facts_of
 from keeper.actions.settings import set_feed_nights
-from keeper.desktop.paper.holiday import holiday_sheets
+from keeper.desktop.paper.holiday import sheets_of
 from keeper.desktop.paper.printing import print_beside
 from keeper.desktop.screens.round import RoundScreen
 from keeper.husbandry.events import HoldKind, HoldSet
@@ -65,7 +65,7 @@ def words_of(path):
 
 
 def test_it_is_one_page_with_the_dates_the_cautions_and_whom_to_call(qapp, keeping, tmp_path):
-    words, _ = words_of(print_beside(keeping, holiday_sheets(keeping, away(10))))
+    words, _ = words_of(print_beside(keeping, sheets_of(holiday_facts(keeping, away(10)))))
 
     assert (tmp_path / "house.book.away-2026-11-26.pdf").is_file()
     for part in (
@@ -85,7 +85,7 @@ def test_a_short_absence_of_fed_animals_needs_no_feeding_at_all(qapp, keeping):
     facts = holiday_facts(keeping, away(5))
 
     assert facts.nights == []
-    page, plan = words_of(print_beside(keeping, holiday_sheets(keeping, away(5))))
+    page, plan = words_of(print_beside(keeping, sheets_of(holiday_facts(keeping, away(5)))))
     assert "Nobody has to be fed in these days. Do not feed anybody" in page
     assert "Nobody has to be fed meanwhile." in plan
 
@@ -142,7 +142,7 @@ def test_one_that_refuses_is_never_told_to_wait_a_whole_meal(tmp_path):
 
 
 def test_every_tub_that_is_fed_stands_on_the_second_page_with_its_meal(qapp, keeping):
-    _, plan = words_of(print_beside(keeping, holiday_sheets(keeping, away(21))))
+    _, plan = words_of(print_beside(keeping, sheets_of(holiday_facts(keeping, away(21)))))
 
     assert "The plan round an absence, Thu 26 Nov 2026 to Wed 16 Dec 2026" in plan
     assert "Fed meanwhile, by whoever stands in" in plan
@@ -153,7 +153,7 @@ def test_every_tub_that_is_fed_stands_on_the_second_page_with_its_meal(qapp, kee
 
 def test_eight_hundred_tubs_are_told_shortly_and_still_take_one_page(qapp, tmp_path):
     with closing(make_book(tmp_path / "large.book", room(8, 10))) as keeping:
-        sheets = holiday_sheets(keeping, away(21))
+        sheets = sheets_of(holiday_facts(keeping, away(21)))
         words = words_of(print_beside(keeping, sheets))
 
     assert any(told in words[0] for told in ("A (100), B (100)", "A1 (10), A2 (10)", "A1: 1–10"))

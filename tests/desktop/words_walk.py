@@ -127,9 +127,10 @@ class Walk:
         from keeper.actions.absence import away_typed
         from keeper.actions.animal_page import page_of
         from keeper.actions.animal_papers import buyers_card_of, vet_facts_of
+        from keeper.actions.holiday import agreed, holiday_facts
         from keeper.actions.prey_desk import larder, order_document
         from keeper.desktop.paper.flow import document_pages
-        from keeper.desktop.paper.holiday import holiday_sheets
+        from keeper.desktop.paper.holiday import sheets_of
         from keeper.desktop.paper.page import write_pdf
         from keeper.desktop.paper.printing import round_sheets, thaw_sheets
         from keeper.desktop.screens.racks_paper import carry_sheets
@@ -145,7 +146,7 @@ class Walk:
         sheets = [
             thaw_sheets(keeping, today).pages,
             round_sheets(keeping, rounds.open_night(keeping)).pages,
-            holiday_sheets(keeping, away_typed("9 days", today)).pages,
+            sheets_of(holiday_facts(keeping, agreed(keeping, away_typed("9 days", today)))).pages,
             document_pages(buyers_card_of(keeping, page)),
             document_pages(order_document(larder(keeping, today), "⟦now⟧")),
             document_pages(replace(summary, parts=parts)),

@@ -2,27 +2,14 @@
 
 from __future__ import annotations
 
-from keeper.actions.absence import Absence
-from keeper.actions.holiday import agreed, holiday_facts
-from keeper.actions.keeping import Keeping
 from keeper.desktop.paper.flow import document_pages
 from keeper.desktop.paper.printing import Sheets
 from keeper.language import tr
 from keeper.reports.holiday_page import Detail, HolidayFacts, absence_plan, holiday_page
 
 
-def holiday_sheets(keeping: Keeping, absence: Absence) -> Sheets:
-    """One page, or where even racks alone take more what they take; after it the plan.
-
-    Raises:
-        LookupError: no animal is in the room.
-    """
-    known = absence if absence.nights else agreed(keeping, absence)
-    return sheets_of(holiday_facts(keeping, known))
-
-
 def sheets_of(facts: HolidayFacts) -> Sheets:
-    """The same of facts that are known already."""
+    """One page, or where even racks alone take more what they take; after it the plan."""
     stem = f"away-{facts.first.isoformat()}"
     for detail in Detail:
         pages = document_pages(holiday_page(facts, detail))
