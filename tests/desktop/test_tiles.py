@@ -12,6 +12,8 @@ from keeper.desktop.widgets.tile import (
     FACES,
     GATES,
     LAYER,
+    LINES,
+    ODDS,
     RESULTS,
     SEVERITIES,
     STOCK,
@@ -29,6 +31,8 @@ TABLES = {
     "severities": SEVERITIES,
     "stock": STOCK,
     "eggs": EGGS,
+    "lines": LINES,
+    "odds": ODDS,
 }
 
 

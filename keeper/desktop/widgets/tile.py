@@ -1,8 +1,9 @@
 """One state as a tile: a letter, a lightness and a pattern, never a hue alone.
 
 ``FACES`` says how each state looks; ``paint_tile`` paints it. States are grouped in tables
-(``RESULTS``, ``LAYER``, ``GATES``, ``SEVERITIES``, ``STOCK``, ``EGGS``): within a table a letter
-means one thing, and no two tiles can be taken for each other in either light or by any eye.
+(``RESULTS``, ``LAYER``, ``GATES``, ``SEVERITIES``, ``STOCK``, ``EGGS``, ``LINES``, ``ODDS``):
+within a table a letter means one thing, and no two tiles can be taken for each other in either
+light or by any eye.
 """
 
 from __future__ import annotations
@@ -61,6 +62,15 @@ class TileState(Enum):
     EGG_HATCHED = auto()
     EGG_ALIVE = auto()
     EGG_WRONG = auto()
+    GENE = auto()
+    MOVES = auto()
+    STANDS = auto()
+    SHOWS = auto()
+    SUPER = auto()
+    CARRIES = auto()
+    MAY_CARRY = auto()
+    CLEAR = auto()
+    CONTRADICTED = auto()
 
 
 class Edge(Enum):
@@ -193,6 +203,21 @@ FACES = {
         paper="ground",
         mark="ink2",
     ),
+    TileState.GENE: TileFace(letter="G", words=tr("gene"), paper="fill1", ink="ink2"),
+    TileState.MOVES: _urgent("M", tr("moves with selection"), Pattern.HATCH),
+    TileState.STANDS: TileFace(letter="N", words=tr("no move seen"), pattern=Pattern.LEVEL_BARS),
+    TileState.SHOWS: TileFace(
+        letter="V", words=tr("shows it"), pattern=Pattern.SOLID, paper="fill2", mark="fill2"
+    ),
+    TileState.SUPER: _solid_ink("S", tr("shows two copies")),
+    TileState.CARRIES: TileFace(
+        letter="H", words=tr("surely het"), pattern=Pattern.HALF, mark="fill2"
+    ),
+    TileState.MAY_CARRY: TileFace(
+        letter="%", words=tr("may carry it"), pattern=Pattern.DOTS, mark="fill2"
+    ),
+    TileState.CLEAR: TileFace(letter="C", words=tr("carries none")),
+    TileState.CONTRADICTED: _urgent("X", tr("does not fit"), Pattern.CROSS_HATCH),
 }
 
 RESULTS = tuple(TileState)[: list(TileState).index(TileState.IN_STEP)]
@@ -208,7 +233,11 @@ LAYER = (
 GATES = (TileState.GATE_MET, TileState.GATE_NOT_YET, TileState.GATE_CANNOT_TELL)
 SEVERITIES = (TileState.NOW, TileState.TODAY, TileState.THIS_WEEK, TileState.NOTED)
 STOCK = (TileState.ORDER_NOW, TileState.ORDER_SOON, TileState.NOT_COUNTED, TileState.ENOUGH)
-EGGS = tuple(TileState)[list(TileState).index(TileState.EGG_SLUG) :]
+_ALL = tuple(TileState)
+EGGS = _ALL[_ALL.index(TileState.EGG_SLUG) : _ALL.index(TileState.GENE)]
+_LAST = (TileState.CONTRADICTED, TileState.GATE_CANNOT_TELL)
+LINES = (TileState.GENE, TileState.MOVES, TileState.STANDS, *_LAST)
+ODDS = (*_ALL[_ALL.index(TileState.SHOWS) : -1], *_LAST)
 
 
 def paint_tile(
