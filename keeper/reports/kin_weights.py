@@ -35,7 +35,7 @@ HEADS = (
     tr("z, centile"),
     tr("refused"),
 )
-SHARES = (0.10, 0.17, 0.06, 0.13, 0.11, 0.12, 0.10, 0.13, 0.08)
+SHARES = (0.09, 0.16, 0.06, 0.13, 0.11, 0.12, 0.10, 0.12, 0.11)
 _SEX = {
     Sex.FEMALE: tr("f", sense="female"),
     Sex.MALE: tr("m", sense="male"),

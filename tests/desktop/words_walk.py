@@ -133,13 +133,15 @@ class Walk:
         from keeper.desktop.paper.holiday import sheets_of
         from keeper.desktop.paper.page import write_pdf
         from keeper.desktop.paper.printing import round_sheets, thaw_sheets
-        from keeper.desktop.screens.racks_paper import carry_sheets
+        from keeper.desktop.screens.animal import AnimalScreen
+        from keeper.desktop.screens.racks_paper import carry_sheets, refusal_sheets
         from keeper.desktop.screens.records_paper import register_sheets
         from keeper.reports.paper_parts import Picture
         from keeper.reports.vet_summary import ROOMS, vet_summary
 
         keeping, today = self.keeping, self.keeping.today
         before = set(self.texts)
+        animal = self.window.findChild(AnimalScreen).paper
         page = page_of(keeping, rounds.begin_night(keeping, today).tubs[0].animal.animal, today)
         summary = vet_summary(vet_facts_of(keeping, page), ROOMS[-1])
         parts = tuple(part for part in summary.parts if not isinstance(part, Picture))
@@ -152,11 +154,24 @@ class Walk:
             document_pages(replace(summary, parts=parts)),
             register_sheets(keeping, on=today).pages,
             carry_sheets(keeping).pages,
+            refusal_sheets(keeping).pages,
+            animal.life().pages,
+            animal.kin().pages,
+            document_pages(self._clutch_record()),
             document_pages(self._death_note(page)),
         ]
         for number, pages in enumerate(sheets):
             write_pdf(keeping.book.path.with_name(f"{number}.pdf"), "", pages)
         return sorted(text for text in self.texts - before if untranslated(text, data))
+
+    def _clutch_record(self) -> Any:
+        """The record of the clutch that was laid last."""
+        from keeper.actions.clutch_detail import clutch_detail
+        from keeper.actions.clutch_paper import record_of
+        from keeper.actions.clutch_rows import clutch_rows
+
+        row = clutch_rows(self.keeping, self.keeping.today)[0]
+        return record_of(clutch_detail(self.keeping, row, self.keeping.today), self.keeping.now())
 
     def _death_note(self, page: Any) -> Any:
         """The note of an animal that is written as died for it."""

@@ -166,7 +166,7 @@ def _heading(page: Page, box: Box, words: str) -> None:
 
 def _words(page: Page, part: Words) -> Slab:
     indent = 6.5 if part.boxed else 0.0
-    high = page.height_of(part.words, page.inside.width - indent) + AIR_MM
+    high = page.height_of(part.words, page.inside.width - indent, bold=part.bold) + AIR_MM
 
     def draw(page: Page, box: Box) -> None:
         if part.boxed:

@@ -16,9 +16,12 @@ from keeper.desktop.widgets.growth_plot import WeightScale, weight_scale
 from keeper.desktop.widgets.lettering import CENTRE, RIGHT, cap_height, set_line
 from keeper.desktop.widgets.spreading import spread
 from keeper.husbandry.animal import Sex
-from keeper.reports.figures import number
+from keeper.language import tr
+from keeper.reports.figures import mass, mass_unit, number
 
 _LEFT_UNITS, _RIGHT_UNITS, _FOOT_UNITS, _TOP_UNITS = 14.0, 26.0, 12.0, 7.0
+_LEFT = Qt.AlignmentFlag.AlignLeft
+AGE = tr("age, days")
 _AGE_STEPS = (10, 30, 60, 90, 180, 365, 730, 1826)
 _DASHES = {Sex.MALE: [5.0, 3.0], Sex.UNKNOWN: [1.5, 2.5]}
 """A male's line is dashed, a line of unknown sex dotted, a female's whole."""
@@ -69,7 +72,7 @@ class _Chart:
             y = self._scale.y(grams)
             painter.setPen(QPen(look.colour("hair"), 1.0))
             painter.drawLine(QLineF(plot.left(), y, plot.right(), y))
-            self._words(QPointF(plot.left() - look.u(1.5), y + half), number(grams, 1), RIGHT)
+            self._words(QPointF(plot.left() - look.u(1.5), y + half), mass(grams), RIGHT)
         step = next((n for n in _AGE_STEPS if self._oldest / n <= 9), _AGE_STEPS[-1])
         base = plot.bottom() + look.u(5)
         for age in range(0, self._oldest + 1, step):
@@ -79,9 +82,12 @@ class _Chart:
         painter.setPen(QPen(look.colour("line"), 1.3))
         painter.drawLine(plot.bottomLeft(), plot.bottomRight())
         painter.drawLine(plot.topLeft(), plot.bottomLeft())
-        key = "g, ratio scale; females whole, males dashed, sex not known dotted"
-        self._words(QPointF(plot.left() - look.u(6), look.u(4)), key, Qt.AlignmentFlag.AlignLeft)
-        self._words(QPointF(plot.center().x(), plot.bottom() + look.u(10)), "age, days", CENTRE)
+        key = tr(
+            "{unit}, ratio scale; females whole, males dashed, sex not known dotted",
+            unit=mass_unit(),
+        )
+        self._words(QPointF(plot.left() - look.u(6), look.u(4)), key, _LEFT)
+        self._words(QPointF(plot.center().x(), plot.bottom() + look.u(10)), AGE, CENTRE)
 
     def _paint_course(self, course: Course) -> None:
         pen = QPen(self._look.colour("ink"), 1.3, Qt.PenStyle.SolidLine, Qt.PenCapStyle.FlatCap)
@@ -116,6 +122,3 @@ class _Chart:
             edge = QPointF(self._plot.right() + look.u(2.5), y - high / 4)
             self._painter.drawLine(start, edge)
             self._words(edge + QPointF(look.u(0.8), high / 4), course.label, _LEFT)
-
-
-_LEFT = Qt.AlignmentFlag.AlignLeft

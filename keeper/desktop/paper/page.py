@@ -71,10 +71,11 @@ class Page:
     ) -> float:
         """Write *words* in *box*: narrowed where they do not fit, then cut with dots.
 
-        Returns their width.
+        Wrapped words are narrowed only where one of them is wider than the box. Returns their
+        width.
         """
         width = box.width * self._dots
-        font = self._font(pt, bold) if wrap else self._fitted(words, width, pt, bold)
+        font = self._fitted(_widest(words) if wrap else words, width, pt, bold)
         self._painter.setFont(font)
         self._painter.setPen(INK)
         metrics = QFontMetricsF(font, self._device)
@@ -83,10 +84,11 @@ class Page:
         self._painter.drawText(self._rect(box), flags, said)
         return metrics.horizontalAdvance(said) / self._dots
 
-    def height_of(self, words: str, width: float) -> float:
+    def height_of(self, words: str, width: float, *, bold: bool = False) -> float:
         """How high *words* stand when they are wrapped to *width*."""
-        metrics = QFontMetricsF(self._font(LEAST_PT, False), self._device)
-        room = QRectF(0, 0, width * self._dots, 1e6)
+        dots = width * self._dots
+        metrics = QFontMetricsF(self._fitted(_widest(words), dots, LEAST_PT, bold), self._device)
+        room = QRectF(0, 0, dots, 1e6)
         flags = int(_LEFT) | int(Qt.TextFlag.TextWordWrap)
         return metrics.boundingRect(room, flags, words).height() / self._dots
 
@@ -164,6 +166,15 @@ class Page:
     def _rect(self, box: Box) -> QRectF:
         edges = (box.left, box.top, box.width, box.height)
         return QRectF(*(edge * self._dots for edge in edges))
+
+
+def _widest(words: str) -> str:
+    """The longest of *words*, which no line of a wrapped text can do without.
+
+    >>> _widest("a tub that is walked")
+    'walked'
+    """
+    return max(words.split(" "), key=len)
 
 
 def _runs(row: Sequence[int]) -> list[tuple[int, int]]:

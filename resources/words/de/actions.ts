@@ -96,6 +96,18 @@
    <translation>B begonnen, Mittel laut Tierarzt/Packung; B ohne Befund, gesehen, beendet</translation>
   </message>
   <message>
+   <source>Beside it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Clutch {clutch} laid on {day}: {eggs} eggs, {slugs} of them slugs.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Clutch {clutch} lies in {place}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Code {code} is not of a night in this book; look whose sheet it is.</source>
    <translation>Code {code} gehört zu keinem Abend in diesem Buch; nachsehen, wessen Blatt es ist.</translation>
   </message>
@@ -104,8 +116,32 @@
    <translation>Code {code} gehört zum Abend {night}, nicht zu {here}.</translation>
   </message>
   <message>
+   <source>Cooled from {first} to {last}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Cooled since {first}; no end is written.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Eggs</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Eggs lie in an incubator with a name: {right}.</source>
    <translation>Eier liegen in einem Inkubator mit einem Namen: {right}.</translation>
+  </message>
+  <message>
+   <source>Eggs may come</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>First out</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>First slit</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Give the line of the other tub, where something is written.</source>
@@ -118,6 +154,14 @@
   <message>
    <source>How is it known? {right} are right.</source>
    <translation>Woher bekannt? Richtig sind {right}.</translation>
+  </message>
+  <message>
+   <source>In one tub with {male} from {first} to {last}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>In one tub with {male} since {first}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Label {digits} holds a slip: its check digit does not fit.</source>
@@ -150,6 +194,10 @@
   <message>
    <source>Live prey: check local law, and say that it is lawful where you are.</source>
    <translation>Lebendfutter: örtliches Recht prüfen und angeben, dass es hier erlaubt ist.</translation>
+  </message>
+  <message>
+   <source>Mites</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>No animal in this book has the code {code!r}.</source>
@@ -276,8 +324,28 @@
    <translation>Nur zum Lesen geöffnet.</translation>
   </message>
   <message>
+   <source>Paired with {male} on {day}, lock seen.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Paired with {male} on {day}; no lock was seen.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Quarantine</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Rack {rack} has {rows} rows of {tubs} tubs: from {place} on {free} of them are free, not {count}; another tub is right, or a larger rack (D in Racks).</source>
    <translation>Rack {rack} hat {rows} Reihen mit {tubs} Boxen: ab {place} sind {free} frei, nicht {count}; eine andere Box ist richtig oder ein größeres Rack (D in Racks).</translation>
+  </message>
+  <message>
+   <source>Recovering from eggs</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Rest</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Row {row}</source>
@@ -286,6 +354,10 @@
   <message>
    <source>Say in a word what was found; nothing is written otherwise.</source>
    <translation>Mit einem Wort sagen, was gefunden wurde; sonst wird nichts eingetragen.</translation>
+  </message>
+  <message>
+   <source>Swap</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>That animal is not in this book.</source>
@@ -322,6 +394,14 @@
   <message>
    <source>The file names its probes itself.</source>
    <translation>Die Datei nennt ihre Fühler selbst.</translation>
+  </message>
+  <message>
+   <source>The first of {clutch} was out on {day}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The first slit of {clutch} may come from {first} to {last}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>The last shed of {name} left nothing behind that is still followed.</source>
@@ -376,8 +456,20 @@
    <translation>Diese Zeile gilt; nur Zurückgenommenes wird wieder eingetragen.</translation>
   </message>
   <message>
+   <source>Together</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Told by earlier signs</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Until when? A course needs its last day: until 12 Dec, or 14 days.</source>
    <translation>Bis wann? Eine Behandlung braucht ihren letzten Tag: bis 12. Dez oder 14 Tage.</translation>
+  </message>
+  <message>
+   <source>Washing up</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>What was found? As the laboratory wrote it: found: flagellates.</source>
@@ -386,6 +478,10 @@
   <message>
    <source>Which medicine? Courses that run: {which}.</source>
    <translation>Welches Medikament? Es laufen: {which}.</translation>
+  </message>
+  <message>
+   <source>With a male</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Young need the code of their clutch: {hatched}.</source>
@@ -1381,6 +1477,10 @@
   <message>
    <source>rack {letter}</source>
    <translation>Rack {letter}</translation>
+  </message>
+  <message>
+   <source>rack {rack}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>reading</source>

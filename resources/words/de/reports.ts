@@ -92,6 +92,10 @@
    <translation>Hausschlange</translation>
   </message>
   <message>
+   <source>After that {name} came, on {since}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>After {days:days} it would be from kept sperm.</source>
    <translation>Nach {days:days} wäre es aus gespeichertem Sperma.</translation>
   </message>
@@ -247,6 +251,10 @@
   <message>
    <source>Before death</source>
    <translation>Vor dem Tod</translation>
+  </message>
+  <message>
+   <source>Before that {name} was in it, until {until}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Below the order point</source>
@@ -1107,6 +1115,14 @@
    <translation>Getrennt halten und Wärme prüfen.</translation>
   </message>
   <message>
+   <source>It exposed {female} to {male}: {days} count from {first}, and a shared tub weighs {tub:.0f} where a pairing weighs {paired:.0f} and a lock {lock:.0f}. {female} may keep sperm until {until}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>It was ended on {on}, by the vet’s word.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Jan</source>
    <comment>month</comment>
    <translation>Jan</translation>
@@ -1268,6 +1284,10 @@
    <translation>Feuchte und Gesundheit ansehen.</translation>
   </message>
   <message>
+   <source>Look at those who were in it or touched it within {days} of that: {who}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Look for mites</source>
    <comment>watch kind</comment>
    <translation>Nach Milben sehen</translation>
@@ -1378,6 +1398,42 @@
   <message>
    <source>Mites noticed on {on:day}: {text:quoted}.</source>
    <translation>Milben aufgefallen am {on:day}: {text:quoted}.</translation>
+  </message>
+  <message>
+   <source>Mites were met in {place} from {begun} on ({treatment}).</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Mites were met in {place} from {begun} on.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Mites were seen on {name} here on {on}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Mites were seen on {name} on {on} in {found}; this tub was above it.</source>
+   <comment>mites</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Mites were seen on {name} on {on} in {found}; this tub was below it.</source>
+   <comment>mites</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Mites were seen on {name} on {on} in {found}; this tub was to its left.</source>
+   <comment>mites</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Mites were seen on {name} on {on} in {found}; this tub was to its right.</source>
+   <comment>mites</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Mites were seen on {name} on {on}, in this tub.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Mites were there on {on:day}: quarantine lasts {days:days} from then on, until {until:day} and not {before:day}.</source>
@@ -1603,6 +1659,18 @@
    <translation>Niemand muss unterdessen gefüttert werden.</translation>
   </message>
   <message>
+   <source>Nobody is written in {place} on {on}: empty.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Nobody is written who was in it or touched it within {days} of that.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Nobody shared the tub with {name}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Nobody.</source>
    <translation>Niemand.</translation>
   </message>
@@ -1691,6 +1759,14 @@
    <translation>Nichts Neues: alle {known:lines} stehen schon im Buch.</translation>
   </message>
   <message>
+   <source>Nothing is written of {place} before {first}: who was in it until then cannot be told.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Nothing is written of {place}: who was in it cannot be told.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Nothing is written.</source>
    <translation>Nichts eingetragen.</translation>
   </message>
@@ -1777,6 +1853,18 @@
   <message>
    <source>On the young’s pages: {names}.</source>
    <translation>Auf den Seiten der Jungtiere: {names}.</translation>
+  </message>
+  <message>
+   <source>On {on} {count} of {lived} lived in were washed, not this one.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>On {on} {count} of {lived} lived in were washed, this one among them.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>On {on}: {beside}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>One bowl for each grade. What was refused goes to another tub within 2 hours, or is binned.</source>
@@ -1965,6 +2053,14 @@
   <message>
    <source>Quarantine ends on {on:day}, in {days:days}: faecals and mites clear?</source>
    <translation>Die Quarantäne endet am {on:day}, noch {days:days}: Kot und Milben ohne Befund?</translation>
+  </message>
+  <message>
+   <source>Quarantine of {name}: from {since} to {until}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Quarantine of {name}: since {since}, no end set.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Rack</source>
@@ -2397,6 +2493,10 @@
    <translation>Die letzte Änderung war am {last:day}; immer nur eine Änderung, {days:days} Abstand.</translation>
   </message>
   <message>
+   <source>The last look, on {on}, was clear.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The last reading is {hours:hours} old; after {most_hours:hours} it tells nothing of now.</source>
    <translation>Der letzte Messwert ist {hours:hours} alt; älter als {most_hours:hours} sagt er nichts über jetzt.</translation>
   </message>
@@ -2449,12 +2549,20 @@
    <translation>Das Profil hat keine Futterwerte für diese Lebensstufe: {stage:Stage}.</translation>
   </message>
   <message>
+   <source>The rack is treated as one, product and amount by a reptile vet or the label.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The round begins about {time}, as it usually does.</source>
    <translation>Die Runde beginnt etwa {time}, wie gewöhnlich.</translation>
   </message>
   <message>
    <source>The scale reads in steps of {resolution_g:g}, {percent:percent} of this weight; a finer one is needed.</source>
    <translation>Die Waage zeigt in Schritten von {resolution_g:g}, {percent:percent} dieses Gewichts; eine feinere wird gebraucht.</translation>
+  </message>
+  <message>
+   <source>The sex of {name} is not known: exposure cannot be ruled out.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Their tubs were cleaned on {on:day}, and no others.</source>
@@ -2679,6 +2787,10 @@
    <translation>Wohin, und wer den Schlüssel hat</translation>
   </message>
   <message>
+   <source>Where {name} was before {since} cannot be told.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>While the keeper is away, {first} to {last}</source>
    <translation>Während der Halter fort ist, {first} bis {last}</translation>
   </message>
@@ -2821,6 +2933,11 @@
    <translation>über p99</translation>
   </message>
   <message>
+   <source>above {place}: {who}</source>
+   <comment>beside</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>adult</source>
    <comment>Stage</comment>
    <translation>ausgewachsen</translation>
@@ -2940,6 +3057,11 @@
    <translation>unter p1</translation>
   </message>
   <message>
+   <source>below {place}: {who}</source>
+   <comment>beside</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>between {first} and {last}, {age} old</source>
    <translation>zwischen {first} und {last}, {age} alt</translation>
   </message>
@@ -2970,6 +3092,10 @@
   <message>
    <source>came</source>
    <translation>gekommen</translation>
+  </message>
+  <message>
+   <source>cannot tell</source>
+   <translation>nicht zu sagen</translation>
   </message>
   <message>
    <source>cannot tell</source>
@@ -3205,6 +3331,11 @@
    <source>eggs placed</source>
    <comment>verb</comment>
    <translation>Eier gelegt in</translation>
+  </message>
+  <message>
+   <source>empty</source>
+   <comment>a tub</comment>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>empty</source>
@@ -3717,6 +3848,11 @@
    <source>left in</source>
    <comment>Result</comment>
    <translation>liegen gelassen</translation>
+  </message>
+  <message>
+   <source>left {place}: {who}</source>
+   <comment>beside</comment>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>length</source>
@@ -4394,6 +4530,11 @@
    <source>review</source>
    <comment>Step</comment>
    <translation>Durchsicht</translation>
+  </message>
+  <message>
+   <source>right {place}: {who}</source>
+   <comment>beside</comment>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>room</source>
@@ -5169,6 +5310,10 @@
    <translation>Schritte ohne Erfolg: {failed:n}.</translation>
   </message>
   <message>
+   <source>{female} and {male} were not both old enough before {first}, so no day counts as exposure.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{file}, line {line:n}: {told}</source>
    <translation>{file}, Zeile {line:n}: {told}</translation>
   </message>
@@ -5255,8 +5400,65 @@
    <translation>{medicine}: {count:n} zu geben vom {low:day} bis {high:day}, wie der Tierarzt es geschrieben hat.</translation>
   </message>
   <message>
+   <source>{name} ({then} then, gone since)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{name} ({then} then, now {now})</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{name} ({then}, still there)</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{name} and {mate} were paired on {on}, and a lock was seen.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{name} and {mate} were paired on {on}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{name} came from {place}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{name} hatched on {on}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{name} is missing since {since}, last in {place}: whom it meets cannot be told.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{name} left on {on}: {status}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{name} was missed on {on}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{name} was missing from {since} to {until}, last in {place}: whom it met meanwhile cannot be told.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{name} was taken out on {on} and stands in no tub.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{name} went to {place}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{name}, {odds}: {why}</source>
    <translation>{name}, {odds}: {why}</translation>
+  </message>
+  <message>
+   <source>{name}, {sex},</source>
+   <comment>begins a sentence</comment>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{name}: due {after:night}, not {before:night}.</source>
@@ -5574,6 +5776,30 @@
   <message>
    <source>{when}, after {days}</source>
    <translation>{when}, nach {days}</translation>
+  </message>
+  <message>
+   <source>{who} has been in {place} since {since}: {days}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{who} has shared it since {first}: {days}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{who} shared it from {first} to {last}: {days}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{who} was in this tub too, and on {on} one went and the other came: they may never have met.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{who} was in {place} from {since} to {until}: {days}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{who} was in {place} on {since} alone.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{zone:Zone} {temp_c:celsius}, above {limit_c:celsius}.</source>

@@ -89,6 +89,10 @@
    <translation>Ein Gewicht im Bereich wird ohne Rückfrage geschrieben.</translation>
   </message>
   <message>
+   <source>Absence</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Address of the message broker (host, host:port, user@host)</source>
    <translation>Adresse des Nachrichtenbrokers (Host, Host:Port, Benutzer@Host)</translation>
   </message>
@@ -191,6 +195,14 @@
   <message>
    <source>Clutches</source>
    <translation>Gelege</translation>
+  </message>
+  <message>
+   <source>Clutches in the incubator by week, for sure and further ones that may be: {weeks}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Clutches in the incubator: {sure} for sure, {may} more may be.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Ctrl+H in Round asks for one and bends the plan round it.</source>
@@ -337,6 +349,10 @@
    <translation>Jede Zahl steht ab jetzt so; dieselbe Taste macht es rückgängig.</translation>
   </message>
   <message>
+   <source>Every gate is met: leave, no advice.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Every gate met is leave to consider a pairing, no advice to make one. Enter opens her page, G changes the weight of the gate.</source>
    <translation>Alle Schwellen erfüllt heißt: eine Verpaarung darf erwogen werden; es ist kein Rat dazu. Enter öffnet die Tierseite, G ändert das Gewicht der Schwelle.</translation>
   </message>
@@ -419,6 +435,10 @@
   <message>
    <source>GO TO</source>
    <translation>GEHE ZU</translation>
+  </message>
+  <message>
+   <source>Gates</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Gone, or back</source>
@@ -785,6 +805,10 @@
    <translation>Noch ist kein Gelege gelesen; es gibt nichts zu drucken.</translation>
   </message>
   <message>
+   <source>No clutch lies or is expected in the incubator.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No clutch of {who} is in the book; L writes one.</source>
    <translation>Kein Gelege von {who} steht im Buch; L trägt eines ein.</translation>
   </message>
@@ -895,6 +919,10 @@
   <message>
    <source>Nothing is due on {night}</source>
    <translation>Am {night} ist nichts fällig</translation>
+  </message>
+  <message>
+   <source>Nothing is written of this week, and nothing is expected in it.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Nothing is written of {night}; 1, 2 or 3 says why.</source>
@@ -1249,6 +1277,14 @@
    <translation>Erste Box der Reihe</translation>
   </message>
   <message>
+   <source>The keeper is away from {first} to {last}, covered by {who}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The keeper is away from {first} to {last}; nobody is named who covers.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The last PDF on a printer</source>
    <translation>Das letzte PDF auf einem Drucker</translation>
   </message>
@@ -1429,6 +1465,10 @@
    <translation>Diese Box ist leer: Es gibt kein Tier zu öffnen.</translation>
   </message>
   <message>
+   <source>This week</source>
+   <translation>Woche</translation>
+  </message>
+  <message>
    <source>This window has no room for larger type; a larger window has.</source>
    <translation>Dieses Fenster hat keinen Platz für größere Schrift; ein größeres schon.</translation>
   </message>
@@ -1555,6 +1595,10 @@
   <message>
    <source>Where its eggs lie is not written; I places them.</source>
    <translation>Wo seine Eier liegen, ist nicht eingetragen; I trägt es ein.</translation>
+  </message>
+  <message>
+   <source>Where these lie is not written: {clutches}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Which rack? A letter before its size, such as A 7x10, is right.</source>
@@ -1781,10 +1825,6 @@
    <translation>auf Adern durchleuchten</translation>
   </message>
   <message>
-   <source>cannot tell</source>
-   <translation>nicht zu sagen</translation>
-  </message>
-  <message>
    <source>cannot tell a day</source>
    <translation>kein Tag zu sagen</translation>
   </message>
@@ -1836,6 +1876,10 @@
    <source>cool</source>
    <comment>a zone typed</comment>
    <translation>kühl</translation>
+  </message>
+  <message>
+   <source>cooled rest since {day}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>copies lie</source>
@@ -1902,8 +1946,20 @@
    <translation>frisst doch</translation>
   </message>
   <message>
+   <source>eggs by {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>eggs from {day} on, if any</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>eggs of {clutch}, {day}</source>
    <translation>Eier von {clutch}, {day}</translation>
+  </message>
+  <message>
+   <source>eggs to come, latest day not known</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>elsewhere</source>
@@ -2084,6 +2140,10 @@
   <message>
    <source>heat</source>
    <translation>Wärme</translation>
+  </message>
+  <message>
+   <source>heavy enough about {day}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>her</source>
@@ -2415,6 +2475,10 @@
   <message>
    <source>no animal bears {typed}</source>
    <translation>kein Tier trägt {typed}</translation>
+  </message>
+  <message>
+   <source>no eggs by {day}: reptile vet</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>no end set</source>
@@ -2819,6 +2883,10 @@
    <translation>Aufzeichnungen</translation>
   </message>
   <message>
+   <source>recovering from eggs</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>refused of offered: {house}; by night: {nights}; by row: {rows}</source>
    <translation>verweigert von angeboten: {house}; nach Abend: {nights}; nach Reihe: {rows}</translation>
   </message>
@@ -3161,6 +3229,18 @@
    <translation>Woche</translation>
   </message>
   <message>
+   <source>week of {day}, in {weeks}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>week of {day}, this week</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>week of {day}, {weeks} ago</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>weeks</source>
    <translation>Wochen</translation>
   </message>
@@ -3480,6 +3560,14 @@
   <message>
    <source>{day}, reckoned</source>
    <translation>{day}, berechnet</translation>
+  </message>
+  <message>
+   <source>{day}: {sure} and {may}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{day}; {missing}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{doubt} Type it again.</source>
@@ -3809,6 +3897,10 @@
   <message>
    <source>{who}, {kind}: offer all the same?</source>
    <translation>{who}, {kind}: doch anbieten?</translation>
+  </message>
+  <message>
+   <source>{who}, {week}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{who}: {nights}</source>

@@ -127,10 +127,6 @@
    <translation>Das Blatt konnte nicht beschrieben werden; den Ort und den Drucker prüfen.</translation>
   </message>
   <message>
-   <source>This week</source>
-   <translation>Woche</translation>
-  </message>
-  <message>
    <source>Times</source>
    <translation>Zeiten</translation>
   </message>
@@ -153,6 +149,10 @@
   <message>
    <source>age gate</source>
    <translation>Mindestalter</translation>
+  </message>
+  <message>
+   <source>age, days</source>
+   <translation>Alter, Tage</translation>
   </message>
   <message>
    <source>band: females of this kind, {basis}</source>
@@ -187,6 +187,10 @@
    <translation>von</translation>
   </message>
   <message>
+   <source>by an earlier sign</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>calendar of months</source>
    <translation>Kalender der Monate</translation>
   </message>
@@ -203,6 +207,10 @@
    <translation>trägt Eier</translation>
   </message>
   <message>
+   <source>carries none</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>check husbandry</source>
    <translation>Haltung prüfen</translation>
   </message>
@@ -215,12 +223,20 @@
    <translation>Gelege, Mutter</translation>
   </message>
   <message>
+   <source>clutches in the incubator: sure, and hatched such as may be</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>clutches, the open ones first</source>
    <translation>Gelege, die offenen zuerst</translation>
   </message>
   <message>
    <source>cool end</source>
    <translation>kühle Seite</translation>
+  </message>
+  <message>
+   <source>cooled rest</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>counted</source>
@@ -271,6 +287,10 @@
    <translation>geht nicht auf</translation>
   </message>
   <message>
+   <source>does not fit</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>due</source>
    <translation>fällig</translation>
   </message>
@@ -281,6 +301,14 @@
   <message>
    <source>due tonight</source>
    <translation>heute fällig</translation>
+  </message>
+  <message>
+   <source>eggs in the incubator</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>eggs may come</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>empty weight of gate</source>
@@ -303,6 +331,14 @@
    <translation>Weibchen, die der Schwelle nächsten zuerst</translation>
   </message>
   <message>
+   <source>first out</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>first slit may come</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>first slit or out</source>
    <translation>angeritzt oder geschlüpft</translation>
   </message>
@@ -313,6 +349,10 @@
   <message>
    <source>gates</source>
    <translation>Schwellen</translation>
+  </message>
+  <message>
+   <source>gene</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>grade, an item</source>
@@ -339,8 +379,16 @@
    <translation>geschlüpft, gestorben</translation>
   </message>
   <message>
+   <source>heavy enough, 8 and 5 in 10</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>held</source>
    <translation>Pause</translation>
+  </message>
+  <message>
+   <source>held as gravid</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>held, excused</source>
@@ -363,6 +411,10 @@
    <translation>warme Seite, gewünscht {low}–{high}</translation>
   </message>
   <message>
+   <source>in one tub</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>in range</source>
    <translation>im Bereich</translation>
   </message>
@@ -381,6 +433,10 @@
   <message>
    <source>items a week</source>
    <translation>Stück je Woche</translation>
+  </message>
+  <message>
+   <source>keeper away</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>kept</source>
@@ -464,6 +520,10 @@
    <translation>Rechner {name}</translation>
   </message>
   <message>
+   <source>may carry it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>meals</source>
    <comment>lane</comment>
    <translation>Futter</translation>
@@ -475,6 +535,10 @@
   <message>
    <source>minus</source>
    <translation>Minus</translation>
+  </message>
+  <message>
+   <source>moves with selection</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>new arrival</source>
@@ -517,8 +581,16 @@
    <translation>keine Pause</translation>
   </message>
   <message>
+   <source>no latest day can be told</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>no meaning now</source>
    <translation>jetzt ohne Bedeutung</translation>
+  </message>
+  <message>
+   <source>no move seen</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>no offer yet</source>
@@ -593,6 +665,10 @@
    <translation>Ziffernblock</translation>
   </message>
   <message>
+   <source>old enough</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>one of these, not known which</source>
    <translation>eine von diesen, unbekannt welche</translation>
   </message>
@@ -621,6 +697,10 @@
    <translation>Seiten</translation>
   </message>
   <message>
+   <source>pairing calendar, what comes next first</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>place, animals</source>
    <translation>Platz, Tiere</translation>
   </message>
@@ -636,6 +716,10 @@
   <message>
    <source>plus</source>
    <translation>Plus</translation>
+  </message>
+  <message>
+   <source>pre-lay shed</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>put aside: {place} {name}</source>
@@ -671,6 +755,14 @@
    <translation>eine Box</translation>
   </message>
   <message>
+   <source>shows it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>shows two copies</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>slash</source>
    <translation>Schrägstrich</translation>
   </message>
@@ -689,6 +781,10 @@
   <message>
    <source>still growing</source>
    <translation>wächst noch</translation>
+  </message>
+  <message>
+   <source>surely het</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>taken as planned, assumed</source>
@@ -757,6 +853,10 @@
   <message>
    <source>tub, name, kind</source>
    <translation>Box, Name, Art</translation>
+  </message>
+  <message>
+   <source>tub, name, what comes next</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>under 0.8</source>
@@ -917,6 +1017,10 @@
   <message>
    <source>{unit}, ratio scale</source>
    <translation>{unit}, Verhältnismaßstab</translation>
+  </message>
+  <message>
+   <source>{unit}, ratio scale; females whole, males dashed, sex not known dotted</source>
+   <translation>{unit}, Verhältnisskala; Weibchen durchgezogen, Männchen gestrichelt, Geschlecht unbekannt gepunktet</translation>
   </message>
   <message>
    <source>{verdict}, {days} d past</source>
