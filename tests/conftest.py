@@ -2,6 +2,8 @@
 
 import gc
 import os
+import sys
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
@@ -20,9 +22,22 @@ def pytest_configure(config: pytest.Config) -> None:
     gc.disable()
 
 
-def pytest_runtest_teardown(item: pytest.Item) -> None:
+@pytest.hookimpl(wrapper=True)
+def pytest_runtest_teardown(item: pytest.Item) -> Iterator[None]:
+    """What a test left is gone before the next, which is not slowed by windows of others."""
+    yield
+    _destroy_what_was_left()
     if gc.get_count()[0] > COLLECT_AFTER:
         gc.collect()
+
+
+def _destroy_what_was_left() -> None:
+    """Outside of an event loop Qt keeps a widget that is to be deleted later, and it hears all."""
+    if "PySide6.QtWidgets" in sys.modules:
+        from PySide6.QtCore import QCoreApplication, QEvent
+
+        if QCoreApplication.instance() is not None:
+            QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)
 
 
 def pytest_addoption(parser: pytest.Parser) -> None:

@@ -9,7 +9,7 @@ import msgspec
 import numpy as np
 import pytest
 
-from keeper.actions import other_process
+from keeper.actions import other_process, populations
 from keeper.actions.fitting_aside import decoded, encoded, fit_aside
 from keeper.actions.forecasting import Forecaster
 from keeper.actions.keeping import Keeping
@@ -33,12 +33,14 @@ from tests.growing_room import (
 
 @pytest.fixture
 def keeping(tmp_book_path) -> Iterator[Keeping]:
+    """Six of a stock, of which no fit is known yet."""
+    populations._known.clear()
     with closing(make_book(tmp_book_path)) as book:
         stock(book, 6, times=1.1)
         yield book
 
 
-def asked(keeping: Keeping, known: str = "") -> Asked:
+def asked(keeping: Keeping, *known: str) -> Asked:
     curve = keeping.profiles[SPECIES].growth[Sex.FEMALE]
     return Asked(slug=SPECIES, sex=Sex.FEMALE, curve=curve, on=TODAY, known=known)
 
@@ -146,6 +148,33 @@ def test_a_weight_of_an_earlier_day_taken_back_is_fitted_anew(keeping):
     population_of(keeping, row, TODAY, counting)
 
     assert counting.fits == 2
+
+
+def test_what_is_taken_back_is_known_and_not_fitted_again(keeping):
+    counting, row = Counting(), row_of(keeping, "ST-00")
+    first = population_of(keeping, row, TODAY, counting)
+    written = write_up(keeping, weighed(row.animal, [(3, 190.0)]))
+    heard = population_of(keeping, row, TODAY, counting)
+
+    take_back_batch(keeping, written.batch)
+
+    assert population_of(keeping, row, TODAY, counting) is first
+    assert heard is not first
+    assert (counting.asked, counting.fits) == (3, 2)
+
+
+def test_no_more_fits_are_kept_than_a_few(keeping, monkeypatch):
+    monkeypatch.setattr(populations, "MOST_KNOWN", 1)
+    counting, row = Counting(), row_of(keeping, "ST-00")
+    population_of(keeping, row, TODAY, counting)
+    written = write_up(keeping, weighed(row.animal, [(3, 190.0)]))
+    population_of(keeping, row, TODAY, counting)
+
+    take_back_batch(keeping, written.batch)
+    population_of(keeping, row, TODAY, counting)
+
+    assert counting.fits == 3
+    assert len(populations._known) == 1
 
 
 def test_a_newcomer_of_another_kind_makes_it_look_again_but_not_fit(keeping):
