@@ -4,7 +4,8 @@ from typing import Any
 
 from keeper.husbandry.genes import GeneNamed, GeneRead, GeneTold, LookScored
 from keeper.language import tr
-from keeper.reports.figures import number, percent
+from keeper.reports.figures import number
+from keeper.reports.gene_figures import percent_down
 from keeper.reports.words import word
 
 
@@ -31,7 +32,7 @@ def told_words(event: GeneRead) -> str:
     '66 % het'
     """
     if event.told is GeneTold.POSSIBLE and event.percent is not None:
-        return tr("{share} het", share=percent(event.percent))
+        return tr("{share} het", share=percent_down(event.percent))
     return word(event.told)
 
 

@@ -34,6 +34,7 @@ from keeper.husbandry.events import (
     ShedStage,
     Weighing,
 )
+from keeper.husbandry.genes import GeneNamed
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import place_of
 from keeper.husbandry.when import Happened, at_instant, on_day
@@ -54,7 +55,7 @@ class Typed:
     """
 
     verb: str
-    event: AboutAnimal
+    event: AboutAnimal | GeneNamed
     what: str
     also: tuple[AboutAnimal, ...] = ()
 

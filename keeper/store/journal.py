@@ -146,6 +146,11 @@ def milliseconds_of(batch: BatchId) -> int:
     return (batch >> _TAIL_BITS) + (_EPOCH - _UNIX) // _MILLISECOND
 
 
+def first_key_at(instant: datetime) -> BatchId:
+    """The least key of a batch that is written at *instant*."""
+    return max((instant - _EPOCH) // _MILLISECOND, 0) << _TAIL_BITS
+
+
 def touched_animals(connection: sqlite3.Connection, batches: set[BatchId]) -> set[AnimalId]:
     """Every animal that the entries of *batches* are about."""
     told = keys_told(batches)

@@ -30,7 +30,7 @@ def stock_steps(book: Book, joined: str) -> list[Step]:
     entries = _entries(book)
     links = _Links(book.connection.execute(_WITHDRAWALS).fetchall(), set(entries))
     batches = _batches(book, {*entries, *links.of})
-    arrived = _arrivals(book, joined)
+    arrived = arrivals(book, joined)
     order = sorted(batches, key=lambda batch: (arrived.get(batch, batch), batch))
     standing = _Standing(links)
     steps = []
@@ -73,7 +73,7 @@ def _batches(book: Book, wanted: Iterable[BatchId]) -> dict[BatchId, Batch]:
     return {row[0]: batch_of_row(row) for row in rows if row[0] in asked or row[3] == "join"}
 
 
-def _arrivals(book: Book, joined: str) -> dict[BatchId, BatchId]:
+def arrivals(book: Book, joined: str) -> dict[BatchId, BatchId]:
     """With which join a batch came, for those that came with one.
 
     A join that itself came with a join says when its batches came to that other book; it is

@@ -9,6 +9,7 @@ from functools import partial
 from keeper.actions.keeping import Keeping
 from keeper.desktop.screens import animal_care as care
 from keeper.desktop.screens import animal_comings as comings
+from keeper.desktop.screens import animal_genes as genes
 from keeper.desktop.screens.animal_asking import (
     Asking,
     Finding,
@@ -58,6 +59,7 @@ def entries(ask: Callable[[Maker], object], everyone: Everyone) -> Sequence[Key]
         key(tr("Permit"), "T", care.permit_asked),
         key(tr("Her eggs: where they lie, what became of them"), "I", care.eggs_asked),
         key(tr("Tub cleaned"), "C", care.cleaning_asked),
+        key(tr("Genes: what it shows or carries"), "K", genes.gene_asked),
         key(tr("Put right"), "E", correction_asked),
     )
 
