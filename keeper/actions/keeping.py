@@ -14,7 +14,7 @@ from keeper.language import tr
 from keeper.store import reading
 from keeper.store.database import Book, create_book, open_book
 from keeper.store.locks import WriterLock, open_alone
-from keeper.store.species_files import load_profiles, profile_for, with_overrides
+from keeper.store.species_files import profile_for, shipped_profiles, with_overrides
 
 T = TypeVar("T")
 _VERSION = "version"
@@ -116,9 +116,9 @@ def open_keeping(
     """
     if read_only:
         book = open_book(path, station=station, read_only=True)
-        return Keeping(book, load_profiles(), now, keeper, told=tr("Opened for reading only."))
+        return Keeping(book, shipped_profiles(), now, keeper, told=tr("Opened for reading only."))
     opened = open_alone(path, station=station, known_whole=known_whole)
-    return Keeping(opened.book, load_profiles(), now, keeper, opened.lock, opened.told)
+    return Keeping(opened.book, shipped_profiles(), now, keeper, opened.lock, opened.told)
 
 
 def new_keeping(

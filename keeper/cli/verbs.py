@@ -43,7 +43,7 @@ from keeper.reports.words import because_text, sentence, species_words, word, wo
 from keeper.rules.feeding import DueState
 from keeper.store.database import open_book
 from keeper.store.errors import BookError
-from keeper.store.species_files import load_profiles
+from keeper.store.species_files import shipped_profiles
 
 
 def _new(given: argparse.Namespace) -> int:
@@ -150,7 +150,7 @@ def _watch(given: argparse.Namespace) -> int:
 
 def _expect(given: argparse.Namespace) -> int:
     expected = expect(
-        load_profiles(),
+        shipped_profiles(),
         species=given.species,
         sex=given.sex,
         age_days=given.age_days,
@@ -277,7 +277,7 @@ def _open(given: argparse.Namespace) -> Keeping:
 
     Not read-only for SQLite, which may have a write to roll back that a power cut left.
     """
-    return Keeping(open_book(given.book, station=""), load_profiles(), clock.now)
+    return Keeping(open_book(given.book, station=""), shipped_profiles(), clock.now)
 
 
 def _animal(keeping: Keeping, code: str) -> AnimalNow:

@@ -4,7 +4,9 @@ import tomllib
 from collections.abc import Iterable, Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import fields
+from functools import cache
 from pathlib import Path
+from types import MappingProxyType
 from typing import Any
 
 from keeper.husbandry.animal import Sex, Stage
@@ -35,7 +37,7 @@ from keeper.store.profile_figures import (
 from keeper.store.profile_schema import curve, missing, no_others, no_such_key, plain, read
 from keeper.store.resources import resource_dir
 
-__all__ = ["every_figure", "load_profiles", "profile_for", "with_overrides"]
+__all__ = ["every_figure", "load_profiles", "profile_for", "shipped_profiles", "with_overrides"]
 
 LARGEST_FILE_BYTES = 1_000_000
 LONGEST_LINE = 1_000
@@ -61,7 +63,7 @@ _LONGEST_WINS = frozenset({"gap_after_meal_days", "retry_days"})
 """Of two sexes' feeding figures the more careful is the smaller, but for these the larger."""
 
 
-def load_profiles(directory: Path | None = None) -> Mapping[str, SpeciesProfile]:
+def load_profiles(directory: Path | None = None) -> dict[str, SpeciesProfile]:
     """Every profile under *directory* (``species``, ``growth`` and ``prey`` in it), by slug.
 
     Raises:
@@ -75,6 +77,12 @@ def load_profiles(directory: Path | None = None) -> Mapping[str, SpeciesProfile]
     profiles = {path.stem: _profile(path, prey) for path in paths}
     _slugs_by_name(profiles.values())
     return profiles
+
+
+@cache
+def shipped_profiles() -> Mapping[str, SpeciesProfile]:
+    """The profiles that come with the program, which a process reads and checks once."""
+    return MappingProxyType(load_profiles())
 
 
 def profile_for(profiles: Mapping[str, SpeciesProfile], written_name: str) -> SpeciesProfile:

@@ -13,7 +13,7 @@ import pytest
 
 from keeper.actions.expecting import expect
 from keeper.husbandry.animal import Sex
-from keeper.store.species_files import load_profiles
+from keeper.store.species_files import shipped_profiles
 from tests.unit.command_line import Run, run
 
 __all__ = ["run"]
@@ -189,7 +189,7 @@ def test_their_weights_lie_inside_the_provisional_band(
 ) -> None:
     """The band is provisional, so no more is asked than that real animals fit into it."""
     found = expect(
-        load_profiles(),
+        shipped_profiles(),
         species="Python regius",
         sex=sex,
         age_days=(weighed_on - hatched).days,

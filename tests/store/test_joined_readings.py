@@ -17,7 +17,7 @@ from keeper.store.checking import check
 from keeper.store.database import Book, create_book
 from keeper.store.journal import withdraw_batch
 from keeper.store.readings import PackedDay, packed, put_in, rolled_up
-from keeper.store.species_files import load_profiles
+from keeper.store.species_files import shipped_profiles
 from tests.store.books import WRITTEN, quick_folder, tables_of, tails
 from tests.taken_readings import took_in
 
@@ -32,7 +32,7 @@ def there(folder):
 
 
 def keeping_of(book: Book, now: datetime = NOW) -> Keeping:
-    return Keeping(book, load_profiles(), lambda: now, "Ro")
+    return Keeping(book, shipped_profiles(), lambda: now, "Ro")
 
 
 def live(book: Book, values: dict[int, int]) -> None:

@@ -38,7 +38,7 @@ from keeper.store.errors import BookError
 from keeper.store.exchange import read_in
 from keeper.store.journal import EntryKey, batch, withdraw_batch
 from keeper.store.readings import put_in
-from keeper.store.species_files import load_profiles
+from keeper.store.species_files import shipped_profiles
 from keeper.store.state import differing
 from tests.store.books import (
     DAY,
@@ -61,7 +61,7 @@ SLOW = settings(
 
 
 def keeping_of(book):
-    return Keeping(book, load_profiles(), lambda: NOW, "Ro")
+    return Keeping(book, shipped_profiles(), lambda: NOW, "Ro")
 
 
 def made(folder, name, station=1):

@@ -10,7 +10,7 @@ from keeper.actions.csv_file import Wrong
 from keeper.actions.expecting import expect
 from keeper.husbandry.animal import Sex
 from keeper.store.locks import claim, lock_path
-from keeper.store.species_files import load_profiles
+from keeper.store.species_files import shipped_profiles
 from tests.unit.command_line import Run, run
 
 __all__ = ["run"]
@@ -123,7 +123,7 @@ def test_expect_of_an_unknown_sex_names_both_medians(run: Run) -> None:
 
 def test_an_age_before_hatching_is_refused() -> None:
     with pytest.raises(Wrong, match="-1 days is no age"):
-        expect(load_profiles(), species="corn snake", sex=Sex.MALE, age_days=-1)
+        expect(shipped_profiles(), species="corn snake", sex=Sex.MALE, age_days=-1)
 
 
 def test_expect_in_words_says_sex_age_and_source(run: Run) -> None:

@@ -15,7 +15,13 @@ from keeper.husbandry.profile import FeedingFigures, Sourced, SpeciesProfile
 from keeper.husbandry.when import on_day
 from keeper.store.profile_schema import LIMITS, RISING
 from keeper.store.resources import resource_dir
-from keeper.store.species_files import every_figure, load_profiles, profile_for, with_overrides
+from keeper.store.species_files import (
+    every_figure,
+    load_profiles,
+    profile_for,
+    shipped_profiles,
+    with_overrides,
+)
 
 PROFILES = load_profiles()
 SLUGS = ("ball_python", "corn_snake", "house_snake", "western_hognose")
@@ -352,3 +358,12 @@ def test_no_planned_meal_falls_between_two_grades(slug: str) -> None:
 def _made_up_of(means_g: list[float], meal_g: float) -> bool:
     """Whether one to three items of one grade come within a fifth of the meal."""
     return any(0.8 <= n * mean / meal_g <= 1.2 for mean in means_g for n in (1, 2, 3))
+
+
+def test_a_process_reads_the_shipped_profiles_once_and_nobody_changes_them():
+    shipped = shipped_profiles()
+
+    assert shipped is shipped_profiles()
+    assert dict(shipped) == PROFILES
+    with pytest.raises(TypeError):
+        shipped["house_snake"] = PROFILES["ball_python"]
