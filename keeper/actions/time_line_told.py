@@ -51,6 +51,12 @@ def told_at(told: RackTime, tub: TubTime, stay: Stay | None, on: date) -> Told:
     return Told(head=tub.name, aside=day_words(on), paras=kept)
 
 
+def mates_of(told: RackTime, animal: AnimalId | None) -> frozenset[AnimalId]:
+    """Everyone who ever shared a tub of this rack with *animal*."""
+    own = [stay for stay in told.stays if stay.animal == animal]
+    return frozenset(each.other for stay in own for each in shared_with(stay, told.stays, told.on))
+
+
 _Paras = Iterator[tuple[str, Sequence[str]]]
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
+from datetime import date
 from functools import partial
 
 from PySide6.QtCore import QEvent, QObject, Qt
@@ -21,6 +22,7 @@ from keeper.desktop.notices import Notices
 from keeper.desktop.screens.racks_asking import RacksAsking
 from keeper.desktop.screens.racks_paper import NOT_YET, RacksPaper
 from keeper.desktop.screens.racks_reading import RacksReading
+from keeper.desktop.screens.racks_time import RacksTime
 from keeper.desktop.screens.racks_view import LAYERS, RacksView
 from keeper.desktop.screens.racks_walk import (
     Counts,
@@ -61,7 +63,7 @@ class RacksScreen(QWidget):
     ) -> None:
         super().__init__()
         read_racks_aloud()
-        self._notices = notices
+        self._notices, self._keeping = notices, keeping
         workers = (reader or Background(), watcher or Background())
         self._reading = RacksReading(keeping, notices, *workers)
         self._layer = FIRST_LAYER
@@ -71,6 +73,7 @@ class RacksScreen(QWidget):
         self._stale = True
         self.view, self.line = RacksView(look, self), AskingLine(look, self)
         self._asking = RacksAsking(keeping, notices, self.line)
+        self.time = RacksTime(keeping, notices, self._reading, self.view, self._use_keys)
         self.paper = RacksPaper(
             keeping, notices, self, self.line, lambda: (self.room, self.view.front.at)
         )
@@ -92,6 +95,10 @@ class RacksScreen(QWidget):
         else:
             self._animal = animal
             self._choose(at)
+
+    def show_stay(self, animal: int, on: date) -> None:
+        """Open the time-line at where the animal stood on a day."""
+        self.time.open(animal, None, on)
 
     def close_down(self) -> None:
         """Let go of the book in the reader's thread."""
@@ -122,6 +129,8 @@ class RacksScreen(QWidget):
         self._reading.room(self._layer, self._show)
         if self.view.nights_shown:
             self._reading.strip(self._show_nights)
+        if self.view.time_shown:
+            self.time.read_again()
 
     def _show(self, shown: RoomShown) -> None:
         """A room that was read; the animal that was chosen stays chosen, wherever it is now."""
@@ -151,6 +160,7 @@ class RacksScreen(QWidget):
 
     def _show_nights(self, strip: Strip) -> None:
         self.view.show_nights(strip, self._living())
+        self._use_keys()
 
     # --- choosing ----------------------------------------------------------------------------
 
@@ -205,8 +215,7 @@ class RacksScreen(QWidget):
         self._layer = layer
         if self._shown is None:
             return
-        if self.view.nights_shown:
-            self.view.show_fronts(self._shown)
+        self._to_fronts(self._shown)
         self._ask_layer(self._shown.room)
 
     def _turn_over(self) -> None:
@@ -214,9 +223,34 @@ class RacksScreen(QWidget):
         if self._shown is None:
             return
         if self.view.nights_shown:
-            self.view.show_fronts(self._shown)
+            self._to_fronts(self._shown)
         else:
             self._reading.strip(self._show_nights)
+
+    def _turn_to_time(self) -> None:
+        """From the chosen animal, or tub, to its rack through time, and back to where it is."""
+        tub = self._tub()
+        if self.view.time_shown and self._shown is not None:
+            self._to_fronts(self._shown)
+        elif tub is not None:
+            self.time.open(self._animal, tub.name, self._keeping.today)
+
+    def _to_fronts(self, shown: RoomShown) -> None:
+        """The animal that was looked at stays chosen, wherever it is now."""
+        looked_at = self.time.animal if self.view.time_shown else None
+        self.view.show_fronts(shown)
+        self._use_keys()
+        at = None if looked_at is None else where_is(shown.room, looked_at)
+        if at is not None:
+            self._animal = looked_at
+            self._choose(at)
+
+    def _use_keys(self) -> None:
+        """The keys of the view in sight alone; those of the other mean something else here."""
+        time = self.view.time_shown
+        for action in self.actions():
+            self.removeAction(action)
+        self.addActions(self._time_keys if time else self._front_keys)
 
     def _open(self) -> None:
         living = self._living()
@@ -242,8 +276,10 @@ class RacksScreen(QWidget):
         self._notices.changed.connect(self._changed)
         self.view.front.tub_asked.connect(self._choose)
         self.line.installEventFilter(self)
-        for words, keys, slot in _keys(self):
-            self.addAction(_action(self, words, keys, slot))
+        self._front_keys = [_action(self, *key) for key in _keys(self)]
+        time_keys = (*self.time.keys(), *_keys_of_time(self))
+        self._time_keys = [_action(self, *key) for key in time_keys]
+        self._use_keys()
         app = QApplication.instance()
         if app is not None:
             app.aboutToQuit.connect(self.close_down)
@@ -266,19 +302,35 @@ def _action(parent: QWidget, words: str, keys: str, slot: Callable[[], object]) 
     return action
 
 
+def _layer_keys(screen: RacksScreen) -> Sequence[tuple[str, str, Callable[[], object]]]:
+    return [
+        (tr("By {layer}", layer=word(layer)), str(number), partial(screen._show_by, layer))
+        for number, layer in enumerate(LAYERS, start=1)
+    ]
+
+
+def _keys_of_time(screen: RacksScreen) -> Sequence[tuple[str, str, Callable[[], object]]]:
+    """What is the place's own while the time-line is shown."""
+    paper = screen.paper
+    return (
+        (tr("Back to the racks as they stand"), "T", screen._turn_to_time),
+        *_layer_keys(screen),
+        (tr("Refusals of the last feed nights"), "R", screen._turn_over),
+        (tr("The time-line on paper"), "Ctrl+P", lambda: paper.time_line(screen.time.shown)),
+        (tr("Carry-out list, for a fire or a power cut"), "Ctrl+O", paper.carry_out),
+        (tr("The last PDF on a printer"), "Ctrl+Shift+P", paper.desk.to_printer),
+    )
+
+
 def _keys(screen: RacksScreen) -> Sequence[tuple[str, str, Callable[[], object]]]:
     """Every key of the place with what it does."""
 
     def stepping(step: Step) -> Callable[[], None]:
         return lambda: screen._step(step)
 
-    layers = [
-        (tr("By {layer}", layer=word(layer)), str(number), partial(screen._show_by, layer))
-        for number, layer in enumerate(LAYERS, start=1)
-    ]
     near, paper = screen.view.front.come_near, screen.paper
     return (
-        *layers,
+        *_layer_keys(screen),
         (tr("The tub before"), "Left", stepping(lambda c, at: aside(c, at, -1))),
         (tr("The next tub"), "Right", stepping(lambda c, at: aside(c, at, 1))),
         (tr("The row above"), "Up", lambda: screen._row_or_animal(-1)),
@@ -293,6 +345,7 @@ def _keys(screen: RacksScreen) -> Sequence[tuple[str, str, Callable[[], object]]
         (tr("Exchange two tubs or animals"), "X", lambda: screen._ask(screen._asking.exchange)),
         (tr("Rows and tubs of the rack"), "D", screen._declare),
         (tr("Refusals of the last feed nights"), "R", screen._turn_over),
+        (tr("The rack through time"), "T", screen._turn_to_time),
         (tr("This rack alone"), "+ =", lambda: near(True)),
         (tr("The whole room"), "-", lambda: near(False)),
         (tr("Tub labels of this rack"), "Ctrl+L", paper.rack_labels),

@@ -9,15 +9,19 @@ from PySide6.QtWidgets import QWidget
 from keeper.actions.keeping import Keeping
 from keeper.actions.racks import Rack, Room
 from keeper.actions.refusal_strip import refusal_strip
+from keeper.actions.time_line_told import Told
 from keeper.actions.tub_labels import labels_of, place_labels_of
 from keeper.desktop.notices import Notices
 from keeper.desktop.paper.desk import PaperDesk
 from keeper.desktop.paper.printing import Sheets, printed_words
 from keeper.desktop.paper.refusal_pages import RefusalPages, refusal_pages
+from keeper.desktop.paper.time_pages import TimePages, time_pages
 from keeper.desktop.screens.label_asking import Batch, LabelAsking
 from keeper.desktop.screens.racks_strip import head_words, picture_of, strip_legend
+from keeper.desktop.screens.racks_time_words import rack_called
 from keeper.desktop.widgets.asking_line import AskingLine
 from keeper.desktop.widgets.rack_paint import At
+from keeper.desktop.widgets.time_line_paint import Shown
 from keeper.language import tr
 
 NOT_YET = tr("The racks are still being read; a moment.")
@@ -38,7 +42,7 @@ class RacksPaper:
         line: AskingLine,
         seen: Callable[[], tuple[Room | None, At | None]],
     ) -> None:
-        self._keeping, self._seen = keeping, seen
+        self._keeping, self._notices, self._seen = keeping, notices, seen
         self.desk = PaperDesk(keeping, page, tell=notices.noted.emit, refuse=notices.refused.emit)
         self._asking = LabelAsking(keeping, notices, line, self.desk)
 
@@ -59,6 +63,13 @@ class RacksPaper:
     def refusals(self) -> None:
         """The last feed nights of every animal, as the strip shows them."""
         self.desk.make(lambda: refusal_sheets(self._keeping))
+
+    def time_line(self, seen: tuple[Shown, Told] | None) -> None:
+        """The rack through time as it is in view, and all that is told of the chosen tub."""
+        if seen is None:
+            self._notices.noted.emit(NOT_YET)
+        else:
+            self.desk.make(lambda: time_sheets(self._keeping, *seen))
 
     def carry_out(self) -> None:
         """For a fire or a power cut: who first, where they stand, and in what."""
@@ -114,6 +125,14 @@ def carry_sheets(keeping: Keeping) -> Sheets:
     document = carry_out(carry_facts(keeping))
     stem = f"carry-out-{keeping.today.isoformat()}"
     return Sheets(title=document.title, stem=stem, pages=document_pages(document))
+
+
+def time_sheets(keeping: Keeping, shown: Shown, told: Told) -> Sheets:
+    """The time-line of a rack."""
+    pages = TimePages(shown=shown, told=told, printed=printed_words(keeping))
+    called = shown.told.letter or "elsewhere"
+    stem = f"time-line-{called}-{shown.view.cursor.isoformat()}"
+    return Sheets(title=rack_called(shown.told), stem=stem, pages=time_pages(pages))
 
 
 def refusal_sheets(keeping: Keeping) -> Sheets:

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
+from datetime import date
 from typing import TypeVar
 
 from keeper.actions.keeping import Keeping
@@ -10,6 +11,7 @@ from keeper.actions.rack_layers import Layer
 from keeper.actions.racks import Room
 from keeper.actions.racks_desk import PlaceCause, RacksDesk
 from keeper.actions.refusal_strip import Strip
+from keeper.actions.time_line import RackTime, Suspected
 from keeper.actions.troubles import REFUSALS
 from keeper.desktop.background import Worker
 from keeper.desktop.notices import Notices
@@ -55,6 +57,22 @@ class RacksReading:
         """The last feed nights."""
         on, desk = self._keeping.today, self._desks[0]
         self._run(self._workers[0], lambda: desk.strip(on), done)
+
+    def time_line(
+        self,
+        letter: str | None,
+        animal: int | None,
+        on: date,
+        done: Callable[[RackTime], object],
+    ) -> None:
+        """A rack through time; letter None: that in which *animal* stood on the day *on*."""
+        desk = self._desks[0]
+        self._run(self._workers[0], lambda: desk.time_line(letter, animal, on), done)
+
+    def swaps(self, done: Callable[[Sequence[Suspected]], object]) -> None:
+        """What the watch suspects to have been swapped."""
+        on, desk = self._keeping.today, self._desks[1]
+        self._run(self._workers[1], lambda: desk.swaps(on), done)
 
     def close(self) -> None:
         """Let go of the book in both threads; waits for a watch that is being read."""

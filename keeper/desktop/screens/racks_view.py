@@ -11,8 +11,11 @@ from keeper.actions.rack_layers import Layer
 from keeper.actions.racks import Room
 from keeper.actions.racks_desk import PlaceCause
 from keeper.actions.refusal_strip import Strip
+from keeper.actions.time_line_told import Told
 from keeper.desktop.look import Look
 from keeper.desktop.screens.racks_strip import head_words, picture_of, strip_legend
+from keeper.desktop.screens.racks_time_page import TimePage
+from keeper.desktop.screens.racks_time_words import rack_called, span_words
 from keeper.desktop.screens.racks_words import (
     RoomShown,
     how_many,
@@ -26,6 +29,7 @@ from keeper.desktop.widgets.rack_front import RackFront
 from keeper.desktop.widgets.rack_legend import RackLegend
 from keeper.desktop.widgets.rack_paint import At
 from keeper.desktop.widgets.refusal_strip import RefusalStrip
+from keeper.desktop.widgets.time_line_paint import Shown
 from keeper.desktop.widgets.tub_lines import NOTHING, TubLines, TubWords
 from keeper.language import tr
 from keeper.reports.words import word
@@ -49,10 +53,12 @@ class RacksView(QWidget):
         self._strip_of: Strip | None = None
         self.head, self.front = LayerLine(look, self), RackFront(look, self)
         self.strip = RefusalStrip(look, self)
+        self.time = TimePage(look, self)
         self.legend, self.lines = RackLegend(look, self), TubLines(look, self)
         self._stack = QStackedWidget(self)
         self._stack.addWidget(self.front)
         self._stack.addWidget(self.strip)
+        self._stack.addWidget(self.time)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
@@ -67,11 +73,16 @@ class RacksView(QWidget):
         """Whether the refusal strip lies over the fronts."""
         return self._stack.currentWidget() is self.strip
 
+    @property
+    def time_shown(self) -> bool:
+        """Whether the time-line lies over the fronts."""
+        return self._stack.currentWidget() is self.time
+
     def show_room(self, shown: RoomShown) -> None:
         """The fronts in one layer, its legend, and the head line."""
         layer = shown.layer.layer
         self.front.show_racks(shown.fronts, WIDEST[layer], room_told(shown.room, layer))
-        if not self.nights_shown:
+        if self._stack.currentWidget() is self.front:
             self._show_layers(shown.room, layer)
             self.legend.show_items(legend_of(shown.layer))
         if not self.front.every:
@@ -100,15 +111,29 @@ class RacksView(QWidget):
         """The refusal strip in place of the fronts."""
         self._strip_of = strip
         self.strip.show_picture(picture_of(strip))
-        self._stack.setCurrentWidget(self.strip)
+        self._turn_to(self.strip)
         self.head.show_layers(tr("Refusals"), (), head_words(strip))
         self.legend.show_items(strip_legend(strip))
         self._mark(chosen)
 
     def show_fronts(self, shown: RoomShown) -> None:
         """Back from the nights to the fronts."""
-        self._stack.setCurrentWidget(self.front)
+        self._turn_to(self.front)
         self.show_room(shown)
+
+    def show_time(self, shown: Shown, told: Told) -> None:
+        """The time-line in place of the fronts, with what is told of the chosen tub."""
+        self._turn_to(self.time)
+        self.head.show_layers(rack_called(shown.told), (), span_words(shown.view))
+        self.time.show_time(shown, told)
+
+    def _turn_to(self, page: QWidget) -> None:
+        """The time-line has its own legend and its own sheet of words."""
+        if self._stack.currentWidget() is page:
+            return
+        self._stack.setCurrentWidget(page)
+        for beneath in (self.legend, self.lines):
+            beneath.setVisible(page is not self.time)
 
     def _show_layers(self, room: Room, shown: Layer) -> None:
         keys = [

@@ -1,0 +1,411 @@
+"""Painting a rack through time: days across, tubs down, stays as bars, marks as letters."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
+from PySide6.QtGui import QPainter, QPen
+
+from keeper.actions.time_line import Bar, Mark, RackTime, TubTime
+from keeper.desktop.look import Look
+from keeper.desktop.type import Use
+from keeper.desktop.widgets.lettering import (
+    RIGHT,
+    advance,
+    cap_height,
+    font_to_fit,
+    middle_baseline,
+    set_line,
+)
+from keeper.desktop.widgets.life_axis import TimeAxis
+from keeper.desktop.widgets.life_view import LifeView
+from keeper.desktop.widgets.time_line_faces import (
+    FACES,
+    StayState,
+    paint_apart,
+    paint_mark,
+    paint_stretch,
+)
+from keeper.desktop.widgets.time_line_layout import (
+    Line,
+    LinePage,
+    LineSizes,
+    exact_page,
+    line_page,
+)
+from keeper.language import tr
+
+ONE_DAY = timedelta(days=1)
+_LEAST_BAR_PX = 3.0
+_LEAST_NAME_PX = 14.0
+_LEAST_LETTER_PT = 7.0
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Shown:
+    """What is painted. first: the first tub of the page before; tub: the one that is chosen.
+
+    animal: whose stays stand out; mates: those who ever shared a tub with it here. exact: on
+    paper, where a page begins with *first* itself.
+    """
+
+    told: RackTime
+    view: LifeView
+    tub: int
+    animal: int | None = None
+    mates: frozenset[int] = frozenset()
+    first: int = 0
+    exact: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class TimeSheet:
+    """Where everything lies on a picture of a size."""
+
+    axis: TimeAxis
+    flag: QRectF
+    dates: QRectF
+    rack: QRectF
+    tubs: QRectF
+    foot: float
+    page: LinePage
+
+    def line_rect(self, line: Line) -> QRectF:
+        top = self.tubs.top() + line.top
+        return QRectF(self.axis.left, top, self.axis.right - self.axis.left, line.height)
+
+    def bar_rect(self, line: Line, bar: Bar, today: date) -> QRectF:
+        """Where a stay is drawn, cut at the ends of the axis."""
+        axis = self.axis
+        left = max(axis.left, axis.x(bar.stay.since))
+        until = today + ONE_DAY if bar.stay.until is None else bar.stay.until
+        right = max(left + _LEAST_BAR_PX, min(axis.right, axis.x(until)))
+        top = self.tubs.top() + line.top + bar.lane * line.lane_high
+        return QRectF(left, top + 0.5, right - left, line.lane_high - 1.0)
+
+
+def label_px(look: Look, told: RackTime) -> float:
+    """Room for the widest name of a tub at the left."""
+    font = look.font(Use.TABLE)
+    names = [tub.name for tub in told.tubs if tub.row] or ["A10·10"]
+    others = [tub.name for tub in told.tubs if not tub.row]
+    wide = max(advance(font, name) for name in names)
+    wide = max([wide, *(min(advance(font, name), look.u(34, 26)) for name in others)])
+    return max(wide, advance(look.font(Use.TABLE_STRONG), _rack_words(told))) + look.u(3, 2.2)
+
+
+def time_sheet(look: Look, shown: Shown, width: float, height: float) -> TimeSheet:
+    """Flag and dates on top, the line of the rack, then as many tubs as have room."""
+    margin = look.u(7, 3.5)
+    left = margin + label_px(look, shown.told)
+    right = max(left + 10.0, width - look.u(2, 1.4))
+    view = shown.view
+    axis = TimeAxis(first=view.first, last=view.last + ONE_DAY, left=left, right=right)
+    flag = QRectF(left, 0, right - left, look.u(6, 5))
+    dates = QRectF(left, flag.bottom(), right - left, look.u(10.4, 8.2))
+    rack = QRectF(left, dates.bottom() + look.u(0.8, 0.5), right - left, look.u(5.6, 4.8))
+    top = rack.bottom() + look.u(1.6, 1)
+    foot = look.u(6, 4.8)
+    tubs = QRectF(left, top, right - left, max(look.u(6), height - top - foot))
+    days = (view.first, view.last)
+    if shown.exact:
+        page = exact_page(shown.told, days, tubs.height(), line_sizes(look), shown.first)
+    else:
+        at = (shown.first, shown.tub)
+        page = line_page(shown.told, days, tubs.height(), line_sizes(look), at)
+    return TimeSheet(axis=axis, flag=flag, dates=dates, rack=rack, tubs=tubs, foot=foot, page=page)
+
+
+def used_height(sheet: TimeSheet) -> float:
+    """Down to the foot of the last tub of the page, with room for the line beneath."""
+    return sheet.tubs.top() + _used(sheet.page) + sheet.foot
+
+
+def line_sizes(look: Look) -> LineSizes:
+    """A name must have room in the lowest lane."""
+    least = cap_height(look.font(Use.TABLE)) + look.u(1.7, 1.4)
+    return LineSizes(
+        most=look.u(9, 7), least=least, tub_air=look.u(0.3, 0.2), row_air=look.u(1.8, 1.2)
+    )
+
+
+def paint_time(painter: QPainter, look: Look, shown: Shown, sheet: TimeSheet) -> None:
+    """All but the cursor."""
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    _paint_days(painter, look, sheet)
+    _paint_rack(painter, look, shown, sheet)
+    marks = _by_tub(shown.told.marks)
+    for line in sheet.page.lines:
+        tub = shown.told.tubs[line.tub]
+        _paint_label(painter, look, tub, sheet.line_rect(line), line)
+        _paint_tub(painter, look, shown, sheet, line, marks[tub.name])
+    _paint_foot(painter, look, shown, sheet)
+
+
+def _rack_words(told: RackTime) -> str:
+    return tr("rack {rack}", rack=told.letter) if told.letter else tr("the room")
+
+
+def _by_tub(marks: Iterable[Mark]) -> dict[str | None, list[Mark]]:
+    found: dict[str | None, list[Mark]] = defaultdict(list)
+    for mark in marks:
+        found[mark.tub].append(mark)
+    return found
+
+
+def _paint_days(painter: QPainter, look: Look, sheet: TimeSheet) -> None:
+    """Lines of the days, weeks or months through every tub, named on top."""
+    axis, plain, strong = sheet.axis, look.font(Use.TABLE), look.font(Use.TABLE_STRONG)
+    base = sheet.dates.bottom() - look.u(1.4, 1)
+    above = base - look.u(4.6, 3.8)
+    bottom = sheet.tubs.top() + _used(sheet.page)
+    end = -1.0
+    for tick in axis.ticks(look.u(14, 11)):
+        x = axis.x(tick.day)
+        painter.setPen(QPen(look.colour("hair"), 1.0))
+        painter.drawLine(QLineF(x, sheet.dates.bottom() - look.u(1), x, bottom))
+        for words, font, y, ink in (
+            (tick.words, plain, base, "ink2"),
+            (tick.year, strong, above, "ink"),
+        ):
+            fits = x + advance(font, words) <= axis.right
+            if words and fits and (ink == "ink2" or x > end):
+                set_line(painter, QPointF(x + look.u(0.8, 0.6), y), words, font, look.colour(ink))
+                end = x + advance(font, words) + look.u(2) if ink == "ink" else end
+
+
+def _used(page: LinePage) -> float:
+    return page.lines[-1].top + page.lines[-1].height if page.lines else 0.0
+
+
+def _paint_rack(painter: QPainter, look: Look, shown: Shown, sheet: TimeSheet) -> None:
+    """What was done in the rack as a whole."""
+    rect = sheet.rack
+    painter.fillRect(rect, look.colour("band1"))
+    strong = look.font(Use.TABLE_STRONG)
+    place = QPointF(look.u(7, 3.5), middle_baseline(rect, strong))
+    set_line(painter, place, _rack_words(shown.told), strong, look.colour("ink"))
+    own = [mark for mark in shown.told.marks if mark.tub is None]
+    _paint_marks(painter, look, sheet.axis, rect, own)
+
+
+def _paint_label(painter: QPainter, look: Look, tub: TubTime, rect: QRectF, line: Line) -> None:
+    """The tub's name, at its first lane."""
+    font = font_to_fit(look.font(Use.TABLE), tub.name, rect.left() - look.u(8, 4.5), 8.0)
+    first = QRectF(rect.left(), rect.top(), rect.width(), line.lane_high)
+    place = QPointF(rect.left() - look.u(1.6, 1.2), middle_baseline(first, font))
+    room = rect.left() - look.u(5, 3)
+    set_line(painter, place, tub.name, font, look.colour("ink2"), align=RIGHT, room=room)
+
+
+def _paint_tub(
+    painter: QPainter,
+    look: Look,
+    shown: Shown,
+    sheet: TimeSheet,
+    line: Line,
+    marks: Sequence[Mark],
+) -> None:
+    tub, rect = shown.told.tubs[line.tub], sheet.line_rect(line)
+    _paint_unknown(painter, look, sheet.axis, tub, rect, shown.told.on)
+    for first, last in _empties(tub, shown.told.on):
+        _paint_empty(painter, look, sheet.axis, rect, line, (first, last))
+    here = defaultdict(list)
+    for mark in marks:
+        here[_lane_of(tub, mark)].append(mark)
+    for bar in tub.bars:
+        until = bar.stay.last(shown.told.on)
+        if sheet.axis.shows(bar.stay.since, until):
+            _paint_bar(painter, look, shown, sheet, line, bar, here[bar.lane])
+    for lane, own in here.items():
+        top = rect.top() + min(lane, line.lanes - 1) * line.lane_high
+        room = QRectF(rect.left(), top, rect.width(), line.lane_high)
+        _paint_marks(painter, look, sheet.axis, room, own)
+
+
+def _lane_of(tub: TubTime, mark: Mark) -> int:
+    """The lane of the stay that a mark belongs to: one that ends it lies behind it."""
+    own = [bar for bar in tub.bars if bar.animal == mark.animal and bar.stay.since <= mark.on]
+    return own[-1].lane if own else 0
+
+
+def _paint_unknown(
+    painter: QPainter, look: Look, axis: TimeAxis, tub: TubTime, rect: QRectF, on: date
+) -> None:
+    """Before the first entry of the tub."""
+    known = tub.known_from or on + ONE_DAY
+    if known <= axis.first:
+        return
+    right = min(axis.right, axis.x(known))
+    stretch = QRectF(axis.left, rect.top(), right - axis.left, rect.height())
+    paint_stretch(painter, stretch.adjusted(0, 0.5, -1, -0.5), StayState.UNKNOWN, look)
+    font = look.font(Use.TABLE_STRONG)
+    if stretch.width() > advance(font, "?") + look.u(4):
+        place = QPointF(axis.left + look.u(2.4, 1.8), middle_baseline(stretch, font))
+        used = set_line(painter, place, "?", font, look.colour("ink2"))
+        words, plain = FACES[StayState.UNKNOWN].words, look.font(Use.TABLE)
+        room = stretch.width() - used - look.u(5)
+        if advance(plain, words) < room:
+            beside = QPointF(place.x() + used + look.u(1.2), place.y())
+            set_line(painter, beside, words, plain, look.colour("ink3"))
+
+
+def _empties(tub: TubTime, on: date) -> Iterator[tuple[date, date]]:
+    """Stretches after its first entry in which nobody is written in the tub."""
+    since: date | None = None
+    for bar in tub.bars:
+        stay = bar.stay
+        if since is not None and since < stay.since:
+            yield since, stay.since
+        until = on + ONE_DAY if stay.until is None else stay.until
+        since = until if since is None else max(since, until)
+    if since is not None and since <= on:
+        yield since, on + ONE_DAY
+
+
+def _paint_empty(
+    painter: QPainter,
+    look: Look,
+    axis: TimeAxis,
+    rect: QRectF,
+    line: Line,
+    days: tuple[date, date],
+) -> None:
+    if not axis.shows(*days):
+        return
+    left, right = max(axis.left, axis.x(days[0])), min(axis.right, axis.x(days[1]))
+    stretch = QRectF(left, rect.top(), right - left, line.lane_high)
+    words, font = FACES[StayState.EMPTY].words, look.font(Use.TABLE)
+    gap = look.u(1.2)
+    wide = advance(font, words) + 2 * gap
+    if stretch.width() > wide + look.u(6):
+        place = QPointF(left + gap, middle_baseline(stretch, font))
+        set_line(painter, place, words, font, look.colour("ink3"))
+        stretch.setLeft(left + wide)
+    paint_stretch(painter, stretch, StayState.EMPTY, look)
+
+
+def _paint_bar(
+    painter: QPainter,
+    look: Look,
+    shown: Shown,
+    sheet: TimeSheet,
+    line: Line,
+    bar: Bar,
+    marks: Sequence[Mark],
+) -> None:
+    rect = sheet.bar_rect(line, bar, shown.told.on)
+    state = _state(shown, bar)
+    paint_stretch(painter, rect, state, look)
+    for apart in shown.told.apart:
+        if apart.animal == bar.animal:
+            _paint_apart(painter, look, sheet.axis, rect, (apart.since, apart.until), state)
+    _paint_name(painter, look, sheet.axis, rect, bar, state, marks)
+
+
+def _state(shown: Shown, bar: Bar) -> StayState:
+    if bar.animal == shown.animal:
+        return StayState.CHOSEN
+    return StayState.SHARED if bar.animal in shown.mates else StayState.OTHER
+
+
+def _paint_apart(
+    painter: QPainter,
+    look: Look,
+    axis: TimeAxis,
+    bar: QRectF,
+    days: tuple[date, date | None],
+    state: StayState,
+) -> None:
+    left = max(bar.left(), axis.x(days[0]))
+    right = bar.right() if days[1] is None else min(bar.right(), axis.x(days[1]))
+    if right > left:
+        ink = "ground" if state is StayState.CHOSEN else FACES[StayState.APART].mark
+        stretch = QRectF(left, bar.top(), right - left, bar.height())
+        paint_apart(painter, stretch, look, ink)
+
+
+def _paint_name(
+    painter: QPainter,
+    look: Look,
+    axis: TimeAxis,
+    rect: QRectF,
+    bar: Bar,
+    state: StayState,
+    marks: Sequence[Mark],
+) -> None:
+    """The name behind the marks that begin the bar, where enough of it has room."""
+    face = FACES[state]
+    use = Use.TABLE_STRONG if state is StayState.CHOSEN else Use.TABLE
+    font = font_to_fit(look.font(use), bar.name, 1e9, 8.0)
+    left, right = rect.left() + look.u(1.2, 1), rect.right() - 2
+    boxes = sorted(_boxes(look, axis, rect, marks), key=lambda each: each[0].left())
+    for box, _ in boxes:
+        if (
+            box.left() < left + min(advance(font, bar.name), _LEAST_NAME_PX * 2)
+            and box.right() > left
+        ):
+            left = box.right() + look.u(0.8)
+        elif box.left() > left:
+            right = min(right, box.left() - 2)
+    room = right - left
+    if room < min(_LEAST_NAME_PX, advance(font, bar.name)):
+        return
+    base = middle_baseline(rect, font)
+    wide = min(room, advance(font, bar.name))
+    if face.pattern.name != "PLAIN":
+        under = QRectF(left - 2, rect.top() + 1.5, wide + 4, rect.height() - 3)
+        painter.fillRect(under, look.colour(face.paper))
+    set_line(painter, QPointF(left, base), bar.name, font, look.colour(face.ink), room=room)
+
+
+def _paint_marks(
+    painter: QPainter, look: Look, axis: TimeAxis, rect: QRectF, marks: Sequence[Mark]
+) -> None:
+    for box, mark in _boxes(look, axis, rect, marks):
+        x = axis.x(mark.on)
+        painter.setPen(QPen(look.colour("ink"), 1.4))
+        painter.drawLine(QLineF(x, rect.top(), x, rect.bottom()))
+        paint_mark(painter, box, mark.kind, look)
+
+
+def _boxes(
+    look: Look, axis: TimeAxis, rect: QRectF, marks: Sequence[Mark]
+) -> Iterator[tuple[QRectF, Mark]]:
+    """A box for each mark in view, begun on its day or behind the one before."""
+    side = min(rect.height() - 1.0, look.u(4.6, 4))
+    end = -1e9
+    for mark in marks:
+        if not axis.shows(mark.on) or mark.on > axis.last:
+            continue
+        left = min(max(axis.x(mark.on), end), axis.right - side)
+        box = QRectF(left, rect.center().y() - side / 2, side, side)
+        end = box.right() + 1.0
+        yield box, mark
+
+
+def _paint_foot(painter: QPainter, look: Look, shown: Shown, sheet: TimeSheet) -> None:
+    """What has no room on this page."""
+    page, tubs = sheet.page, shown.told.tubs
+    if page.last - page.first >= len(tubs) or not page.lines:
+        return
+    told = tr(
+        "{first} to {last} of {count} tubs, ↑↓ go on",
+        first=tubs[page.first].name,
+        last=tubs[page.last - 1].name,
+        count=len(tubs),
+    )
+    font = look.font(Use.TABLE)
+    place = QPointF(sheet.axis.right, sheet.tubs.bottom() + look.u(4.4, 3.6))
+    set_line(painter, place, told, font, look.colour("ink2"), align=RIGHT)
+
+
+def outline_pen(look: Look) -> QPen:
+    """The frame round the chosen stay."""
+    pen = QPen(look.colour("point"), 2.4)
+    pen.setJoinStyle(Qt.PenJoinStyle.MiterJoin)
+    return pen
