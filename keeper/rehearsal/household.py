@@ -15,6 +15,7 @@ from keeper.husbandry.when import Happened
 from keeper.rehearsal.accounts import kept_account
 from keeper.rehearsal.character import Character
 from keeper.rehearsal.clutching import kept_eggs
+from keeper.rehearsal.colouring import kept_scores
 from keeper.rehearsal.diary import Clock, Diary
 from keeper.rehearsal.feeding import Feeding
 from keeper.rehearsal.happenings import expect_all, expect_signs, settling, shed_sign
@@ -96,6 +97,7 @@ class Household:
         if plot.is_house:
             kept_account(self.room, day, plot.last)
             kept_eggs(self.room, day, plot.last, self._eggs)
+            kept_scores(self.room, day, plot.last)
         if day.weekday() == self._weigh_day:
             self._weigh(day)
         if day in plot.walked:
