@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from datetime import date
 
 from PySide6.QtCore import QObject, QTimer
 from PySide6.QtWidgets import QWidget
@@ -24,7 +25,7 @@ Maker = Callable[[Look, Keeping, Notices], QWidget]
 
 CLOCK_MS = 15_000
 ANIMAL_PLACE, RECORDS_PLACE = "Animal", "Records"
-PREY_PLACE, CLUTCH_PLACE, SCALES = "Prey", "Clutches", "Weigh-in"
+PREY_PLACE, CLUTCH_PLACE, SCALES, RACKS_PLACE = "Prey", "Clutches", "Weigh-in", "Racks"
 TAKES_BACK = tr("Ctrl+Z takes it back")
 """Said at the foot, unless the page has words of its own in ``takes_back``."""
 
@@ -81,6 +82,7 @@ class House(QObject):
         notices.grade_asked.connect(self._show_grade)
         notices.clutch_asked.connect(self._show_clutch)
         notices.weighing_asked.connect(self._show_on_scales)
+        notices.stay_asked.connect(self._show_stay)
         window.undo_asked.connect(self._take_back)
         window.redo_asked.connect(self._put_back)
         window.scanned.connect(self._pass_scan_on)
@@ -185,6 +187,11 @@ class House(QObject):
         if SCALES in self._names:
             self.window.go_to(self._names.index(SCALES))
             self.window.page(SCALES).scanned(code)  # type: ignore[attr-defined]
+
+    def _show_stay(self, animal: int, on: date) -> None:
+        if RACKS_PLACE in self._names:
+            self.window.go_to(self._names.index(RACKS_PLACE))
+            self.window.page(RACKS_PLACE).show_stay(animal, on)  # type: ignore[attr-defined]
 
     def ask_newcomer(self) -> None:
         """Go where an animal is written into the book, with the line for it open."""

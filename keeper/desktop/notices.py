@@ -18,7 +18,8 @@ class Notices(QObject):
     ``changed`` when the book changed in any way, so that what is shown may be read again;
     ``animal_asked`` with an animal's key to open its page; ``grade_asked`` with a grade of prey as
     the book writes it, ``clutch_asked`` with the name of a clutch, and ``weighing_asked`` with the
-    code of an animal, to go to it; ``copy_agreed`` with the path of a mended copy that is to take
+    code of an animal, to go to it; ``stay_asked`` with an animal's key and a day, to go to where
+    it stood in the racks' time-line; ``copy_agreed`` with the path of a mended copy that is to take
     the book's place; ``live_asked`` with a ``LiveChoice`` to listen
     so, or None to be told how it stands; ``live_told`` with that ``LiveState``;
     ``readings_came`` when live readings came, at most once a minute.
@@ -32,6 +33,7 @@ class Notices(QObject):
     grade_asked = Signal(str)
     clutch_asked = Signal(str)
     weighing_asked = Signal(str)
+    stay_asked = Signal(object, object)
     copy_agreed = Signal(object)
     live_asked = Signal(object)
     live_told = Signal(object)

@@ -149,6 +149,12 @@ class AnimalScreen(QWidget):
         """Open the line for an animal that the book does not hold yet."""
         self.line.open(newcomer_asked(self._keeping, self.show_animal))
 
+    def _show_stay(self) -> None:
+        """Where the animal stood on the day of the cursor, in the racks' time-line."""
+        if self._page is not None:
+            day = min(self.strip.view.cursor, self._keeping.today)
+            self._notices.stay_asked.emit(self._page.animal.animal, day)
+
     def _ask(self, make: Maker) -> None:
         """Open the line for an entry of the day of the cursor."""
         if self._page is None:
@@ -226,6 +232,7 @@ class AnimalScreen(QWidget):
             (tr("Young hatched"), "Y", lambda: self._ask(young(self.show_animal))),
             (tr("A new animal"), "A", self.ask_newcomer),
             (tr("Photo"), "O", lambda: self._ask(photo_asked)),
+            (tr("Where it stood, with whom and beside whom"), "W", self._show_stay),
         )
 
 

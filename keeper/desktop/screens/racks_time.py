@@ -109,8 +109,8 @@ class RacksTime(QObject):
 
     def _take(self, told: RackTime) -> None:
         self._rack = with_swaps(told, self._swaps)
-        self._opened()
         self._draw()
+        self._opened()
 
     def _suspect(self, swaps: Sequence[Suspected]) -> None:
         """The watch takes longer than a rack: what it suspects is drawn when it comes."""

@@ -109,7 +109,7 @@ def time_sheet(look: Look, shown: Shown, width: float, height: float) -> TimeShe
     dates = QRectF(left, flag.bottom(), right - left, look.u(10.4, 8.2))
     rack = QRectF(left, dates.bottom() + look.u(0.8, 0.5), right - left, look.u(5.6, 4.8))
     top = rack.bottom() + look.u(1.6, 1)
-    foot = look.u(6, 4.8)
+    foot = look.u(5.4, 4.4)
     tubs = QRectF(left, top, right - left, max(look.u(6), height - top - foot))
     days = (view.first, view.last)
     if shown.exact:
@@ -245,12 +245,16 @@ def _paint_unknown(
     paint_stretch(painter, stretch.adjusted(0, 0.5, -1, -0.5), StayState.UNKNOWN, look)
     font = look.font(Use.TABLE_STRONG)
     if stretch.width() > advance(font, "?") + look.u(4):
-        place = QPointF(axis.left + look.u(2.4, 1.8), middle_baseline(stretch, font))
-        used = set_line(painter, place, "?", font, look.colour("ink2"))
+        place = QPointF(axis.left + look.u(3.4, 2.6), middle_baseline(stretch, font))
+        mark, gap = advance(font, "?"), look.u(1.2)
         words, plain = FACES[StayState.UNKNOWN].words, look.font(Use.TABLE)
-        room = stretch.width() - used - look.u(5)
-        if advance(plain, words) < room:
-            beside = QPointF(place.x() + used + look.u(1.2), place.y())
+        fits = mark + gap + advance(plain, words) < stretch.width() - look.u(8)
+        wide = mark + gap + advance(plain, words) if fits else mark
+        under = QRectF(place.x() - gap, rect.top(), wide + 2 * gap, rect.height())
+        painter.fillRect(under, look.colour("ground"))
+        set_line(painter, place, "?", font, look.colour("ink2"))
+        if fits:
+            beside = QPointF(place.x() + mark + gap, place.y())
             set_line(painter, beside, words, plain, look.colour("ink3"))
 
 
@@ -366,10 +370,11 @@ def _paint_name(
 def _paint_marks(
     painter: QPainter, look: Look, axis: TimeAxis, rect: QRectF, marks: Sequence[Mark]
 ) -> None:
-    for box, mark in _boxes(look, axis, rect, marks):
-        x = axis.x(mark.on)
-        painter.setPen(QPen(look.colour("ink"), 1.4))
-        painter.drawLine(QLineF(x, rect.top(), x, rect.bottom()))
+    boxes = list(_boxes(look, axis, rect, marks))
+    painter.setPen(QPen(look.colour("ink"), 1.4))
+    days = (axis.x(mark.on) for _, mark in boxes)
+    painter.drawLines([QLineF(x, rect.top(), x, rect.bottom()) for x in days])
+    for box, mark in boxes:
         paint_mark(painter, box, mark.kind, look)
 
 
@@ -400,7 +405,7 @@ def _paint_foot(painter: QPainter, look: Look, shown: Shown, sheet: TimeSheet) -
         count=len(tubs),
     )
     font = look.font(Use.TABLE)
-    place = QPointF(sheet.axis.right, sheet.tubs.bottom() + look.u(4.4, 3.6))
+    place = QPointF(sheet.axis.right, sheet.tubs.bottom() + look.u(4.2, 3.4))
     set_line(painter, place, told, font, look.colour("ink2"), align=RIGHT)
 
 
