@@ -12,14 +12,26 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 os.environ.setdefault("KEEPER_LANGUAGE", "en")  # whatever the machine speaks
 
 COLLECT_AFTER = 100_000
+MEMORY = Path("/dev/shm")
+ROOM_BYTES = 1_000_000_000
 
 
 def pytest_configure(config: pytest.Config) -> None:
     """Garbage is collected between tests on the main thread, as the program does.
 
-    Otherwise a thread of one test might destroy the widgets of another.
+    Otherwise a thread of one test might destroy the widgets of another. Files of tests lie in
+    memory where it has room: thousands of books are made, and each would wait for its disk.
     """
     gc.disable()
+    if _has_room(MEMORY):
+        os.environ.setdefault("PYTEST_DEBUG_TEMPROOT", str(MEMORY))
+
+
+def _has_room(folder: Path) -> bool:
+    if not os.access(folder, os.W_OK):
+        return False
+    there = os.statvfs(folder)
+    return there.f_bavail * there.f_frsize > ROOM_BYTES
 
 
 @pytest.hookimpl(wrapper=True)
