@@ -1,7 +1,7 @@
 """What every animal of the house carries of its genes, today or by what a past day knew."""
 
 from collections import defaultdict
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date
 from functools import cached_property
@@ -11,7 +11,7 @@ from keeper.actions.gene_world import (
     GeneKey,
     Read,
     World,
-    end_of_day,
+    after_day,
     gene_entries,
     gene_key,
     world_of,
@@ -21,6 +21,8 @@ from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.genes import GeneNamed, GeneRead
 from keeper.husbandry.now import AnimalNow
 from keeper.rules.genetics.answers import CopyOdds, GeneAnswer
+from keeper.rules.genetics.crosses import Locus
+from keeper.rules.genetics.inbreeding import Inbreeding
 from keeper.rules.genetics.odds import genes_odds
 from keeper.rules.genetics.pedigree import Kin, OwnAncestor
 from keeper.rules.genetics.witness import GeneAsked, shown_by
@@ -63,6 +65,18 @@ class SpeciesGenes:
         return self._by_young.get(animal)
 
     @cached_property
+    def loci(self) -> tuple[Locus, ...]:
+        """The genes as crosses are reckoned over them."""
+        return tuple(
+            Locus(gene=each.gene, inheritance=each.inheritance, hidden_by=_hider(self, each))
+            for each in self.named
+        )
+
+    @cached_property
+    def inbreeding(self) -> Inbreeding:
+        return Inbreeding.of(self.kin.values())
+
+    @cached_property
     def _by_young(self) -> dict[AnimalId, Brood]:
         return {young: brood for brood in self.broods for young in brood.young}
 
@@ -83,8 +97,8 @@ def house_genes(keeping: Keeping, as_at: date | None = None) -> HouseGenes:
 
     as_at: by what was written by the end of that day, and nothing later.
     """
-    end = None if as_at is None else end_of_day(keeping, as_at)
-    world = world_of(gene_entries(keeping), end)
+    last = None if as_at is None else after_day(keeping, as_at)
+    world = world_of(gene_entries(keeping), last)
     rows = {row.animal: row for row in reading.board(keeping.book)}
     return HouseGenes(
         on=as_at or keeping.today,
@@ -131,6 +145,31 @@ def species_genes(
     )
 
 
+def answers_for(
+    keeping: Keeping, world: World, species: str, wanted: Iterable[AnimalId]
+) -> dict[str, GeneAnswer]:
+    """Of *wanted* alone, which is quicker: with their kin, and with all that is a witness."""
+    named = tuple(gene for (of, _), gene in world.named.items() if of == species)
+    asked = genes_asked(world, species, named)
+    animals = [animal for animal, told in world.described.items() if told.species == species]
+    kin = kin_of(broods_of(world, SireBook(world, keeping.profiles), animals), animals)
+    read = {animal for each in asked.values() for animal in each.told}
+    needed = _with_ancestors(kin, {*wanted, *read} & kin.keys())
+    return _answers({animal: kin[animal] for animal in kin if animal in needed}, asked)[1]
+
+
+def _with_ancestors(kin: Mapping[AnimalId, Kin], animals: Iterable[AnimalId]) -> set[AnimalId]:
+    found: set[AnimalId] = set()
+    left = list(animals)
+    while left:
+        animal = left.pop()
+        if animal not in found and animal in kin:
+            found.add(animal)
+            one = kin[animal]
+            left += [male for male, _ in one.sires] + ([] if one.dam is None else [one.dam])
+    return found
+
+
 def genes_asked(world: World, species: str, named: Sequence[GeneNamed]) -> dict[str, GeneAsked]:
     """Each gene with the words that stand of it; one that hides another spoils its witnesses."""
     told = {each.gene: _read(world, species, each) for each in named}
@@ -149,6 +188,15 @@ def genes_asked(world: World, species: str, named: Sequence[GeneNamed]) -> dict[
 def _read(world: World, species: str, named: GeneNamed) -> Mapping[AnimalId, Read]:
     key: GeneKey = gene_key(species, named.gene)
     return world.read.get(key, {})
+
+
+def _hider(genes: SpeciesGenes, named: GeneNamed) -> str | None:
+    """The name by which the gene that hides it is reckoned."""
+    if named.hidden_by is None:
+        return None
+    wanted = gene_key(genes.species, named.hidden_by)
+    names = (each.gene for each in genes.named if each.gene != named.gene)
+    return next((name for name in names if gene_key(genes.species, name) == wanted), None)
 
 
 def _answers(

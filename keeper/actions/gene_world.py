@@ -13,7 +13,7 @@ from keeper.husbandry.animal import IN_THE_ROOM, AnimalId, Sex
 from keeper.husbandry.events import Clutch, Described, Moved, Paired, Sexed, Stock
 from keeper.husbandry.genes import GeneNamed, GeneRead, GeneTold, Inheritance
 from keeper.store.as_written import AsWritten, as_written
-from keeper.store.journal import EntryKey
+from keeper.store.journal import BatchId, EntryKey, first_key_at
 
 KINDS = (Described, Sexed, Stock, Moved, Paired, Clutch, GeneNamed, GeneRead)
 GeneKey = tuple[str, str]
@@ -73,14 +73,14 @@ def gene_entries(keeping: Keeping) -> AsWritten:
     return keeping.once("gene entries", lambda: as_written(keeping.book, KINDS, JOINED))
 
 
-def end_of_day(keeping: Keeping, day: date) -> datetime:
-    """The instant at which *day* was over, where the book is kept."""
-    return datetime.combine(day + timedelta(days=1), time(), keeping.now().tzinfo)
+def after_day(keeping: Keeping, day: date) -> BatchId:
+    """The key under which everything lies that was written by the end of *day*."""
+    return first_key_at(datetime.combine(day + timedelta(days=1), time(), keeping.now().tzinfo))
 
 
-def world_of(entries: AsWritten, end: datetime | None = None) -> World:
-    """The world by everything that was written before *end*; None: by all that stands now."""
-    told = entries.by(end)
+def world_of(entries: AsWritten, last: BatchId | None = None) -> World:
+    """The world by everything that came with a key under *last*; None: by all that stands now."""
+    told = entries.before(last)
     described = {each: event for each, (_, event) in _newest(told[Described]).items()}
     sexes = {each: event.sex for each, (_, event) in _newest(told[Sexed]).items()}
     stock = {each: event for each, (_, event) in _newest(told[Stock]).items()}
@@ -97,17 +97,13 @@ def world_of(entries: AsWritten, end: datetime | None = None) -> World:
     )
 
 
-def _in_order(told: Keyed) -> Keyed:
-    return sorted(told, key=lambda each: (each[1].happened, each[0].batch, each[0].seq))
-
-
 def _newest(told: Keyed) -> dict[AnimalId, tuple[EntryKey, Any]]:
-    return {each[1].animal: each for each in _in_order(told)}
+    return {each[1].animal: each for each in told}
 
 
 def _by_animal(told: Keyed) -> dict[AnimalId, list[Any]]:
     found: dict[AnimalId, list[Any]] = defaultdict(list)
-    for _, event in _in_order(told):
+    for _, event in told:
         found[event.animal].append(event)
     return found
 
@@ -115,21 +111,21 @@ def _by_animal(told: Keyed) -> dict[AnimalId, list[Any]]:
 def _paired(told: Keyed) -> dict[AnimalId, list[Paired]]:
     """By either side of the pairing."""
     found: dict[AnimalId, list[Paired]] = defaultdict(list)
-    for _, event in _in_order(told):
+    for _, event in told:
         found[event.animal].append(event)
         found[event.mate].append(event)
     return found
 
 
 def _named(told: Keyed) -> dict[GeneKey, GeneNamed]:
-    return {gene_key(event.species, event.gene): event for _, event in _in_order(told)}
+    return {gene_key(event.species, event.gene): event for _, event in told}
 
 
 def _read(
     told: Keyed, described: Mapping[AnimalId, Described], named: Mapping[GeneKey, GeneNamed]
 ) -> dict[GeneKey, dict[AnimalId, Read]]:
     found: dict[GeneKey, dict[AnimalId, Read]] = defaultdict(dict)
-    for key, event in _in_order(told):
+    for key, event in told:
         of = described.get(event.animal)
         gene = gene_key(of.species, event.gene) if of else None
         if gene is not None and gene in named:

@@ -13,6 +13,7 @@ from keeper.reports import (
     clutch_sentences,
     demand_sentences,
     food_sentences,
+    gene_sentences,
     house_sentences,
     joining_sentences,
     laying_sentences,
@@ -25,6 +26,7 @@ Telling = str | tuple[str, ...]
 
 SENTENCES: Mapping[str, Telling] = {
     **food_sentences.SENTENCES,
+    **gene_sentences.SENTENCES,
     **body_sentences.SENTENCES,
     **care_sentences.SENTENCES,
     **clutch_sentences.SENTENCES,
