@@ -65,12 +65,14 @@ class Contradiction:
 @dataclass(frozen=True, slots=True, kw_only=True)
 class GeneAnswer:
     """odds: of every animal that can be told. sires: by young whose sire is in doubt, the
-    likeliest first. untold: animals without odds, and why. because: the strongest reason first.
+    likeliest first; apart: those of them that rest on this gene's looks alone, because all genes
+    together were too much. untold: animals without odds, and why. because: strongest first.
     """
 
     inheritance: Inheritance
     odds: Mapping[AnimalId, CopyOdds]
     sires: Mapping[AnimalId, tuple[SireShare, ...]] = field(default_factory=dict)
+    apart: frozenset[AnimalId] = frozenset()
     contradictions: tuple[Contradiction, ...] = ()
     untold: Mapping[AnimalId, Reason] = field(default_factory=dict)
     because: Mapping[AnimalId, tuple[Reason, ...]] = field(default_factory=dict)

@@ -10,9 +10,9 @@ and the tree of its cliques: Lauritzen and Spiegelhalter 1988, J R Stat Soc B 50
 memory; the proof here is the comparison with plain enumeration in the tests.)
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
-from functools import reduce
+from operator import itemgetter
 
 from keeper.rules.genetics.summing_order import Scope, summing_order
 
@@ -50,7 +50,8 @@ class _Summed:
 def posteriors(factors: Sequence[Factor], most: int) -> dict[int, dict[int, float]]:
     """Odds of every state of every variable; one that cannot be is missing.
 
-    most: the largest table allowed. Raises Impossible, or TooWide of `summing_order`.
+    most: how many states all tables together may have. Raises Impossible, or TooWide where
+    they have more.
     """
     order = summing_order([each.scope for each in factors], _sizes(factors), most)
     return _told(order, _summed_out(factors, order))
@@ -58,20 +59,28 @@ def posteriors(factors: Sequence[Factor], most: int) -> dict[int, dict[int, floa
 
 def joined(one: Factor, other: Factor) -> Factor:
     """The product of two factors, over the variables of both."""
-    shared = [
-        (one.scope.index(name), at) for at, name in enumerate(other.scope) if name in one.scope
-    ]
-    rest = [at for at, name in enumerate(other.scope) if name not in one.scope]
+    shared = [name for name in other.scope if name in one.scope]
+    rest = [name for name in other.scope if name not in one.scope]
+    its_shared, its_rest = _picked(other.scope, shared), _picked(other.scope, rest)
     matching: dict[States, list[tuple[States, int, float]]] = {}
     for states, (order, share) in other.weights.items():
-        key = tuple(states[at] for _, at in shared)
-        matching.setdefault(key, []).append((tuple(states[at] for at in rest), order, share))
+        matching.setdefault(its_shared(states), []).append((its_rest(states), order, share))
+    of_one = _picked(one.scope, shared)
     weights = {
         states + more: (order + its_order, share * its_share)
         for states, (order, share) in one.weights.items()
-        for more, its_order, its_share in matching.get(tuple(states[at] for at, _ in shared), ())
+        for more, its_order, its_share in matching.get(of_one(states), ())
     }
-    return Factor(one.scope + tuple(other.scope[at] for at in rest), weights)
+    return Factor(one.scope + tuple(rest), weights)
+
+
+def _picked(scope: Scope, names: Sequence[int]) -> Callable[[States], States]:
+    """Takes the states of *names* out of those of *scope*."""
+    places = [scope.index(name) for name in names]
+    first = places[0] if places else 0
+    if places == list(range(first, first + len(places))):
+        return itemgetter(slice(first, first + len(places)))
+    return itemgetter(*places)
 
 
 def _sizes(factors: Sequence[Factor]) -> dict[int, int]:
@@ -89,22 +98,33 @@ def _summed_out(factors: Sequence[Factor], order: Sequence[int]) -> dict[int, _S
         waiting[min(each.scope, key=turn.__getitem__)].append(each)
     found = {}
     for name in order:
-        whole = reduce(joined, sorted(waiting.pop(name), key=lambda each: -len(each.scope)))
-        message, found[name] = _sum_out(whole, name)
+        message, found[name] = _sum_out(_product(waiting.pop(name)), name)
         if message.scope:
             waiting[min(message.scope, key=turn.__getitem__)].append(message)
     return found
 
 
+def _product(factors: Sequence[Factor]) -> Factor:
+    """Small ones go into the smallest that holds them, so that large tables are walked seldom."""
+    left = sorted(factors, key=lambda each: len(each.scope))
+    while len(left) > 1:
+        small = left.pop(0)
+        names = set(small.scope)
+        into = next((at for at, each in enumerate(left) if names.issubset(each.scope)), -1)
+        left[into] = joined(left[into], small)
+        left.sort(key=lambda each: len(each.scope))
+    return left[0]
+
+
 def _sum_out(whole: Factor, name: int) -> tuple[Factor, _Summed]:
-    at = whole.scope.index(name)
-    given = whole.scope[:at] + whole.scope[at + 1 :]
+    given = tuple(each for each in whole.scope if each != name)
+    at, of_given = whole.scope.index(name), _picked(whole.scope, given)
     sums: dict[States, Leading] = {}
     parts: dict[States, list[tuple[int, float]]] = {}
     for states, (order, share) in whole.weights.items():
         if share == 0:
             continue
-        key = states[:at] + states[at + 1 :]
+        key = of_given(states)
         lowest, summed = sums.get(key, (order + 1, 0.0))
         if order < lowest:
             sums[key], parts[key] = (order, share), [(states[at], share)]
@@ -135,9 +155,8 @@ def _told(order: Sequence[int], summed: Mapping[int, _Summed]) -> dict[int, dict
         given = summed[name].given
         parent = min(given, key=turn.__getitem__, default=name)
         if given and (parent, given) not in narrowed:
-            within = (*summed[parent].given, parent)
-            places = [within.index(each) for each in given]
-            narrowed[parent, given] = _narrowed(joint[parent], places)
+            picked = _picked((*summed[parent].given, parent), given)
+            narrowed[parent, given] = _narrowed(joint[parent], picked)
         before = narrowed[parent, given] if given else _ALONE
         joint[name], found[name] = _joint(before, summed[name])
     return found
@@ -156,9 +175,11 @@ def _joint(
     return joint, {state: share / whole for state, share in sorted(alone.items())}
 
 
-def _narrowed(joint: Mapping[States, float], places: Sequence[int]) -> dict[States, float]:
+def _narrowed(
+    joint: Mapping[States, float], picked: Callable[[States], States]
+) -> dict[States, float]:
     found: dict[States, float] = {}
     for states, share in joint.items():
-        key = tuple(states[at] for at in places)
+        key = picked(states)
         found[key] = found.get(key, 0.0) + share
     return found

@@ -14,6 +14,7 @@ from keeper.rules.genetics.answers import CopyOdds, GeneAnswer, SireShare
 from keeper.rules.genetics.contradictions import Barred, barred_by_sires, barred_by_words
 from keeper.rules.genetics.gene_net import GeneNet, gene_net
 from keeper.rules.genetics.narrowing import narrowed
+from keeper.rules.genetics.odds_reasons import Told, reasons_by_animal
 from keeper.rules.genetics.pedigree import Kin, Lineage, lineage_of
 from keeper.rules.genetics.solving import WIDEST, Solved, Solver
 from keeper.rules.genetics.transmission import states_of
@@ -62,16 +63,20 @@ def _answer(
     barred = _barred(lineage, asked, before, gene, solved)
     untold = {at: TOO_WIDE for its_gene, at in solved.wide if its_gene == gene}
     untold |= {at: each.why for each in barred for at in each.places}
+    odds = {
+        name: _copies(after.masks[at], solved.copies.get((gene, at)))
+        for name, at in lineage.place.items()
+        if at not in untold
+    }
+    sires = _sires(lineage, gene, solved)
     return GeneAnswer(
         inheritance=asked.inheritance,
-        odds={
-            name: _copies(after.masks[at], solved.copies.get((gene, at)))
-            for name, at in lineage.place.items()
-            if at not in untold
-        },
-        sires=_sires(lineage, gene, solved),
+        odds=odds,
+        sires=sires,
+        apart=frozenset(name for name in sires if _sire_of(lineage, name) in solved.apart),
         contradictions=tuple(each.contradiction for each in barred),
         untold={name: untold[at] for name, at in lineage.place.items() if at in untold},
+        because=reasons_by_animal(Told(lineage, asked, odds, sires, after.own_word)),
     )
 
 
@@ -104,9 +109,13 @@ def _sires(lineage: Lineage, gene: int, solved: Solved) -> dict[AnimalId, tuple[
     }
     return {
         name: shares[sire]
-        for name, at in lineage.place.items()
-        if (sire := lineage.sires[at]) in shares and sire is not None
+        for name in lineage.place
+        if (sire := _sire_of(lineage, name)) in shares and sire is not None
     }
+
+
+def _sire_of(lineage: Lineage, name: AnimalId) -> int | None:
+    return lineage.sires[lineage.place[name]]
 
 
 def _shares(lineage: Lineage, sire: int, odds: Mapping[int, float]) -> tuple[SireShare, ...]:

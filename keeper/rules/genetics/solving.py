@@ -14,8 +14,8 @@ from keeper.rules.genetics.pedigree import Lineage
 from keeper.rules.genetics.summing_order import TooWide
 from keeper.rules.genetics.transmission import single, states_of
 
-WIDEST = 60_000
-"""States of the largest table that is reckoned; a wider part is told as too wide."""
+WIDEST = 400_000
+"""States that the tables of one part may have; one that takes more is told as too wide."""
 
 States = dict[int, float]
 

@@ -13,26 +13,33 @@ _Near = dict[int, set[int]]
 _Cost = Callable[[_Near, Mapping[int, int], int], tuple[int, int]]
 
 
+SMALL = 20_000
+"""Up to so many states the quick rule's order is not worth bettering."""
+
+
 class TooWide(Exception):
     """No order was found that keeps every table within what is allowed."""
 
 
 def summing_order(scopes: Sequence[Scope], sizes: Mapping[int, int], most: int) -> list[int]:
-    """Every variable once. Raises TooWide where a table of more than *most* states came up."""
-    for cost in (_by_table, _by_links):
-        order = _greedy(scopes, sizes, most, cost)
-        if order is not None:
-            return order
-    raise TooWide
+    """Every variable once. Raises TooWide where the tables would have over *most* states in all."""
+    states, order = _greedy(scopes, sizes, _by_table)
+    if states > SMALL:
+        states, order = min((states, order), _greedy(scopes, sizes, _by_links))
+    if states > most:
+        raise TooWide
+    return order
 
 
 def _greedy(
-    scopes: Sequence[Scope], sizes: Mapping[int, int], most: int, cost: _Cost
-) -> list[int] | None:
+    scopes: Sequence[Scope], sizes: Mapping[int, int], cost: _Cost
+) -> tuple[int, list[int]]:
+    """The cheapest next, again and again. Returns the states of all tables, and the order."""
     near = _beside_each_other(scopes)
     left = [(*cost(near, sizes, name), name) for name in near]
     heapify(left)
     order: list[int] = []
+    states = 0
     while near:
         *claimed, name = heappop(left)
         if name not in near:
@@ -41,12 +48,11 @@ def _greedy(
         if tuple(claimed) != now:
             heappush(left, (*now, name))
             continue
-        if _table(near, sizes, name) > most:
-            return None
+        states += _table(near, sizes, name)
         for each in _taken_out(near, name):
             heappush(left, (*cost(near, sizes, each), each))
         order.append(name)
-    return order
+    return states, order
 
 
 def _beside_each_other(scopes: Sequence[Scope]) -> _Near:
