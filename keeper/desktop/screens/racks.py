@@ -20,33 +20,28 @@ from keeper.desktop.background import Background, Worker
 from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
 from keeper.desktop.screens.racks_asking import RacksAsking
+from keeper.desktop.screens.racks_choice import RacksChoice, Step
 from keeper.desktop.screens.racks_paper import NOT_YET, RacksPaper
 from keeper.desktop.screens.racks_reading import RacksReading
 from keeper.desktop.screens.racks_time import RacksTime
 from keeper.desktop.screens.racks_view import LAYERS, RacksView
 from keeper.desktop.screens.racks_walk import (
-    Counts,
-    along,
     aside,
     first_tub,
-    next_lived,
     rack_on,
     scanned_in,
     to_end,
-    tub_at,
     tub_counts,
     where_is,
 )
 from keeper.desktop.screens.racks_words import RoomShown
 from keeper.desktop.widgets.asking_line import AskingLine
-from keeper.desktop.widgets.drawn import announce
-from keeper.desktop.widgets.rack_paint import At
 from keeper.desktop.widgets.rack_reader import read_racks_aloud
 from keeper.language import tr
 from keeper.reports.words import word
 
 FIRST_LAYER = Layer.RATIO
-Step = Callable[[Counts, At], At]
+NOBODY = tr("Nobody stands in a rack yet: there is no time-line.")
 
 
 class RacksScreen(QWidget):
@@ -67,15 +62,13 @@ class RacksScreen(QWidget):
         workers = (reader or Background(), watcher or Background())
         self._reading = RacksReading(keeping, notices, *workers)
         self._layer = FIRST_LAYER
-        self._shown: RoomShown | None = None
-        self._causes: Mapping[str, PlaceCause] = {}
-        self._animal: int | None = None  # that is chosen, where the tub is not empty
         self._stale = True
         self.view, self.line = RacksView(look, self), AskingLine(look, self)
+        self.chosen = RacksChoice(self.view)
         self._asking = RacksAsking(keeping, notices, self.line)
         self.time = RacksTime(keeping, notices, self._reading, self.view, self._use_keys)
         self.paper = RacksPaper(
-            keeping, notices, self, self.line, lambda: (self.room, self.view.front.at)
+            keeping, notices, self, self.line, lambda: (self.room, self.chosen.at)
         )
         _one_below_another(self, self.view, self.line)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -84,7 +77,7 @@ class RacksScreen(QWidget):
     @property
     def room(self) -> Room | None:
         """The room that is shown; None until it is read."""
-        return self._shown.room if self._shown else None
+        return self.chosen.room
 
     def scanned(self, code: str) -> None:
         """Choose the tub of the animal, or the place, whose label was scanned."""
@@ -93,8 +86,10 @@ class RacksScreen(QWidget):
             told = tr("No animal in these racks has the code {code}.", code=code)
             self._notices.refused.emit(told)
         else:
-            self._animal = animal
-            self._choose(at)
+            self.chosen.animal = animal
+            self.chosen.choose(at)
+            if self.view.time_shown:
+                self._open_time()
 
     def show_stay(self, animal: int, on: date) -> None:
         """Open the time-line at where the animal stood on a day."""
@@ -134,12 +129,11 @@ class RacksScreen(QWidget):
 
     def _show(self, shown: RoomShown) -> None:
         """A room that was read; the animal that was chosen stays chosen, wherever it is now."""
-        first = self._shown is None
-        self._shown = shown
+        chosen, first = self.chosen, self.chosen.shown is None
+        chosen.shown = shown
         self.view.show_room(shown)
-        here = self.view.front.at
-        at = here if self._animal is None else where_is(shown.room, self._animal)
-        self._choose(at or first_tub(tub_counts(shown.room)), told=not first)
+        at = chosen.at if chosen.animal is None else where_is(shown.room, chosen.animal)
+        chosen.choose(at or first_tub(tub_counts(shown.room)), told=not first)
         if shown.layer.layer is not self._layer:  # asked for while this room was being read
             self._ask_layer(shown.room)
         self._reading.causes(self._show_causes)
@@ -150,90 +144,47 @@ class RacksScreen(QWidget):
     def _show_layer(self, shown: RoomShown) -> None:
         """Another layer, unless another room or yet another layer was asked for since."""
         if shown.room is self.room and shown.layer.layer is self._layer:
-            self._shown = shown
+            self.chosen.shown = shown
             self.view.show_room(shown)
-            self._choose(self.view.front.at)
+            self.chosen.choose(self.chosen.at)
 
     def _show_causes(self, causes: Mapping[str, PlaceCause]) -> None:
-        self._causes = causes
-        self._show_tub()
+        self.chosen.causes = causes
+        self.chosen.show()
 
     def _show_nights(self, strip: Strip) -> None:
-        self.view.show_nights(strip, self._living())
+        self.view.show_nights(strip, self.chosen.living)
         self._use_keys()
-
-    # --- choosing ----------------------------------------------------------------------------
-
-    def _tub(self) -> RackTub | None:
-        at = self.view.front.at
-        return tub_at(self.room, at) if self.room and at else None
-
-    def _living(self) -> DueRow | None:
-        """The animal that is chosen, else the first of the tub."""
-        tub = self._tub()
-        here = tub.living if tub else ()
-        first = here[0] if here else None
-        return next((row for row in here if row.animal.animal == self._animal), first)
-
-    def _choose(self, at: At | None, *, told: bool = True) -> None:
-        self.view.front.choose(at)
-        living = self._living()
-        self._animal = living.animal.animal if living else None
-        self._show_tub()
-        if told and at is not None:
-            announce(self.view.front, self.view.front.words_at(at))
-
-    def _show_tub(self) -> None:
-        if self._shown is not None:
-            at = self.view.front.at
-            self.view.show_tub(self._shown, at, self._living(), self._causes)
-
-    def _step(self, step: Step) -> None:
-        at = self.view.front.at
-        if at is not None and self.room is not None:
-            self._choose(step(tub_counts(self.room), at))
-
-    def _row_or_animal(self, by: int) -> None:
-        """A row up or down; in the strip, which has a line for each, the next animal."""
-        room = self.room
-        if self.view.nights_shown and room is not None:
-            self._step(lambda _, at: next_lived(room, at, by))
-        else:
-            self._step(lambda counts, at: along(counts, at, by))
-
-    def _next_in_tub(self) -> None:
-        """Those who share a tub, one after another."""
-        tub, living = self._tub(), self._living()
-        if tub is not None and living is not None:
-            after = tub.living[(tub.living.index(living) + 1) % len(tub.living)]
-            self._animal = after.animal.animal
-            self._show_tub()
 
     # --- keys --------------------------------------------------------------------------------
 
     def _show_by(self, layer: Layer) -> None:
         self._layer = layer
-        if self._shown is None:
-            return
-        self._to_fronts(self._shown)
-        self._ask_layer(self._shown.room)
+        if self.chosen.shown is not None:
+            self._to_fronts(self.chosen.shown)
+            self._ask_layer(self.chosen.shown.room)
 
     def _turn_over(self) -> None:
         """From the fronts to the nights, and back."""
-        if self._shown is None:
-            return
-        if self.view.nights_shown:
-            self._to_fronts(self._shown)
-        else:
+        shown = self.chosen.shown
+        if shown is not None and self.view.nights_shown:
+            self._to_fronts(shown)
+        elif shown is not None:
             self._reading.strip(self._show_nights)
 
     def _turn_to_time(self) -> None:
         """From the chosen animal, or tub, to its rack through time, and back to where it is."""
-        tub = self._tub()
-        if self.view.time_shown and self._shown is not None:
-            self._to_fronts(self._shown)
-        elif tub is not None:
-            self.time.open(self._animal, tub.name, self._keeping.today)
+        if self.view.time_shown and self.chosen.shown is not None:
+            self._to_fronts(self.chosen.shown)
+        else:
+            self._open_time()
+
+    def _open_time(self) -> None:
+        tub = self.chosen.tub
+        if tub is None:
+            self._notices.noted.emit(NOT_YET if self.room is None else NOBODY)
+        else:
+            self.time.open(self.chosen.animal, tub.name, self._keeping.today)
 
     def _to_fronts(self, shown: RoomShown) -> None:
         """The animal that was looked at stays chosen, wherever it is now."""
@@ -242,8 +193,8 @@ class RacksScreen(QWidget):
         self._use_keys()
         at = None if looked_at is None else where_is(shown.room, looked_at)
         if at is not None:
-            self._animal = looked_at
-            self._choose(at)
+            self.chosen.animal = looked_at
+            self.chosen.choose(at)
 
     def _use_keys(self) -> None:
         """The keys of the view in sight alone; those of the other mean something else here."""
@@ -253,8 +204,8 @@ class RacksScreen(QWidget):
         self.addActions(self._time_keys if time else self._front_keys)
 
     def _open(self) -> None:
-        living = self._living()
-        if self._shown is None:
+        living = self.chosen.living
+        if self.room is None:
             self._notices.noted.emit(NOT_YET)
         elif living is None:
             self._notices.refused.emit(tr("This tub is empty: there is no animal to open."))
@@ -262,19 +213,19 @@ class RacksScreen(QWidget):
             self._notices.animal_asked.emit(living.animal.animal)
 
     def _declare(self) -> None:
-        at = self.view.front.at
+        at = self.chosen.at
         self._asking.declare(self.room.racks[at.rack] if self.room and at else None)
 
     def _ask(self, ask: Callable[[Room, RackTub, DueRow | None], None]) -> None:
-        tub = self._tub()
+        tub = self.chosen.tub
         if self.room is None:
             self._notices.noted.emit(NOT_YET)
         elif tub is not None:
-            ask(self.room, tub, self._living())
+            ask(self.room, tub, self.chosen.living)
 
     def _listen(self) -> None:
         self._notices.changed.connect(self._changed)
-        self.view.front.tub_asked.connect(self._choose)
+        self.view.front.tub_asked.connect(self.chosen.choose)
         self.line.installEventFilter(self)
         self._front_keys = [_action(self, *key) for key in _keys(self)]
         time_keys = (*self.time.keys(), *_keys_of_time(self))
@@ -326,20 +277,20 @@ def _keys(screen: RacksScreen) -> Sequence[tuple[str, str, Callable[[], object]]
     """Every key of the place with what it does."""
 
     def stepping(step: Step) -> Callable[[], None]:
-        return lambda: screen._step(step)
+        return lambda: screen.chosen.step(step)
 
     near, paper = screen.view.front.come_near, screen.paper
     return (
         *_layer_keys(screen),
         (tr("The tub before"), "Left", stepping(lambda c, at: aside(c, at, -1))),
         (tr("The next tub"), "Right", stepping(lambda c, at: aside(c, at, 1))),
-        (tr("The row above"), "Up", lambda: screen._row_or_animal(-1)),
-        (tr("The row below"), "Down", lambda: screen._row_or_animal(1)),
+        (tr("The row above"), "Up", lambda: screen.chosen.row_or_animal(-1)),
+        (tr("The row below"), "Down", lambda: screen.chosen.row_or_animal(1)),
         (tr("The rack before"), "PgUp", stepping(lambda c, at: rack_on(c, at, -1))),
         (tr("The next rack"), "PgDown", stepping(lambda c, at: rack_on(c, at, 1))),
         (tr("The first tub of the row"), "Home", stepping(lambda c, at: to_end(c, at, last=False))),
         (tr("The last tub of the row"), "End", stepping(lambda c, at: to_end(c, at, last=True))),
-        (tr("The next animal in the tub"), "Space", screen._next_in_tub),
+        (tr("The next animal in the tub"), "Space", screen.chosen.next_in_tub),
         (tr("Open the animal"), "Return Enter", screen._open),
         (tr("Move the animal to another tub"), "M", lambda: screen._ask(screen._asking.move)),
         (tr("Exchange two tubs or animals"), "X", lambda: screen._ask(screen._asking.exchange)),

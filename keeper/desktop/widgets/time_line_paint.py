@@ -27,7 +27,6 @@ from keeper.desktop.widgets.time_line_faces import (
     FACES,
     StayState,
     paint_apart,
-    paint_mark,
     paint_stretch,
 )
 from keeper.desktop.widgets.time_line_layout import (
@@ -37,6 +36,7 @@ from keeper.desktop.widgets.time_line_layout import (
     exact_page,
     line_page,
 )
+from keeper.desktop.widgets.time_line_marks import mark_boxes, paint_marks
 from keeper.language import tr
 
 ONE_DAY = timedelta(days=1)
@@ -190,7 +190,7 @@ def _paint_rack(painter: QPainter, look: Look, shown: Shown, sheet: TimeSheet) -
     place = QPointF(look.u(7, 3.5), middle_baseline(rect, strong))
     set_line(painter, place, _rack_words(shown.told), strong, look.colour("ink"))
     own = [mark for mark in shown.told.marks if mark.tub is None]
-    _paint_marks(painter, look, sheet.axis, rect, own)
+    paint_marks(painter, look, sheet.axis, rect, own)
 
 
 def _paint_label(painter: QPainter, look: Look, tub: TubTime, rect: QRectF, line: Line) -> None:
@@ -224,7 +224,7 @@ def _paint_tub(
     for lane, own in here.items():
         top = rect.top() + min(lane, line.lanes - 1) * line.lane_high
         room = QRectF(rect.left(), top, rect.width(), line.lane_high)
-        _paint_marks(painter, look, sheet.axis, room, own)
+        paint_marks(painter, look, sheet.axis, room, own)
 
 
 def _lane_of(tub: TubTime, mark: Mark) -> int:
@@ -347,7 +347,7 @@ def _paint_name(
     use = Use.TABLE_STRONG if state is StayState.CHOSEN else Use.TABLE
     font = font_to_fit(look.font(use), bar.name, 1e9, 8.0)
     left, right = rect.left() + look.u(1.2, 1), rect.right() - 2
-    boxes = sorted(_boxes(look, axis, rect, marks), key=lambda each: each[0].left())
+    boxes = sorted(mark_boxes(look, axis, rect, marks), key=lambda each: each[0].left())
     for box, _ in boxes:
         if (
             box.left() < left + min(advance(font, bar.name), _LEAST_NAME_PX * 2)
@@ -365,32 +365,6 @@ def _paint_name(
         under = QRectF(left - 2, rect.top() + 1.5, wide + 4, rect.height() - 3)
         painter.fillRect(under, look.colour(face.paper))
     set_line(painter, QPointF(left, base), bar.name, font, look.colour(face.ink), room=room)
-
-
-def _paint_marks(
-    painter: QPainter, look: Look, axis: TimeAxis, rect: QRectF, marks: Sequence[Mark]
-) -> None:
-    boxes = list(_boxes(look, axis, rect, marks))
-    painter.setPen(QPen(look.colour("ink"), 1.4))
-    days = (axis.x(mark.on) for _, mark in boxes)
-    painter.drawLines([QLineF(x, rect.top(), x, rect.bottom()) for x in days])
-    for box, mark in boxes:
-        paint_mark(painter, box, mark.kind, look)
-
-
-def _boxes(
-    look: Look, axis: TimeAxis, rect: QRectF, marks: Sequence[Mark]
-) -> Iterator[tuple[QRectF, Mark]]:
-    """A box for each mark in view, begun on its day or behind the one before."""
-    side = min(rect.height() - 1.0, look.u(4.6, 4))
-    end = -1e9
-    for mark in marks:
-        if not axis.shows(mark.on) or mark.on > axis.last:
-            continue
-        left = min(max(axis.x(mark.on), end), axis.right - side)
-        box = QRectF(left, rect.center().y() - side / 2, side, side)
-        end = box.right() + 1.0
-        yield box, mark
 
 
 def _paint_foot(painter: QPainter, look: Look, shown: Shown, sheet: TimeSheet) -> None:
