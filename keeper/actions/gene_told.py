@@ -9,15 +9,16 @@ from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.genes import GeneNamed, GeneRead, Inheritance
 from keeper.husbandry.reasons import Reason
 from keeper.language import tr
-from keeper.reports.gene_figures import share_words
+from keeper.reports.gene_figures import percent_down, share_words
 from keeper.reports.words import sentence
 from keeper.rules.genetics.answers import Contradiction, CopyOdds
 
 LEAST = 0.005
 """What is less likely carried is left out (common practice)."""
 _NAMES_MOST = 6
-_ANIMALS = frozenset({"young", "dam", "sire", "parent", "animal", "mate", "of", "male"})
-"""Figures of a reason that name an animal by its key."""
+_ANIMALS = frozenset({"young", "dam", "sire", "parent", "of", "sibling", "likeliest"})
+"""Figures of a reason that may name an animal by its key."""
+_SHARES = frozenset({"odds", "dam_odds", "sire_odds"})
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -79,6 +80,7 @@ def odds_word(odds: CopyOdds, how: Inheritance) -> str:
 def reason_words(reason: Reason, genes: SpeciesGenes) -> str:
     """Its sentence, animals called by name."""
     figures = {name: _figure(name, value, genes) for name, value in reason.figures.items()}
+    figures["others"] = int(reason.figures.get("young") or 0) - 1 or None
     return sentence(Reason(reason.why, figures))
 
 
@@ -100,7 +102,7 @@ def contradiction_words(found: Contradiction, genes: SpeciesGenes) -> str:
             young=genes.called(told["young"]),
         )
     words = reason_words(found.because, genes)
-    if _ANIMALS & told.keys():
+    if any(told.get(name) in genes.kin for name in _ANIMALS):
         return words
     return tr("{names}: {words}", names=_named(found.animals, genes), words=words)
 
@@ -149,7 +151,12 @@ def _sure_word(copies: int, how: Inheritance) -> str:
 
 
 def _figure(name: str, value: Any, genes: SpeciesGenes) -> Any:
-    return genes.called(value) if name in _ANIMALS and isinstance(value, int) else value
+    """Animals by name, shares of 1 and per cent as the trade writes them; counts as they are."""
+    if name in _ANIMALS and value in genes.kin:
+        return genes.called(value)
+    if name in _SHARES:
+        return share_words(value) if value < 1 else tr("for certain")
+    return percent_down(value) if name == "percent" else value
 
 
 def _named(animals: Iterable[AnimalId], genes: SpeciesGenes) -> str:

@@ -8,6 +8,50 @@ from collections.abc import Mapping
 from keeper.language import tr_table
 
 _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
+    # why an animal carries what it does
+    "shows it": "It shows it.",
+    "shows two copies": "It shows two copies.",
+    "does not show it, so has none": "It does not show it, so it has none.",
+    "told het": "Written as het.",
+    "told clear": "Written as not carrying it.",
+    "young that show it": (
+        "Proved by its young: {of} and {others:n} more show it.",
+        "Proved by its young {of}, which shows it.",
+    ),
+    "young that carry it, the other parent being clear": (
+        "Proved by its young: {of} carries it, and the other parent does not."
+    ),
+    "both parents show it": "{dam} and {sire} both show it.",
+    "a parent shows it": "{parent} shows it and hands on one copy.",
+    "both parents carry it": "{dam} and {sire} both carry it.",
+    "one parent carries it, the other is clear": (
+        "{parent} carries it, the other parent does not: one young in two."
+    ),
+    "one parent may carry it, the other is clear": (
+        "{parent} may carry it ({odds}), the other parent does not."
+    ),
+    "parents may carry it": "{dam} may carry it ({dam_odds}), and {sire} may ({sire_odds}).",
+    "both parents are clear": "Neither parent carries it.",
+    "does not show it, a sibling does": (
+        "It looks normal, and {sibling} of the same parents shows it."
+    ),
+    "normal young by one that shows it": (
+        "Of its young by one that shows it, {young:n} looked normal: that speaks against."
+    ),
+    "normal young by a carrier": (
+        "Of its young by a carrier, {young:n} looked normal: that speaks against, a little."
+    ),
+    "sire in doubt": (
+        "The sire is in doubt between {candidates:n} males; {likeliest} is likeliest, {odds}."
+    ),
+    "told possible het": "Written as {percent} het when nothing better was known.",
+    "told possible het, the parents say more": (
+        "Written as {percent} het; what is known of its parents says more."
+    ),
+    "another gene hides it": "It looks normal for this gene because another one hides it.",
+    "nothing told of it or its line, counts as clear": (
+        "Nothing is written of it or its line: untested, it counts as not carrying it."
+    ),
     # words that cannot all be true
     "young of two that show it does not": (
         "{dam} and {sire} both show it, and {young} looks normal: another sire, or two genes of"

@@ -69,6 +69,14 @@ def as_written(book: Book, kinds: Kinds, joined: str) -> AsWritten:
     return AsWritten(entries=found, withdrawals=withdrawals, arrived=arrivals(book, joined))
 
 
+def mark_of(book: Book, kinds: Kinds) -> tuple[int | None, ...]:
+    """Another one whenever an entry of *kinds* was written, withdrawn or brought by a join."""
+    tables = (*(TABLES[kind] for kind in kinds), "withdrawal")
+    asked = ", ".join(f"(SELECT max(batch) FROM {t}), (SELECT count(*) FROM {t})" for t in tables)
+    found: tuple[int | None, ...] = book.connection.execute(f"SELECT {asked}").fetchone()
+    return found
+
+
 def _when(told: tuple[EntryKey, Any]) -> tuple[Any, ...]:
     key, event = told
     return event.happened, key.batch, key.seq

@@ -1,0 +1,150 @@
+"""What an animal's own page, its papers and the command line say of its genes."""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from datetime import date
+
+from keeper.actions.gene_odds import HouseGenes, SpeciesGenes
+from keeper.actions.gene_told import Carried, because_words, carried, contradictions_of
+from keeper.husbandry.animal import AnimalId
+from keeper.language import tr
+from keeper.reports.figures import counted, day
+from keeper.reports.gene_figures import share_words
+from keeper.rules.genetics.inbreeding import LOOK_FROM, Closeness, KnownDepth, closeness
+
+_GENERATIONS = counted("generation", "generations")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class GeneLine:
+    """One gene: its name, the word of the trade, and why, in sentences. on: the day it stands for.
+
+    read: what is written of it and when, where something is.
+    """
+
+    gene: str
+    word: str
+    because: str
+    read: str
+    sure: bool
+
+    @property
+    def named(self) -> str:
+        return tr("{gene} {told}", gene=self.gene, told=self.word)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class GenesOfAnimal:
+    """genes: those it shows or may carry. clear: names of those it does not carry, as far as known.
+
+    f: inbreeding, 0 to 1. notes: contradictions, a sire in doubt, parents in a round.
+    """
+
+    animal: AnimalId
+    on: date
+    genes: tuple[GeneLine, ...]
+    clear: tuple[str, ...]
+    notes: tuple[str, ...]
+    f: float
+    depth: KnownDepth
+
+    @property
+    def is_close(self) -> bool:
+        """Whether its inbreeding is worth a look."""
+        return self.f >= LOOK_FROM.value
+
+    @property
+    def says_something(self) -> bool:
+        return bool(self.genes or self.notes or self.is_close)
+
+    @property
+    def inbreeding(self) -> str:
+        """F and how far back its ancestors are known."""
+        return inbreeding_words(self.f, self.depth)
+
+
+def genes_of(house: HouseGenes, animal: AnimalId) -> GenesOfAnimal | None:
+    """What *animal* carries today; None of one that the house does not know."""
+    genes = next((each for each in house.species.values() if animal in each.kin), None)
+    if genes is None:
+        return None
+    found = carried(genes, animal)
+    held = {each.gene.gene for each in found}
+    return GenesOfAnimal(
+        animal=animal,
+        on=house.on,
+        genes=tuple(_line(each, genes) for each in found),
+        clear=tuple(each.gene for each in genes.named if each.gene not in held),
+        notes=(*contradictions_of(genes, animal), *_of_parents(genes, animal)),
+        f=genes.inbreeding.f(animal),
+        depth=genes.inbreeding.known_depth(animal),
+    )
+
+
+def inbreeding_words(f: float, depth: KnownDepth) -> str:
+    """F, what it is like, and the known depth: founders are not known to be unrelated."""
+    like = {
+        Closeness.OPEN: "",
+        Closeness.LOOK: tr("as half-sibs' young or closer"),
+        Closeness.REASON: tr("as full sibs' young or closer"),
+    }[closeness(f)]
+    known = tr("ancestors known whole for {full}", full=_GENERATIONS(depth.full))
+    share = share_words(f) if f < 1 else "100 %"
+    if like:
+        return tr("F {share}, {like}; {known}.", share=share, like=like, known=known)
+    return tr("F {share}; {known}.", share=share, known=known)
+
+
+def _line(each: Carried, genes: SpeciesGenes) -> GeneLine:
+    read = ""
+    if each.read is not None:
+        read = day(each.read.happened.day)
+    return GeneLine(
+        gene=each.gene.gene,
+        word=each.word,
+        because=because_words(each.because, genes),
+        read=read,
+        sure=each.sure,
+    )
+
+
+def sires_after_looks(genes: SpeciesGenes, animal: AnimalId) -> tuple[tuple[AnimalId, float], ...]:
+    """Who may have sired it, by what was written and what its clutch shows; likeliest first."""
+    for answer in genes.answers.values():
+        if shares := answer.sires.get(animal):
+            return tuple((each.male, each.odds) for each in shares)
+    kin = genes.kin.get(animal)
+    whole = sum(weight for _, weight in kin.sires) if kin else 0.0
+    found = [(male, weight / whole) for male, weight in kin.sires] if kin and whole else []
+    return tuple(sorted(found, key=lambda each: -each[1]))
+
+
+def sire_words(genes: SpeciesGenes, sires: Sequence[tuple[AnimalId, float]]) -> str:
+    """``Gorse 92 %, Bracken 7 %``; one that the looks exclude is told as that."""
+    return ", ".join(
+        tr("{name} {share}", name=genes.called(male), share=_odds(odds)) for male, odds in sires
+    )
+
+
+def _odds(odds: float) -> str:
+    if odds <= 0:
+        return tr("ruled out by looks")
+    return tr("for certain") if odds >= 1 else share_words(odds)
+
+
+def _of_parents(genes: SpeciesGenes, animal: AnimalId) -> Iterator[str]:
+    if animal in genes.looped:
+        yield tr("Its parents as written go in a round; it is taken for one of unknown parents.")
+    brood = genes.brood(animal)
+    if brood is None or not brood.in_doubt:
+        return
+    odds = sire_words(genes, sires_after_looks(genes, animal))
+    if brood.written is None:
+        yield tr("No sire is written; by who was with the dam: {odds}.", odds=odds)
+    else:
+        name = genes.called(brood.written)
+        yield tr(
+            "{name} is written as sire, and the book shows another male with the dam: {odds}.",
+            name=name,
+            odds=odds,
+        )
