@@ -34,6 +34,12 @@ def _has_room(folder: Path) -> bool:
     return there.f_bavail * there.f_frsize > ROOM_BYTES
 
 
+def pytest_collection_finish(session: pytest.Session) -> None:
+    """Modules and tests stay to the end: no collection need look at them again."""
+    gc.collect()
+    gc.freeze()
+
+
 @pytest.hookimpl(wrapper=True)
 def pytest_runtest_teardown(item: pytest.Item) -> Iterator[None]:
     """What a test left is gone before the next, which is not slowed by windows of others."""

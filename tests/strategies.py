@@ -1,13 +1,15 @@
 """What property tests draw: every kind of event, built from the dataclasses themselves.
 
 Times are few, so that equal ones occur: an order that leans on anything but time, batch and
-number shows itself.
+number shows itself. A strategy is made once: making and checking them anew for each example
+took more time than drawing from them.
 """
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import fields
 from datetime import UTC, date, datetime, timedelta, timezone
 from enum import StrEnum
+from functools import cache, lru_cache
 from typing import Any, get_args, get_type_hints
 
 from hypothesis import strategies as st
@@ -55,12 +57,14 @@ _NUMBERS: dict[str, st.SearchStrategy[Any]] = {
 }
 
 
+@cache
 def texts(least: int = 0) -> st.SearchStrategy[str]:
     """Text that a book can hold, the ends of Unicode and the empty text among it."""
     letters = st.characters(exclude_categories=("Cs",), exclude_characters="\x00")
     return st.sampled_from(("A1", "BITES", "Ä·β🐍")) | st.text(letters, min_size=least, max_size=6)
 
 
+@cache
 def happenings() -> st.SearchStrategy[Happened]:
     """A vague day, or an instant counted for its own day or the night before.
 
@@ -81,17 +85,32 @@ def events_of(
     kind: Any, animals: Sequence[int], rounds: Sequence[int], **given: Any
 ) -> st.SearchStrategy[Any]:
     """Events of one *kind* about *animals* and *rounds*; *given* fields are drawn from there."""
-    hints = get_type_hints(kind)
-    drawn = {
+    drawn = _fields_of(kind, tuple(animals), tuple(rounds))
+    return st.builds(kind, **{**drawn, **given})
+
+
+@lru_cache(maxsize=1024)
+def _fields_of(
+    kind: Any, animals: tuple[int, ...], rounds: tuple[int, ...]
+) -> Mapping[str, st.SearchStrategy[Any]]:
+    hints = _hints_of(kind)
+    return {
         field.name: _values(field.name, hints[field.name], animals, rounds)
         for field in fields(kind)
     }
-    return st.builds(kind, **{**drawn, **given})
+
+
+_hints_of = cache(get_type_hints)
 
 
 def events(animals: Sequence[int], rounds: Sequence[int]) -> st.SearchStrategy[Event]:
     """Events of every kind that needs nothing but what is given; telling ones more often."""
-    kinds = [kind for kind in KINDS if rounds or "round" not in get_type_hints(kind)]
+    return _events(tuple(animals), tuple(rounds))
+
+
+@lru_cache(maxsize=64)
+def _events(animals: tuple[int, ...], rounds: tuple[int, ...]) -> st.SearchStrategy[Event]:
+    kinds = [kind for kind in KINDS if rounds or "round" not in _hints_of(kind)]
     every = st.one_of([events_of(kind, animals, rounds) for kind in kinds])
     return every | st.one_of([events_of(kind, animals, rounds) for kind in TELLING])
 
@@ -116,6 +135,7 @@ def _values(
     return _plain_values(name, hint)
 
 
+@cache
 def _plain_values(name: str, hint: Any) -> st.SearchStrategy[Any]:
     if hint in (int, float) and name in _NUMBERS:
         return _NUMBERS[name]
