@@ -20,22 +20,24 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
         " {least:tenth} on a response can be looked for."
     ),
     "response within chance": (
-        "The young stand {response:tenth} points above their parents’ generation, give or take"
-        " {error:tenth} by chance; {wanted:tenth} would be expected. More scored clutches tell."
+        "Over {steps:n} bred generations young stood {response:tenth} points from their parents’"
+        " generation, with a standard error of {error:tenth}, and twice that may be chance;"
+        " {wanted:tenth} would be expected. More scored clutches tell."
     ),
     "response beyond chance": (
-        "The young stand {response:tenth} points above their parents’ generation, give or take"
-        " {error:tenth}; their parents stood {differential:tenth} above it. Of the lead"
-        " {realised:hundredth} came through."
+        "Over {steps:n} bred generations young stood {response:tenth} points above their parents’"
+        " generation, with a standard error of {error:tenth}, and their parents"
+        " {differential:tenth} above it: a realised heritability of {realised:hundredth}."
     ),
     "response missing": (
-        "The young stand {response:tenth} points from their parents’ generation, give or take"
-        " {error:tenth}, where {wanted:tenth} more would be expected: look at the lamp, the"
-        " scorer’s eye and the pairs."
+        "Over {steps:n} bred generations young stood {response:tenth} points from their parents’"
+        " generation, with a standard error of {error:tenth}, where {wanted:tenth} would be"
+        " expected: look at the lamp, the scorer’s eye and the pairs."
     ),
     "response the other way": (
-        "The young stand {response:tenth} points from their parents’ generation, give or take"
-        " {error:tenth}: they went the other way. Look at the lamp and the scorer’s eye first."
+        "Over {steps:n} bred generations young stood {response:tenth} points from their parents’"
+        " generation, with a standard error of {error:tenth}: the other way. Look at the lamp and"
+        " the scorer’s eye first."
     ),
     "first in the clutch": (
         "Rank {rank:n} of {of:n} in the clutch, score {score:tenth}; the line’s mean at that age"

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from math import ceil
+from datetime import date
 
 from keeper.language import tr, tr_table
 from keeper.reports.colour_facts import ColourFacts, GenerationRow, Held, PairToCome
@@ -54,7 +54,7 @@ def scored_how() -> str:
 def picture_words(facts: ColourFacts) -> str:
     """The picture for a screen reader: generation by generation, then what may come."""
     told = [facts.choice.words, *(_generation(row) for row in facts.generations)]
-    told += [_pair(pair) for pair in facts.pairs]
+    told += [_pair(pair, facts.on) for pair in facts.pairs]
     bred = [
         tr("{name} {score}", name=dot.called, score=number(dot.score, 1))
         for dot in facts.dots
@@ -77,7 +77,7 @@ def generation_words(generation: int) -> str:
 def _paragraphs(facts: ColourFacts) -> Iterator[Told]:
     yield Told(head=tr("Is selection working"), words=_working(facts))
     if facts.pairs:
-        pairs = [_pair(pair) for pair in facts.pairs[:PAIRS_TOLD]]
+        pairs = [_pair(pair, facts.on) for pair in facts.pairs[:PAIRS_TOLD]]
         more = len(facts.pairs) - len(pairs)
         pairs += [tr("And {count} more pairs.", count=more)] if more > 0 else []
         yield Told(head=tr("Young to come"), words=" ".join(pairs))
@@ -106,12 +106,12 @@ def _generation(row: GenerationRow) -> str:
     )
 
 
-def _pair(pair: PairToCome) -> str:
+def _pair(pair: PairToCome, on: date) -> str:
     expected = pair.expected
     told = {
         "letter": pair.letter,
         "pair": pair_words(pair),
-        "how": _how(pair),
+        "how": _how(pair, on),
         "mid": number(pair.mid_parent, 1),
         "mean": number(expected.mean, 1),
         "low": number(expected.low, 1),
@@ -133,8 +133,8 @@ def pair_words(pair: PairToCome) -> str:
     )
 
 
-def _how(pair: PairToCome) -> str:
-    on = day(pair.on)
+def _how(pair: PairToCome, today: date) -> str:
+    on = day(pair.on, on=today)
     if pair.how == "hatched":
         return tr("hatched {day}", day=on)
     return tr("laid {day}", day=on) if pair.how == "laid" else tr("paired {day}", day=on)
@@ -151,7 +151,7 @@ def _tubs(pair: PairToCome) -> str:
         " with a chance of {none}. {tubs} tubs make one at least nine times in ten.",
         letter=pair.letter,
         share=percent(100 * beats),
-        each=number(ceil(1 / beats)),
+        each=number(round(1 / beats)),
         ten=OF_TEN,
         none=chance(none_above(beats, OF_TEN)),
         tubs=number(tubs),
@@ -159,26 +159,33 @@ def _tubs(pair: PairToCome) -> str:
 
 
 def _held(facts: ColourFacts) -> str:
-    told = [_one_held(held) for held in facts.held[:HELD_TOLD]]
-    more = len(facts.held) - len(told)
+    told = "; ".join(_one_held(held) for held in facts.held[:HELD_TOLD])
+    more = len(facts.held) - HELD_TOLD
     if more > 0:
-        told.append(tr("And {count} more.", count=more))
-    told.append(
-        tr("Sex, vigour at feeding, kinship and genes count too. Write why with N on its page.")
+        told = tr("{told}; and {count} more", told=told, count=more)
+    mean = number(facts.held[0].proposal.line_mean, 1)
+    return tr(
+        "{told}. The best of their clutch, above the line’s mean at that age, {mean}. Vigour at"
+        " feeding, sex, kinship and genes count too; N on its page keeps the reason.",
+        told=told,
+        mean=mean,
     )
-    return " ".join(told)
 
 
 def _one_held(held: Held) -> str:
-    why = sentence(held.proposal.because)
-    name = f"{held.place} {held.called}".strip()
+    proposal = held.proposal
+    told = {
+        "name": f"{held.place} {held.called}".strip(),
+        "score": number(proposal.score, 1),
+        "of": number(proposal.of),
+        "clutch": held.clutch,
+    }
     if held.worth is None:
-        return tr("{name}: {why}", name=name, why=why)
+        return tr("{name} {score}, best of {of} in {clutch}", **told)
     return tr(
-        "{name}: {why} With a mate like it {worth} may be looked for in its young.",
-        name=name,
-        why=why,
+        "{name} {score}, best of {of} in {clutch}, may give {worth}",
         worth=number(held.worth, 1),
+        **told,
     )
 
 
@@ -197,7 +204,7 @@ def _heritability(facts: ColourFacts) -> str:
         "value": value,
         "own": number(found.own.slope, 2),
         "error": number(found.own.error, 2),
-        "clutches": found.clutches,
+        "clutches": number(found.clutches),
         "young": number(found.young),
     }
     if found.share >= 1:

@@ -27,10 +27,10 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("few scored before", ("generation", "scored", "least")),
     ("few scored young", ("generation", "scored", "least")),
     ("parents no better", ("differential", "least")),
-    ("response within chance", ("response", "error", "wanted")),
-    ("response beyond chance", ("response", "error", "differential", "realised")),
-    ("response missing", ("response", "error", "wanted")),
-    ("response the other way", ("response", "error")),
+    ("response within chance", ("steps", "response", "error", "wanted")),
+    ("response beyond chance", ("steps", "response", "error", "differential", "realised")),
+    ("response missing", ("steps", "response", "error", "wanted")),
+    ("response the other way", ("steps", "response", "error")),
     ("first in the clutch", ("rank", "of", "score", "line_mean")),
 )
 """Every reason of this module with the figures it carries."""
@@ -100,6 +100,7 @@ class Proposal:
     score: float
     rank: int
     of: int
+    line_mean: float
     because: Reason
 
 
@@ -148,7 +149,7 @@ def verdict(found: Sequence[Step], h2: float) -> Verdict:
     differential = sum(step.differential or 0.0 for step in told)
     response = sum(step.response or 0.0 for step in told)
     error = math.sqrt(sum((step.error or 0.0) ** 2 for step in told))
-    return _verdict(differential, response, error, h2)
+    return _verdict(len(told), differential, response, error, h2)
 
 
 def hold_back(clutch: Sequence[tuple[AnimalId, float]], line_mean: float) -> tuple[Proposal, ...]:
@@ -223,14 +224,14 @@ def _realised(response: float, differential: float) -> float | None:
     return response / differential if differential >= LEAST_DIFFERENTIAL.value else None
 
 
-def _verdict(differential: float, response: float, error: float, h2: float) -> Verdict:
+def _verdict(bred: int, differential: float, response: float, error: float, h2: float) -> Verdict:
     realised = _realised(response, differential)
     if realised is None:
         least = LEAST_DIFFERENTIAL.value
         why = because("parents no better", differential=differential, least=least)
         return Verdict(state="cannot tell", because=why)
     chance, wanted = CHANCE_ERRORS * error, h2 * differential
-    told = {"response": response, "error": error}
+    told = {"steps": bred, "response": response, "error": error}
     if response > chance:
         more = {"differential": differential, "realised": realised}
         return Verdict(state="rises", because=because("response beyond chance", **told, **more))
@@ -248,7 +249,7 @@ def _proposal(
     rank, of = 1 + sum(other > score for _, other in ranked), len(ranked)
     figures = {"rank": rank, "of": of, "score": score, "line_mean": line_mean}
     why = because("first in the clutch", **figures)
-    return Proposal(animal=animal, score=score, rank=rank, of=of, because=why)
+    return Proposal(animal=animal, score=score, rank=rank, of=of, line_mean=line_mean, because=why)
 
 
 def _one_look(first: Score, again: Score) -> bool:
