@@ -29,7 +29,13 @@ from keeper.rules.neighbours import Grown, MitesFound, found_where
 from keeper.rules.quarantine import rack_of
 from keeper.rules.stays import Away, Stay, WashDay, away_of, lanes_of, stays_of, wash_days
 from keeper.store import reading
-from keeper.store.many import AMONG, keys_told
+from keeper.store.many import keys_told
+
+
+_EVER_IN = "e.animal IN (SELECT x.animal FROM moved x WHERE ltrim(x.place) LIKE ?)"
+_AMONG = "e.animal IN (SELECT value FROM json_each(?))"
+_OF_EITHER = """(e.animal IN (SELECT value FROM json_each(?))
+    OR e.mate IN (SELECT value FROM json_each(?)))"""
 
 
 class MarkKind(StrEnum):
@@ -215,17 +221,13 @@ def _all_stays(
     keeping: Keeping, letter: str, on: date
 ) -> tuple[dict[AnimalId, list[Stay]], dict[AnimalId, list[Away]]]:
     """Every place of each animal that ever stood in the rack."""
-    condition: str = "1"
-    values: tuple[str, ...] = ()
-    if letter and letter.isascii():  # others are few and are looked through
-        condition = "e.animal IN (SELECT x.animal FROM moved x WHERE ltrim(x.place) LIKE ?)"
-        values = (f"{letter}%",)
+    begins = f"{letter}%" if letter.isascii() else "%"  # SQL knows no capitals of other letters
     moves: dict[AnimalId, list[Moved]] = defaultdict(list)
-    for entry in reading.all_of(keeping.book, Moved, condition, *values):
+    for entry in reading.all_of(keeping.book, Moved, _EVER_IN, begins):
         if entry.event.happened.day <= on:
             moves[entry.event.animal].append(entry.event)
     stock: dict[AnimalId, list[Stock]] = defaultdict(list)
-    for entered in reading.all_of(keeping.book, Stock, f"e.animal {AMONG}", keys_told(moves)):
+    for entered in reading.all_of(keeping.book, Stock, _AMONG, keys_told(moves)):
         if entered.event.happened.day <= on:
             stock[entered.event.animal].append(entered.event)
     stays = {animal: stays_of(animal, own, stock[animal]) for animal, own in moves.items()}
@@ -308,7 +310,7 @@ def _steps(keeping: Keeping, letter: str, on: date) -> list[MiteStep]:
 def _cleanings(
     keeping: Keeping, animals: Iterable[AnimalId], on: date
 ) -> list[tuple[AnimalId, date]]:
-    condition = f"e.animal {AMONG} AND e.extent = ?"
+    condition = "e.animal IN (SELECT value FROM json_each(?)) AND e.extent = ?"
     values = (keys_told(animals), Cleaning.WHOLE.value)
     found = (entry.event for entry in reading.all_of(keeping.book, Cleaned, condition, *values))
     return [(each.animal, each.happened.day) for each in found if each.happened.day <= on]
@@ -332,8 +334,7 @@ def _apart(hold: HoldSet, as_it_runs: HoldSet) -> Apart:
 
 def _pairings(keeping: Keeping, animals: Iterable[AnimalId], on: date) -> tuple[Paired, ...]:
     keys = keys_told(animals)
-    condition = f"(e.animal {AMONG} OR e.mate {AMONG})"
-    found = (entry.event for entry in reading.all_of(keeping.book, Paired, condition, keys, keys))
+    found = (e.event for e in reading.all_of(keeping.book, Paired, _OF_EITHER, keys, keys))
     own = (paired for paired in found if paired.happened.day <= on)
     return tuple(sorted(own, key=lambda paired: paired.happened))
 

@@ -21,7 +21,8 @@ from keeper.desktop.paper.page import Drawing, inside_of
 from keeper.desktop.paper.paper_look import PaperLook
 from keeper.desktop.screens.racks_time_words import rack_called, time_legend
 from keeper.desktop.widgets.time_line_legend import TimeKey, paint_key
-from keeper.desktop.widgets.time_line_paint import Shown, paint_time, time_sheet, used_height
+from keeper.desktop.widgets.time_line_paint import paint_time
+from keeper.desktop.widgets.time_line_sheet import Shown, time_sheet, used_height
 from keeper.language import tr
 from keeper.reports.figures import day, plain
 from keeper.reports.paper_parts import Document, Facts, Heading, Part, Picture, Words

@@ -21,7 +21,7 @@ from keeper.desktop.screens.racks_strip import head_words, picture_of, strip_leg
 from keeper.desktop.screens.racks_time_words import rack_called
 from keeper.desktop.widgets.asking_line import AskingLine
 from keeper.desktop.widgets.rack_paint import At
-from keeper.desktop.widgets.time_line_paint import Shown
+from keeper.desktop.widgets.time_line_sheet import Shown
 from keeper.language import tr
 
 NOT_YET = tr("The racks are still being read; a moment.")

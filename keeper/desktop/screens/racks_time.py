@@ -26,7 +26,7 @@ from keeper.desktop.screens.racks_time_walk import (
 from keeper.desktop.screens.racks_view import RacksView
 from keeper.desktop.widgets.drawn import announce
 from keeper.desktop.widgets.life_view import LifeView
-from keeper.desktop.widgets.time_line_paint import Shown
+from keeper.desktop.widgets.time_line_sheet import Shown
 from keeper.language import tr
 
 Key = tuple[str, str, Callable[[], object]]

@@ -9,7 +9,7 @@ from keeper.desktop.look import Look
 from keeper.desktop.screens.racks_time_words import time_legend
 from keeper.desktop.widgets.time_line import TimeLine
 from keeper.desktop.widgets.time_line_legend import TimeLegend
-from keeper.desktop.widgets.time_line_paint import Shown
+from keeper.desktop.widgets.time_line_sheet import Shown
 from keeper.desktop.widgets.time_line_told import ToldSheet
 
 

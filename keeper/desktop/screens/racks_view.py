@@ -29,7 +29,7 @@ from keeper.desktop.widgets.rack_front import RackFront
 from keeper.desktop.widgets.rack_legend import RackLegend
 from keeper.desktop.widgets.rack_paint import At
 from keeper.desktop.widgets.refusal_strip import RefusalStrip
-from keeper.desktop.widgets.time_line_paint import Shown
+from keeper.desktop.widgets.time_line_sheet import Shown
 from keeper.desktop.widgets.tub_lines import NOTHING, TubLines, TubWords
 from keeper.language import tr
 from keeper.reports.words import word

@@ -19,14 +19,9 @@ from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
 from keeper.desktop.widgets.kept_picture import KeptPicture
 from keeper.desktop.widgets.lettering import CENTRE, advance, middle_baseline, set_line
-from keeper.desktop.widgets.time_line_faces import MARK_WORDS
-from keeper.desktop.widgets.time_line_paint import (
-    Shown,
-    TimeSheet,
-    outline_pen,
-    paint_time,
-    time_sheet,
-)
+from keeper.desktop.widgets.time_line_faces import MARK_WORDS, paint_mark
+from keeper.desktop.widgets.time_line_paint import boxes_in_view, outline_pen, paint_time
+from keeper.desktop.widgets.time_line_sheet import Shown, TimeSheet, time_sheet
 from keeper.language import tr
 from keeper.reports.figures import counted, day
 
@@ -111,6 +106,9 @@ class TimeLine(Drawn):
         lines = sheet.page.lines
         bottom = sheet.line_rect(lines[-1]).bottom() if lines else bottom
         painter.fillRect(QRectF(x - 1, sheet.flag.top(), 2, bottom), look.colour("point"))
+        for box, kind in boxes_in_view(look, shown, sheet):
+            if box.left() < x + 1 and box.right() > x - 1:  # its letter stays to be read
+                paint_mark(painter, box, kind, look)
         self._paint_flag(painter, sheet, x, day(shown.view.cursor))
         if line is None:
             return

@@ -4,25 +4,22 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass
-from datetime import date, timedelta
+from datetime import date
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPen
 
-from keeper.actions.time_line import Bar, Mark, RackTime, TubTime
+from keeper.actions.time_line import Bar, Mark, MarkKind, TubTime
 from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.lettering import (
     RIGHT,
     advance,
-    cap_height,
     font_to_fit,
     middle_baseline,
     set_line,
 )
 from keeper.desktop.widgets.life_axis import TimeAxis
-from keeper.desktop.widgets.life_view import LifeView
 from keeper.desktop.widgets.time_line_faces import (
     FACES,
     StayState,
@@ -31,106 +28,18 @@ from keeper.desktop.widgets.time_line_faces import (
 )
 from keeper.desktop.widgets.time_line_layout import (
     Line,
-    LinePage,
-    LineSizes,
-    exact_page,
-    line_page,
 )
 from keeper.desktop.widgets.time_line_marks import mark_boxes, paint_marks
+from keeper.desktop.widgets.time_line_sheet import (
+    ONE_DAY,
+    Shown,
+    TimeSheet,
+    rack_words,
+    used_by,
+)
 from keeper.language import tr
 
-ONE_DAY = timedelta(days=1)
-_LEAST_BAR_PX = 3.0
 _LEAST_NAME_PX = 14.0
-_LEAST_LETTER_PT = 7.0
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Shown:
-    """What is painted. first: the first tub of the page before; tub: the one that is chosen.
-
-    animal: whose stays stand out; mates: those who ever shared a tub with it here. exact: on
-    paper, where a page begins with *first* itself.
-    """
-
-    told: RackTime
-    view: LifeView
-    tub: int
-    animal: int | None = None
-    mates: frozenset[int] = frozenset()
-    first: int = 0
-    exact: bool = False
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class TimeSheet:
-    """Where everything lies on a picture of a size."""
-
-    axis: TimeAxis
-    flag: QRectF
-    dates: QRectF
-    rack: QRectF
-    tubs: QRectF
-    foot: float
-    page: LinePage
-
-    def line_rect(self, line: Line) -> QRectF:
-        top = self.tubs.top() + line.top
-        return QRectF(self.axis.left, top, self.axis.right - self.axis.left, line.height)
-
-    def bar_rect(self, line: Line, bar: Bar, today: date) -> QRectF:
-        """Where a stay is drawn, cut at the ends of the axis."""
-        axis = self.axis
-        left = max(axis.left, axis.x(bar.stay.since))
-        until = today + ONE_DAY if bar.stay.until is None else bar.stay.until
-        right = max(left + _LEAST_BAR_PX, min(axis.right, axis.x(until)))
-        top = self.tubs.top() + line.top + bar.lane * line.lane_high
-        return QRectF(left, top + 0.5, right - left, line.lane_high - 1.0)
-
-
-def label_px(look: Look, told: RackTime) -> float:
-    """Room for the widest name of a tub at the left."""
-    font = look.font(Use.TABLE)
-    names = [tub.name for tub in told.tubs if tub.row] or ["A10·10"]
-    others = [tub.name for tub in told.tubs if not tub.row]
-    wide = max(advance(font, name) for name in names)
-    wide = max([wide, *(min(advance(font, name), look.u(34, 26)) for name in others)])
-    return max(wide, advance(look.font(Use.TABLE_STRONG), _rack_words(told))) + look.u(3, 2.2)
-
-
-def time_sheet(look: Look, shown: Shown, width: float, height: float) -> TimeSheet:
-    """Flag and dates on top, the line of the rack, then as many tubs as have room."""
-    margin = look.u(7, 3.5)
-    left = margin + label_px(look, shown.told)
-    right = max(left + 10.0, width - look.u(2, 1.4))
-    view = shown.view
-    axis = TimeAxis(first=view.first, last=view.last + ONE_DAY, left=left, right=right)
-    flag = QRectF(left, 0, right - left, look.u(6, 5))
-    dates = QRectF(left, flag.bottom(), right - left, look.u(10.4, 8.2))
-    rack = QRectF(left, dates.bottom() + look.u(0.8, 0.5), right - left, look.u(5.6, 4.8))
-    top = rack.bottom() + look.u(1.6, 1)
-    foot = look.u(5.4, 4.4)
-    tubs = QRectF(left, top, right - left, max(look.u(6), height - top - foot))
-    days = (view.first, view.last)
-    if shown.exact:
-        page = exact_page(shown.told, days, tubs.height(), line_sizes(look), shown.first)
-    else:
-        at = (shown.first, shown.tub)
-        page = line_page(shown.told, days, tubs.height(), line_sizes(look), at)
-    return TimeSheet(axis=axis, flag=flag, dates=dates, rack=rack, tubs=tubs, foot=foot, page=page)
-
-
-def used_height(sheet: TimeSheet) -> float:
-    """Down to the foot of the last tub of the page, with room for the line beneath."""
-    return sheet.tubs.top() + _used(sheet.page) + sheet.foot
-
-
-def line_sizes(look: Look) -> LineSizes:
-    """A name must have room in the lowest lane."""
-    least = cap_height(look.font(Use.TABLE)) + look.u(1.7, 1.4)
-    return LineSizes(
-        most=look.u(9, 7), least=least, tub_air=look.u(0.3, 0.2), row_air=look.u(1.8, 1.2)
-    )
 
 
 def paint_time(painter: QPainter, look: Look, shown: Shown, sheet: TimeSheet) -> None:
@@ -146,10 +55,6 @@ def paint_time(painter: QPainter, look: Look, shown: Shown, sheet: TimeSheet) ->
     _paint_foot(painter, look, shown, sheet)
 
 
-def _rack_words(told: RackTime) -> str:
-    return tr("rack {rack}", rack=told.letter) if told.letter else tr("the room")
-
-
 def _by_tub(marks: Iterable[Mark]) -> dict[str | None, list[Mark]]:
     found: dict[str | None, list[Mark]] = defaultdict(list)
     for mark in marks:
@@ -162,7 +67,7 @@ def _paint_days(painter: QPainter, look: Look, sheet: TimeSheet) -> None:
     axis, plain, strong = sheet.axis, look.font(Use.TABLE), look.font(Use.TABLE_STRONG)
     base = sheet.dates.bottom() - look.u(1.4, 1)
     above = base - look.u(4.6, 3.8)
-    bottom = sheet.tubs.top() + _used(sheet.page)
+    bottom = sheet.tubs.top() + used_by(sheet.page)
     end = -1.0
     for tick in axis.ticks(look.u(14, 11)):
         x = axis.x(tick.day)
@@ -178,17 +83,13 @@ def _paint_days(painter: QPainter, look: Look, sheet: TimeSheet) -> None:
                 end = x + advance(font, words) + look.u(2) if ink == "ink" else end
 
 
-def _used(page: LinePage) -> float:
-    return page.lines[-1].top + page.lines[-1].height if page.lines else 0.0
-
-
 def _paint_rack(painter: QPainter, look: Look, shown: Shown, sheet: TimeSheet) -> None:
     """What was done in the rack as a whole."""
     rect = sheet.rack
     painter.fillRect(rect, look.colour("band1"))
     strong = look.font(Use.TABLE_STRONG)
     place = QPointF(look.u(7, 3.5), middle_baseline(rect, strong))
-    set_line(painter, place, _rack_words(shown.told), strong, look.colour("ink"))
+    set_line(painter, place, rack_words(shown.told), strong, look.colour("ink"))
     own = [mark for mark in shown.told.marks if mark.tub is None]
     paint_marks(painter, look, sheet.axis, rect, own)
 
@@ -214,17 +115,39 @@ def _paint_tub(
     _paint_unknown(painter, look, sheet.axis, tub, rect, shown.told.on)
     for first, last in _empties(tub, shown.told.on):
         _paint_empty(painter, look, sheet.axis, rect, line, (first, last))
-    here = defaultdict(list)
-    for mark in marks:
-        here[_lane_of(tub, mark)].append(mark)
+    here = _by_lane(tub, marks)
     for bar in tub.bars:
         until = bar.stay.last(shown.told.on)
         if sheet.axis.shows(bar.stay.since, until):
             _paint_bar(painter, look, shown, sheet, line, bar, here[bar.lane])
     for lane, own in here.items():
-        top = rect.top() + min(lane, line.lanes - 1) * line.lane_high
-        room = QRectF(rect.left(), top, rect.width(), line.lane_high)
-        paint_marks(painter, look, sheet.axis, room, own)
+        paint_marks(painter, look, sheet.axis, _lane_rect(sheet, line, lane), own)
+
+
+def boxes_in_view(look: Look, shown: Shown, sheet: TimeSheet) -> Iterator[tuple[QRectF, MarkKind]]:
+    """Where every letter of the page stands."""
+    marks = _by_tub(shown.told.marks)
+    lanes = [(sheet.rack, marks[None])]
+    for line in sheet.page.lines:
+        tub = shown.told.tubs[line.tub]
+        for lane, own in _by_lane(tub, marks[tub.name]).items():
+            lanes.append((_lane_rect(sheet, line, lane), own))
+    for rect, own in lanes:
+        for box, mark in mark_boxes(look, sheet.axis, rect, own):
+            yield box, mark.kind
+
+
+def _by_lane(tub: TubTime, marks: Iterable[Mark]) -> dict[int, list[Mark]]:
+    here: dict[int, list[Mark]] = defaultdict(list)
+    for mark in marks:
+        here[_lane_of(tub, mark)].append(mark)
+    return here
+
+
+def _lane_rect(sheet: TimeSheet, line: Line, lane: int) -> QRectF:
+    rect = sheet.line_rect(line)
+    top = rect.top() + min(lane, line.lanes - 1) * line.lane_high
+    return QRectF(rect.left(), top, rect.width(), line.lane_high)
 
 
 def _lane_of(tub: TubTime, mark: Mark) -> int:
