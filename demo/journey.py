@@ -52,6 +52,7 @@ EVENING = (
     Stop("Watch", "", "watch"),
     Stop("Females", "", "females"),
     Stop("Clutches", "", "clutches"),
+    Stop("Lines", "", "lines"),
     Stop("Sheds", "", "sheds"),
     Stop("Heat", "", "heat"),
     Stop("Racks", "", "racks"),

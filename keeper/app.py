@@ -64,6 +64,7 @@ _SCREENS = {
     "Females": ("females", "FemalesScreen"),
     "Prey": ("prey", "PreyScreen"),
     "Clutches": ("clutches", "ClutchesScreen"),
+    "Lines": ("lines", "LinesScreen"),
     "Animal": ("animal", "AnimalScreen"),
     "Records": ("records", "RecordsScreen"),
     "House ways": ("settings", "SettingsScreen"),

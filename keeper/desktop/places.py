@@ -20,11 +20,13 @@ PLACE_KEYS = {
     tr_noop("Females"): "F8",
     tr_noop("Prey"): "Shift+F2",
     tr_noop("Clutches"): "Shift+F8",
+    tr_noop("Lines"): "Shift+F9",
     tr_noop("Animal"): "F9",
     tr_noop("Records"): "F11",
 }
 """F1 stays help, F10 the menu and F12 the light, as many hands expect of those keys. A place with
-Shift stands by the place of the bare key: the round's larder, what the females laid."""
+Shift stands by the place of the bare key: the round's larder, what the females laid,
+what each animal is bred for."""
 
 SHIFT = "Shift+"
 _DIGITS = range(1, 10)

@@ -12,13 +12,13 @@ from keeper.desktop.widgets.place_strip import PlaceStrip
 
 GERMAN_NAMES = (
     *("Runde", "Wiegen", "Häutungen", "Wärme", "Racks", "Im Auge", "Weibchen", "Futter"),
-    *("Gelege", "Tier", "Aufzeichnungen"),
+    *("Gelege", "Linien", "Tier", "Aufzeichnungen"),
 )
 ENGLISH_NAMES = (
     *("Round", "Weigh-in", "Sheds", "Heat", "Racks", "Watch", "Females", "Prey", "Clutches"),
-    *("Animal", "Records"),
+    *("Lines", "Animal", "Records"),
 )
-KEYS = ("F2", "F3", "F4", "F5", "F6", "F7", "F8", "Shift+F2", "Shift+F8", "F9", "F11")
+KEYS = ("F2", "F3", "F4", "F5", "F6", "F7", "F8", "Shift+F2", "Shift+F8", "Shift+F9", "F9", "F11")
 SIZES = {
     "least": (1024, 600, False),
     "usual": (1440, 900, False),
@@ -107,6 +107,7 @@ def test_a_place_with_shift_has_the_digit_of_its_bare_key_and_shift():
     assert keys["Round"] == ("F2", "Alt+1")
     assert keys["Prey"] == ("Shift+F2", "Alt+Shift+1")
     assert keys["Clutches"] == ("Shift+F8", "Alt+Shift+7")
+    assert keys["Lines"] == ("Shift+F9", "Alt+Shift+8")
     assert keys["Animal"] == ("F9", "Alt+8")  # as it was before there were places with Shift
     assert keys["Records"] == ("F11", "Alt+9")
 

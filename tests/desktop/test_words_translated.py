@@ -12,7 +12,7 @@ from words_walk import untranslated
 HERE = Path(__file__).resolve().parent
 PLACES = (
     *("Round", "Weigh-in", "Sheds", "Heat", "Racks", "Watch", "Females", "Prey", "Clutches"),
-    *("Animal", "Records"),
+    *("Lines", "Animal", "Records"),
 )
 ASIDE = ("House ways", "What is new")
 

@@ -169,12 +169,13 @@ class _RowPainter(QStyledItemDelegate):
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         look, face = self._look, index.data(FACE_ROLE)
         here = bool(option.state & QStyle.StateFlag.State_Selected)
+        held = here and self._view.hasFocus()
 
         def draw(on: QPainter, rect: QRect) -> None:
-            _paint_row(on, rect, face, look, here=here)
+            _paint_row(on, rect, face, look, here=here, held=held)
 
         ground = look.colour("ground")
-        self._kept.lay(painter, option.rect, (face, here), seen(look), draw, ground)
+        self._kept.lay(painter, option.rect, (face, here, held), seen(look), draw, ground)
 
 
 def _row_height(look: Look) -> float:
@@ -188,9 +189,11 @@ def _lefts(look: Look, width: float) -> tuple[float, ...]:
     return tuple(first + share * (width - first) for share in _SHARES)
 
 
-def _paint_row(painter: QPainter, rect: QRect, face: LineFace, look: Look, *, here: bool) -> None:
+def _paint_row(
+    painter: QPainter, rect: QRect, face: LineFace, look: Look, *, here: bool, held: bool
+) -> None:
     row = QRectF(rect)
-    paint_ground(painter, row, look, here=here)
+    paint_ground(painter, row, look, here=here, held=held)
     side = row.height() - look.u(5, 3.8)
     left = row.left() + look.u(2.6, 1.6)
     tile = QRectF(left, row.center().y() - side / 2, side, side)
@@ -200,13 +203,16 @@ def _paint_row(painter: QPainter, rect: QRect, face: LineFace, look: Look, *, he
     paint_cells(painter, row, cells, (*lefts, row.width()), look)
 
 
-def paint_ground(painter: QPainter, row: QRectF, look: Look, *, here: bool) -> None:
-    """The paper of a row, a pointer before the chosen one, a hair beneath."""
+def paint_ground(painter: QPainter, row: QRectF, look: Look, *, here: bool, held: bool) -> None:
+    """The paper of a row, a pointer before the chosen one, a hair beneath.
+
+    held: whether its list has the keyboard; else the pointer is quiet.
+    """
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     painter.fillRect(row, look.colour("sheet" if here else "ground"))
     if here:
         bar = QRectF(row.left(), row.top(), look.u(1.2, 0.8), row.height())
-        painter.fillRect(bar, look.colour("point"))
+        painter.fillRect(bar, look.colour("point" if held else "line"))
     left = row.left() + look.u(2.2, 1.2)
     painter.setPen(QPen(look.colour("hair"), 1.0))
     painter.drawLine(QLineF(left, row.bottom() - 0.5, row.right(), row.bottom() - 0.5))

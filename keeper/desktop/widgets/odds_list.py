@@ -124,6 +124,8 @@ class OddsHead(Drawn):
             room = width - left
             set_line(painter, QPointF(left, base), self._none, font, look.colour("ink"), room=room)
             return
+        if not self._heads:
+            return
         _set_cells(painter, 0.0, base, self._heads, _edges(look, width), look, "ink2")
         painter.setPen(QPen(look.colour("line"), 1.2))
         y = self.height() - 0.6
@@ -144,12 +146,13 @@ class _RowPainter(QStyledItemDelegate):
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         look, face = self._look, index.data(FACE_ROLE)
         here = bool(option.state & QStyle.StateFlag.State_Selected)
+        held = here and self._view.hasFocus()
 
         def draw(on: QPainter, rect: QRect) -> None:
-            _paint_row(on, rect, face, look, here=here)
+            _paint_row(on, rect, face, look, here=here, held=held)
 
         ground = look.colour("ground")
-        self._kept.lay(painter, option.rect, (face, here), seen(look), draw, ground)
+        self._kept.lay(painter, option.rect, (face, here, held), seen(look), draw, ground)
 
 
 def _row_height(look: Look) -> float:
@@ -162,9 +165,11 @@ def _edges(look: Look, width: float) -> tuple[float, ...]:
     return (*(first + share * (width - first) for share in _SHARES), width)
 
 
-def _paint_row(painter: QPainter, rect: QRect, face: OddsFace, look: Look, *, here: bool) -> None:
+def _paint_row(
+    painter: QPainter, rect: QRect, face: OddsFace, look: Look, *, here: bool, held: bool
+) -> None:
     row = QRectF(rect)
-    paint_ground(painter, row, look, here=here)
+    paint_ground(painter, row, look, here=here, held=held)
     side = row.height() - look.u(3, 2.4)
     tile = QRectF(row.left() + look.u(2.6, 1.6), row.center().y() - side / 2, side, side)
     stamp_tile(painter, tile, face.state, look.palette, face.text)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from PySide6.QtCore import QPointF, QRectF
+from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
@@ -22,8 +22,8 @@ from keeper.desktop.widgets.lettering import (
 )
 from keeper.language import tr
 
-_BAR = 0.22
-"""Of the width, what the longest bar may take."""
+_BAR = 0.3
+"""Of the width, what all the young together take."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -82,11 +82,13 @@ class PairSheet(Drawn):
         room = width - aside.x()
         set_line(painter, aside, face.aside, plain, look.colour("ink2"), room=room)
         told = [line for each in face.sentences for line in wrapped(each, plain, width)]
-        most = max(1, int((self.height() - base - len(told) * step) / step))
+        gap = look.u(0.8, 0.5)
+        room = self.height() - base - gap - len(told) * step - look.u(1.2, 1)
+        most = max(1, int(room / step))
         for bar in _that_fit(face.bars, most):
             base += step
             self._paint_bar(painter, bar, base)
-        base += look.u(0.8, 0.5)
+        base += gap
         for line in told:
             base += step
             if base > self.height() - look.u(0.4):
@@ -96,6 +98,9 @@ class PairSheet(Drawn):
     def _paint_bar(self, painter: QPainter, bar: LookBar, base: float) -> None:
         look, width = self.look, float(self.width())
         full, high = _BAR * width, look.u(2.8, 2.4)
+        painter.setPen(QPen(look.colour("hair"), 1.0))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.drawRect(QRectF(0.6, base - high, full, high))
         rect = QRectF(0.6, base - high, max(1.0, bar.share * full), high)
         painter.setPen(QPen(look.colour("line"), 1.0))
         painter.setBrush(look.colour("fill2" if bar.shows else "sheet"))

@@ -204,20 +204,22 @@ FACES = {
         mark="ink2",
     ),
     TileState.GENE: TileFace(letter="G", words=tr("gene"), paper="fill1", ink="ink2"),
-    TileState.MOVES: _urgent("M", tr("moves with selection"), Pattern.HATCH),
+    TileState.MOVES: TileFace(
+        letter="M", words=tr("moves with selection"), pattern=Pattern.UPRIGHT_BARS, mark="fill2"
+    ),
     TileState.STANDS: TileFace(letter="N", words=tr("no move seen"), pattern=Pattern.LEVEL_BARS),
     TileState.SHOWS: TileFace(
         letter="V", words=tr("shows it"), pattern=Pattern.SOLID, paper="fill2", mark="fill2"
     ),
     TileState.SUPER: _solid_ink("S", tr("shows two copies")),
     TileState.CARRIES: TileFace(
-        letter="H", words=tr("surely het"), pattern=Pattern.HALF, mark="fill2"
+        letter="H", words=tr("surely carries it"), pattern=Pattern.HALF, mark="fill2"
     ),
     TileState.MAY_CARRY: TileFace(
         letter="%", words=tr("may carry it"), pattern=Pattern.DOTS, mark="fill2"
     ),
     TileState.CLEAR: TileFace(letter="C", words=tr("carries none")),
-    TileState.CONTRADICTED: _urgent("X", tr("does not fit"), Pattern.CROSS_HATCH),
+    TileState.CONTRADICTED: _urgent("X", tr("does not fit"), Pattern.BOLD_HATCH),
 }
 
 RESULTS = tuple(TileState)[: list(TileState).index(TileState.IN_STEP)]

@@ -44,6 +44,14 @@
    <translation>Ein Weibchen und ein Männchen kämen zusammen.</translation>
   </message>
   <message>
+   <source>A gene needs {right}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>A gene's name has up to {most} characters, not {count}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>A hold ends after {day}, not on {until}.</source>
    <translation>Eine Pause endet nach dem {day}, nicht am {until}.</translation>
   </message>
@@ -100,12 +108,12 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>Clutch {clutch} laid on {day}: {eggs} eggs, {slugs} of them slugs.</source>
-   <translation type="unfinished" />
+   <source>Clutch {clutch} laid on {day}: {eggs} eggs, slugs among them: {slugs}.</source>
+   <translation>Gelege {clutch} abgelegt am {day}: {eggs} Eier, davon Wachseier: {slugs}.</translation>
   </message>
   <message>
    <source>Clutch {clutch} lies in {place}.</source>
-   <translation type="unfinished" />
+   <translation>Gelege {clutch} liegt in {place}.</translation>
   </message>
   <message>
    <source>Code {code} is not of a night in this book; look whose sheet it is.</source>
@@ -117,15 +125,15 @@
   </message>
   <message>
    <source>Cooled from {first} to {last}.</source>
-   <translation type="unfinished" />
+   <translation>Gekühlt vom {first} bis zum {last}.</translation>
   </message>
   <message>
    <source>Cooled since {first}; no end is written.</source>
-   <translation type="unfinished" />
+   <translation>Gekühlt seit dem {first}; ein Ende ist nicht eingetragen.</translation>
   </message>
   <message>
    <source>Eggs</source>
-   <translation type="unfinished" />
+   <translation>Eier</translation>
   </message>
   <message>
    <source>Eggs lie in an incubator with a name: {right}.</source>
@@ -133,15 +141,27 @@
   </message>
   <message>
    <source>Eggs may come</source>
+   <translation>Eier möglich</translation>
+  </message>
+  <message>
+   <source>F {share}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>F {share}, as full sibs’ young or closer</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>F {share}, as half-sibs’ young or closer</source>
    <translation type="unfinished" />
   </message>
   <message>
    <source>First out</source>
-   <translation type="unfinished" />
+   <translation>Erstes geschlüpft</translation>
   </message>
   <message>
    <source>First slit</source>
-   <translation type="unfinished" />
+   <translation>Erstes Anritzen</translation>
   </message>
   <message>
    <source>Give the line of the other tub, where something is written.</source>
@@ -156,11 +176,19 @@
    <translation>Woher bekannt? Richtig sind {right}.</translation>
   </message>
   <message>
-   <source>In one tub with {male} from {first} to {last}.</source>
+   <source>How is {typed!r} handed on? {right}.</source>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>In one tub with {male} from {first} to {last}.</source>
+   <translation>In einer Box mit {male} vom {first} bis zum {last}.</translation>
+  </message>
+  <message>
    <source>In one tub with {male} since {first}.</source>
+   <translation>In einer Box mit {male} seit dem {first}.</translation>
+  </message>
+  <message>
+   <source>Its parents as written go in a round; it is taken for one of unknown parents.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -244,6 +272,10 @@
    <translation>Keine Gabe {name} ist heute fällig; eine von einem früheren Tag wird auf der Seite des Tiers an jenem Tag eingetragen oder gilt als versäumt.</translation>
   </message>
   <message>
+   <source>No gene is named for this species yet; new {typed} recessive names one.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No line of the file has both a time and a number beside it; a line such as 2026-03-01 12:00;21.5 is right.</source>
    <translation>Keine Zeile der Datei hat eine Zeit und daneben eine Zahl; richtig ist eine Zeile wie 2026-03-01 12:00;21.5.</translation>
   </message>
@@ -264,12 +296,24 @@
    <translation>Kein Prozess zu bekommen: {error}.</translation>
   </message>
   <message>
+   <source>No sire is written; by who was with the dam: {odds}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No tub of a rack stands here; there is no place to label.</source>
    <translation>Hier steht keine Box eines Racks; es gibt keinen Platz zu beschriften.</translation>
   </message>
   <message>
+   <source>No tub of this animal is in the book: there is no time-line.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No tub waits; 9 and a line number goes to one.</source>
    <translation>Keine Box wartet; 9 und eine Zeilennummer führt zu einer.</translation>
+  </message>
+  <message>
+   <source>No young of this clutch has a page yet; Y writes them in.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Nobody shares this tub; what is seen is hers.</source>
@@ -325,11 +369,11 @@
   </message>
   <message>
    <source>Paired with {male} on {day}, lock seen.</source>
-   <translation type="unfinished" />
+   <translation>Mit {male} verpaart am {day}, Kopulation gesehen.</translation>
   </message>
   <message>
    <source>Paired with {male} on {day}; no lock was seen.</source>
-   <translation type="unfinished" />
+   <translation>Mit {male} verpaart am {day}; eine Kopulation wurde nicht gesehen.</translation>
   </message>
   <message>
    <source>Quarantine</source>
@@ -341,11 +385,11 @@
   </message>
   <message>
    <source>Recovering from eggs</source>
-   <translation type="unfinished" />
+   <translation>Erholung nach dem Gelege</translation>
   </message>
   <message>
    <source>Rest</source>
-   <translation type="unfinished" />
+   <translation>Ruhe</translation>
   </message>
   <message>
    <source>Row {row}</source>
@@ -397,11 +441,11 @@
   </message>
   <message>
    <source>The first of {clutch} was out on {day}.</source>
-   <translation type="unfinished" />
+   <translation>Das erste Jungtier aus {clutch} war am {day} geschlüpft.</translation>
   </message>
   <message>
    <source>The first slit of {clutch} may come from {first} to {last}.</source>
-   <translation type="unfinished" />
+   <translation>Das erste Anritzen von {clutch} ist vom {first} bis zum {last} möglich.</translation>
   </message>
   <message>
    <source>The last shed of {name} left nothing behind that is still followed.</source>
@@ -461,7 +505,7 @@
   </message>
   <message>
    <source>Told by earlier signs</source>
-   <translation type="unfinished" />
+   <translation>Nach früheren Zeichen</translation>
   </message>
   <message>
    <source>Until when? A course needs its last day: until 12 Dec, or 14 days.</source>
@@ -472,16 +516,28 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>What is seen or said of {gene}? {right} are right.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>What was found? As the laboratory wrote it: found: flagellates.</source>
    <translation>Was wurde gefunden? So, wie das Labor es schrieb: gefunden: Flagellaten.</translation>
+  </message>
+  <message>
+   <source>Which gene? {names} are named for this species.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Which medicine? Courses that run: {which}.</source>
    <translation>Welches Medikament? Es laufen: {which}.</translation>
   </message>
   <message>
-   <source>With a male</source>
+   <source>Which of them show {gene}? Their letters are right, or none.</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>With a male</source>
+   <translation>Mit einem Männchen</translation>
   </message>
   <message>
    <source>Young need the code of their clutch: {hatched}.</source>
@@ -493,12 +549,29 @@
    <translation>am tag|pro tag|täglich</translation>
   </message>
   <message>
+   <source>a gene, and visual, normal, het, 66 %, super or clear: chalk visual; new chalk recessive names one</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a name, then recessive, incomplete dominant or dominant, and what hides it: chalk recessive hidden by ember</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>about {count:.1f} of {eggs}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>absence</source>
    <translation>Abwesenheit</translation>
   </message>
   <message>
    <source>absences</source>
    <translation>Abwesenheiten</translation>
+  </message>
+  <message>
+   <source>albino white red</source>
+   <comment>words of a look</comment>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>alive</source>
@@ -508,6 +581,14 @@
    <source>all</source>
    <comment>keyword</comment>
    <translation>alle</translation>
+  </message>
+  <message>
+   <source>all|every young</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>an entry was taken back or put back</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>and</source>
@@ -652,6 +733,10 @@
    <translation>klar</translation>
   </message>
   <message>
+   <source>clear|does not carry it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>clutch</source>
    <translation>Gelege</translation>
   </message>
@@ -724,6 +809,14 @@
    <source>died</source>
    <comment>typed</comment>
    <translation>gestorben</translation>
+  </message>
+  <message>
+   <source>does not carry it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>dominant|simple dominant</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>dose</source>
@@ -887,6 +980,10 @@
    <translation>Messwertdateien</translation>
   </message>
   <message>
+   <source>for certain</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>found</source>
    <comment>typed</comment>
    <translation>gefunden</translation>
@@ -918,8 +1015,20 @@
    <translation>Gen {gene}, {how}, verdeckt durch {other}</translation>
   </message>
   <message>
+   <source>generation</source>
+   <translation>Generation</translation>
+  </message>
+  <message>
+   <source>generations</source>
+   <translation>Generationen</translation>
+  </message>
+  <message>
    <source>genes named</source>
    <translation>Gene benannt</translation>
+  </message>
+  <message>
+   <source>gene|the gene</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>given</source>
@@ -981,6 +1090,19 @@
    <translation>hier {animal}</translation>
   </message>
   <message>
+   <source>het</source>
+   <comment>of a gene</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>het|carries one copy</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>hidden by|masked by</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>hold</source>
    <translation>Pause</translation>
   </message>
@@ -1025,6 +1147,10 @@
    <source>in season</source>
    <comment>typed</comment>
    <translation>Paarungszeit</translation>
+  </message>
+  <message>
+   <source>incomplete dominant|incompletely dominant|codominant|co-dominant</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>into {place}</source>
@@ -1098,6 +1224,11 @@
    <source>line</source>
    <comment>keyword</comment>
    <translation>linie</translation>
+  </message>
+  <message>
+   <source>line of the</source>
+   <comment>empty words</comment>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>line of the plan</source>
@@ -1234,6 +1365,10 @@
    <translation>Neuzugang</translation>
   </message>
   <message>
+   <source>new|new gene</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>night answered</source>
    <translation>Abend erklärt</translation>
   </message>
@@ -1259,6 +1394,10 @@
    <translation>keine Mahlzeit zu sagen, Halter fragen</translation>
   </message>
   <message>
+   <source>no odds told</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>no place</source>
    <translation>ohne Platz</translation>
   </message>
@@ -1277,6 +1416,18 @@
   <message>
    <source>none has a code</source>
    <translation>keines hat einen Code</translation>
+  </message>
+  <message>
+   <source>none|no young</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>normal-looking</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>normal|looks normal</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>not away</source>
@@ -1401,6 +1552,10 @@
    <translation>teils gefressen</translation>
   </message>
   <message>
+   <source>percent|per cent</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>permit</source>
    <translation>Genehmigung</translation>
   </message>
@@ -1437,6 +1592,10 @@
    <source>popped</source>
    <comment>typed</comment>
    <translation>gepoppt</translation>
+  </message>
+  <message>
+   <source>possible het|poss het</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>pre-lay shed</source>
@@ -1495,6 +1654,10 @@
    <translation>Messwerte eines anderen Buchs</translation>
   </message>
   <message>
+   <source>recessive|simple recessive</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>refused</source>
    <comment>typed</comment>
    <translation>verweigert</translation>
@@ -1527,6 +1690,10 @@
   <message>
    <source>remarks</source>
    <translation>Bemerkungen</translation>
+  </message>
+  <message>
+   <source>rest|the rest</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>result of a faecal test</source>
@@ -1570,6 +1737,10 @@
    <translation>Runden abgeschlossen</translation>
   </message>
   <message>
+   <source>ruled out by looks</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>saturday</source>
    <comment>weekday in full</comment>
    <translation>samstag</translation>
@@ -1600,10 +1771,6 @@
   <message>
    <source>sent, clear, or found: and what the laboratory says</source>
    <translation>abgeschickt, ohne Befund, oder gefunden: und was das Labor sagt</translation>
-  </message>
-  <message>
-   <source>sex</source>
-   <translation>Geschlecht</translation>
   </message>
   <message>
    <source>sexes</source>
@@ -1749,6 +1916,18 @@
    <source>sunday</source>
    <comment>weekday in full</comment>
    <translation>sonntag</translation>
+  </message>
+  <message>
+   <source>super form</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>super {gene}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>super|super form</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>svl</source>
@@ -1906,6 +2085,10 @@
    <translation>zweimal</translation>
   </message>
   <message>
+   <source>two copies {two}, one {one}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>unknown</source>
    <comment>typed</comment>
    <translation>unbekannt</translation>
@@ -1919,6 +2102,23 @@
    <source>vet</source>
    <comment>typed</comment>
    <translation>Tierarzt</translation>
+  </message>
+  <message>
+   <source>visual</source>
+   <comment>of a gene</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>visual, one copy</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>visual, two copies</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>visual|shows it</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>was found dead</source>
@@ -2063,6 +2263,10 @@
    <translation>{code}, geschlüpft {day}, Gelege {clutch}</translation>
   </message>
   <message>
+   <source>{count:.0f} of {eggs}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{count} animals have the code {code!r}; give one a new code.</source>
    <translation>{count} Tiere haben den Code {code!r}; einem einen neuen Code geben.</translation>
   </message>
@@ -2114,6 +2318,10 @@
    <source>{count} {fate}</source>
    <comment>eggs</comment>
    <translation>{count} {fate}</translation>
+  </message>
+  <message>
+   <source>{dam} shows it, so does every male that may be the sire ({sires}), and {young} looks normal: another sire, or two genes of the same look on different places.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{days} days are more than can be planned; up to {most} are right.</source>
@@ -2196,6 +2404,34 @@
    <translation>In {folder} liegt das Buch; ein anderer Datenträger oder Stick ist richtig.</translation>
   </message>
   <message>
+   <source>{f}, as far as is known: its parents are not both written.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{f}; its ancestors are known whole for {known}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{gene} is named so already.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{gene} is {how} and shows with one copy: visual or normal is right.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{gene} is {how}: two copies of it have no look of their own; visual is right.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{gene} {told}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{gene}: {shown} of {all} show it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{gene}: {told}</source>
    <translation>{gene}: {told}</translation>
   </message>
@@ -2248,6 +2484,10 @@
    <translation>{male} fehlt eine Schwelle: {told}</translation>
   </message>
   <message>
+   <source>{many}, one or more in {share}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{medicine} {told}</source>
    <translation>{medicine} {told}</translation>
   </message>
@@ -2260,8 +2500,24 @@
    <translation>{most} oder {last}</translation>
   </message>
   <message>
+   <source>{name!r} is a look that several genes make, on different places: two that look alike may have normal young. Name the line too: {name}, Veld line.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{name!r} is no zone; local, UTC, +01:00 or a name such as Africa/Harare are right.</source>
    <translation>{name!r} ist keine Zeitzone; richtig sind local, UTC, +01:00 oder ein Name wie Africa/Harare.</translation>
+  </message>
+  <message>
+   <source>{name!r} says what is seen of a gene; it cannot be its name.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{names} and {more} more</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{names}: {words}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{name} and {name_2} are both empty; nothing changes places.</source>
@@ -2284,8 +2540,16 @@
    <translation>{name} ist am {moment} als gegeben eingetragen, und verordnet ist {often}: noch einmal hinsehen. Dieselbe Zeile ein zweites Mal trägt es ein; im Zweifel einen Reptilientierarzt fragen.</translation>
   </message>
   <message>
+   <source>{name} is written as sire, and the book shows another male with the dam: {odds}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{name} was taken in on {on} as {known}; nothing was added.</source>
    <translation>{name} wurde am {on} als {known} eingelesen; nichts kam hinzu.</translation>
+  </message>
+  <message>
+   <source>{name} {share}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{name}, {amount}, {route}, {every} until {until}</source>
@@ -2348,6 +2612,10 @@
    <translation>{path} ist schon da; eine neue Datei braucht einen eigenen Namen.</translation>
   </message>
   <message>
+   <source>{percent:g} % is no likelihood of one copy; over 0 and under 100 is right, or {clear} for none.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{place}, box {box}</source>
    <translation>{place}, Box {box}</translation>
   </message>
@@ -2394,6 +2662,14 @@
   <message>
    <source>{share} het</source>
    <translation>{share} het</translation>
+  </message>
+  <message>
+   <source>{share} one copy</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{share} two copies, else one</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{text!r} is no address of a broker; {right}.</source>
@@ -2484,6 +2760,14 @@
    <translation>{told} aus {clutch}</translation>
   </message>
   <message>
+   <source>{told} {gene}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{told}, and {count} more of it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{told}, {days}</source>
    <translation>{told}, {days}</translation>
   </message>
@@ -2544,6 +2828,10 @@
    <translation>{tub} {gone}; 7 und ein Grund geht weiter.</translation>
   </message>
   <message>
+   <source>{typed!r} can hide nothing: other genes named are {names}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{typed!r} counts no bag; {right}.</source>
    <translation>{typed!r} zählt keinen Beutel; {right}.</translation>
   </message>
@@ -2554,6 +2842,10 @@
   <message>
    <source>{typed!r} is no clutch of hers; {known}.</source>
    <translation>{typed!r} ist keines ihrer Gelege; {known}.</translation>
+  </message>
+  <message>
+   <source>{typed!r} is no gene named for this species; {names} are. new {typed} recessive names it.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{typed!r} is no grade of prey here; {known} are.</source>
@@ -2568,6 +2860,10 @@
    <translation>{typed!r} ist kein Rack; richtig ist {known} oder Raum.</translation>
   </message>
   <message>
+   <source>{typed!r} is no young of this clutch; {letters} are.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{typed!r} is no {what}; {right} are right.</source>
    <translation>{typed!r} passt nicht als {what}; richtig sind {right}.</translation>
   </message>
@@ -2576,12 +2872,24 @@
    <translation>{typed!r} ist nicht zu verstehen; {right}.</translation>
   </message>
   <message>
+   <source>{typed!r} is told of twice.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{typed!r} may be {either}; type a little more.</source>
    <translation>{typed!r} kann {either} sein; etwas mehr tippen.</translation>
   </message>
   <message>
+   <source>{typed!r} may be {names}; type a little more.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{typed!r} names no bag; a grade and a bag, as in pinky: 14.</source>
    <translation>{typed!r} nennt keinen Beutel; richtig sind Größe und Beutel, etwa Maus Fuzzy: 14.</translation>
+  </message>
+  <message>
+   <source>{typed!r} says nothing of a gene; {right} are right.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{typed} names no absence; 5 Dec to 14 Dec, 2026-12-05 to 2026-12-14 or 9 days is right.</source>
@@ -2598,6 +2906,30 @@
   <message>
    <source>{weight}, typed twice</source>
    <translation>{weight}, zweimal eingegeben</translation>
+  </message>
+  <message>
+   <source>{who} paired with {mate}, written later</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{who}: a clutch written later</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{who}: a move written later</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{who}: described anew, parents among it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{who}: {sex}, {how}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{who}: {told}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{word!r} is no feed night; tue fri, every 4 days, or a rule such as FREQ=WEEKLY;BYDAY=WE,SA is right.</source>

@@ -16,6 +16,10 @@
    <translation>0 verweigert · 5 liegen gelassen · 2 teils gefressen · 7 nicht angeboten</translation>
   </message>
   <message>
+   <source>12 months</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>30 days</source>
    <translation>30 Tage</translation>
   </message>
@@ -26,6 +30,10 @@
   <message>
    <source>A click just before a shed may be normal.</source>
    <translation>Ein Klicken kurz vor einer Häutung kann normal sein.</translation>
+  </message>
+  <message>
+   <source>A colour of many genes is never carried as a het: it has no ratios.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>A faecal sample went off on {on:day}, {days:ago}; its result is awaited.</source>
@@ -139,6 +147,10 @@
   <message>
    <source>And {count} more on the page.</source>
    <translation>Und {count} weitere auf dem Blatt.</translation>
+  </message>
+  <message>
+   <source>And {count} more pairs.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Animal card: {name}</source>
@@ -308,6 +320,10 @@
    <translation>Atmung aufgefallen am {on:day}: {text:quoted}.</translation>
   </message>
   <message>
+   <source>Bred from: {names}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>By the growth of {animals:animals} of your own and by the profile’s curve.</source>
    <translation>Nach dem Wachstum eigener Tiere ({animals:animals}) und nach der Kurve des Profils.</translation>
   </message>
@@ -352,6 +368,10 @@
    <translation>Nicht zu sagen, wie lange es reicht: diese Größe wurde nie gezählt. S zählt sie.</translation>
   </message>
   <message>
+   <source>Cannot tell yet.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Cannot tell: no male was written with her in the {months:n} months before laying.</source>
    <translation>Nicht zu sagen: In den {months:n} Monaten vor der Ablage ist kein Männchen bei ihr eingetragen.</translation>
   </message>
@@ -362,6 +382,10 @@
   <message>
    <source>Cannot wait past {limit:day}: due on {night:night}, for {who} to feed while the keeper is away {first:day} to {last:day}.</source>
    <translation>Kann nicht über den {limit:day} hinaus warten: fällig am {night:night}, zu füttern von {who} während der Abwesenheit {first:day} bis {last:day}.</translation>
+  </message>
+  <message>
+   <source>Cards out of date</source>
+   <translation>Überholte Karten</translation>
   </message>
   <message>
    <source>Care in the hand</source>
@@ -613,11 +637,11 @@
   </message>
   <message>
    <source>Eggs may come while the keeper is away, {first:day} to {last:day}, and nobody is named who covers: agree who sees to nest and eggs.</source>
-   <translation type="unfinished" />
+   <translation>Eier sind möglich, während der Halter abwesend ist, {first:day} bis {last:day}, und eine Vertretung ist nicht benannt: vereinbaren, wer nach Nest und Eiern sieht.</translation>
   </message>
   <message>
    <source>Eggs may come while the keeper is away, {first:day} to {last:day}, covered by {who}: agree who sees to nest and eggs.</source>
-   <translation type="unfinished" />
+   <translation>Eier sind möglich, während der Halter abwesend ist, {first:day} bis {last:day}, vertreten durch {who}: vereinbaren, wer nach Nest und Eiern sieht.</translation>
   </message>
   <message>
    <source>Eggs of {kinds:n} kinds may lie there, each with limits of its own; these are the widest.</source>
@@ -794,6 +818,10 @@
    <translation>Doppelt eingetragen?</translation>
   </message>
   <message>
+   <source>Every card given out still says what would be said today.</source>
+   <translation>Jede ausgegebene Karte sagt noch, was auch heute zu sagen wäre.</translation>
+  </message>
+  <message>
    <source>Every day</source>
    <translation>Jeden Tag</translation>
   </message>
@@ -925,6 +953,14 @@
    <translation>Zunahme {percent:percent} über {meals:meals} und {days:days}; {limit_percent:percent} sind im Wachstum das Mindeste.</translation>
   </message>
   <message>
+   <source>Gene {gene}</source>
+   <translation>Gen {gene}</translation>
+  </message>
+  <message>
+   <source>Generation {generation:n} has {scored:n} scored young; from {least:n} on it has a mean.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Genes, as written</source>
    <translation>Gene, wie eingetragen</translation>
   </message>
@@ -1012,7 +1048,7 @@
   </message>
   <message>
    <source>Held as gravid since {since:day}: eggs are to come; by this sign alone a latest day cannot be told.</source>
-   <translation type="unfinished" />
+   <translation>Als trächtig geführt seit dem {since:day}: Eier sind zu erwarten; aus diesem Zeichen allein ist ein spätester Tag nicht zu sagen.</translation>
   </message>
   <message>
    <source>Held as gravid since {since:day}: she may lay.</source>
@@ -1025,6 +1061,10 @@
   <message>
    <source>Here by these lines</source>
    <translation>Hier nach diesen Zeilen</translation>
+  </message>
+  <message>
+   <source>Hold how many</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Hold without end</source>
@@ -1069,6 +1109,10 @@
    <translation>Wie gerechnet ist</translation>
   </message>
   <message>
+   <source>How much is inherited</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Humidity</source>
    <comment>Cause</comment>
    <translation>Feuchte</translation>
@@ -1084,6 +1128,14 @@
   <message>
    <source>In season, so offered every {interval:days}.</source>
    <translation>In der Paarungszeit, darum alle {interval:days} angeboten.</translation>
+  </message>
+  <message>
+   <source>In the quarter from {since} {count} scored again came out {shift} points from the first score: has the lamp or the eye changed, or have they?</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>In the quarter from {since} {count} scored again: {shift} points.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>In the same rack</source>
@@ -1111,11 +1163,35 @@
    <translation>In warmes Wasser {minutes} Minuten vor der Runde.</translation>
   </message>
   <message>
+   <source>Is selection working</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Isolate and check heat.</source>
    <translation>Getrennt halten und Wärme prüfen.</translation>
   </message>
   <message>
+   <source>It does not show it, so it has none.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>It exposed {female} to {male}: {days} count from {first}, and a shared tub weighs {tub:.0f} where a pairing weighs {paired:.0f} and a lock {lock:.0f}. {female} may keep sperm until {until}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>It looks normal for this gene because another one hides it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>It looks normal, and {sibling} of the same parents shows it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>It shows it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>It shows two copies.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1256,6 +1332,10 @@
    <translation>Liegen gelassen am {on:day}, {days:ago}; was daraus wurde, steht nirgends.</translation>
   </message>
   <message>
+   <source>Left out, taken while dull or opaque: {count}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Length, condition</source>
    <translation>Länge, Zustand</translation>
   </message>
@@ -1338,6 +1418,10 @@
    <source>May</source>
    <comment>month</comment>
    <translation>Mai</translation>
+  </message>
+  <message>
+   <source>May be held back</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>May have been swapped with {other} in {place} between {after:day} and {on:day}: {weight_g:g} where {own_g:g} was to be expected here and {other_g:g} of {other} (by chance {chance:chance}).</source>
@@ -1465,6 +1549,10 @@
    <translation>Weder Alter noch Gewicht verraten die Lebensstufe; zwischen Fütterungen können {shortest:days} bis {longest:days} liegen.</translation>
   </message>
   <message>
+   <source>Neither parent carries it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Never eaten by {age_days:age}; a first meal is usual within {most:days}.</source>
    <translation>Noch nie gefressen, {age_days:age} alt; für die erste Mahlzeit sind bis zu {most:days} üblich.</translation>
   </message>
@@ -1510,12 +1598,20 @@
    <translation>Nachttief, gemessen</translation>
   </message>
   <message>
+   <source>No animal in the room shows it or may carry it.</source>
+   <translation>Kein Tier im Raum zeigt es oder kann es tragen.</translation>
+  </message>
+  <message>
    <source>No animal stood in a tub on {on:day}.</source>
    <translation>Am {on:day} stand kein Tier in einer Box.</translation>
   </message>
   <message>
    <source>No body score in the book.</source>
    <translation>Kein Körperzustand im Buch.</translation>
+  </message>
+  <message>
+   <source>No clutch has young and both parents scored yet, so there is nothing to compare.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>No daily round was written since {since:day}, {days:ago}; who was seen it cannot tell.</source>
@@ -1574,12 +1670,24 @@
    <translation>Für diese Zone sind keine Grenzen bekannt ({zone:Zone}).</translation>
   </message>
   <message>
+   <source>No look is scored yet. On an animal’s page K takes a look and a score from 1 to 10, such as red 7: at the third shed or at 12 months, three days after a shed, under the same lamp.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No meal in the book since it begins on {since:day}.</source>
    <translation>Keine Mahlzeit im Buch, das am {since:day} beginnt.</translation>
   </message>
   <message>
    <source>No meal in the book.</source>
    <translation>Keine Mahlzeit im Buch.</translation>
+  </message>
+  <message>
+   <source>No odds are told: its pedigree has too many loops.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>No odds are told: words of its kin cannot all be true.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>No offer is written in the book.</source>
@@ -1647,6 +1755,10 @@
    <translation>Noch kein Jungtier daraus hat eine Seite.</translation>
   </message>
   <message>
+   <source>No, the line falls.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Nobody has to be fed early.</source>
    <translation>Niemand muss früher gefüttert werden.</translation>
   </message>
@@ -1683,6 +1795,10 @@
    <translation>In den nächsten {weeks:n} Wochen ist davon nichts geplant.</translation>
   </message>
   <message>
+   <source>None of the {candidates:n} males that may have sired them fits all that the young show: another male, or a look read wrong.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Not eaten for long</source>
    <comment>watch kind</comment>
    <translation>Lange nicht gefressen</translation>
@@ -1704,9 +1820,17 @@
    <translation>Nicht im Raum: {status:Status}.</translation>
   </message>
   <message>
+   <source>Not listed, as none is known to carry it: {count}.</source>
+   <translation>Nicht aufgeführt, da von keinem bekannt ist, dass es das Gen trägt: {count}.</translation>
+  </message>
+  <message>
    <source>Not seen in the daily round</source>
    <comment>watch kind</comment>
    <translation>Beim Rundgang nicht gesehen</translation>
+  </message>
+  <message>
+   <source>Not seen: the line stands still.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Not shed since laying on {clutch_on:day}.</source>
@@ -1757,6 +1881,10 @@
   <message>
    <source>Nothing is new: all {known:lines} stand in the book already.</source>
    <translation>Nichts Neues: alle {known:lines} stehen schon im Buch.</translation>
+  </message>
+  <message>
+   <source>Nothing is written of it or its line: untested, it counts as not carrying it.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Nothing is written of {place} before {first}: who was in it until then cannot be told.</source>
@@ -1832,6 +1960,18 @@
   <message>
    <source>Odds over the males that were written with her, never certain: one that nobody wrote down has none.</source>
    <translation>Chancen nur unter eingetragenen Männchen, nie sicher.</translation>
+  </message>
+  <message>
+   <source>Odds over the whole pedigree as it is written on the day of printing, never a promise. A founder of which nothing is said counts as clear.</source>
+   <translation>Chancen über den ganzen Stammbaum, wie er am Tag des Drucks geschrieben steht, nie ein Versprechen. Ein Gründertier, von dem nichts gesagt ist, gilt als frei.</translation>
+  </message>
+  <message>
+   <source>Of its young by a carrier, {young:n} looked normal: that speaks against, a little.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Of its young by one that shows it, {young:n} looked normal: that speaks against.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Offer {percent:percent} of a usual meal ({kind:HoldKind}).</source>
@@ -1935,12 +2075,32 @@
    <translation>{low:n} bis {high:n} Stunden nach dem Anritzen schlüpfen sie gewöhnlich; {still_in:n} gute Eier liegen noch.</translation>
   </message>
   <message>
+   <source>Over {steps:n} bred generations young stood {response:tenth} points above their parents’ generation, with a standard error of {error:tenth}, and their parents {differential:tenth} above it: a realised heritability of {realised:hundredth}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Over {steps:n} bred generations young stood {response:tenth} points from their parents’ generation, with a standard error of {error:tenth}, and twice that may be chance; {wanted:tenth} would be expected. More scored clutches tell.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Over {steps:n} bred generations young stood {response:tenth} points from their parents’ generation, with a standard error of {error:tenth}, where {wanted:tenth} would be expected: look at the lamp, the scorer’s eye and the pairs.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Over {steps:n} bred generations young stood {response:tenth} points from their parents’ generation, with a standard error of {error:tenth}: the other way. Look at the lamp and the scorer’s eye first.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Paired on {on:day}, {days:days} before laying.</source>
    <translation>Verpaart am {on:day}, {days:days} vor der Ablage.</translation>
   </message>
   <message>
    <source>Pairings</source>
    <translation>Verpaarungen</translation>
+  </message>
+  <message>
+   <source>Pairs to come with a parent not scored: {count}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Papers and their numbers</source>
@@ -1998,7 +2158,7 @@
   </message>
   <message>
    <source>Pre-lay shed on {since:day}: eggs are to be expected; a latest day is not known.</source>
-   <translation type="unfinished" />
+   <translation>Häutung vor der Ablage am {since:day}: Eier sind zu erwarten; ein spätester Tag ist nicht bekannt.</translation>
   </message>
   <message>
    <source>Pre-lay shed on {since:day}: eggs are to be expected; nest ready?</source>
@@ -2006,7 +2166,7 @@
   </message>
   <message>
    <source>Pre-lay shed on {since:day}: eggs by {until:day} at the latest; none by then is for a reptile vet the same day.</source>
-   <translation type="unfinished" />
+   <translation>Häutung vor der Ablage am {since:day}: Eier spätestens bis zum {until:day}; sind bis dahin keine da, noch am selben Tag zum Reptilientierarzt.</translation>
   </message>
   <message>
    <source>Prey is killed, thawed in the fridge, warmed in water and dried. Offer with long tongs; what is not eaten by the morning is binned, never frozen again. Write down who left it.</source>
@@ -2032,6 +2192,18 @@
   <message>
    <source>Prolapse on {on:day}: {text:quoted}.</source>
    <translation>Prolaps am {on:day}: {text:quoted}.</translation>
+  </message>
+  <message>
+   <source>Proved by its young {of}, which shows it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Proved by its young: {of} and {others:n} more show it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Proved by its young: {of} carries it, and the other parent does not.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Push every tub in until it clicks. An open tub is an empty tub by the morning.</source>
@@ -2070,6 +2242,10 @@
   <message>
    <source>Rack {rack}</source>
    <translation>Rack {rack}</translation>
+  </message>
+  <message>
+   <source>Rank {rank:n} of {of:n} in the clutch, score {score:tenth}; the line’s mean at that age is {line_mean:tenth}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Reached {target_g:g} on {on:day}.</source>
@@ -2211,6 +2387,10 @@
    <source>Sat</source>
    <comment>weekday</comment>
    <translation>Sa</translation>
+  </message>
+  <message>
+   <source>Scored at another age only: {count}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Second candling, what was seen</source>
@@ -2462,11 +2642,11 @@
   </message>
   <message>
    <source>The first slit may come while the keeper is away, {first:day} to {last:day}, and nobody is named who covers: agree who looks in; no egg is cut but by experienced hands.</source>
-   <translation type="unfinished" />
+   <translation>Das erste Anritzen ist möglich, während der Halter abwesend ist, {first:day} bis {last:day}, und eine Vertretung ist nicht benannt: vereinbaren, wer nachsieht; kein Ei wird geöffnet, außer von erfahrenen Händen.</translation>
   </message>
   <message>
    <source>The first slit may come while the keeper is away, {first:day} to {last:day}, covered by {who}: agree who looks in; no egg is cut but by experienced hands.</source>
-   <translation type="unfinished" />
+   <translation>Das erste Anritzen ist möglich, während der Halter abwesend ist, {first:day} bis {last:day}, vertreten durch {who}: vereinbaren, wer nachsieht; kein Ei wird geöffnet, außer von erfahrenen Händen.</translation>
   </message>
   <message>
    <source>The first was out on {since:day}, at least {hours:hours} ago, and {still_in:n} good eggs are still in.</source>
@@ -2541,6 +2721,18 @@
    <translation>Am Abend {night:night} wurde gefüttert und nicht eingetragen: eine Mahlzeit ist wahrscheinlich, und bis zur nächsten vergehen immer mindestens {gap:days}.</translation>
   </message>
   <message>
+   <source>The one nearest to the {age}; a grown parent without one counts by a later score.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The parents of generation {generation:n} come from one with {scored:n} scored; from {least:n} on it has a mean to compare with.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The parents stood {differential:tenth} points above their own generation; from {least:tenth} on a response can be looked for.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The plan round an absence, {first} to {last}</source>
    <translation>Der Plan um eine Abwesenheit, {first} bis {last}</translation>
   </message>
@@ -2561,7 +2753,15 @@
    <translation>Die Waage zeigt in Schritten von {resolution_g:g}, {percent:percent} dieses Gewichts; eine feinere wird gebraucht.</translation>
   </message>
   <message>
+   <source>The scorer’s eye</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The sex of {name} is not known: exposure cannot be ruled out.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The sire is in doubt between {candidates:n} males; {likeliest} is likeliest, {odds}.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -2747,6 +2947,10 @@
    <translation>Gewichte: {of}</translation>
   </message>
   <message>
+   <source>What a card said holds as it was said on its day. These animals left with other odds than would be told today; it is the keeper’s to tell their buyers.</source>
+   <translation>Was eine Karte sagte, gilt, wie es an ihrem Tag gesagt war. Diese Tiere gingen mit anderen Chancen, als heute zu sagen wären; es den Käufern zu sagen ist Sache des Halters.</translation>
+  </message>
+  <message>
    <source>What became of the eggs, and candling</source>
    <translation>Was aus den Eiern wurde, und Durchleuchten</translation>
   </message>
@@ -2775,6 +2979,10 @@
    <translation>Was an welchem Abend gefüttert wird</translation>
   </message>
   <message>
+   <source>What is written of these {words:n} cannot all be true: look at each again, and at who their parents are.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>What the keeper wrote and measured, without a diagnosis; ? is not in the book.</source>
    <translation>Was der Halter aufgeschrieben und gemessen hat, ohne Diagnose; ? steht nicht im Buch.</translation>
   </message>
@@ -2791,12 +2999,16 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Which scores count</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>While the keeper is away, {first} to {last}</source>
    <translation>Während der Halter fort ist, {first} bis {last}</translation>
   </message>
   <message>
    <source>With a male from {since:day} on: eggs come {days:n} days after that at the earliest; {she} may keep sperm for {months:n} months, so a latest day cannot be told.</source>
-   <translation type="unfinished" />
+   <translation>Mit einem Männchen ab dem {since:day}: Eier frühestens {days:n} Tage danach; Sperma kann {months:n} Monate gespeichert werden, ein spätester Tag ist daher nicht zu sagen.</translation>
   </message>
   <message>
    <source>Would take in {animals:animals} and {entries:entries}; nothing was written.</source>
@@ -2820,6 +3032,22 @@
    <translation>Geschrieben: {done:n} von {count:lines}. Esc bricht ab.</translation>
   </message>
   <message>
+   <source>Written as het.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Written as not carrying it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Written as {percent} het when nothing better was known.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Written as {percent} het; what is known of its parents says more.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Written with it</source>
    <translation>Dazu eingetragen</translation>
   </message>
@@ -2832,12 +3060,20 @@
    <translation>Geschrieben: {animals:animals} und {entries:entries}.</translation>
   </message>
   <message>
+   <source>Yes, the line rises.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Young</source>
    <translation>Jungtiere</translation>
   </message>
   <message>
    <source>Young in the egg: leave the incubator shut, cut no egg, and call the keeper at the first slit.</source>
    <translation>Junge im Ei: den Inkubator geschlossen lassen, kein Ei aufschneiden und beim ersten Ritz den Halter anrufen.</translation>
+  </message>
+  <message>
+   <source>Young to come</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>a COUNT needs a DTSTART line to count from</source>
@@ -3046,6 +3282,11 @@
    <source>ball python</source>
    <comment>species in short</comment>
    <translation>Königspython</translation>
+  </message>
+  <message>
+   <source>because</source>
+   <comment>head of a column</comment>
+   <translation>weil</translation>
   </message>
   <message>
    <source>begin round</source>
@@ -3500,9 +3741,17 @@
    <translation>doch nicht gefressen</translation>
   </message>
   <message>
+   <source>founders</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>fuzzy</source>
    <comment>grade</comment>
    <translation>Fuzzy</translation>
+  </message>
+  <message>
+   <source>gene</source>
+   <translation>Gen</translation>
   </message>
   <message>
    <source>gene</source>
@@ -3515,6 +3764,10 @@
    <translation>Gen benannt</translation>
   </message>
   <message>
+   <source>generation {number}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>given</source>
    <comment>DoseTold</comment>
    <translation>gegeben</translation>
@@ -3523,6 +3776,11 @@
    <source>given a number</source>
    <comment>Change</comment>
    <translation>nummeriert</translation>
+  </message>
+  <message>
+   <source>gone</source>
+   <comment>a day</comment>
+   <translation>fort</translation>
   </message>
   <message>
    <source>gone at check</source>
@@ -3702,6 +3960,18 @@
   <message>
    <source>how many</source>
    <translation>wie viele</translation>
+  </message>
+  <message>
+   <source>h² {value}, common practice: no figure for snakes is in print. Own young count from three clutches of scored parents on; there are {clutches}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>h² {value}, from own young: {own} ± {error} by {clutches} clutches and {young} young.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>h² {value}: own young say {own} ± {error} by {clutches} clutches and {young} young, and count {share} of the way from the placeholder {placeholder}. From {most} clutches and {all} young with an error of 0.25 they count alone.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>in pieces</source>
@@ -4289,6 +4559,10 @@
    <translation>Verpaarung</translation>
   </message>
   <message>
+   <source>paired {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>part taken</source>
    <comment>Cell</comment>
    <translation>teils gefressen</translation>
@@ -4332,6 +4606,10 @@
    <source>pipped</source>
    <comment>EggFate</comment>
    <translation>angeritzt</translation>
+  </message>
+  <message>
+   <source>place</source>
+   <translation>Platz</translation>
   </message>
   <message>
    <source>place not written</source>
@@ -4608,6 +4886,10 @@
    <source>set start of feed nights</source>
    <comment>verb</comment>
    <translation>Abendbeginn</translation>
+  </message>
+  <message>
+   <source>sex</source>
+   <translation>Geschlecht</translation>
   </message>
   <message>
    <source>sex</source>
@@ -4898,6 +5180,10 @@
    <translation>das Wort des Tierarztes</translation>
   </message>
   <message>
+   <source>third shed</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>this week</source>
    <comment>heat standing</comment>
    <translation>diese Woche</translation>
@@ -4919,6 +5205,14 @@
    <source>today</source>
    <comment>heat standing</comment>
    <translation>heute</translation>
+  </message>
+  <message>
+   <source>told now</source>
+   <translation>gesagt heute</translation>
+  </message>
+  <message>
+   <source>told then</source>
+   <translation>gesagt damals</translation>
   </message>
   <message>
    <source>too cold</source>
@@ -5046,6 +5340,10 @@
    <translation>was geschah</translation>
   </message>
   <message>
+   <source>what may be told of it</source>
+   <translation>was sich sagen lässt</translation>
+  </message>
+  <message>
    <source>what was written</source>
    <translation>was eingetragen ist</translation>
   </message>
@@ -5112,6 +5410,10 @@
   <message>
    <source>years</source>
    <translation>Jahre</translation>
+  </message>
+  <message>
+   <source>young</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>young without a number</source>
@@ -5202,6 +5504,14 @@
    <translation>{brought:rows} sind so, wie die geprüfte Sicherung {backup} sie hat.</translation>
   </message>
   <message>
+   <source>{called}: mean {mean} of {count} scored, their mid-parents {mid}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{called}: mean {mean} of {count} scored.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{clutch} ({count}): {where}</source>
    <translation>{clutch} ({count}): {where}</translation>
   </message>
@@ -5272,6 +5582,30 @@
   <message>
    <source>{count} days ago</source>
    <translation>vor {count} Tagen</translation>
+  </message>
+  <message>
+   <source>{dam} and {sire} both carry it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{dam} and {sire} both show it, and {young} looks normal: another sire, or two genes of the same look on different places.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{dam} and {sire} both show it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{dam} may carry it ({dam_odds}), and {sire} may ({sire_odds}).</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{dam} × {sire}</source>
+   <translation>{dam} × {sire}</translation>
+  </message>
+  <message>
+   <source>{dam} × {sire} ({odds})</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{days:days} left until {on:day}.</source>
@@ -5392,6 +5726,18 @@
    <translation>{length:letters} sind zu viel; bis zu {most:n} sind richtig.</translation>
   </message>
   <message>
+   <source>{letter} {pair}, {how}: mid-parent {mid}, young {mean} expected, nine in ten from {low} to {high}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{letter}: none above the parents is expected.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{letter}: {share} above the parents, so about one in {each}; of {ten} young none is above with a chance of {none}. {tubs} tubs make one at least nine times in ten.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{medicine} missed: {count:n}, the first on {on:day}; never double a dose, ask a reptile vet.</source>
    <translation>{medicine} versäumt: {count:n}, zuerst am {on:day}; eine Gabe nie verdoppeln, einen Reptilientierarzt fragen.</translation>
   </message>
@@ -5449,6 +5795,18 @@
   </message>
   <message>
    <source>{name} went to {place}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{name} {score}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{name} {score}, best of {of} in {clutch}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{name} {score}, best of {of} in {clutch}, may give {worth}</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -5524,6 +5882,18 @@
   <message>
    <source>{one} and {other}</source>
    <translation>{one} und {other}</translation>
+  </message>
+  <message>
+   <source>{parent} carries it, the other parent does not: one young in two.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{parent} may carry it ({odds}), the other parent does not.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{parent} shows it and hands on one copy.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{path} could not be written: {told}.</source>
@@ -5628,6 +5998,22 @@
   <message>
    <source>{times:refusals} since {on:day} were learned later, the last written on {written:day}.</source>
    <translation>{times:refusals} seit {on:day} wurden erst später bekannt, die letzte am {written:day} eingetragen.</translation>
+  </message>
+  <message>
+   <source>{told}. The best of their clutch, above the line’s mean at that age, {mean}. Vigour at feeding, sex, kinship and genes count too; N on its page keeps the reason.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{told}; and {count} more</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{trait}, all lines of {kind}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{trait}, line {line}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{typed} is no label of a sheet; 1 to {last} is right.</source>
@@ -5799,6 +6185,10 @@
   </message>
   <message>
    <source>{who} was in {place} on {since} alone.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{young} shows it, and its parent {parent} is said not to carry it: one word is wrong, or another parent.</source>
    <translation type="unfinished" />
   </message>
   <message>

@@ -29,6 +29,10 @@
    <translation>7 bestätigt: örtliches Recht erlaubt es; Komma sagt nichts</translation>
   </message>
   <message>
+   <source>? cannot tell</source>
+   <translation>? offen</translation>
+  </message>
+  <message>
    <source>A book without an animal; the first one is asked for: code, kind, sex, hatch date, tub.</source>
    <translation>Ein Buch ohne Tier; das erste wird erfragt: Code, Art, Geschlecht, Schlupftag, Box.</translation>
   </message>
@@ -85,12 +89,16 @@
    <translation>Ein später eingetragener Abend zählt von {hour}:00 bis {ends}:00 am nächsten Morgen.</translation>
   </message>
   <message>
+   <source>A pair is tried with two animals of a gene.</source>
+   <translation>Ein Paar wird mit zwei Tieren eines Gens durchgespielt.</translation>
+  </message>
+  <message>
    <source>A weight inside the range is written in silence.</source>
    <translation>Ein Gewicht im Bereich wird ohne Rückfrage geschrieben.</translation>
   </message>
   <message>
    <source>Absence</source>
-   <translation type="unfinished" />
+   <translation>Abwesenheit</translation>
   </message>
   <message>
    <source>Address of the message broker (host, host:port, user@host)</source>
@@ -121,6 +129,14 @@
    <translation>Datei der Tiere (leer: keine)</translation>
   </message>
   <message>
+   <source>Arrows: week and female; + and - fewer and more weeks; C back to the gates.</source>
+   <translation>Pfeile: Woche und Weibchen; + und - weniger und mehr Wochen; C zurück zu den Schwellen.</translation>
+  </message>
+  <message>
+   <source>As of {day}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Away</source>
    <translation>Abwesend</translation>
   </message>
@@ -135,6 +151,10 @@
   <message>
    <source>BITES</source>
    <translation>BEISST</translation>
+  </message>
+  <message>
+   <source>Back to the racks as they stand</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Backed up and proved: {name}.</source>
@@ -153,12 +173,20 @@
    <translation>Nach: {layer}</translation>
   </message>
   <message>
+   <source>C turns to the pairing calendar.</source>
+   <translation>C wechselt zum Verpaarungskalender.</translation>
+  </message>
+  <message>
    <source>CLOSE</source>
    <translation>ABSCHLIESSEN</translation>
   </message>
   <message>
    <source>Called off; nothing was written.</source>
    <translation>Abgebrochen; nichts wurde geschrieben.</translation>
+  </message>
+  <message>
+   <source>Cannot all be true</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Card for a buyer</source>
@@ -185,6 +213,10 @@
    <translation>Ein anderes wählen mit  python -m keeper open BUCH,  oder eine Kopie aus seinen Sicherungen an seine Stelle legen; oder neu beginnen:</translation>
   </message>
   <message>
+   <source>Chosen week</source>
+   <translation>Gewählte Woche</translation>
+  </message>
+  <message>
    <source>Cleaned (B3·4, B3 or B; add spot for a spot clean)</source>
    <translation>Gereinigt (B3·4, B3 oder B; mit stellenweise nur stellenweise)</translation>
   </message>
@@ -198,11 +230,11 @@
   </message>
   <message>
    <source>Clutches in the incubator by week, for sure and further ones that may be: {weeks}.</source>
-   <translation type="unfinished" />
+   <translation>Gelege im Inkubator je Woche, sicher und weitere mögliche: {weeks}.</translation>
   </message>
   <message>
    <source>Clutches in the incubator: {sure} for sure, {may} more may be.</source>
-   <translation type="unfinished" />
+   <translation>Gelege im Inkubator: {sure} sicher, {may} weitere möglich.</translation>
   </message>
   <message>
    <source>Ctrl+H in Round asks for one and bends the plan round it.</source>
@@ -349,8 +381,8 @@
    <translation>Jede Zahl steht ab jetzt so; dieselbe Taste macht es rückgängig.</translation>
   </message>
   <message>
-   <source>Every gate is met: leave, no advice.</source>
-   <translation type="unfinished" />
+   <source>Every gate is met: leave to consider a pairing, no advice to make one.</source>
+   <translation>Alle Schwellen erfüllt: eine Verpaarung darf erwogen werden, empfohlen ist sie damit nicht.</translation>
   </message>
   <message>
    <source>Every gate met is leave to consider a pairing, no advice to make one. Enter opens her page, G changes the weight of the gate.</source>
@@ -438,6 +470,14 @@
   </message>
   <message>
    <source>Gates</source>
+   <translation>Schwellen</translation>
+  </message>
+  <message>
+   <source>Genes</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Genes: what it shows or carries</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -485,8 +525,28 @@
    <translation>Hausgebrauch</translation>
   </message>
   <message>
+   <source>How this is known</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>IT WAS TUB</source>
    <translation>ES WAR BOX</translation>
+  </message>
+  <message>
+   <source>Inbreeding</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Inbreeding of the young {f}, {known}.</source>
+   <translation>Inzucht der Jungen {f}, {known}.</translation>
+  </message>
+  <message>
+   <source>Inbreeding of the young {f}, {known}: a quarter or more wants a reason; the keeper decides.</source>
+   <translation>Inzucht der Jungen {f}, {known}: ab einem Viertel braucht es einen Grund; der Halter entscheidet.</translation>
+  </message>
+  <message>
+   <source>Inbreeding of the young {f}, {known}: an eighth or more wants a second look; the keeper decides.</source>
+   <translation>Inzucht der Jungen {f}, {known}: ab einem Achtel lohnt ein zweiter Blick; der Halter entscheidet.</translation>
   </message>
   <message>
    <source>Incubator</source>
@@ -513,8 +573,16 @@
    <translation>Der Ort ist jetzt nicht da; die nächste Sicherung sagt es und bleibt allein neben dem Buch.</translation>
   </message>
   <message>
+   <source>Its genes with their reasons, and back</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Its last weights</source>
    <translation>Letzte Gewichte</translation>
+  </message>
+  <message>
+   <source>Its parents</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Join it; taking that line back takes all of it back</source>
@@ -603,6 +671,10 @@
   <message>
    <source>Line {line}: {digit} is no result; 0 refused, 5 left in, 2 part, 7 not offered.</source>
    <translation>Zeile {line}: {digit} ist kein Ergebnis; 0 verweigert, 5 liegen gelassen, 2 teils, 7 nicht angeboten.</translation>
+  </message>
+  <message>
+   <source>Lines</source>
+   <translation>Linien</translation>
   </message>
   <message>
    <source>Lines like this one stand in {size} pt.</source>
@@ -745,6 +817,10 @@
    <translation>Noch keine Adresse: A fragt danach, etwa 192.168.1.20 oder ro@broker.local:1883.</translation>
   </message>
   <message>
+   <source>No animal ever stood here: there is no time-line.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No animal goes over to this grade or leaves it in the weeks shown.</source>
    <translation>In den gezeigten Wochen wechselt kein Tier zu dieser Größe oder von ihr weg.</translation>
   </message>
@@ -755,6 +831,10 @@
   <message>
    <source>No animal here is called {text!r}.</source>
    <translation>Kein Tier hier heißt {text!r}.</translation>
+  </message>
+  <message>
+   <source>No animal in the room shows it or may carry it; K says what one shows.</source>
+   <translation>Kein Tier im Raum zeigt es oder kann es tragen; K sagt, was eines zeigt.</translation>
   </message>
   <message>
    <source>No animal in these racks has the code {code}.</source>
@@ -769,8 +849,24 @@
    <translation>Kein Tier in diesem Buch hat {typed!r} in Code, Name oder Platz.</translation>
   </message>
   <message>
+   <source>No animal is chosen here; Right goes to the animals of a gene.</source>
+   <translation>Hier ist kein Tier gewählt; Rechts führt zu den Tieren eines Gens.</translation>
+  </message>
+  <message>
+   <source>No animal is chosen; name one and a colon, as A2·4: visual.</source>
+   <translation>Kein Tier ist gewählt; eines nennen, dann ein Doppelpunkt, wie A2·4: visual.</translation>
+  </message>
+  <message>
+   <source>No animal is in the room yet; a gene is named for a species.</source>
+   <translation>Noch ist kein Tier im Raum; ein Gen wird für eine Art benannt.</translation>
+  </message>
+  <message>
    <source>No animal is shown; there is nothing to print.</source>
    <translation>Kein Tier ist zu sehen; es gibt nichts zu drucken.</translation>
+  </message>
+  <message>
+   <source>No animal listed here is {code!r}.</source>
+   <translation>Kein Tier dieser Liste ist {code!r}.</translation>
   </message>
   <message>
    <source>No animal of this book is in the room; there is no shed to tell.</source>
@@ -806,7 +902,7 @@
   </message>
   <message>
    <source>No clutch lies or is expected in the incubator.</source>
-   <translation type="unfinished" />
+   <translation>Im Inkubator liegt kein Gelege, und keines wird erwartet.</translation>
   </message>
   <message>
    <source>No clutch of {who} is in the book; L writes one.</source>
@@ -821,6 +917,10 @@
    <translation>Für diese Zeile läuft keine Behandlung.</translation>
   </message>
   <message>
+   <source>No female has been with a male, laid, or comes to a gate within these weeks. A pairing is written on her page.</source>
+   <translation>In diesen Wochen war kein Weibchen mit einem Männchen zusammen, keines hat abgelegt und keines erreicht eine Schwelle. Eine Verpaarung wird auf der Seite des Weibchens eingetragen.</translation>
+  </message>
+  <message>
    <source>No female here bears {code!r}.</source>
    <translation>Kein Weibchen hier trägt {code!r}.</translation>
   </message>
@@ -831,6 +931,10 @@
   <message>
    <source>No female stands in this book; there is no gate.</source>
    <translation>In diesem Buch steht kein Weibchen; es gibt keine Schwelle.</translation>
+  </message>
+  <message>
+   <source>No female stands on the calendar; there is nothing to print.</source>
+   <translation>Im Kalender steht kein Weibchen; es gibt nichts zu drucken.</translation>
   </message>
   <message>
    <source>No file was named, so there is nothing to take in.</source>
@@ -873,6 +977,14 @@
    <translation>Noch kein Topic: T fragt danach, etwa room/+/air oder room/b3/air = K1, temp, time.</translation>
   </message>
   <message>
+   <source>No tub after this one is in the book.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>No tub before this one is in the book.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No tub of tonight’s round bears {code!r}.</source>
    <translation>Keine Box der Runde von heute trägt {code!r}.</translation>
   </message>
@@ -893,8 +1005,28 @@
    <translation>Kein Jungtier daraus ist hier und zu wiegen.</translation>
   </message>
   <message>
+   <source>No {species} here is {typed!r}.</source>
+   <translation>Kein Tier hier ({species}) ist {typed!r}.</translation>
+  </message>
+  <message>
    <source>Nobody held tonight has eaten often enough under such a hold.</source>
    <translation>Kein Tier, das heute Pause hat, hat in einer solchen Pause oft genug gefressen.</translation>
+  </message>
+  <message>
+   <source>Nobody is in this tub on that day.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Nobody stands in a rack yet: there is no time-line.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>None of their young would show {gene}.</source>
+   <translation>Keines ihrer Jungen würde {gene} zeigen.</translation>
+  </message>
+  <message>
+   <source>Not carried, as far as is known</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Not eaten since.</source>
@@ -917,12 +1049,24 @@
    <translation>Notiert {day}: „{text}“.</translation>
   </message>
   <message>
+   <source>Nothing is bred for in this book yet. Name the first gene with N, such as chalk recessive, or score a look of an animal on its page, and it will stand here.</source>
+   <translation>In diesem Buch wird noch auf nichts gezüchtet. Mit N das erste Gen benennen, etwa chalk rezessiv, oder auf der Seite eines Tieres sein Aussehen bewerten, dann steht es hier.</translation>
+  </message>
+  <message>
    <source>Nothing is due on {night}</source>
    <translation>Am {night} ist nichts fällig</translation>
   </message>
   <message>
-   <source>Nothing is written of this week, and nothing is expected in it.</source>
+   <source>Nothing is read yet that could be printed; a moment.</source>
+   <translation>Noch ist nichts gelesen, was sich drucken ließe; einen Moment.</translation>
+  </message>
+  <message>
+   <source>Nothing is told of its genes. K writes what it shows, or names a gene.</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Nothing is written of it, and nothing is expected in it.</source>
+   <translation>Dafür ist nichts eingetragen, und nichts wird erwartet.</translation>
   </message>
   <message>
    <source>Nothing is written of {night}; 1, 2 or 3 says why.</source>
@@ -949,6 +1093,10 @@
    <translation>Nichts, womit dieses Gewicht zu vergleichen wäre; es wird wie getippt geschrieben.</translation>
   </message>
   <message>
+   <source>Nothing to prove here: no possible het in the room has a mate that would tell.</source>
+   <translation>Hier ist nichts zu beweisen: kein mögliches Het im Raum hat einen Partner, der es zeigen würde.</translation>
+  </message>
+  <message>
    <source>Nothing was added.   Esc begins with another sheet.</source>
    <translation>Nichts kam hinzu.   Esc beginnt mit einem anderen Blatt.</translation>
   </message>
@@ -965,6 +1113,14 @@
    <translation>EINE VON DIESEN</translation>
   </message>
   <message>
+   <source>Odds are reckoned from all that is written of its kin; only young can prove them.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Odds over the whole pedigree as it is written, never a promise: a card says them with their day. A founder of which nothing is said counts as clear. Colour is scored, and never het.</source>
+   <translation>Chancen über den ganzen Stammbaum, wie er geschrieben steht, nie ein Versprechen: eine Karte nennt sie mit ihrem Tag. Ein Gründertier, von dem nichts gesagt ist, gilt als frei. Farbe wird bewertet und ist nie het.</translation>
+  </message>
+  <message>
    <source>Of the heat in the other {count} it cannot tell.</source>
    <translation>Über die Wärme der anderen {count} ist nichts zu sagen.</translation>
   </message>
@@ -979,6 +1135,10 @@
   <message>
    <source>One counted refusal since {day}</source>
    <translation>Eine gezählte Verweigerung seit {day}</translation>
+  </message>
+  <message>
+   <source>One or more that show {gene}: {told}.</source>
+   <translation>Eines oder mehr, die {gene} zeigen: {told}.</translation>
   </message>
   <message>
    <source>One refusal under a hold, excused: no step follows.</source>
@@ -1015,6 +1175,10 @@
   <message>
    <source>Paired</source>
    <translation>Verpaart</translation>
+  </message>
+  <message>
+   <source>Pairing calendar</source>
+   <translation>Verpaarungskalender</translation>
   </message>
   <message>
    <source>Paper</source>
@@ -1165,6 +1329,10 @@
    <translation>Häutungszeichen</translation>
   </message>
   <message>
+   <source>Shift+K: why</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Sires, as odds</source>
    <translation>Väter, als Chancen</translation>
   </message>
@@ -1175,6 +1343,10 @@
   <message>
    <source>Something is wrong with the book: {flaw}</source>
    <translation>Mit dem Buch stimmt etwas nicht: {flaw}</translation>
+  </message>
+  <message>
+   <source>Space takes two animals.</source>
+   <translation>Die Leertaste nimmt zwei Tiere.</translation>
   </message>
   <message>
    <source>Stock register</source>
@@ -1217,6 +1389,10 @@
    <translation>Schrift</translation>
   </message>
   <message>
+   <source>That is asked of a gene; choose one first.</source>
+   <translation>Das wird zu einem Gen gefragt; erst eines wählen.</translation>
+  </message>
+  <message>
    <source>The animal before</source>
    <translation>Voriges Tier</translation>
   </message>
@@ -1231,6 +1407,10 @@
   <message>
    <source>The book is whole: structure, references, every state row as rebuilt, every backup.</source>
    <translation>Das Buch ist unversehrt: Aufbau, Verweise, jede Zustandszeile wie neu gerechnet, jede Sicherung.</translation>
+  </message>
+  <message>
+   <source>The calendar could not be read. {why}</source>
+   <translation>Der Kalender konnte nicht gelesen werden. {why}</translation>
   </message>
   <message>
    <source>The check pass looks only where prey was left in or taken was assumed: gone, or still there and removed. 0 closes the round without it.</source>
@@ -1278,11 +1458,11 @@
   </message>
   <message>
    <source>The keeper is away from {first} to {last}, covered by {who}.</source>
-   <translation type="unfinished" />
+   <translation>Der Halter ist vom {first} bis zum {last} abwesend, vertreten durch {who}.</translation>
   </message>
   <message>
    <source>The keeper is away from {first} to {last}; nobody is named who covers.</source>
-   <translation type="unfinished" />
+   <translation>Der Halter ist vom {first} bis zum {last} abwesend; eine Vertretung ist nicht benannt.</translation>
   </message>
   <message>
    <source>The last PDF on a printer</source>
@@ -1291,6 +1471,10 @@
   <message>
    <source>The last tub of the row</source>
    <translation>Letzte Box der Reihe</translation>
+  </message>
+  <message>
+   <source>The lines could not be read. {why}</source>
+   <translation>Die Linien ließen sich nicht lesen. {why}</translation>
   </message>
   <message>
    <source>The next animal</source>
@@ -1311,6 +1495,10 @@
   <message>
    <source>The other book is being joined</source>
    <translation>Das andere Buch wird übernommen</translation>
+  </message>
+  <message>
+   <source>The pairing calendar is not read yet; C turns to it, then it prints.</source>
+   <translation>Der Verpaarungskalender ist noch nicht gelesen; C wechselt dorthin, dann wird gedruckt.</translation>
   </message>
   <message>
    <source>The password goes over the network as it is: only in a network of your own, or C for TLS.</source>
@@ -1343,6 +1531,10 @@
   <message>
    <source>The rack before</source>
    <translation>Voriges Rack</translation>
+  </message>
+  <message>
+   <source>The rack through time</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>The racks are still being read; a moment.</source>
@@ -1381,8 +1573,20 @@
    <translation>Die Häutungen ließen sich nicht lesen. {why}</translation>
   </message>
   <message>
+   <source>The time-line on paper</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>The tub above, or who shares it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>The tub before</source>
    <translation>Vorige Box</translation>
+  </message>
+  <message>
+   <source>The tub below, or who shares it</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>The unit stands nowhere in the file: U changes it.</source>
@@ -1407,6 +1611,10 @@
   <message>
    <source>The words follow this machine’s own language where they are written in it.</source>
    <translation>Die Texte folgen der Sprache dieses Rechners, wo es sie darin gibt.</translation>
+  </message>
+  <message>
+   <source>Then {animal}, {word}, with {mate}.</source>
+   <translation>Dann {animal}, {word}, mit {mate}.</translation>
   </message>
   <message>
    <source>There is no file {path}; name a CSV file.</source>
@@ -1465,28 +1673,52 @@
    <translation>Diese Box ist leer: Es gibt kein Tier zu öffnen.</translation>
   </message>
   <message>
-   <source>This week</source>
-   <translation>Woche</translation>
-  </message>
-  <message>
    <source>This window has no room for larger type; a larger window has.</source>
    <translation>Dieses Fenster hat keinen Platz für größere Schrift; ein größeres schon.</translation>
+  </message>
+  <message>
+   <source>Time-line of rack {rack}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Time-line of those in no rack</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>To hatching</source>
    <translation>Zum Schlupf</translation>
   </message>
   <message>
+   <source>To the change before</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>To the entry before</source>
    <translation>Zum vorigen Eintrag</translation>
+  </message>
+  <message>
+   <source>To the first day</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>To the new folder</source>
    <translation>In den neuen Ordner</translation>
   </message>
   <message>
+   <source>To the next change</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>To the next entry</source>
    <translation>Zum nächsten Eintrag</translation>
+  </message>
+  <message>
+   <source>To the tub it came from</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>To the tub it went to</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>To today</source>
@@ -1565,12 +1797,28 @@
    <translation>Im Auge</translation>
   </message>
   <message>
+   <source>Week of {day}, in {weeks}</source>
+   <translation>Woche vom {day}, in {weeks}</translation>
+  </message>
+  <message>
+   <source>Week of {day}, this week</source>
+   <translation>Woche vom {day}, diese Woche</translation>
+  </message>
+  <message>
+   <source>Week of {day}, {weeks} ago</source>
+   <translation>Woche vom {day}, vor {weeks}</translation>
+  </message>
+  <message>
    <source>Week of {day}: {items} items, {grams} ({groups}).</source>
    <translation>Woche vom {day}: {items} Stück, {grams} ({groups}).</translation>
   </message>
   <message>
    <source>Week of {day}: {items} items, {grams} ({groups}); {left} left at its end.</source>
    <translation>Woche vom {day}: {items} Stück, {grams} ({groups}); am Ende {left} übrig.</translation>
+  </message>
+  <message>
+   <source>Weeks of {first} to {last} are in view. {week}.</source>
+   <translation>Zu sehen sind die Wochen vom {first} bis zum {last}. {week}.</translation>
   </message>
   <message>
    <source>Weigh-in</source>
@@ -1593,12 +1841,16 @@
    <translation>Was nicht eingetragen ist, sieht es nicht; die Tiere trotzdem ansehen.</translation>
   </message>
   <message>
+   <source>Where it stood, with whom and beside whom</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Where its eggs lie is not written; I places them.</source>
    <translation>Wo seine Eier liegen, ist nicht eingetragen; I trägt es ein.</translation>
   </message>
   <message>
    <source>Where these lie is not written: {clutches}.</source>
-   <translation type="unfinished" />
+   <translation>Wo diese liegen, ist nicht eingetragen: {clutches}.</translation>
   </message>
   <message>
    <source>Which rack? A letter before its size, such as A 7x10, is right.</source>
@@ -1627,6 +1879,10 @@
   <message>
    <source>Writing a mended copy.</source>
    <translation>Eine reparierte Kopie wird geschrieben.</translation>
+  </message>
+  <message>
+   <source>Written {day}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Written: {name}.</source>
@@ -1669,6 +1925,10 @@
    <translation>eine Länge</translation>
   </message>
   <message>
+   <source>a pair, tried</source>
+   <translation>ein Paar, durchgespielt</translation>
+  </message>
+  <message>
    <source>a password</source>
    <translation>mit Passwort</translation>
   </message>
@@ -1691,6 +1951,14 @@
   <message>
    <source>a step against mites, of a rack or the room</source>
    <translation>ein Schritt gegen Milben, im Rack oder Raum</translation>
+  </message>
+  <message>
+   <source>a week back</source>
+   <translation>eine Woche zurück</translation>
+  </message>
+  <message>
+   <source>a week on</source>
+   <translation>eine Woche weiter</translation>
   </message>
   <message>
    <source>a weight</source>
@@ -1733,8 +2001,16 @@
    <translation>allein</translation>
   </message>
   <message>
+   <source>ancestors not known, which is not unrelated</source>
+   <translation>Vorfahren unbekannt, was nicht unverwandt heißt</translation>
+  </message>
+  <message>
    <source>and the other digits type what was read</source>
    <translation>und die anderen Ziffern tippen den Messwert</translation>
+  </message>
+  <message>
+   <source>animals of the room, the surest first</source>
+   <translation>Tiere im Raum, die sichersten zuerst</translation>
   </message>
   <message>
    <source>arrows walk the racks   X exchanges tubs   D sizes the rack   R refusals</source>
@@ -1825,12 +2101,40 @@
    <translation>auf Adern durchleuchten</translation>
   </message>
   <message>
+   <source>cannot all be true:</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>cannot tell a day</source>
    <translation>kein Tag zu sagen</translation>
   </message>
   <message>
    <source>cannot tell: {why}</source>
    <translation>nicht zu sagen: {why}</translation>
+  </message>
+  <message>
+   <source>card out of date</source>
+   <translation>überholte Karte</translation>
+  </message>
+  <message>
+   <source>cards given out</source>
+   <translation>ausgegebene Karten</translation>
+  </message>
+  <message>
+   <source>cards out of date</source>
+   <translation>überholte Karten</translation>
+  </message>
+  <message>
+   <source>cards out of date, and the animals again</source>
+   <translation>überholte Karten, und wieder die Tiere</translation>
+  </message>
+  <message>
+   <source>cards out of date, the newest change first</source>
+   <translation>überholte Karten, die neueste Änderung zuerst</translation>
+  </message>
+  <message>
+   <source>carries</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>change the weight of the gate</source>
@@ -1873,13 +2177,21 @@
    <translation>Code, Name oder Platz; Enter öffnet, ↑ ↓ wählen, Esc bricht ab</translation>
   </message>
   <message>
+   <source>contradiction</source>
+   <translation>Widerspruch</translation>
+  </message>
+  <message>
+   <source>contradictions</source>
+   <translation>Widersprüche</translation>
+  </message>
+  <message>
    <source>cool</source>
    <comment>a zone typed</comment>
    <translation>kühl</translation>
   </message>
   <message>
    <source>cooled rest since {day}</source>
-   <translation type="unfinished" />
+   <translation>gekühlt seit {day}</translation>
   </message>
   <message>
    <source>copies lie</source>
@@ -1896,6 +2208,10 @@
   <message>
    <source>daily round done</source>
    <translation>Rundgang gemacht</translation>
+  </message>
+  <message>
+   <source>dam</source>
+   <translation>Mutter</translation>
   </message>
   <message>
    <source>dam in {tub}</source>
@@ -1926,6 +2242,10 @@
    <translation>Ziffern, Enter  schreiben    +  −  Reihe    /  Zone    G  Messgerät    L  Datei    P  Fühler    I  Inkubator    M  live</translation>
   </message>
   <message>
+   <source>does not fit</source>
+   <translation>passt nicht zusammen</translation>
+  </message>
+  <message>
    <source>done about {done:%H:%M}</source>
    <translation>fertig etwa {done:%H:%M}</translation>
   </message>
@@ -1947,11 +2267,11 @@
   </message>
   <message>
    <source>eggs by {day}</source>
-   <translation type="unfinished" />
+   <translation>Eier bis {day}</translation>
   </message>
   <message>
    <source>eggs from {day} on, if any</source>
-   <translation type="unfinished" />
+   <translation>Eier ab {day}, falls welche kommen</translation>
   </message>
   <message>
    <source>eggs of {clutch}, {day}</source>
@@ -1959,7 +2279,7 @@
   </message>
   <message>
    <source>eggs to come, latest day not known</source>
-   <translation type="unfinished" />
+   <translation>Eier zu erwarten, spätester Tag unbekannt</translation>
   </message>
   <message>
    <source>elsewhere</source>
@@ -2018,6 +2338,10 @@
    <translation>Kotuntersuchung, {day}</translation>
   </message>
   <message>
+   <source>falls</source>
+   <translation>fällt</translation>
+  </message>
+  <message>
    <source>feed night</source>
    <translation>Futterabend</translation>
   </message>
@@ -2034,12 +2358,21 @@
    <translation>Weibchen oder Männchen, dann gepoppt, sondiert, Schwanz, Nachzucht oder abgelegt, dann eine Notiz</translation>
   </message>
   <message>
+   <source>fewer weeks</source>
+   <translation>weniger Wochen</translation>
+  </message>
+  <message>
    <source>find</source>
    <translation>suchen</translation>
   </message>
   <message>
    <source>first meals</source>
    <translation>erste Mahlzeiten</translation>
+  </message>
+  <message>
+   <source>first of a pair</source>
+   <comment>of two animals</comment>
+   <translation>erstes eines Paares</translation>
   </message>
   <message>
    <source>first shed overdue by {days}</source>
@@ -2070,8 +2403,20 @@
    <translation>ab {weight}</translation>
   </message>
   <message>
+   <source>gene, {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>genes</source>
+   <translation>Gene</translation>
+  </message>
+  <message>
    <source>give up</source>
    <translation>aufgeben</translation>
+  </message>
+  <message>
+   <source>go back to genes and lines</source>
+   <translation>zurück zu Genen und Linien</translation>
   </message>
   <message>
    <source>go on skipping</source>
@@ -2084,6 +2429,10 @@
   <message>
    <source>go to line</source>
    <translation>zu Zeile</translation>
+  </message>
+  <message>
+   <source>go to the animals</source>
+   <translation>zu den Tieren</translation>
   </message>
   <message>
    <source>goes over to it</source>
@@ -2143,7 +2492,7 @@
   </message>
   <message>
    <source>heavy enough about {day}</source>
-   <translation type="unfinished" />
+   <translation>schwer genug um {day}</translation>
   </message>
   <message>
    <source>her</source>
@@ -2197,12 +2546,20 @@
    <translation>meist hungrig</translation>
   </message>
   <message>
+   <source>in doubt</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>in season</source>
    <translation>Paarungszeit</translation>
   </message>
   <message>
    <source>in the book</source>
    <translation>im Buch</translation>
+  </message>
+  <message>
+   <source>inbreeding</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>incubator</source>
@@ -2279,6 +2636,10 @@
    <translation>letzte Mahlzeit {ago}</translation>
   </message>
   <message>
+   <source>last mean</source>
+   <translation>letztes Mittel</translation>
+  </message>
+  <message>
    <source>last {count} feed nights, refused of offered; excused ones not counted</source>
    <translation>{count} Futterabende, verweigert von angeboten, ohne entschuldigte</translation>
   </message>
@@ -2318,6 +2679,14 @@
   <message>
    <source>limits of the incubator</source>
    <translation>Grenzen des Inkubators</translation>
+  </message>
+  <message>
+   <source>line scored</source>
+   <translation>bewertete Linie</translation>
+  </message>
+  <message>
+   <source>lines scored</source>
+   <translation>bewertete Linien</translation>
   </message>
   <message>
    <source>live readings of a message broker</source>
@@ -2372,6 +2741,10 @@
    <translation>kann sein</translation>
   </message>
   <message>
+   <source>may carry</source>
+   <translation>vielleicht</translation>
+  </message>
+  <message>
    <source>may refuse for weeks: the weight decides</source>
    <translation>kann wochenlang verweigern: das Gewicht entscheidet</translation>
   </message>
@@ -2424,6 +2797,10 @@
    <translation>mehr Racks</translation>
   </message>
   <message>
+   <source>more weeks</source>
+   <translation>mehr Wochen</translation>
+  </message>
+  <message>
    <source>move on {day} to</source>
    <translation>am {day} umsetzen nach</translation>
   </message>
@@ -2434,6 +2811,10 @@
   <message>
    <source>move, season</source>
    <translation>Umzug, Jahreszeit</translation>
+  </message>
+  <message>
+   <source>name a new gene</source>
+   <translation>ein neues Gen benennen</translation>
   </message>
   <message>
    <source>neighbour, {whose}</source>
@@ -2450,6 +2831,10 @@
   <message>
    <source>new animal</source>
    <translation>neues Tier</translation>
+  </message>
+  <message>
+   <source>new gene of the {species}</source>
+   <translation>neues Gen, Art: {species}</translation>
   </message>
   <message>
    <source>next about {day}</source>
@@ -2478,7 +2863,7 @@
   </message>
   <message>
    <source>no eggs by {day}: reptile vet</source>
-   <translation type="unfinished" />
+   <translation>keine Eier bis {day}: Reptilientierarzt</translation>
   </message>
   <message>
    <source>no end set</source>
@@ -2535,6 +2920,10 @@
   <message>
    <source>none to answer</source>
    <translation>keiner offen</translation>
+  </message>
+  <message>
+   <source>normal-looking young</source>
+   <translation>normal aussehende Junge</translation>
   </message>
   <message>
    <source>not counted</source>
@@ -2598,6 +2987,10 @@
    <translation>nichts geplant</translation>
   </message>
   <message>
+   <source>nothing told</source>
+   <translation>nichts gesagt</translation>
+  </message>
+  <message>
    <source>now</source>
    <translation>jetzt</translation>
   </message>
@@ -2612,6 +3005,10 @@
   <message>
    <source>of {dam} × {sire}</source>
    <translation>von {dam} × {sire}</translation>
+  </message>
+  <message>
+   <source>of {eggs} in {share}</source>
+   <translation>von {eggs} in {share}</translation>
   </message>
   <message>
    <source>off</source>
@@ -2765,6 +3162,10 @@
    <translation>verpaart, {day}</translation>
   </message>
   <message>
+   <source>pairing calendar</source>
+   <translation>Verpaarungskalender</translation>
+  </message>
+  <message>
    <source>part</source>
    <translation>teils</translation>
   </message>
@@ -2792,10 +3193,6 @@
   <message>
    <source>photo, {day}</source>
    <translation>Foto, {day}</translation>
-  </message>
-  <message>
-   <source>place</source>
-   <translation>Platz</translation>
   </message>
   <message>
    <source>place a probe here</source>
@@ -2836,6 +3233,10 @@
   <message>
    <source>probes</source>
    <translation>Fühler</translation>
+  </message>
+  <message>
+   <source>proves most</source>
+   <translation>beweist am meisten</translation>
   </message>
   <message>
    <source>put aside until {end}</source>
@@ -2884,7 +3285,7 @@
   </message>
   <message>
    <source>recovering from eggs</source>
-   <translation type="unfinished" />
+   <translation>erholt sich vom Gelege</translation>
   </message>
   <message>
    <source>refused of offered: {house}; by night: {nights}; by row: {rows}</source>
@@ -2897,6 +3298,10 @@
   <message>
    <source>result, reason: refused, found later</source>
    <translation>Ergebnis, Grund: verweigert, später gefunden</translation>
+  </message>
+  <message>
+   <source>rises</source>
+   <translation>steigt</translation>
   </message>
   <message>
    <source>room</source>
@@ -2973,6 +3378,10 @@
    <translation>Häutung etwa {day}</translation>
   </message>
   <message>
+   <source>show it</source>
+   <translation>zeigen es</translation>
+  </message>
+  <message>
    <source>since {day}</source>
    <translation>seit {day}</translation>
   </message>
@@ -2983,6 +3392,14 @@
   <message>
    <source>since {first}, until it is ended</source>
    <translation>seit {first}, bis sie beendet wird</translation>
+  </message>
+  <message>
+   <source>sire</source>
+   <translation>Vater</translation>
+  </message>
+  <message>
+   <source>sire or parents</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>size of the paper</source>
@@ -3005,6 +3422,10 @@
    <translation>Verbleib, {day}</translation>
   </message>
   <message>
+   <source>stands still</source>
+   <translation>steht still</translation>
+  </message>
+  <message>
    <source>step</source>
    <translation>Schritt</translation>
   </message>
@@ -3023,6 +3444,10 @@
   <message>
    <source>subadults</source>
    <translation>Halbwüchsige</translation>
+  </message>
+  <message>
+   <source>surely carry</source>
+   <translation>tragen sicher</translation>
   </message>
   <message>
    <source>sweep rest of row</source>
@@ -3049,6 +3474,10 @@
    <translation>Beutel abziehen</translation>
   </message>
   <message>
+   <source>take the animal for a pair, or leave it</source>
+   <translation>das Tier für ein Paar nehmen oder lassen</translation>
+  </message>
+  <message>
    <source>take the chosen line back</source>
    <translation>gewählte Zeile zurücknehmen</translation>
   </message>
@@ -3059,6 +3488,10 @@
   <message>
    <source>tare forgotten</source>
    <translation>Beutel nicht abgezogen</translation>
+  </message>
+  <message>
+   <source>tells most; Space tries others</source>
+   <translation>sagt am meisten; Leertaste für andere</translation>
   </message>
   <message>
    <source>temperatures in Celsius or Fahrenheit</source>
@@ -3121,6 +3554,14 @@
    <translation>die Tasten nennen die Ergebnisse</translation>
   </message>
   <message>
+   <source>the pairing calendar on paper</source>
+   <translation>der Verpaarungskalender auf Papier</translation>
+  </message>
+  <message>
+   <source>the pairing calendar, and back</source>
+   <translation>der Verpaarungskalender, und zurück</translation>
+  </message>
+  <message>
    <source>the profile lists no prey</source>
    <translation>das Profil nennt kein Futter</translation>
   </message>
@@ -3149,12 +3590,20 @@
    <translation>dieses System</translation>
   </message>
   <message>
+   <source>this week</source>
+   <translation>diese Woche</translation>
+  </message>
+  <message>
    <source>till {end}</source>
    <translation>bis: {end}</translation>
   </message>
   <message>
    <source>to {end}</source>
    <translation>bis {end}</translation>
+  </message>
+  <message>
+   <source>told then, told now</source>
+   <translation>gesagt damals, heute</translation>
   </message>
   <message>
    <source>tones of the round and of alarms</source>
@@ -3167,6 +3616,14 @@
   <message>
    <source>top side up, never turned</source>
    <translation>Oberseite oben, nie drehen</translation>
+  </message>
+  <message>
+   <source>tried against other recessives</source>
+   <translation>gegen andere rezessive geprüft</translation>
+  </message>
+  <message>
+   <source>tried with Space</source>
+   <translation>mit der Leertaste gewählt</translation>
   </message>
   <message>
    <source>try next step</source>
@@ -3217,6 +3674,10 @@
    <translation>Tierarzt</translation>
   </message>
   <message>
+   <source>visual, normal, het, 66 %, clear; of another: A2·4: visual</source>
+   <translation>visual, normal, het, 66 %, frei; von einem anderen: A2·4: visual</translation>
+  </message>
+  <message>
    <source>wanted {day}</source>
    <translation>gebraucht {day}</translation>
   </message>
@@ -3227,18 +3688,6 @@
   <message>
    <source>week</source>
    <translation>Woche</translation>
-  </message>
-  <message>
-   <source>week of {day}, in {weeks}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>week of {day}, this week</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>week of {day}, {weeks} ago</source>
-   <translation type="unfinished" />
   </message>
   <message>
    <source>weeks</source>
@@ -3265,12 +3714,20 @@
    <translation>Neuerungen</translation>
   </message>
   <message>
+   <source>what is shown, on paper</source>
+   <translation>was gezeigt wird, auf Papier</translation>
+  </message>
+  <message>
    <source>what needs a look first</source>
    <translation>was zuerst anzusehen ist</translation>
   </message>
   <message>
    <source>what readings are typed from</source>
    <translation>wovon Messwerte getippt werden</translation>
+  </message>
+  <message>
+   <source>what the animal shows or is said to carry</source>
+   <translation>was das Tier zeigt oder tragen soll</translation>
   </message>
   <message>
    <source>what the scale reads to, as typed</source>
@@ -3299,6 +3756,10 @@
   <message>
    <source>why? the pad names the reasons; nothing is written yet</source>
    <translation>warum? die Tasten nennen die Gründe; noch ist nichts geschrieben</translation>
+  </message>
+  <message>
+   <source>with selection</source>
+   <translation>mit der Auslese</translation>
   </message>
   <message>
    <source>with {device}</source>
@@ -3409,6 +3870,26 @@
    <translation>{animals} angesehen; Wärme jüngst gemessen: {count} von {rows}</translation>
   </message>
   <message>
+   <source>{animal}, {word}, with {mate}, who shows it: one young that shows it proves {animal}. Normal-looking young alone leave {left}.</source>
+   <translation>{animal}, {word}, mit {mate}, zeigt es selbst: ein Junges, das es zeigt, beweist {animal}. Nur normal aussehende Junge lassen {left}.</translation>
+  </message>
+  <message>
+   <source>{animal}, {word}, with {mate}, who surely carries it: one young that shows it proves {animal}. Normal-looking young alone leave {left}.</source>
+   <translation>{animal}, {word}, mit {mate}, trägt es sicher: ein Junges, das es zeigt, beweist {animal}. Nur normal aussehende Junge lassen {left}.</translation>
+  </message>
+  <message>
+   <source>{animal}: {what}</source>
+   <translation>{animal}: {what}</translation>
+  </message>
+  <message>
+   <source>{before} → {after}</source>
+   <translation>{before} → {after}</translation>
+  </message>
+  <message>
+   <source>{cards}; C lists them.</source>
+   <translation>{cards}; C listet sie auf.</translation>
+  </message>
+  <message>
    <source>{celsius} = {fahrenheit}. A reading is typed in degrees {unit}.</source>
    <translation>{celsius} = {fahrenheit}. Messwerte werden in Grad {unit} getippt.</translation>
   </message>
@@ -3493,6 +3974,10 @@
    <translation>{count} seit zwei Wochen nicht gemessen</translation>
   </message>
   <message>
+   <source>{count} of {all} females; what ends first, first</source>
+   <translation>{count} von {all} Weibchen; was zuerst endet, zuerst</translation>
+  </message>
+  <message>
    <source>{count} of {all} looked at</source>
    <translation>{count} von {all} angesehen</translation>
   </message>
@@ -3545,6 +4030,10 @@
    <translation>{count} ohne Gewicht</translation>
   </message>
   <message>
+   <source>{count}, ? {untold}</source>
+   <translation>{count}, ? {untold}</translation>
+  </message>
+  <message>
    <source>{count} d</source>
    <translation>{count} T</translation>
   </message>
@@ -3562,12 +4051,16 @@
    <translation>{day}, berechnet</translation>
   </message>
   <message>
+   <source>{day}: {entry}</source>
+   <translation>{day}: {entry}</translation>
+  </message>
+  <message>
    <source>{day}: {sure} and {may}</source>
-   <translation type="unfinished" />
+   <translation>{day}: {sure} und {may}</translation>
   </message>
   <message>
    <source>{day}; {missing}.</source>
-   <translation type="unfinished" />
+   <translation>{day}; {missing}.</translation>
   </message>
   <message>
    <source>{doubt} Type it again.</source>
@@ -3586,8 +4079,24 @@
    <translation>{file}: {readings} kämen hinein</translation>
   </message>
   <message>
+   <source>{first} to {last}, {days}   + − nearer and further   T the racks</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{first} to {last}, {who}</source>
    <translation>{first} bis {last}, {who}</translation>
+  </message>
+  <message>
+   <source>{generations} of ancestors known in full</source>
+   <translation>{generations} der Vorfahren ganz bekannt</translation>
+  </message>
+  <message>
+   <source>{gene}, of an animal</source>
+   <translation>{gene}, von einem Tier</translation>
+  </message>
+  <message>
+   <source>{gene}, of {animal}</source>
+   <translation>{gene}, von {animal}</translation>
   </message>
   <message>
    <source>{grade}, {grams} each</source>
@@ -3602,6 +4111,14 @@
    <translation>je {grams}</translation>
   </message>
   <message>
+   <source>{hint}; named here: {names}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{how}; {contradictions}</source>
+   <translation>{how}; {contradictions}</translation>
+  </message>
+  <message>
    <source>{keeper}, all of them</source>
    <translation>{keeper}, alle</translation>
   </message>
@@ -3612,6 +4129,10 @@
   <message>
    <source>{kind}; “{reason}”{by}</source>
    <translation>{kind}; „{reason}“{by}</translation>
+  </message>
+  <message>
+   <source>{left} after {young}</source>
+   <translation>{left} nach {young}</translation>
   </message>
   <message>
    <source>{letter}, {number}: hatched at {hatch}, now {now}, {sex}; first shed {shed}, first meal {meal}, {kept} kept; {fate}</source>
@@ -3642,6 +4163,10 @@
    <translation>{name} steht nicht mehr im Raum; eine Pfeiltaste wählt ein anderes Tier.</translation>
   </message>
   <message>
+   <source>{name}, {how}: {figures}</source>
+   <translation>{name}, {how}: {figures}</translation>
+  </message>
+  <message>
    <source>{nights} without a record; Ctrl+Y.</source>
    <translation>{nights} ohne Eintrag; Strg+Y.</translation>
   </message>
@@ -3664,6 +4189,26 @@
   <message>
    <source>{old} put right to {new}: {reason}</source>
    <translation>{old} berichtigt zu {new}: {reason}</translation>
+  </message>
+  <message>
+   <source>{other}: every young told of {dam} and {sire} shows it ({showing}): one gene, or a parent carries both; nothing is settled.</source>
+   <translation>{other}: jedes bekannte Junge von {dam} und {sire} zeigt es ({showing}): ein Gen, oder ein Elternteil trägt beide; nichts ist entschieden.</translation>
+  </message>
+  <message>
+   <source>{other}: normal-looking young of {dam}: {normal}; but {sire} may not be their sire, so nothing is settled.</source>
+   <translation>{other}: normal aussehende Junge von {dam}: {normal}; doch {sire} ist vielleicht nicht der Vater, also ist nichts entschieden.</translation>
+  </message>
+  <message>
+   <source>{other}: not tried; no pairing of one that shows each stands in the book.</source>
+   <translation>{other}: nicht geprüft; keine Verpaarung von je einem, das es zeigt, steht im Buch.</translation>
+  </message>
+  <message>
+   <source>{other}: {dam} and {sire} were paired, and nothing is told of how their young look.</source>
+   <translation>{other}: {dam} und {sire} wurden verpaart, und wie ihre Jungen aussehen, ist nicht gesagt.</translation>
+  </message>
+  <message>
+   <source>{other}: {normal} young of {dam} and {sire} look normal and carry both: two genes.</source>
+   <translation>{other}: {normal} Junge von {dam} und {sire} sehen normal aus und tragen beide: zwei Gene.</translation>
   </message>
   <message>
    <source>{place}: today against {days} days before (middle, 5–95 %)</source>
@@ -3791,6 +4336,14 @@
    <translation>{shows} (das Bild liegt nicht im Ordner)</translation>
   </message>
   <message>
+   <source>{species}, {count} scored from 1 to 10</source>
+   <translation>{species}, {count} von 1 bis 10 bewertet</translation>
+  </message>
+  <message>
+   <source>{species}, {how}</source>
+   <translation>{species}, {how}</translation>
+  </message>
+  <message>
    <source>{species}, {key}: {value:g}, shipped {shipped:g}; {why}</source>
    <translation>{species}, {key}: {value:g}, mitgeliefert {shipped:g}; {why}</translation>
   </message>
@@ -3867,6 +4420,10 @@
    <translation>{walk}: {done}</translation>
   </message>
   <message>
+   <source>{week}. Next: {what}.</source>
+   <translation>{week}. Als Nächstes: {what}.</translation>
+  </message>
+  <message>
    <source>{weight} are taken off each weight; 0 and + end that.</source>
    <translation>{weight} werden von jedem Gewicht abgezogen; 0 und + beenden das.</translation>
   </message>
@@ -3899,16 +4456,16 @@
    <translation>{who}, {kind}: doch anbieten?</translation>
   </message>
   <message>
-   <source>{who}, {week}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <source>{who}: {nights}</source>
    <translation>{who}: {nights}</translation>
   </message>
   <message>
    <source>{who}: {nights}; refused {total}</source>
    <translation>{who}: {nights}; verweigert {total}</translation>
+  </message>
+  <message>
+   <source>{young} take it under 5 %.</source>
+   <translation>{young} bringen es unter 5 %.</translation>
   </message>
   <message>
    <source>{zone} not read</source>
@@ -3925,6 +4482,10 @@
   <message>
    <source>↑ ↓ another entry of the day</source>
    <translation>↑ ↓ anderer Eintrag des Tages</translation>
+  </message>
+  <message>
+   <source>↑ ↓ another species</source>
+   <translation>↑ ↓ andere Art</translation>
   </message>
   <message>
    <source>− steps back</source>

@@ -8,6 +8,10 @@
    <translation>% des eigenen Medians</translation>
   </message>
   <message>
+   <source>({name})</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>.</source>
    <comment>on the pad</comment>
    <translation>,</translation>
@@ -44,6 +48,14 @@
   <message>
    <source>Caution (common practice)</source>
    <translation>Vorsicht (übliche Praxis)</translation>
+  </message>
+  <message>
+   <source>Colour</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Colour across generations</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Ctrl+Shift+P puts it on paper.</source>
@@ -127,12 +139,20 @@
    <translation>Das Blatt konnte nicht beschrieben werden; den Ort und den Drucker prüfen.</translation>
   </message>
   <message>
+   <source>This week</source>
+   <translation>Woche</translation>
+  </message>
+  <message>
    <source>Times</source>
    <translation>Zeiten</translation>
   </message>
   <message>
    <source>Today</source>
    <translation>Heute</translation>
+  </message>
+  <message>
+   <source>What the picture says</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Which slip would explain it</source>
@@ -155,12 +175,24 @@
    <translation>Alter, Tage</translation>
   </message>
   <message>
+   <source>and {count} more looks</source>
+   <translation>und {count} weitere</translation>
+  </message>
+  <message>
+   <source>another animal</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>band: females of this kind, {basis}</source>
    <translation>Band: Weibchen dieser Art, {basis}</translation>
   </message>
   <message>
    <source>band: males of this kind, {basis}</source>
    <translation>Band: Männchen dieser Art, {basis}</translation>
+  </message>
+  <message>
+   <source>barred: scored at another age</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>behind</source>
@@ -187,10 +219,6 @@
    <translation>von</translation>
   </message>
   <message>
-   <source>by an earlier sign</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <source>calendar of months</source>
    <translation>Kalender der Monate</translation>
   </message>
@@ -208,7 +236,7 @@
   </message>
   <message>
    <source>carries none</source>
-   <translation type="unfinished" />
+   <translation>trägt keines</translation>
   </message>
   <message>
    <source>check husbandry</source>
@@ -224,7 +252,7 @@
   </message>
   <message>
    <source>clutches in the incubator: sure, and hatched such as may be</source>
-   <translation type="unfinished" />
+   <translation>Gelege im Inkubator: sicher, schraffiert mögliche</translation>
   </message>
   <message>
    <source>clutches, the open ones first</source>
@@ -235,8 +263,8 @@
    <translation>kühle Seite</translation>
   </message>
   <message>
-   <source>cooled rest</source>
-   <translation type="unfinished" />
+   <source>cooled</source>
+   <translation>gekühlt</translation>
   </message>
   <message>
    <source>counted</source>
@@ -287,10 +315,6 @@
    <translation>geht nicht auf</translation>
   </message>
   <message>
-   <source>does not fit</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <source>due</source>
    <translation>fällig</translation>
   </message>
@@ -303,20 +327,28 @@
    <translation>heute fällig</translation>
   </message>
   <message>
-   <source>eggs in the incubator</source>
-   <translation type="unfinished" />
+   <source>earlier sign</source>
+   <translation>früheres Zeichen</translation>
   </message>
   <message>
    <source>eggs may come</source>
-   <translation type="unfinished" />
+   <translation>Eier möglich</translation>
   </message>
   <message>
    <source>empty weight of gate</source>
    <translation>nüchtern / Schwelle</translation>
   </message>
   <message>
+   <source>ended by the vet’s word</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>excused</source>
    <translation>entschuldigt</translation>
+  </message>
+  <message>
+   <source>expected young, nine in ten</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>far behind</source>
@@ -332,11 +364,7 @@
   </message>
   <message>
    <source>first out</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>first slit may come</source>
-   <translation type="unfinished" />
+   <translation>erstes geschlüpft</translation>
   </message>
   <message>
    <source>first slit or out</source>
@@ -347,12 +375,20 @@
    <translation>Anritzen: übliche Tage, und nach Wärme</translation>
   </message>
   <message>
+   <source>found, or back</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>gates</source>
    <translation>Schwellen</translation>
   </message>
   <message>
-   <source>gene</source>
-   <translation type="unfinished" />
+   <source>gene, or line and look</source>
+   <translation>Gen, oder Linie und Aussehen</translation>
+  </message>
+  <message>
+   <source>genes of each species, then lines scored for colour</source>
+   <translation>Gene jeder Art, dann auf Farbe bewertete Linien</translation>
   </message>
   <message>
    <source>grade, an item</source>
@@ -379,8 +415,8 @@
    <translation>geschlüpft, gestorben</translation>
   </message>
   <message>
-   <source>heavy enough, 8 and 5 in 10</source>
-   <translation type="unfinished" />
+   <source>heavy enough</source>
+   <translation>schwer genug</translation>
   </message>
   <message>
    <source>held</source>
@@ -388,7 +424,7 @@
   </message>
   <message>
    <source>held as gravid</source>
-   <translation type="unfinished" />
+   <translation>als trächtig geführt</translation>
   </message>
   <message>
    <source>held, excused</source>
@@ -397,6 +433,10 @@
   <message>
    <source>holding or gaining</source>
    <translation>hält oder nimmt zu</translation>
+  </message>
+  <message>
+   <source>hollow: gone</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>hot end</source>
@@ -412,6 +452,10 @@
   </message>
   <message>
    <source>in one tub</source>
+   <translation>in einer Box</translation>
+  </message>
+  <message>
+   <source>in quarantine</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -427,6 +471,14 @@
    <translation>im Vorrat</translation>
   </message>
   <message>
+   <source>in the incubator</source>
+   <translation>im Inkubator</translation>
+  </message>
+  <message>
+   <source>in the room, or by generations</source>
+   <translation>im Raum, oder nach Generationen</translation>
+  </message>
+  <message>
    <source>inside</source>
    <translation>innerhalb</translation>
   </message>
@@ -436,7 +488,7 @@
   </message>
   <message>
    <source>keeper away</source>
-   <translation type="unfinished" />
+   <translation>Halter abwesend</translation>
   </message>
   <message>
    <source>kept</source>
@@ -462,6 +514,10 @@
   <message>
    <source>left in, result open</source>
    <translation>liegen gelassen, Ergebnis offen</translation>
+  </message>
+  <message>
+   <source>left the room</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>left, bags</source>
@@ -492,6 +548,10 @@
    <translation>Kopulation</translation>
   </message>
   <message>
+   <source>lock seen</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>look</source>
    <translation>ansehen</translation>
   </message>
@@ -502,6 +562,10 @@
   <message>
    <source>look today</source>
    <translation>heute ansehen</translation>
+  </message>
+  <message>
+   <source>looked, clear</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>losing</source>
@@ -521,6 +585,10 @@
   </message>
   <message>
    <source>may carry it</source>
+   <translation>kann es tragen</translation>
+  </message>
+  <message>
+   <source>may have been swapped</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -529,16 +597,32 @@
    <translation>Futter</translation>
   </message>
   <message>
+   <source>mean</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>met</source>
    <translation>erfüllt</translation>
+  </message>
+  <message>
+   <source>mid-parent</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>minus</source>
    <translation>Minus</translation>
   </message>
   <message>
-   <source>moves with selection</source>
+   <source>missing</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>mites seen</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>moves with selection</source>
+   <translation>folgt der Auslese</translation>
   </message>
   <message>
    <source>new arrival</source>
@@ -581,8 +665,8 @@
    <translation>keine Pause</translation>
   </message>
   <message>
-   <source>no latest day can be told</source>
-   <translation type="unfinished" />
+   <source>no latest day</source>
+   <translation>kein spätester Tag</translation>
   </message>
   <message>
    <source>no meaning now</source>
@@ -590,7 +674,7 @@
   </message>
   <message>
    <source>no move seen</source>
-   <translation type="unfinished" />
+   <translation>bewegt sich nicht</translation>
   </message>
   <message>
    <source>no offer yet</source>
@@ -665,8 +749,12 @@
    <translation>Ziffernblock</translation>
   </message>
   <message>
-   <source>old enough</source>
+   <source>of another line</source>
    <translation type="unfinished" />
+  </message>
+  <message>
+   <source>old enough</source>
+   <translation>alt genug</translation>
   </message>
   <message>
    <source>one of these, not known which</source>
@@ -698,7 +786,7 @@
   </message>
   <message>
    <source>pairing calendar, what comes next first</source>
-   <translation type="unfinished" />
+   <translation>Verpaarungskalender, was als Nächstes kommt zuerst</translation>
   </message>
   <message>
    <source>place, animals</source>
@@ -719,7 +807,7 @@
   </message>
   <message>
    <source>pre-lay shed</source>
-   <translation type="unfinished" />
+   <translation>Häutung vor Ablage</translation>
   </message>
   <message>
    <source>put aside: {place} {name}</source>
@@ -730,8 +818,20 @@
    <translation>Quarantäne</translation>
   </message>
   <message>
+   <source>quarantine begun</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>quarantine over</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>ratio</source>
    <translation>log.</translation>
+  </message>
+  <message>
+   <source>recovering</source>
+   <translation>erholt sich</translation>
   </message>
   <message>
    <source>regurgitated</source>
@@ -742,9 +842,17 @@
    <translation>Reptilientierarzt</translation>
   </message>
   <message>
+   <source>ringed: bred from</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>scale</source>
    <comment>of a plot</comment>
    <translation>Skala</translation>
+  </message>
+  <message>
+   <source>score 1 to 10 at the {age}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>season, cooling</source>
@@ -755,12 +863,16 @@
    <translation>eine Box</translation>
   </message>
   <message>
-   <source>shows it</source>
+   <source>shared a tub with it</source>
    <translation type="unfinished" />
   </message>
   <message>
+   <source>shows it</source>
+   <translation>zeigt es</translation>
+  </message>
+  <message>
    <source>shows two copies</source>
-   <translation type="unfinished" />
+   <translation>zeigt zwei Kopien</translation>
   </message>
   <message>
    <source>slash</source>
@@ -779,12 +891,20 @@
    <translation>Stern</translation>
   </message>
   <message>
+   <source>stay</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>stays</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>still growing</source>
    <translation>wächst noch</translation>
   </message>
   <message>
-   <source>surely het</source>
-   <translation type="unfinished" />
+   <source>surely carries it</source>
+   <translation>trägt es sicher</translation>
   </message>
   <message>
    <source>taken as planned, assumed</source>
@@ -797,6 +917,10 @@
   <message>
    <source>taken, seen</source>
    <translation>gefressen, gesehen</translation>
+  </message>
+  <message>
+   <source>the chosen animal</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>the forecast is being reckoned</source>
@@ -815,8 +939,12 @@
    <translation>dünn: frühere Zyklen bis zur Häutung   Band: übliche Zeit   Striche: Häutungen</translation>
   </message>
   <message>
-   <source>this week</source>
-   <translation>diese Woche</translation>
+   <source>time-line of {rack} from {first} to {last}: {tubs}, {stays}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>to come</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>today last {temp}</source>
@@ -843,6 +971,10 @@
    <translation>zu heiß</translation>
   </message>
   <message>
+   <source>treated against mites</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>tub {number}</source>
    <translation>Box {number}</translation>
   </message>
@@ -856,6 +988,10 @@
   </message>
   <message>
    <source>tub, name, what comes next</source>
+   <translation>Box, Name, Nächstes</translation>
+  </message>
+  <message>
+   <source>tubs washed together</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -923,6 +1059,10 @@
    <translation>{count} Messwerte an {days} Tagen, zu wenige für ein Band</translation>
   </message>
   <message>
+   <source>{count} scored</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{effect} Kept {where}.</source>
    <translation>{effect} Aufbewahrt: {where}.</translation>
   </message>
@@ -941,6 +1081,10 @@
   <message>
    <source>{first} to {last} of {count} rows, ↓ goes on</source>
    <translation>{first} bis {last} von {count} Reihen, ↓ geht weiter</translation>
+  </message>
+  <message>
+   <source>{first} to {last} of {count} tubs, ↑↓ go on</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{gate}: age gate and weight together</source>
@@ -987,6 +1131,14 @@
    <translation>{mass} getippt</translation>
   </message>
   <message>
+   <source>{name} from {since} to {until}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{name} since {since}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{path} cannot be written: {error}.</source>
    <translation>{path} kann nicht geschrieben werden: {error}.</translation>
   </message>
@@ -1029,6 +1181,10 @@
   <message>
    <source>{weight} about {day}</source>
    <translation>{weight} etwa {day}</translation>
+  </message>
+  <message>
+   <source>… and more: Ctrl+P prints all of it.</source>
+   <translation type="unfinished" />
   </message>
  </context>
 </TS>
