@@ -7,7 +7,7 @@ painter draws the picture on paper.
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from operator import itemgetter
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
@@ -46,6 +46,9 @@ from keeper.reports.figures import number
 
 _LEAST_PT = 7.0
 _DASHES = [5.0, 3.0]
+
+Name = tuple[Dot, QPointF, QPointF, float]
+"""Who is named, where its ring and its name stand, and the room of the name."""
 
 
 class GenerationsPicture(Drawn):
@@ -105,10 +108,15 @@ class _Picture:
             self._foot(column)
             self._bands(column, [p for p in self._facts.pairs if p.generation == generation])
         self._lines()
+        names = [name for each in self.shape.columns.values() for name in self._named(each)]
+        for _, ring, place, _ in names:
+            self._leader(ring, place)
         for dot, place in zip(self._facts.dots, self.shape.places, strict=True):
             paint_dot(self._painter, self._look, dot, place, self.shape.radius)
-        for column in self.shape.columns.values():
-            self._names(column)
+            if dot.selected:
+                paint_ring(self._painter, self._look, place, self.shape.radius)
+        for dot, _, place, room in names:
+            self._name(dot, place, room)
         self._figures()
         paint_key(self._painter, self._look, self._key, self._rect, self._leading)
 
@@ -226,13 +234,11 @@ class _Picture:
                 self._clear(place - QPointF(advance(fitted, words), 0), fitted, words)
                 set_line(self._painter, place, words, fitted, look.colour("ink"), align=RIGHT)
 
-    def _names(self, column: GenerationColumn) -> None:
-        """Those that are bred from, ringed, with their names at the right of the dots."""
+    def _named(self, column: GenerationColumn) -> Iterator[Name]:
+        """Those that are bred from, with the places of their names at the right of the dots."""
         both = zip(self._facts.dots, self.shape.places, strict=True)
         bred = [(d, p) for d, p in both if d.selected and d.generation == column.generation]
         bred.sort(key=lambda one: (one[1].y(), one[1].x()))
-        for _, place in bred:
-            paint_ring(self._painter, self._look, place, self.shape.radius)
         plot, look = self.shape.plot, self._look
         if len(bred) * self._leading > plot.height():
             return
@@ -240,11 +246,11 @@ class _Picture:
         wanted = [place.y() for _, place in bred]
         middles = spread(wanted, self._leading, plot.top() + half, plot.bottom() - half)
         end = column.bands[0] if column.bands else column.end
-        for y, (dot, place) in zip(middles, bred, strict=True):
-            left = self._beside(column, y, place) + look.u(2.6, 2)
+        for y, (dot, ring) in zip(middles, bred, strict=True):
+            left = self._beside(column, y, ring) + look.u(2.6, 2)
             room = end - left - look.u(0.8, 0.6)
             if room >= look.u(5, 4):
-                self._name(dot, place, QPointF(left, y), room)
+                yield dot, ring, QPointF(left, y), room
 
     def _beside(self, column: GenerationColumn, y: float, ring: QPointF) -> float:
         """Where the dots end in the line about *y*."""
@@ -258,16 +264,18 @@ class _Picture:
         ]
         return max(*ends, ring.x() + RING * radius)
 
-    def _name(self, dot: Dot, ring: QPointF, place: QPointF, room: float) -> None:
-        look, painter = self._look, self._painter
-        painter.setPen(QPen(look.colour("line"), 0.9))
+    def _leader(self, ring: QPointF, place: QPointF) -> None:
+        self._painter.setPen(QPen(self._look.colour("line"), 0.9))
         start = QPointF(ring.x() + 1.1 * RING * self.shape.radius, ring.y())
-        painter.drawLine(start, place - QPointF(look.u(0.6, 0.5), 0))
+        self._painter.drawLine(start, place - QPointF(self._look.u(0.6, 0.5), 0))
+
+    def _name(self, dot: Dot, place: QPointF, room: float) -> None:
         words = tr("({name})", name=dot.called) if dot.outside else dot.called
         fitted = font_to_fit(self._plain, words, room, _LEAST_PT)
         base = place + QPointF(0, cap_height(fitted) / 2)
         self._clear(base, fitted, words, room)
-        set_line(painter, base, words, fitted, look.colour("ink"), room=room)
+        ink = self._look.colour("ink")
+        set_line(self._painter, base, words, fitted, ink, room=room)
 
     def _clear(self, base: QPointF, font: QFont, words: str, room: float = math.inf) -> None:
         """Nothing of the lines beneath shows through *words*."""
