@@ -9,7 +9,7 @@ from keeper.actions.gene_told import Carried, because_words, carried, contradict
 from keeper.husbandry.animal import AnimalId
 from keeper.language import tr
 from keeper.reports.figures import counted, day
-from keeper.reports.gene_figures import share_words
+from keeper.reports.gene_figures import percent_down, share_words
 from keeper.rules.genetics.inbreeding import LOOK_FROM, Closeness, KnownDepth, closeness
 
 _GENERATIONS = counted("generation", "generations")
@@ -37,14 +37,16 @@ class GeneLine:
 class GenesOfAnimal:
     """genes: those it shows or may carry. clear: names of those it does not carry, as far as known.
 
-    f: inbreeding, 0 to 1. notes: contradictions, a sire in doubt, parents in a round.
+    contradictions: words that cannot all be true, it among them. parents: a sire in doubt, or
+    parents in a round. f: inbreeding, 0 to 1.
     """
 
     animal: AnimalId
     on: date
     genes: tuple[GeneLine, ...]
     clear: tuple[str, ...]
-    notes: tuple[str, ...]
+    contradictions: tuple[str, ...]
+    parents: tuple[str, ...]
     f: float
     depth: KnownDepth
 
@@ -55,7 +57,12 @@ class GenesOfAnimal:
 
     @property
     def says_something(self) -> bool:
-        return bool(self.genes or self.notes or self.is_close)
+        return bool(self.genes or self.contradictions or self.is_close)
+
+    @property
+    def f_words(self) -> str:
+        """F alone."""
+        return f_words(self.f)
 
     @property
     def inbreeding(self) -> str:
@@ -75,24 +82,37 @@ def genes_of(house: HouseGenes, animal: AnimalId) -> GenesOfAnimal | None:
         on=house.on,
         genes=tuple(_line(each, genes) for each in found),
         clear=tuple(each.gene for each in genes.named if each.gene not in held),
-        notes=(*contradictions_of(genes, animal), *_of_parents(genes, animal)),
+        contradictions=contradictions_of(genes, animal),
+        parents=tuple(_of_parents(genes, animal)),
         f=genes.inbreeding.f(animal),
         depth=genes.inbreeding.known_depth(animal),
     )
 
 
+def f_words(f: float) -> str:
+    """F, and what it is like where that is close.
+
+    >>> from keeper.reports.figures import plain
+    >>> plain(f_words(0.25)), plain(f_words(0))
+    ('F 25 %, as full sibs’ young or closer', 'F 0 %')
+    """
+    if f <= 0:
+        return tr("F {share}", share=percent_down(0))
+    share = share_words(f) if f < 1 else percent_down(100)
+    close = closeness(f)
+    if close is Closeness.OPEN:
+        return tr("F {share}", share=share)
+    if close is Closeness.LOOK:
+        return tr("F {share}, as half-sibs’ young or closer", share=share)
+    return tr("F {share}, as full sibs’ young or closer", share=share)
+
+
 def inbreeding_words(f: float, depth: KnownDepth) -> str:
-    """F, what it is like, and the known depth: founders are not known to be unrelated."""
-    like = {
-        Closeness.OPEN: "",
-        Closeness.LOOK: tr("as half-sibs' young or closer"),
-        Closeness.REASON: tr("as full sibs' young or closer"),
-    }[closeness(f)]
-    known = tr("ancestors known whole for {full}", full=_GENERATIONS(depth.full))
-    share = share_words(f) if f < 1 else "100 %"
-    if like:
-        return tr("F {share}, {like}; {known}.", share=share, like=like, known=known)
-    return tr("F {share}; {known}.", share=share, known=known)
+    """F with the known depth: founders are not known to be unrelated."""
+    if depth.full < 1:
+        return tr("{f}, as far as is known: its parents are not both written.", f=f_words(f))
+    known = _GENERATIONS(depth.full)
+    return tr("{f}; its ancestors are known whole for {known}.", f=f_words(f), known=known)
 
 
 def _line(each: Carried, genes: SpeciesGenes) -> GeneLine:

@@ -19,6 +19,7 @@ from keeper.desktop.look import Look
 from keeper.desktop.notices import Notices
 from keeper.desktop.screens.animal_comings import newcomer_asked
 from keeper.desktop.screens.animal_deeds import Key, Maker, entries, finding, young
+from keeper.desktop.screens.animal_genes import AnimalGenes
 from keeper.desktop.screens.animal_line import AnimalLine
 from keeper.desktop.screens.animal_paper import AnimalPaper
 from keeper.desktop.screens.animal_photo import photo_asked, pictures_on
@@ -42,7 +43,7 @@ _NOBODY = tr("This book holds no animal yet. A writes one in; Records takes your
 
 
 class AnimalScreen(QWidget):
-    """Shows one animal; reader and reckoner are the workers of its reading."""
+    """Shows one animal; reader, reckoner and kin_reader are the workers of its reading."""
 
     def __init__(
         self,
@@ -52,6 +53,7 @@ class AnimalScreen(QWidget):
         *,
         reader: Worker | None = None,
         reckoner: Worker | None = None,
+        kin_reader: Worker | None = None,
     ) -> None:
         super().__init__()
         self._look, self._keeping, self._notices = look, keeping, notices
@@ -68,6 +70,8 @@ class AnimalScreen(QWidget):
         self.head = AnimalHead(look, self)
         self.strip = LifeStrip(look, self)
         self.read_out, self.photos = ReadOut(look, self), PhotoSheet(look, self)
+        refused, side = notices.refused.emit, self.read_out
+        self.genes = AnimalGenes(keeping, look, self, side, worker=kin_reader, refused=refused)
         self.line = AnimalLine(look, self, notices)
         self.paper = AnimalPaper(keeping, notices, self, self.strip, self.line)
         self.nobody = Words(look, Use.BODY, "ink2", self)
@@ -101,6 +105,7 @@ class AnimalScreen(QWidget):
     def close_down(self) -> None:
         """Let go of the book in both threads; no result arrives after this."""
         self._reading.stop()
+        self.genes.stop()
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
@@ -110,14 +115,16 @@ class AnimalScreen(QWidget):
 
     def _show(self, opened: Opened) -> None:
         self._everyone, self._page = opened.everyone, opened.page
-        for part in (self.head, self.strip, self.read_out):
+        for part in (self.head, self.strip):
             part.setVisible(opened.page is not None)
+        self.genes.show_side(opened.page is not None)
         self.nobody.setVisible(opened.page is None)
         self.photos.hide()  # until the day of the cursor has one
         if opened.page is not None:
             self.head.show_identity(identity(opened.page))
             self.strip.show_page(opened.page, waiting=opened.page.target_g is not None)
             self._show_day(opened.page)
+            self.genes.read(opened.page.animal)
 
     def _show_forecast(self, page: AnimalPage, told: WeightForecast | None) -> None:
         self.strip.show_page(page, told)
@@ -175,12 +182,14 @@ class AnimalScreen(QWidget):
         side = QVBoxLayout()
         side.setSpacing(0)
         side.addWidget(self.read_out, 1)
+        side.addWidget(self.genes.sheet, 1)
         side.addWidget(self.photos)
         self._middle.addLayout(side)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         column.addWidget(self.head)
+        column.addWidget(self.genes.band)
         column.addWidget(self.nobody, 1)
         column.addLayout(self._middle, 1)
         column.addWidget(self.line)
@@ -196,6 +205,7 @@ class AnimalScreen(QWidget):
         self._look.changed.connect(self._fit)
         self._notices.changed.connect(self._changed)
         self.destroyed.connect(self._reading.stop)
+        self.destroyed.connect(self.genes.stop)
         self.strip.day_asked.connect(lambda day: self.go(lambda view: view.to(day)))
         for key in (*self._moves(), *self._deeds(), *self.paper.keys()):
             self.addAction(_action(self, key))
@@ -232,6 +242,7 @@ class AnimalScreen(QWidget):
             (tr("Young hatched"), "Y", lambda: self._ask(young(self.show_animal))),
             (tr("A new animal"), "A", self.ask_newcomer),
             (tr("Photo"), "O", lambda: self._ask(photo_asked)),
+            (tr("Its genes with their reasons, and back"), "Shift+K", self.genes.turn_over),
             (tr("Where it stood, with whom and beside whom"), "W", self._show_stay),
         )
 
