@@ -105,7 +105,7 @@
   </message>
   <message>
    <source>Beside it</source>
-   <translation type="unfinished" />
+   <translation>Daneben</translation>
   </message>
   <message>
    <source>Clutch {clutch} laid on {day}: {eggs} eggs, slugs among them: {slugs}.</source>
@@ -225,7 +225,7 @@
   </message>
   <message>
    <source>Mites</source>
-   <translation type="unfinished" />
+   <translation>Milben</translation>
   </message>
   <message>
    <source>No animal in this book has the code {code!r}.</source>
@@ -305,7 +305,7 @@
   </message>
   <message>
    <source>No tub of this animal is in the book: there is no time-line.</source>
-   <translation type="unfinished" />
+   <translation>Von diesem Tier steht keine Box im Buch: es gibt keine Zeitleiste.</translation>
   </message>
   <message>
    <source>No tub waits; 9 and a line number goes to one.</source>
@@ -322,6 +322,10 @@
   <message>
    <source>None of them has a weight in the book yet.</source>
    <translation>Keines davon hat bisher ein Gewicht im Buch.</translation>
+  </message>
+  <message>
+   <source>Not one of them has a score; a number from 1 to 10 is right.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Nothing is left to take back.</source>
@@ -377,7 +381,7 @@
   </message>
   <message>
    <source>Quarantine</source>
-   <translation type="unfinished" />
+   <translation>Quarantäne</translation>
   </message>
   <message>
    <source>Rack {rack} has {rows} rows of {tubs} tubs: from {place} on {free} of them are free, not {count}; another tub is right, or a larger rack (D in Racks).</source>
@@ -401,7 +405,7 @@
   </message>
   <message>
    <source>Swap</source>
-   <translation type="unfinished" />
+   <translation>Vertauscht?</translation>
   </message>
   <message>
    <source>That animal is not in this book.</source>
@@ -501,7 +505,7 @@
   </message>
   <message>
    <source>Together</source>
-   <translation type="unfinished" />
+   <translation>Gemeinsam</translation>
   </message>
   <message>
    <source>Told by earlier signs</source>
@@ -513,7 +517,7 @@
   </message>
   <message>
    <source>Washing up</source>
-   <translation type="unfinished" />
+   <translation>Reinigung</translation>
   </message>
   <message>
    <source>What is seen or said of {gene}? {right} are right.</source>
@@ -525,6 +529,10 @@
   </message>
   <message>
    <source>Which gene? {names} are named for this species.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>Which look? A word of your own before the score: red 7.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -737,10 +745,6 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>clutch</source>
-   <translation>Gelege</translation>
-  </message>
-  <message>
    <source>clutch placed</source>
    <translation>Gelege untergebracht</translation>
   </message>
@@ -755,6 +759,11 @@
   <message>
    <source>code, kind, sex, hatched, tub, name: 26-101, corn snake, f, 3 Sep 2026, B4-2, Wren; ? where it is not known; bought if it came from outside</source>
    <translation>Code, Art, Geschlecht, geschlüpft, Box, Name: 26-101, Kornnatter, w, 3. Sep 2026, B4-2, Wren; ?, wo es nicht bekannt ist; gekauft, wenn es von außen kam</translation>
+  </message>
+  <message>
+   <source>colour</source>
+   <comment>typed</comment>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>cooling</source>
@@ -1639,7 +1648,7 @@
   </message>
   <message>
    <source>rack {rack}</source>
-   <translation type="unfinished" />
+   <translation>Rack {rack}</translation>
   </message>
   <message>
    <source>reading</source>
@@ -2303,6 +2312,14 @@
    <translation>{count} Stück ist kein Angebot; 1 bis {most} ist richtig.</translation>
   </message>
   <message>
+   <source>{count} of {all}; next is {name}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{count} scores for {all} young.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{count} taken as planned ({lines})</source>
    <translation>{count} wie geplant gefressen ({lines})</translation>
   </message>
@@ -2474,6 +2491,18 @@
   <message>
    <source>{lines} of another book</source>
    <translation>{lines} eines anderen Buchs</translation>
+  </message>
+  <message>
+   <source>{look} {score} of 10</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{look} {score} of 10, a new look beside {others}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{look}: {names}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{low} to {high}</source>
@@ -2686,6 +2715,14 @@
   <message>
    <source>{text!r} is no hour of an evening; {least} to 23 is right.</source>
    <translation>{text!r} ist keine Stunde eines Abends; {least} bis 23 ist richtig.</translation>
+  </message>
+  <message>
+   <source>{text!r} is no look with a score from 1 to 10; red 7 is right, or red 7.5 and a note.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{text!r} is no look with scores; red 7 6 - 5.5 is right, in walking order, - for one not scored.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{text!r} is no number of young; 1 to {letters} are right: {hatched}.</source>
@@ -2906,6 +2943,10 @@
   <message>
    <source>{weight}, typed twice</source>
    <translation>{weight}, zweimal eingegeben</translation>
+  </message>
+  <message>
+   <source>{what}, noted: {note}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{who} paired with {mate}, written later</source>

@@ -101,7 +101,7 @@
   </message>
   <message>
    <source>After that {name} came, on {since}.</source>
-   <translation type="unfinished" />
+   <translation>Danach kam {name}, am {since}.</translation>
   </message>
   <message>
    <source>After {days:days} it would be from kept sperm.</source>
@@ -266,7 +266,7 @@
   </message>
   <message>
    <source>Before that {name} was in it, until {until}.</source>
-   <translation type="unfinished" />
+   <translation>Davor war {name} darin, bis {until}.</translation>
   </message>
   <message>
    <source>Below the order point</source>
@@ -500,6 +500,10 @@
    <source>Cold row</source>
    <comment>watch kind</comment>
    <translation>Kalte Reihe</translation>
+  </message>
+  <message>
+   <source>Colour: {what}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Comparing. Esc calls it off.</source>
@@ -851,6 +855,10 @@
    <translation>Kotuntersuchungen</translation>
   </message>
   <message>
+   <source>Families</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Feb</source>
    <comment>month</comment>
    <translation>Feb</translation>
@@ -1176,7 +1184,7 @@
   </message>
   <message>
    <source>It exposed {female} to {male}: {days} count from {first}, and a shared tub weighs {tub:.0f} where a pairing weighs {paired:.0f} and a lock {lock:.0f}. {female} may keep sperm until {until}.</source>
-   <translation type="unfinished" />
+   <translation>{female} kann von {male} gedeckt sein: ab {first} zählen {days}; eine gemeinsame Box wiegt {tub:.0f}, wo eine Verpaarung {paired:.0f} und eine Kopulation {lock:.0f} wiegt. {female} kann bis {until} Sperma halten.</translation>
   </message>
   <message>
    <source>It looks normal for this gene because another one hides it.</source>
@@ -1196,7 +1204,7 @@
   </message>
   <message>
    <source>It was ended on {on}, by the vet’s word.</source>
-   <translation type="unfinished" />
+   <translation>Am {on} wurde es beendet, auf Wort des Tierarztes.</translation>
   </message>
   <message>
    <source>Jan</source>
@@ -1365,7 +1373,7 @@
   </message>
   <message>
    <source>Look at those who were in it or touched it within {days} of that: {who}.</source>
-   <translation type="unfinished" />
+   <translation>Ansehen, wer innerhalb von {days} davon darin oder daran angrenzend war: {who}.</translation>
   </message>
   <message>
    <source>Look for mites</source>
@@ -1485,39 +1493,39 @@
   </message>
   <message>
    <source>Mites were met in {place} from {begun} on ({treatment}).</source>
-   <translation type="unfinished" />
+   <translation>Gegen Milben wurde in {place} ab {begun} vorgegangen ({treatment}).</translation>
   </message>
   <message>
    <source>Mites were met in {place} from {begun} on.</source>
-   <translation type="unfinished" />
+   <translation>Gegen Milben wurde in {place} ab {begun} vorgegangen.</translation>
   </message>
   <message>
    <source>Mites were seen on {name} here on {on}.</source>
-   <translation type="unfinished" />
+   <translation>An {name} wurden hier am {on} Milben gesehen.</translation>
   </message>
   <message>
    <source>Mites were seen on {name} on {on} in {found}; this tub was above it.</source>
    <comment>mites</comment>
-   <translation type="unfinished" />
+   <translation>An {name} wurden am {on} in {found} Milben gesehen; diese Box lag darüber.</translation>
   </message>
   <message>
    <source>Mites were seen on {name} on {on} in {found}; this tub was below it.</source>
    <comment>mites</comment>
-   <translation type="unfinished" />
+   <translation>An {name} wurden am {on} in {found} Milben gesehen; diese Box lag darunter.</translation>
   </message>
   <message>
    <source>Mites were seen on {name} on {on} in {found}; this tub was to its left.</source>
    <comment>mites</comment>
-   <translation type="unfinished" />
+   <translation>An {name} wurden am {on} in {found} Milben gesehen; diese Box lag links davon.</translation>
   </message>
   <message>
    <source>Mites were seen on {name} on {on} in {found}; this tub was to its right.</source>
    <comment>mites</comment>
-   <translation type="unfinished" />
+   <translation>An {name} wurden am {on} in {found} Milben gesehen; diese Box lag rechts davon.</translation>
   </message>
   <message>
    <source>Mites were seen on {name} on {on}, in this tub.</source>
-   <translation type="unfinished" />
+   <translation>An {name} wurden am {on} Milben gesehen, in dieser Box.</translation>
   </message>
   <message>
    <source>Mites were there on {on:day}: quarantine lasts {days:days} from then on, until {until:day} and not {before:day}.</source>
@@ -1608,6 +1616,10 @@
   <message>
    <source>No body score in the book.</source>
    <translation>Kein Körperzustand im Buch.</translation>
+  </message>
+  <message>
+   <source>No clutch has scored young yet.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>No clutch has young and both parents scored yet, so there is nothing to compare.</source>
@@ -1772,15 +1784,15 @@
   </message>
   <message>
    <source>Nobody is written in {place} on {on}: empty.</source>
-   <translation type="unfinished" />
+   <translation>Am {on} ist in {place} niemand eingetragen: leer.</translation>
   </message>
   <message>
    <source>Nobody is written who was in it or touched it within {days} of that.</source>
-   <translation type="unfinished" />
+   <translation>Es ist niemand eingetragen, der innerhalb von {days} davon darin oder daran angrenzend war.</translation>
   </message>
   <message>
    <source>Nobody shared the tub with {name}.</source>
-   <translation type="unfinished" />
+   <translation>Niemand teilte die Box mit {name}.</translation>
   </message>
   <message>
    <source>Nobody.</source>
@@ -1888,11 +1900,11 @@
   </message>
   <message>
    <source>Nothing is written of {place} before {first}: who was in it until then cannot be told.</source>
-   <translation type="unfinished" />
+   <translation>Von {place} steht vor {first} nichts im Buch: wer bis dahin darin war, ist nicht zu sagen.</translation>
   </message>
   <message>
    <source>Nothing is written of {place}: who was in it cannot be told.</source>
-   <translation type="unfinished" />
+   <translation>Von {place} steht nichts im Buch: wer darin war, ist nicht zu sagen.</translation>
   </message>
   <message>
    <source>Nothing is written.</source>
@@ -1996,15 +2008,15 @@
   </message>
   <message>
    <source>On {on} {count} of {lived} lived in were washed, not this one.</source>
-   <translation type="unfinished" />
+   <translation>Am {on} wurden {count} von {lived} bewohnten gereinigt, diese nicht.</translation>
   </message>
   <message>
    <source>On {on} {count} of {lived} lived in were washed, this one among them.</source>
-   <translation type="unfinished" />
+   <translation>Am {on} wurden {count} von {lived} bewohnten gereinigt, darunter diese.</translation>
   </message>
   <message>
    <source>On {on}: {beside}.</source>
-   <translation type="unfinished" />
+   <translation>Am {on}: {beside}.</translation>
   </message>
   <message>
    <source>One bowl for each grade. What was refused goes to another tub within 2 hours, or is binned.</source>
@@ -2228,11 +2240,11 @@
   </message>
   <message>
    <source>Quarantine of {name}: from {since} to {until}.</source>
-   <translation type="unfinished" />
+   <translation>Quarantäne von {name}: {since} bis {until}.</translation>
   </message>
   <message>
    <source>Quarantine of {name}: since {since}, no end set.</source>
-   <translation type="unfinished" />
+   <translation>Quarantäne von {name}: seit {since}, ohne gesetztes Ende.</translation>
   </message>
   <message>
    <source>Rack</source>
@@ -2674,7 +2686,7 @@
   </message>
   <message>
    <source>The last look, on {on}, was clear.</source>
-   <translation type="unfinished" />
+   <translation>Die letzte Kontrolle, am {on}, war ohne Befund.</translation>
   </message>
   <message>
    <source>The last reading is {hours:hours} old; after {most_hours:hours} it tells nothing of now.</source>
@@ -2742,7 +2754,7 @@
   </message>
   <message>
    <source>The rack is treated as one, product and amount by a reptile vet or the label.</source>
-   <translation type="unfinished" />
+   <translation>Das Rack wird als Ganzes behandelt, Mittel und Menge nach Reptilientierarzt oder Etikett.</translation>
   </message>
   <message>
    <source>The round begins about {time}, as it usually does.</source>
@@ -2758,7 +2770,7 @@
   </message>
   <message>
    <source>The sex of {name} is not known: exposure cannot be ruled out.</source>
-   <translation type="unfinished" />
+   <translation>Das Geschlecht von {name} ist unbekannt: eine Deckung ist nicht auszuschließen.</translation>
   </message>
   <message>
    <source>The sire is in doubt between {candidates:n} males; {likeliest} is likeliest, {odds}.</source>
@@ -2983,6 +2995,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>What it says</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>What the keeper wrote and measured, without a diagnosis; ? is not in the book.</source>
    <translation>Was der Halter aufgeschrieben und gemessen hat, ohne Diagnose; ? steht nicht im Buch.</translation>
   </message>
@@ -2996,7 +3012,7 @@
   </message>
   <message>
    <source>Where {name} was before {since} cannot be told.</source>
-   <translation type="unfinished" />
+   <translation>Wo {name} vor {since} war, ist nicht zu sagen.</translation>
   </message>
   <message>
    <source>Which scores count</source>
@@ -3165,13 +3181,18 @@
    <translation>ein Gewicht muss mehr als 0 g sein, nicht {value!r}</translation>
   </message>
   <message>
+   <source>above</source>
+   <comment>their parents</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>above p99</source>
    <translation>über p99</translation>
   </message>
   <message>
    <source>above {place}: {who}</source>
    <comment>beside</comment>
-   <translation type="unfinished" />
+   <translation>darüber {place}: {who}</translation>
   </message>
   <message>
    <source>adult</source>
@@ -3300,7 +3321,7 @@
   <message>
    <source>below {place}: {who}</source>
    <comment>beside</comment>
-   <translation type="unfinished" />
+   <translation>darunter {place}: {who}</translation>
   </message>
   <message>
    <source>between {first} and {last}, {age} old</source>
@@ -3412,6 +3433,10 @@
   </message>
   <message>
    <source>clutch</source>
+   <translation>Gelege</translation>
+  </message>
+  <message>
+   <source>clutch</source>
    <comment>verb</comment>
    <translation>Gelege</translation>
   </message>
@@ -3471,6 +3496,10 @@
    <source>daily round</source>
    <comment>verb</comment>
    <translation>Rundgang</translation>
+  </message>
+  <message>
+   <source>dam × sire</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>day</source>
@@ -3576,7 +3605,7 @@
   <message>
    <source>empty</source>
    <comment>a tub</comment>
-   <translation type="unfinished" />
+   <translation>leer</translation>
   </message>
   <message>
    <source>empty</source>
@@ -3628,6 +3657,10 @@
    <source>excused</source>
    <comment>Counting</comment>
    <translation>entschuldigt</translation>
+  </message>
+  <message>
+   <source>expected</source>
+   <translation>erwartet</translation>
   </message>
   <message>
    <source>export needs --animals FILE, --diary FILE or both.</source>
@@ -3748,6 +3781,11 @@
    <source>fuzzy</source>
    <comment>grade</comment>
    <translation>Fuzzy</translation>
+  </message>
+  <message>
+   <source>gen.</source>
+   <comment>a narrow column</comment>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>gene</source>
@@ -4122,7 +4160,7 @@
   <message>
    <source>left {place}: {who}</source>
    <comment>beside</comment>
-   <translation type="unfinished" />
+   <translation>links {place}: {who}</translation>
   </message>
   <message>
    <source>length</source>
@@ -4226,6 +4264,10 @@
    <translation>Mahlzeiten</translation>
   </message>
   <message>
+   <source>mean</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>measure</source>
    <comment>verb</comment>
    <translation>gemessen</translation>
@@ -4244,6 +4286,10 @@
    <source>message too long</source>
    <comment>set aside</comment>
    <translation>Nachricht zu lang</translation>
+  </message>
+  <message>
+   <source>mid-parent</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>minute</source>
@@ -4331,6 +4377,10 @@
   <message>
    <source>nights</source>
    <translation>Abende</translation>
+  </message>
+  <message>
+   <source>nine in ten</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>no heat was read there</source>
@@ -4812,7 +4862,7 @@
   <message>
    <source>right {place}: {who}</source>
    <comment>beside</comment>
-   <translation type="unfinished" />
+   <translation>rechts {place}: {who}</translation>
   </message>
   <message>
    <source>room</source>
@@ -4841,6 +4891,10 @@
    <source>score colour</source>
    <comment>verb</comment>
    <translation>Farbe benotet</translation>
+  </message>
+  <message>
+   <source>scored</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>seen</source>
@@ -5248,6 +5302,10 @@
    <translation>Boxen</translation>
   </message>
   <message>
+   <source>tubs for one</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>typed late</source>
    <comment>Correction</comment>
    <translation>spät eingetragen</translation>
@@ -5576,6 +5634,10 @@
    <translation>{count} Tiere</translation>
   </message>
   <message>
+   <source>{count} scored</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{count} day ago</source>
    <translation>vor {count} Tag</translation>
   </message>
@@ -5645,7 +5707,7 @@
   </message>
   <message>
    <source>{female} and {male} were not both old enough before {first}, so no day counts as exposure.</source>
-   <translation type="unfinished" />
+   <translation>{female} und {male} waren vor {first} nicht beide alt genug, so zählt kein Tag als mögliche Deckung.</translation>
   </message>
   <message>
    <source>{file}, line {line:n}: {told}</source>
@@ -5747,55 +5809,55 @@
   </message>
   <message>
    <source>{name} ({then} then, gone since)</source>
-   <translation type="unfinished" />
+   <translation>{name} (damals {then}, nicht mehr hier)</translation>
   </message>
   <message>
    <source>{name} ({then} then, now {now})</source>
-   <translation type="unfinished" />
+   <translation>{name} (damals {then}, jetzt {now})</translation>
   </message>
   <message>
    <source>{name} ({then}, still there)</source>
-   <translation type="unfinished" />
+   <translation>{name} ({then}, noch dort)</translation>
   </message>
   <message>
    <source>{name} and {mate} were paired on {on}, and a lock was seen.</source>
-   <translation type="unfinished" />
+   <translation>{name} und {mate} wurden am {on} verpaart, eine Kopulation wurde gesehen.</translation>
   </message>
   <message>
    <source>{name} and {mate} were paired on {on}.</source>
-   <translation type="unfinished" />
+   <translation>{name} und {mate} wurden am {on} verpaart.</translation>
   </message>
   <message>
    <source>{name} came from {place}.</source>
-   <translation type="unfinished" />
+   <translation>{name} kam aus {place}.</translation>
   </message>
   <message>
    <source>{name} hatched on {on}.</source>
-   <translation type="unfinished" />
+   <translation>{name} schlüpfte am {on}.</translation>
   </message>
   <message>
    <source>{name} is missing since {since}, last in {place}: whom it meets cannot be told.</source>
-   <translation type="unfinished" />
+   <translation>{name} fehlt seit {since}, zuletzt in {place}: wen es trifft, ist nicht zu sagen.</translation>
   </message>
   <message>
    <source>{name} left on {on}: {status}.</source>
-   <translation type="unfinished" />
+   <translation>{name} ging am {on}: {status}.</translation>
   </message>
   <message>
    <source>{name} was missed on {on}.</source>
-   <translation type="unfinished" />
+   <translation>{name} fehlte ab {on}.</translation>
   </message>
   <message>
    <source>{name} was missing from {since} to {until}, last in {place}: whom it met meanwhile cannot be told.</source>
-   <translation type="unfinished" />
+   <translation>{name} fehlte von {since} bis {until}, zuletzt in {place}: wen es inzwischen traf, ist nicht zu sagen.</translation>
   </message>
   <message>
    <source>{name} was taken out on {on} and stands in no tub.</source>
-   <translation type="unfinished" />
+   <translation>{name} wurde am {on} herausgenommen und steht in keiner Box.</translation>
   </message>
   <message>
    <source>{name} went to {place}.</source>
-   <translation type="unfinished" />
+   <translation>{name} ging nach {place}.</translation>
   </message>
   <message>
    <source>{name} {score}</source>
@@ -5816,7 +5878,7 @@
   <message>
    <source>{name}, {sex},</source>
    <comment>begins a sentence</comment>
-   <translation type="unfinished" />
+   <translation>{name}, {sex},</translation>
   </message>
   <message>
    <source>{name}: due {after:night}, not {before:night}.</source>
@@ -6165,27 +6227,27 @@
   </message>
   <message>
    <source>{who} has been in {place} since {since}: {days}.</source>
-   <translation type="unfinished" />
+   <translation>{who} ist seit {since} in {place}: {days}.</translation>
   </message>
   <message>
    <source>{who} has shared it since {first}: {days}.</source>
-   <translation type="unfinished" />
+   <translation>{who} ist seit {first} mit darin: {days}.</translation>
   </message>
   <message>
    <source>{who} shared it from {first} to {last}: {days}.</source>
-   <translation type="unfinished" />
+   <translation>{who} war von {first} bis {last} mit darin: {days}.</translation>
   </message>
   <message>
    <source>{who} was in this tub too, and on {on} one went and the other came: they may never have met.</source>
-   <translation type="unfinished" />
+   <translation>{who} war auch in dieser Box; am {on} ging das eine und kam das andere Tier: sie trafen sich vielleicht nie.</translation>
   </message>
   <message>
    <source>{who} was in {place} from {since} to {until}: {days}.</source>
-   <translation type="unfinished" />
+   <translation>{who} war von {since} bis {until} in {place}: {days}.</translation>
   </message>
   <message>
    <source>{who} was in {place} on {since} alone.</source>
-   <translation type="unfinished" />
+   <translation>{who} war nur am {since} in {place}.</translation>
   </message>
   <message>
    <source>{young} shows it, and its parent {parent} is said not to carry it: one word is wrong, or another parent.</source>

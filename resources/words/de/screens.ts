@@ -154,7 +154,7 @@
   </message>
   <message>
    <source>Back to the racks as they stand</source>
-   <translation type="unfinished" />
+   <translation>Zurück zu den Racks, wie sie stehen</translation>
   </message>
   <message>
    <source>Backed up and proved: {name}.</source>
@@ -818,7 +818,7 @@
   </message>
   <message>
    <source>No animal ever stood here: there is no time-line.</source>
-   <translation type="unfinished" />
+   <translation>Hier stand nie ein Tier: es gibt keine Zeitleiste.</translation>
   </message>
   <message>
    <source>No animal goes over to this grade or leaves it in the weeks shown.</source>
@@ -978,11 +978,11 @@
   </message>
   <message>
    <source>No tub after this one is in the book.</source>
-   <translation type="unfinished" />
+   <translation>Nach dieser steht keine Box im Buch.</translation>
   </message>
   <message>
    <source>No tub before this one is in the book.</source>
-   <translation type="unfinished" />
+   <translation>Vor dieser steht keine Box im Buch.</translation>
   </message>
   <message>
    <source>No tub of tonight’s round bears {code!r}.</source>
@@ -1014,11 +1014,11 @@
   </message>
   <message>
    <source>Nobody is in this tub on that day.</source>
-   <translation type="unfinished" />
+   <translation>An diesem Tag ist niemand in dieser Box.</translation>
   </message>
   <message>
    <source>Nobody stands in a rack yet: there is no time-line.</source>
-   <translation type="unfinished" />
+   <translation>Noch steht niemand in einem Rack: es gibt keine Zeitleiste.</translation>
   </message>
   <message>
    <source>None of their young would show {gene}.</source>
@@ -1534,7 +1534,7 @@
   </message>
   <message>
    <source>The rack through time</source>
-   <translation type="unfinished" />
+   <translation>Das Rack im Lauf der Zeit</translation>
   </message>
   <message>
    <source>The racks are still being read; a moment.</source>
@@ -1574,11 +1574,11 @@
   </message>
   <message>
    <source>The time-line on paper</source>
-   <translation type="unfinished" />
+   <translation>Die Zeitleiste auf Papier</translation>
   </message>
   <message>
    <source>The tub above, or who shares it</source>
-   <translation type="unfinished" />
+   <translation>Die Box darüber, oder wer sie teilt</translation>
   </message>
   <message>
    <source>The tub before</source>
@@ -1586,7 +1586,7 @@
   </message>
   <message>
    <source>The tub below, or who shares it</source>
-   <translation type="unfinished" />
+   <translation>Die Box darunter, oder wer sie teilt</translation>
   </message>
   <message>
    <source>The unit stands nowhere in the file: U changes it.</source>
@@ -1678,11 +1678,11 @@
   </message>
   <message>
    <source>Time-line of rack {rack}</source>
-   <translation type="unfinished" />
+   <translation>Zeitleiste von Rack {rack}</translation>
   </message>
   <message>
    <source>Time-line of those in no rack</source>
-   <translation type="unfinished" />
+   <translation>Zeitleiste derer ohne Rack</translation>
   </message>
   <message>
    <source>To hatching</source>
@@ -1690,7 +1690,7 @@
   </message>
   <message>
    <source>To the change before</source>
-   <translation type="unfinished" />
+   <translation>Zur Änderung davor</translation>
   </message>
   <message>
    <source>To the entry before</source>
@@ -1698,7 +1698,7 @@
   </message>
   <message>
    <source>To the first day</source>
-   <translation type="unfinished" />
+   <translation>Zum ersten Tag</translation>
   </message>
   <message>
    <source>To the new folder</source>
@@ -1706,7 +1706,7 @@
   </message>
   <message>
    <source>To the next change</source>
-   <translation type="unfinished" />
+   <translation>Zur nächsten Änderung</translation>
   </message>
   <message>
    <source>To the next entry</source>
@@ -1714,11 +1714,11 @@
   </message>
   <message>
    <source>To the tub it came from</source>
-   <translation type="unfinished" />
+   <translation>In die Box, aus der es kam</translation>
   </message>
   <message>
    <source>To the tub it went to</source>
-   <translation type="unfinished" />
+   <translation>In die Box, in die es ging</translation>
   </message>
   <message>
    <source>To today</source>
@@ -1842,7 +1842,7 @@
   </message>
   <message>
    <source>Where it stood, with whom and beside whom</source>
-   <translation type="unfinished" />
+   <translation>Wo es stand, mit wem und neben wem</translation>
   </message>
   <message>
    <source>Where its eggs lie is not written; I places them.</source>
@@ -2320,10 +2320,6 @@
   <message>
    <source>every tub looked at</source>
    <translation>jede Box angesehen</translation>
-  </message>
-  <message>
-   <source>expected</source>
-   <translation>erwartet</translation>
   </message>
   <message>
    <source>expected p50</source>
@@ -4080,7 +4076,7 @@
   </message>
   <message>
    <source>{first} to {last}, {days}   + − nearer and further   T the racks</source>
-   <translation type="unfinished" />
+   <translation>{first} bis {last}, {days}   + − näher und weiter   T die Racks</translation>
   </message>
   <message>
    <source>{first} to {last}, {who}</source>

@@ -180,7 +180,7 @@
   </message>
   <message>
    <source>another animal</source>
-   <translation type="unfinished" />
+   <translation>ein anderes Tier</translation>
   </message>
   <message>
    <source>band: females of this kind, {basis}</source>
@@ -340,7 +340,7 @@
   </message>
   <message>
    <source>ended by the vet’s word</source>
-   <translation type="unfinished" />
+   <translation>vom Tierarzt beendet</translation>
   </message>
   <message>
    <source>excused</source>
@@ -376,7 +376,7 @@
   </message>
   <message>
    <source>found, or back</source>
-   <translation type="unfinished" />
+   <translation>gefunden oder zurück</translation>
   </message>
   <message>
    <source>gates</source>
@@ -456,7 +456,7 @@
   </message>
   <message>
    <source>in quarantine</source>
-   <translation type="unfinished" />
+   <translation>in Quarantäne</translation>
   </message>
   <message>
    <source>in range</source>
@@ -517,7 +517,7 @@
   </message>
   <message>
    <source>left the room</source>
-   <translation type="unfinished" />
+   <translation>hat den Raum verlassen</translation>
   </message>
   <message>
    <source>left, bags</source>
@@ -549,7 +549,7 @@
   </message>
   <message>
    <source>lock seen</source>
-   <translation type="unfinished" />
+   <translation>Kopulation gesehen</translation>
   </message>
   <message>
    <source>look</source>
@@ -565,7 +565,7 @@
   </message>
   <message>
    <source>looked, clear</source>
-   <translation type="unfinished" />
+   <translation>kontrolliert, nichts</translation>
   </message>
   <message>
    <source>losing</source>
@@ -589,7 +589,7 @@
   </message>
   <message>
    <source>may have been swapped</source>
-   <translation type="unfinished" />
+   <translation>vielleicht vertauscht</translation>
   </message>
   <message>
    <source>meals</source>
@@ -597,16 +597,8 @@
    <translation>Futter</translation>
   </message>
   <message>
-   <source>mean</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <source>met</source>
    <translation>erfüllt</translation>
-  </message>
-  <message>
-   <source>mid-parent</source>
-   <translation type="unfinished" />
   </message>
   <message>
    <source>minus</source>
@@ -614,11 +606,11 @@
   </message>
   <message>
    <source>missing</source>
-   <translation type="unfinished" />
+   <translation>fehlt</translation>
   </message>
   <message>
    <source>mites seen</source>
-   <translation type="unfinished" />
+   <translation>Milben gesehen</translation>
   </message>
   <message>
    <source>moves with selection</source>
@@ -819,11 +811,11 @@
   </message>
   <message>
    <source>quarantine begun</source>
-   <translation type="unfinished" />
+   <translation>Quarantäne begonnen</translation>
   </message>
   <message>
    <source>quarantine over</source>
-   <translation type="unfinished" />
+   <translation>Quarantäne vorbei</translation>
   </message>
   <message>
    <source>ratio</source>
@@ -864,7 +856,7 @@
   </message>
   <message>
    <source>shared a tub with it</source>
-   <translation type="unfinished" />
+   <translation>teilte eine Box mit ihm</translation>
   </message>
   <message>
    <source>shows it</source>
@@ -892,11 +884,11 @@
   </message>
   <message>
    <source>stay</source>
-   <translation type="unfinished" />
+   <translation>Aufenthalt</translation>
   </message>
   <message>
    <source>stays</source>
-   <translation type="unfinished" />
+   <translation>Aufenthalte</translation>
   </message>
   <message>
    <source>still growing</source>
@@ -920,7 +912,7 @@
   </message>
   <message>
    <source>the chosen animal</source>
-   <translation type="unfinished" />
+   <translation>das gewählte Tier</translation>
   </message>
   <message>
    <source>the forecast is being reckoned</source>
@@ -940,7 +932,7 @@
   </message>
   <message>
    <source>time-line of {rack} from {first} to {last}: {tubs}, {stays}</source>
-   <translation type="unfinished" />
+   <translation>Zeitleiste von {rack} von {first} bis {last}: {tubs}, {stays}</translation>
   </message>
   <message>
    <source>to come</source>
@@ -972,7 +964,7 @@
   </message>
   <message>
    <source>treated against mites</source>
-   <translation type="unfinished" />
+   <translation>gegen Milben behandelt</translation>
   </message>
   <message>
    <source>tub {number}</source>
@@ -992,7 +984,7 @@
   </message>
   <message>
    <source>tubs washed together</source>
-   <translation type="unfinished" />
+   <translation>zusammen gereinigt</translation>
   </message>
   <message>
    <source>under 0.8</source>
@@ -1059,10 +1051,6 @@
    <translation>{count} Messwerte an {days} Tagen, zu wenige für ein Band</translation>
   </message>
   <message>
-   <source>{count} scored</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <source>{effect} Kept {where}.</source>
    <translation>{effect} Aufbewahrt: {where}.</translation>
   </message>
@@ -1084,7 +1072,7 @@
   </message>
   <message>
    <source>{first} to {last} of {count} tubs, ↑↓ go on</source>
-   <translation type="unfinished" />
+   <translation>{first} bis {last} von {count} Boxen, ↑↓ weiter</translation>
   </message>
   <message>
    <source>{gate}: age gate and weight together</source>
@@ -1132,11 +1120,11 @@
   </message>
   <message>
    <source>{name} from {since} to {until}</source>
-   <translation type="unfinished" />
+   <translation>{name} von {since} bis {until}</translation>
   </message>
   <message>
    <source>{name} since {since}</source>
-   <translation type="unfinished" />
+   <translation>{name} seit {since}</translation>
   </message>
   <message>
    <source>{path} cannot be written: {error}.</source>
@@ -1184,7 +1172,7 @@
   </message>
   <message>
    <source>… and more: Ctrl+P prints all of it.</source>
-   <translation type="unfinished" />
+   <translation>… und mehr: Strg+P druckt alles.</translation>
   </message>
  </context>
 </TS>
