@@ -6,8 +6,8 @@ from collections.abc import Iterator
 from datetime import date, time, timedelta
 
 from keeper.husbandry.care import Dose, DoseTold, FaecalResult, FaecalTest, Medicine, Permit
-from keeper.husbandry.events import AboutAnimal
-from keeper.husbandry.house import HousePermit, MiteStep, MitesTold, PreyCounted
+from keeper.husbandry.events import AboutAnimal, Cleaned, Remark, RemarkKind
+from keeper.husbandry.house import Cleaning, HousePermit, MiteStep, MitesTold, PreyCounted
 from keeper.husbandry.when import Happened
 from keeper.rehearsal.planted import ARRIVED, LOSING
 from keeper.rehearsal.resident import Resident
@@ -19,6 +19,9 @@ BEGAN, MISSED = 6, 2
 """Days before the last on which the course began, and of the dose that nobody ticked."""
 
 MITES_SEEN, LOOKS = 41, (34, 27, 20, 13)
+WASHED, WASHED_ROW = 36, "B2·"
+"""Days before the last on which a row was washed, and two of it were put back wrongly."""
+
 COUNTED, FAECALS, PERMITTED, ENDS_IN = 40, (55, 25), 300, 16
 MEALS_KEPT, MEALS_SHORT = 24, 10
 """Meals for each eater that lie in the freezer when it is counted; of one grade there are less."""
@@ -32,12 +35,17 @@ def kept_account(room: Room, day: date, last: date) -> None:
     for code, verb, events in (
         (TREATED, "medicine", _course),
         (ARRIVED, "faecal test", _faecals),
+        (ARRIVED, "daily round", _mites_on),
         (PAPERS, "permit", _transferred),
     ):
         resident = room.residents.get(code)
         told = list(events(resident, back, happened)) if resident and resident.present else []
         if resident is not None and told:
             room.tell(resident, verb, told)
+    if back == WASHED:
+        for resident in room.present():
+            if (resident.place or "").startswith(WASHED_ROW):
+                room.tell(resident, "cleaned", [_washed(resident, happened)])
     if back == MITES_SEEN or back in LOOKS:
         room.diary.keep("mites", _mites(back, happened))
     if back == COUNTED:
@@ -79,6 +87,16 @@ def _transferred(resident: Resident, back: int, happened: Happened) -> Iterator[
             number="26-118",
             expires=expires,
         )
+
+
+def _mites_on(resident: Resident, back: int, happened: Happened) -> Iterator[AboutAnimal]:
+    if back == MITES_SEEN:
+        mites = RemarkKind.MITES
+        yield Remark(animal=resident.animal, happened=happened, kind=mites, text="under the chin")
+
+
+def _washed(resident: Resident, happened: Happened) -> AboutAnimal:
+    return Cleaned(animal=resident.animal, happened=happened, extent=Cleaning.WHOLE)
 
 
 def _mites(back: int, happened: Happened) -> MiteStep:

@@ -16,7 +16,10 @@ NURSERY_DAYS, SOLD_DAYS = 120, 100
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Founder:
-    """An animal from elsewhere. back: days before the last, of hatching and of coming."""
+    """An animal from elsewhere. back: days before the last, of hatching and of coming.
+
+    visits: from how many days before the last to how many it stood in another tub.
+    """
 
     code: str
     species: str
@@ -28,6 +31,7 @@ class Founder:
     age_known: bool = True
     caution: str | None = None
     quarantined: bool = False
+    visits: tuple[tuple[int, int, str], ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -68,7 +72,15 @@ HOUSE, CORN, PYTHON, HOGNOSE = "house_snake", "corn_snake", "ball_python", "west
 OCHRE, GREY, FALLOW = LINES
 
 FOUNDERS = (
-    Founder(code="HS-01", species=HOUSE, sex=M, born_back=1700, place="C1·1", line=OCHRE),
+    Founder(
+        code="HS-01",
+        species=HOUSE,
+        sex=M,
+        born_back=1700,
+        place="C1·1",
+        line=OCHRE,
+        visits=((45, 42, "C1·3"),),
+    ),
     Founder(code="HS-02", species=HOUSE, sex=M, born_back=1660, place="C1·2", line=GREY),
     Founder(code="HS-03", species=HOUSE, sex=F, born_back=1800, place="C1·3", line=OCHRE),
     Founder(
@@ -77,7 +89,9 @@ FOUNDERS = (
     Founder(code="HS-05", species=HOUSE, sex=F, born_back=1500, place="C1·5"),
     Founder(code="CO-01", species=CORN, sex=M, born_back=2300, place="C2·1", line=FALLOW),
     Founder(code="CO-02", species=CORN, sex=F, born_back=2250, place="C2·2", line=FALLOW),
-    Founder(code="CO-03", species=CORN, sex=M, born_back=2100, place="C2·3"),
+    Founder(
+        code="CO-03", species=CORN, sex=M, born_back=2100, place="C2·3", visits=((16, 13, "Q1·2"),)
+    ),
     Founder(code="CO-04", species=CORN, sex=F, born_back=2060, place="C2·4"),
     Founder(code="CO-05", species=CORN, sex=F, born_back=1900, place="C2·5", caution="SHY"),
     Founder(code="CO-06", species=CORN, sex=M, born_back=1850, place="C2·6"),
@@ -172,7 +186,7 @@ def _founders(last: date, first: date) -> Iterator[Character]:
             species=founder.species,
             sex=founder.sex,
             born=_back(last, founder.born_back),
-            stays=((comes, founder.place),),
+            stays=tuple(_founder_stays(founder, comes, last)),
             name=name,
             line=founder.line,
             bought=founder.came_back is not None,
@@ -180,6 +194,13 @@ def _founders(last: date, first: date) -> Iterator[Character]:
             caution=founder.caution,
             quarantined=founder.quarantined,
         )
+
+
+def _founder_stays(founder: Founder, comes: date, last: date) -> Iterator[tuple[date, str]]:
+    yield comes, founder.place
+    for since, until, tub in founder.visits:
+        yield _back(last, since), tub
+        yield _back(last, until), founder.place
 
 
 def _young(last: date) -> Iterator[Character]:
