@@ -67,11 +67,11 @@ def _of_stay(told: RackTime, stay: Stay, on: date) -> _Paras:
     went = say.came_and_went(name, stay, grown.hatched_on if grown else None)
     yield "", (stood, *went, *_missing(told, stay.animal, name))
     yield tr("Swap"), list(_swaps(told, stay))
+    yield tr("Washing up"), list(_washed(told, stay, on))
     yield tr("Mites"), list(_mites(told, stay, name))
     yield tr("Together"), list(_together(told, stay, name))
     yield tr("Pairings"), list(_paired(told, stay, name))
     yield tr("Beside it"), _beside(told, stay.place, on)
-    yield tr("Washing up"), list(_washed(told, stay, on))
     yield tr("Quarantine"), list(_apart(told, stay, name))
 
 

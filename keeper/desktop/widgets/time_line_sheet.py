@@ -86,7 +86,7 @@ def time_sheet(look: Look, shown: Shown, width: float, height: float) -> TimeShe
     right = max(left + 10.0, width - look.u(2, 1.4))
     view = shown.view
     axis = TimeAxis(first=view.first, last=view.last + ONE_DAY, left=left, right=right)
-    flag = QRectF(left, 0, right - left, look.u(6, 5))
+    flag = QRectF(left, 0, right - left, 0.0 if shown.exact else look.u(6, 5))
     dates = QRectF(left, flag.bottom(), right - left, look.u(10.4, 8.2))
     rack = QRectF(left, dates.bottom() + look.u(0.8, 0.5), right - left, look.u(5.6, 4.8))
     top = rack.bottom() + look.u(1.6, 1)
