@@ -3,7 +3,7 @@
 Read off to the side: everything of ``CalendarDesk`` is called in the thread that first asks.
 """
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from contextlib import ExitStack
 from dataclasses import dataclass
 from datetime import date, timedelta
@@ -21,14 +21,17 @@ from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import HoldKind, HoldSet, ShedSign
 from keeper.husbandry.profile import SpeciesProfile
 from keeper.husbandry.reasons import Reason
-from keeper.rules.absence import Absence
+from keeper.rules.absence import Absence as Absence
 from keeper.rules.incubator_weeks import (
     Lain,
     WeekCount,
     lain_by_week,
     mondays_round,
 )
-from keeper.rules.laying import LayingSigns, Season, laying_seasons, recovering
+from keeper.rules.incubator_weeks import monday_of as monday_of
+from keeper.rules.laying import LayingSigns, laying_seasons, recovering
+from keeper.rules.laying import LayingWindow as LayingWindow
+from keeper.rules.laying import Season as Season
 from keeper.rules.sires import Exposure
 from keeper.store import reading
 
@@ -200,28 +203,40 @@ def _by_dam(clutches: Iterable[ClutchRow]) -> dict[AnimalId, list[ClutchRow]]:
     return found
 
 
+def stays_shown(clutch: ClutchRow, on: date) -> Iterator[tuple[date, date, str]]:
+    """First and last day and place of each stay in an incubator; what is to come goes by heat.
+
+    Eggs that are waited for stay there for sure until the day before they may pip.
+    """
+    for stay in clutch.stays:
+        first = stay.since.date()
+        if stay.until is not None:
+            last = stay.until.date()
+        elif _is_in(clutch) and clutch.window is not None:
+            last = max(on, clutch.window.first - _DAY)
+        else:
+            last = _emptied(clutch, first)
+        yield first, last, stay.named
+
+
 def _is_in(clutch: ClutchRow) -> bool:
     """Whether good eggs of it are waited for."""
     return clutch.balance.still_in > 0 and clutch.is_open
-
-
-def _lain(clutches: Iterable[ClutchRow], on: date) -> Iterable[Lain]:
-    """Each stay of eggs in an incubator: what is past is known, what is to come goes by heat."""
-    for clutch in clutches:
-        for stay in clutch.stays:
-            first = stay.since.date()
-            if stay.until is None and _is_in(clutch) and clutch.window is not None:
-                sure = max(on, clutch.window.first - _DAY)
-                yield Lain(first=first, sure=sure, last=max(sure, clutch.window.last))
-            else:
-                last = stay.until.date() if stay.until else _emptied(clutch, first)
-                yield Lain(first=first, sure=last, last=last)
 
 
 def _emptied(clutch: ClutchRow, first: date) -> date:
     """The day on which the last that is written of came out or failed."""
     told = [*clutch.facts.out_on, *(each.happened.day for each in clutch.facts.told)]
     return max((day for day in told if day >= first), default=first)
+
+
+def _lain(clutches: Iterable[ClutchRow], on: date) -> Iterator[Lain]:
+    for clutch in clutches:
+        for first, sure, _ in stays_shown(clutch, on):
+            lies = clutch.lies is not None and clutch.lies.since.date() == first
+            may_pip = clutch.window if lies and _is_in(clutch) else None
+            last = max(sure, may_pip.last) if may_pip else sure
+            yield Lain(first=first, sure=sure, last=last)
 
 
 def _to_come(rows: Iterable[CalendarRow], on: date) -> Iterable[Lain]:

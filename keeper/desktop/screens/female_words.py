@@ -26,7 +26,7 @@ _TOLD_DAYS = 365  # for so long a clutch is told on her row; her page has them a
 
 def female_face(row: FemaleRow, forecast: WeightForecast | None, on: date) -> FemaleFace:
     """Her row; without a forecast that she wants, it says that one is being reckoned."""
-    marks = _with_breeding(_marks(row, forecast, on), row, on)
+    marks = _with_breeding(gate_marks(row, forecast, on), row, on)
     weight = grams(row.empty_g) if row.empty_g is not None else f"? {mass_unit()}"
     beside = _beside(row, on)
     gates = tuple(GateFace(name=gate.name, state=OF_GATE[gate.state]) for gate in row.gates)
@@ -59,7 +59,7 @@ def _beside(row: FemaleRow, on: date) -> str:
     return tr("last {days} ago", days=days((on - row.animal.weighed_on).days))
 
 
-def _marks(row: FemaleRow, forecast: WeightForecast | None, on: date) -> Marks:
+def gate_marks(row: FemaleRow, forecast: WeightForecast | None, on: date) -> Marks:
     missing = tr("missing: {gates}", gates=_missing(row, on) or tr("nothing"))
     if row.ready == "met":
         return Marks(at=on, told=tr("every gate is met"), beneath=missing)

@@ -3,43 +3,34 @@
 from __future__ import annotations
 
 from datetime import date
-from functools import partial
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QItemSelectionModel
-from PySide6.QtGui import QResizeEvent, QShowEvent
-from PySide6.QtWidgets import QVBoxLayout, QWidget
+from PySide6.QtGui import QShowEvent
+from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
 
-from keeper.actions.female_desk import CAUTION, FemaleDesk, Females, set_gate, wants_forecast
+from keeper.actions.female_desk import FemaleDesk, Females, wants_forecast
 from keeper.actions.females import FemaleRow
 from keeper.actions.keeping import Keeping
 from keeper.actions.other_process import call_off
 from keeper.actions.troubles import REFUSALS, said
-from keeper.actions.weighing import typed_grams
 from keeper.desktop.background import Background, Worker
 from keeper.desktop.look import Look
 from keeper.desktop.models.female_rows import ROW_ROLE, FemaleRowsModel
 from keeper.desktop.notices import Notices
 from keeper.desktop.page_keys import add_key, add_told_key
+from keeper.desktop.screens.female_gates import GateAsking
+from keeper.desktop.screens.female_page import GatesPage
 from keeper.desktop.screens.female_words import female_face
-from keeper.desktop.type import Use
+from keeper.desktop.screens.pairing_place import PairingPlace
 from keeper.desktop.widgets.asking_line import AskingLine
-from keeper.desktop.widgets.female_list import FemaleHead, FemaleList, GateLegend
-from keeper.desktop.widgets.words_line import HeadLine, Words
+from keeper.desktop.widgets.words_line import HeadLine
 from keeper.language import tr
-from keeper.reports.figures import mass_unit
-from keeper.reports.figures import typed_grams as typed_mass
-from keeper.reports.words import sentence
-from keeper.reports.writing import in_use
 
 if TYPE_CHECKING:
     from keeper.actions.forecasting import WeightForecast
 
 _NONE = tr("No female stands in this book. A sex is written on the animal’s page.")
-_PERMISSION = tr(
-    "Every gate met is leave to consider a pairing, no advice to make one."
-    " Enter opens her page, G changes the weight of the gate."
-)
 
 
 class FemalesScreen(QWidget):
@@ -49,7 +40,7 @@ class FemalesScreen(QWidget):
         self, look: Look, keeping: Keeping, notices: Notices, *, worker: Worker | None = None
     ) -> None:
         super().__init__()
-        self._look, self._keeping, self._notices = look, keeping, notices
+        self._keeping, self._notices = keeping, notices
         self._worker = worker or Background()
         self._desk = FemaleDesk(keeping)
         self._forecasts: dict[int, WeightForecast] = {}
@@ -57,21 +48,30 @@ class FemalesScreen(QWidget):
         self._turn = 0  # counts readings; what belongs to an older one is dropped
         self._stale, self._gate_asked = True, False
         self.head = HeadLine(look)
-        self.heads = FemaleHead(look)
         self.model = FemaleRowsModel(self)
-        self.list = FemaleList(look, self.model)
-        self.legend = GateLegend(look)
-        self.none = Words(look, Use.PAGE_ASIDE, "ink")
+        self.gates = GatesPage(look, self.model)
+        self.list, self.none = self.gates.list, self.gates.none
+        self.legend = self.gates.legend
         self.asking = AskingLine(look, self)
+        self._gates = GateAsking(keeping, notices, self.asking)
+        self.pairing = PairingPlace(look, keeping, notices, self, worker=worker)
+        self._stack = QStackedWidget(self)
         self._lay_out()
         self._listen()
         self.setFocusProxy(self.list)
+
+    @property
+    def calendar_shown(self) -> bool:
+        """Whether the pairing calendar lies over the gates."""
+        return self._stack.currentWidget() is self.pairing.view
 
     def scanned(self, code: str) -> None:
         """Go to the female whose label was scanned."""
         for number, row in enumerate(self.model.rows):
             if code in (row.animal.code, row.animal.place):
                 self._choose(number)
+                if self.calendar_shown:
+                    self.pairing.choose(row)
                 return
         self._notices.refused.emit(tr("No female here bears {code!r}.", code=code))
 
@@ -80,15 +80,12 @@ class FemalesScreen(QWidget):
         self._turn += 1
         call_off()
         self._worker.stop(self._desk.close)
+        self.pairing.close_down()
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
         if self._stale or self._on != self._keeping.today:
             self._read()
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        super().resizeEvent(event)
-        self._fit()
 
     # --- reading -----------------------------------------------------------------------------
 
@@ -109,12 +106,14 @@ class FemalesScreen(QWidget):
         if turn != self._turn:
             return
         chosen = self._row()
-        self._on = self.list.painter.today = found.on
+        self._on = found.on
+        self.gates.show_day(found.on)
         pairs = [(row, female_face(row, self._kept(row), found.on)) for row in found.rows]
         self.model.show_rows(pairs)
         animals = [row.animal.animal for row in found.rows]
         known = chosen is not None and chosen.animal.animal in animals
         self._choose(animals.index(chosen.animal.animal) if chosen and known else 0)
+        self.pairing.take(found, read=self.calendar_shown)
         self._show(found)
         if self._gate_asked:
             self._ask_gate()
@@ -135,6 +134,7 @@ class FemalesScreen(QWidget):
             if turn == self._turn:
                 self._forecasts[found[0]] = found[1]
                 self.model.show_face(number, female_face(row, found[1], on))
+                self.pairing.view.show_forecast(*found)
                 self._reckon(turn, rest)
 
         self._worker.run(lambda: desk.forecast(row, on), take, self._fail)
@@ -152,41 +152,54 @@ class FemalesScreen(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         column.addWidget(self.head)
-        self._frame = QVBoxLayout()
-        self._frame.setSpacing(0)
-        self._frame.addWidget(self.heads)
-        self._frame.addWidget(self.none)
-        self._frame.addWidget(self.list, 1)
-        column.addLayout(self._frame, 1)
-        column.addWidget(self.legend)
+        column.addWidget(self._stack, 1)
         column.addWidget(self.asking)
-        self.none.hide()
-        self.legend.show_caution(f"{_PERMISSION} {sentence(CAUTION)}")
+        self._stack.addWidget(self.gates)
+        self._stack.addWidget(self.pairing.view)
         self.head.show_words(tr("Females"), [(tr("looking through the book"), False)])
 
     def _listen(self) -> None:
         self.list.activated.connect(lambda _: self._open())
         add_told_key(self, "Enter", tr("open her page"), self._open)
         add_key(self, "G", tr("change the weight of the gate"), self._ask_gate)
+        add_key(self, "C", tr("the pairing calendar, and back"), self._turn_over)
+        self.pairing.listen(self._open, self._show_head)
         self._notices.changed.connect(self._hear)
-        self._look.changed.connect(self._fit)
 
-    def _fit(self) -> None:
-        margin = round(self._look.u(4.8, 2.3))
-        self._frame.setContentsMargins(margin, 0, margin, 0)
-        if self._on is not None:
-            self.heads.show_day(self._on, self.list.verticalScrollBar().sizeHint().width())
+    def _turn_over(self) -> None:
+        """From the gates to the calendar, and back; the same female stays chosen."""
+        row, to_calendar = self._row(), not self.calendar_shown
+        self._stack.setCurrentWidget(self.pairing.view if to_calendar else self.gates)
+        self.setFocusProxy(self.pairing.view.list if to_calendar else self.list)
+        self.setFocus()
+        self.pairing.turn(row, to_calendar=to_calendar)
+        if row is not None and not to_calendar:
+            animals = [each.animal.animal for each in self.model.rows]
+            if row.animal.animal in animals:
+                self._choose(animals.index(row.animal.animal))
+        self._show_head()
 
     def _show(self, found: Females) -> None:
-        ready = sum(row.ready == "met" for row in found.rows)
-        met = tr("{number} of {last}", number=ready, last=len(found.rows))
-        parts = [(met, True), (tr("have every gate met; nearest first"), False)]
-        self.head.show_words(tr("Females"), parts)
         self.none.setText(_NONE)
         self.none.setVisible(not found.rows)
-        self._fit()
+        self._show_head()
+
+    def _show_head(self) -> None:
+        if self.calendar_shown:
+            self.head.show_words(tr("Females"), self.pairing.head_parts())
+            return
+        if self._on is None:
+            return
+        rows = self.model.rows
+        ready = sum(row.ready == "met" for row in rows)
+        met = tr("{number} of {last}", number=ready, last=len(rows))
+        parts = [(met, True), (tr("have every gate met; nearest first"), False)]
+        self.head.show_words(tr("Females"), parts)
 
     def _row(self) -> FemaleRow | None:
+        """The female that is chosen, in whichever of the two views."""
+        if self.calendar_shown and (of_calendar := self.pairing.chosen) is not None:
+            return of_calendar
         found = self.list.currentIndex().data(ROW_ROLE)
         return found if isinstance(found, FemaleRow) else None
 
@@ -214,23 +227,4 @@ class FemalesScreen(QWidget):
                 self._notices.refused.emit(tr("No female stands in this book; there is no gate."))
             return
         self._gate_asked = False
-        question = tr(
-            "Every female {species} from how many {unit}",
-            species=row.species,
-            unit=tr("ounces") if in_use().ounces else tr("grams"),
-        )
-        self.asking.ask(question, partial(self._take_grams, row), typed_mass(row.gate_g))
-
-    def _take_grams(self, row: FemaleRow, text: str) -> bool:
-        """The weight in the unit in use, with or without it."""
-        try:
-            typed_g = typed_grams(text.strip().removesuffix(mass_unit()).strip())
-            weight_g = round(typed_g, 1) if in_use().ounces else typed_g
-        except ValueError as refusal:
-            self._notices.refused.emit(said(refusal))
-            return False
-        self.asking.ask(tr("Because"), partial(self._set_gate, row, weight_g))
-        return False
-
-    def _set_gate(self, row: FemaleRow, weight_g: float, reason: str) -> bool:
-        return self._notices.tell_of(lambda: set_gate(self._keeping, row, weight_g, reason))
+        self._gates.ask(row)

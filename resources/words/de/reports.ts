@@ -1682,7 +1682,7 @@
    <translation>Für diese Zone sind keine Grenzen bekannt ({zone:Zone}).</translation>
   </message>
   <message>
-   <source>No look is scored yet. On an animal’s page K takes a look and a score from 1 to 10, such as red 7: at the third shed or at 12 months, three days after a shed, under the same lamp.</source>
+   <source>No look is scored yet. On an animal’s page R takes a look and a score from 1 to 10, such as red 7: at the third shed or at 12 months, three days after a shed, under the same lamp.</source>
    <translation type="unfinished" />
   </message>
   <message>

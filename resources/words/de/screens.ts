@@ -237,6 +237,10 @@
    <translation>Gelege im Inkubator: {sure} sicher, {may} weitere möglich.</translation>
   </message>
   <message>
+   <source>Colour scored</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Ctrl+H in Round asks for one and bends the plan round it.</source>
    <translation>Strg+H in Runde fragt danach und richtet den Plan danach.</translation>
   </message>
@@ -499,6 +503,14 @@
   <message>
    <source>Heat</source>
    <translation>Wärme</translation>
+  </message>
+  <message>
+   <source>Heavy enough about {day}, 8 in 10 from {low} on, no latest day.</source>
+   <translation>Schwer genug um den {day}, 8 von 10 ab dem {low}, kein spätester Tag.</translation>
+  </message>
+  <message>
+   <source>Heavy enough about {day}, 8 in 10 from {low} to {high}.</source>
+   <translation>Schwer genug um den {day}, 8 von 10 vom {low} bis zum {high}.</translation>
   </message>
   <message>
    <source>Her eggs: where they lie, what became of them</source>
@@ -1005,6 +1017,10 @@
    <translation>Kein Jungtier daraus ist hier und zu wiegen.</translation>
   </message>
   <message>
+   <source>No young of {clutch} is here to be scored.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No {species} here is {typed!r}.</source>
    <translation>Kein Tier hier ({species}) ist {typed!r}.</translation>
   </message>
@@ -1129,8 +1145,20 @@
    <translation>Futtergang</translation>
   </message>
   <message>
+   <source>Old enough on {day}.</source>
+   <translation>Alt genug am {day}.</translation>
+  </message>
+  <message>
    <source>Older backups are thinned out again from the next one on.</source>
    <translation>Ältere Sicherungen werden ab der nächsten wieder ausgedünnt.</translation>
+  </message>
+  <message>
+   <source>One copy shows as two do. Whether a visual carries one or two only its young tell; an animal that looks normal carries none.</source>
+   <translation>Eine Kopie zeigt sich wie zwei. Ob ein Tier, das es zeigt, eine oder zwei trägt, sagen nur seine Jungen; ein normal aussehendes Tier trägt keine.</translation>
+  </message>
+  <message>
+   <source>One copy shows, and two show otherwise: the super form. An animal that looks normal carries none; there is no het.</source>
+   <translation>Eine Kopie zeigt sich, zwei zeigen sich anders: die Superform. Ein normal aussehendes Tier trägt keine; ein Het gibt es nicht.</translation>
   </message>
   <message>
    <source>One counted refusal since {day}</source>
@@ -1925,6 +1953,10 @@
    <translation>eine Länge</translation>
   </message>
   <message>
+   <source>a look and a score from 1 to 10, then a note: red 7.5</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>a pair, tried</source>
    <translation>ein Paar, durchgespielt</translation>
   </message>
@@ -2175,6 +2207,14 @@
   <message>
    <source>code, name or place; Enter opens, ↑ ↓ choose, Esc leaves</source>
    <translation>Code, Name oder Platz; Enter öffnet, ↑ ↓ wählen, Esc bricht ab</translation>
+  </message>
+  <message>
+   <source>colour of {clutch}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>colour, {day}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>contradiction</source>
@@ -3028,6 +3068,10 @@
    <translation>alt genug am {day}</translation>
   </message>
   <message>
+   <source>old enough on {day}, heavy enough about {heavy}</source>
+   <translation>alt genug am {day}, schwer genug um {heavy}</translation>
+  </message>
+  <message>
    <source>on</source>
    <comment>tones</comment>
    <translation>ein</translation>
@@ -3284,6 +3328,11 @@
    <translation>erholt sich vom Gelege</translation>
   </message>
   <message>
+   <source>red</source>
+   <comment>a colour, as an example</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>refused of offered: {house}; by night: {nights}; by row: {rows}</source>
    <translation>verweigert von angeboten: {house}; nach Abend: {nights}; nach Reihe: {rows}</translation>
   </message>
@@ -3328,6 +3377,10 @@
   <message>
    <source>scale reads to {weight}</source>
    <translation>Waage zeigt auf {weight}</translation>
+  </message>
+  <message>
+   <source>score the colour of its young</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>score {wanted}, is {score}</source>
@@ -4047,16 +4100,16 @@
    <translation>{day}, berechnet</translation>
   </message>
   <message>
+   <source>{day}.</source>
+   <translation>{day}.</translation>
+  </message>
+  <message>
    <source>{day}: {entry}</source>
    <translation>{day}: {entry}</translation>
   </message>
   <message>
    <source>{day}: {sure} and {may}</source>
    <translation>{day}: {sure} und {may}</translation>
-  </message>
-  <message>
-   <source>{day}; {missing}.</source>
-   <translation>{day}; {missing}.</translation>
   </message>
   <message>
    <source>{doubt} Type it again.</source>
@@ -4111,6 +4164,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>{hint}; scored so far: {looks}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{how}; {contradictions}</source>
    <translation>{how}; {contradictions}</translation>
   </message>
@@ -4143,12 +4200,20 @@
    <translation>{line}. Beiseitelegen, weil</translation>
   </message>
   <message>
+   <source>{look} and {count} scores in walking order from {first}, - for one not scored</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{messages} heard: {readings} of {probes}</source>
    <translation>{messages} empfangen: {readings}, {probes}</translation>
   </message>
   <message>
    <source>{messages} heard: {readings} of {probes}, last at {time}</source>
    <translation>{messages} empfangen: {readings}, {probes}, zuletzt um {time}</translation>
+  </message>
+  <message>
+   <source>{missing}.</source>
+   <translation>{missing}.</translation>
   </message>
   <message>
    <source>{names} and {count} more</source>
