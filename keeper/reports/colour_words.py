@@ -45,7 +45,7 @@ def paragraphs(facts: ColourFacts) -> tuple[Told, ...]:
 def scored_how() -> str:
     """Stands where nothing is scored yet."""
     return tr(
-        "No look is scored yet. On an animal’s page K takes a look and a score from 1 to 10, such"
+        "No look is scored yet. On an animal’s page R takes a look and a score from 1 to 10, such"
         " as red 7: at the third shed or at 12 months, three days after a shed, under the same"
         " lamp."
     )

@@ -22,6 +22,7 @@ from keeper.desktop.screens.animal_asking import (
     sex_asked,
     sign_asked,
 )
+from keeper.desktop.screens.colour_asking import colour_asked
 from keeper.husbandry.now import AnimalNow
 from keeper.language import tr
 
@@ -60,6 +61,7 @@ def entries(ask: Callable[[Maker], object], everyone: Everyone) -> Sequence[Key]
         key(tr("Her eggs: where they lie, what became of them"), "I", care.eggs_asked),
         key(tr("Tub cleaned"), "C", care.cleaning_asked),
         key(tr("Genes: what it shows or carries"), "K", genes.gene_asked),
+        key(tr("Colour scored"), "R", colour_asked),
         key(tr("Put right"), "E", correction_asked),
     )
 

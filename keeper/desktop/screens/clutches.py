@@ -26,6 +26,7 @@ from keeper.desktop.screens.animal_line import AnimalLine
 from keeper.desktop.screens.clutch_beside import ClutchBeside
 from keeper.desktop.screens.clutch_deeds import ClutchAsked, eggs_asked, young_asked
 from keeper.desktop.screens.clutch_words import clutch_face, head_words
+from keeper.desktop.screens.colour_asking import clutch_asked
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.clutch_list import ClutchHead, ClutchLegend, ClutchList
 from keeper.desktop.widgets.words_line import HeadLine, Words
@@ -178,6 +179,7 @@ class ClutchesScreen(QWidget):
         for key, words, slot in (
             ("I", tr("its eggs: where they lie, what became of them"), ask(eggs_asked)),
             ("Y", tr("young hatched"), ask(young_asked)),
+            ("R", tr("score the colour of its young"), ask(clutch_asked)),
             ("W", tr("weigh its young"), self._weigh),
             ("Ctrl+P", tr("clutch record on paper"), lambda: self.paper.make(self._record)),
             ("Ctrl+Shift+P", tr("the last PDF on a printer"), self.paper.to_printer),
