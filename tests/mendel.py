@@ -1,19 +1,21 @@
-"""Odds of a gene by plain enumeration in fractions: every state of every animal, one by one.
+"""Odds of a gene by plain enumeration in whole numbers: every state of every animal.
 
 Nothing of the program's ways is used: no leading terms, no pruning, no trees. A founder carries
-each copy with the chance Q, small and exact, and a parent that is not written is a founder of
-its own; so figures agree with the program's limit but for about Q.
+each copy with the chance 1 in RARE, small and exact, and a parent that is not written passes one
+on with that chance; so figures agree with the program's limit but for about 1 / RARE. Chances are
+whole parts, of 4 for a birth and of RARE² for a founder, because an animal's whole cancels out.
 """
 
 from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 from itertools import product
+from math import prod
 
 from keeper.husbandry.genes import GeneTold, Inheritance
 from keeper.rules.genetics.pedigree import Kin
 from keeper.rules.genetics.witness import GeneAsked
 
-Q = Fraction(1, 10**12)
+RARE = 10**12
 State = dict[object, int]
 
 LOOKS = {
@@ -28,29 +30,29 @@ def enumerated(
 ) -> tuple[list[dict[int, list[Fraction]]], dict[int, dict[int, Fraction]]] | None:
     """By gene and animal odds of 0, 1 and 2 copies; by young odds of its sires. None: cannot be."""
     names = sorted({name for each in kin for name in _named(each)})
-    copies = [{name: [Fraction(0)] * 3 for name in names} for _ in genes]
-    sires = {each.animal: dict.fromkeys(dict(each.sires), Fraction(0)) for each in kin}
-    whole = Fraction(0)
+    copies = [{name: [0] * 3 for name in names} for _ in genes]
+    sires = {each.animal: dict.fromkeys(dict(each.sires), 0) for each in kin}
+    whole = 0
     for weight, chosen in _choices(kin):
         of_genes = [_states(kin, chosen, gene) for gene in genes]
-        sums = [sum((share for share, _ in each), Fraction(0)) for each in of_genes]
-        chance = weight * _product(sums)
-        if not chance:
-            continue
-        whole += chance
+        sums = [sum(share for share, _ in each) for each in of_genes]
+        whole += weight * prod(sums)
         for each in kin:
             if len(each.sires) > 1:
-                sires[each.animal][chosen[each.animal]] += chance
+                sires[each.animal][chosen[each.animal]] += weight * prod(sums)
         for nth, states in enumerate(of_genes):
+            others = weight * prod(sums[:nth] + sums[nth + 1 :])
             for share, state in states:
                 for name in names:
-                    copies[nth][name][state[name]] += chance * share / sums[nth]
+                    copies[nth][name][state[name]] += share * others
     if not whole:
         return None
-    for odds in (each for by_name in copies for each in by_name.values()):
-        odds[:] = [each / whole for each in odds]
-    return copies, {
-        young: {male: odds / whole for male, odds in each.items()} for young, each in sires.items()
+    return [
+        {name: [Fraction(part, whole) for part in each] for name, each in by_name.items()}
+        for by_name in copies
+    ], {
+        young: {male: Fraction(part, whole) for male, part in each.items()}
+        for young, each in sires.items()
     }
 
 
@@ -63,31 +65,26 @@ def _brood(kin: Kin) -> object:
     return (kin.brood, kin.dam, kin.sires) if kin.brood is not None else ("alone", kin.animal)
 
 
-def _choices(kin: Sequence[Kin]) -> Iterator[tuple[Fraction, dict[int, int]]]:
-    """Every way to say who sired each doubtful brood, and how much it weighs."""
+def _choices(kin: Sequence[Kin]) -> Iterator[tuple[int, dict[int, int]]]:
+    """Every way to say who sired each doubtful brood, and its weight; weights are whole."""
     broods = {_brood(each): each.sires for each in kin if len(each.sires) > 1}
     for picked in product(*broods.values()):
         who = dict(zip(broods, picked, strict=True))
-        weight = _product(
-            [
-                Fraction(male[1]) / sum(Fraction(each) for _, each in broods[brood])
-                for brood, male in who.items()
-            ]
-        )
+        weight = prod(int(each) for _, each in who.values())
         yield weight, {each.animal: who[_brood(each)][0] for each in kin if _brood(each) in who}
 
 
 def _states(
     kin: Sequence[Kin], chosen: Mapping[int, int], gene: GeneAsked
-) -> list[tuple[Fraction, State]]:
+) -> list[tuple[int, State]]:
     """Every state of all animals of one gene that the words allow, and its chance."""
     born = {each.animal: _parents(each, chosen) for each in kin}
     for each in kin:
         if _word_stands_for_parents(each, gene):
             born[each.animal] = None
     everyone: set[object] = {name for each in kin for name in _named(each)}
-    everyone |= {who for parents in born.values() if parents for who in parents}
-    left: list[tuple[Fraction, State]] = [(Fraction(1), {})]
+    everyone |= {who for parents in born.values() if parents for who in parents} - {None}
+    left: list[tuple[int, State]] = [(1, {})]
     for who in _parents_first(everyone, born):
         left = [
             (share * chance, state | {who: copies})
@@ -101,11 +98,10 @@ def _states(
 def _parents(kin: Kin, chosen: Mapping[int, int]) -> tuple[object, object]:
     dam: object = kin.dam
     sire: object = chosen.get(kin.animal, kin.sires[0][0] if kin.sires else None)
-    if dam is None:
-        dam = ("dam", kin.animal if kin.brood is None else str(kin.brood))
-    if sire is None:
-        key = (kin.animal,) if kin.brood is None else ("brood", kin.brood, kin.dam)
-        sire = ("sire", *key)
+    if dam is None and kin.brood is not None:
+        dam = ("dam", kin.brood)
+    if sire is None and kin.brood is not None:
+        sire = ("sire", kin.brood, kin.dam)
     return dam, sire
 
 
@@ -139,7 +135,8 @@ def _parents_first(
     def enter(who: object) -> None:
         if who not in order:
             for parent in born.get(who) or ():  # type: ignore[call-overload]
-                enter(parent)
+                if parent is not None:
+                    enter(parent)
             order.append(who)
 
     for who in sorted(everyone, key=str):
@@ -153,25 +150,27 @@ def _chance(
     state: State,
     born: Mapping[int, tuple[object, object] | None],
     gene: GeneAsked,
-) -> Fraction:
+) -> int:
     if not _allowed(who, copies, gene):
-        return Fraction(0)
+        return 0
     parents = born.get(who)  # type: ignore[call-overload]
     if parents is None:
         return _of_founder(who, copies, gene)
-    one, other = (Fraction(state[parent], 2) for parent in parents)
-    return ((1 - one) * (1 - other), one * (1 - other) + other * (1 - one), one * other)[copies]
+    (one, of), (other, its) = (
+        (1, RARE) if parent is None else (state[parent], 2) for parent in parents
+    )
+    one_only = one * (its - other) + other * (of - one)
+    return ((of - one) * (its - other), one_only, one * other)[copies]
 
 
-def _of_founder(who: object, copies: int, gene: GeneAsked) -> Fraction:
+def _of_founder(who: object, copies: int, gene: GeneAsked) -> int:
     word = gene.told.get(who) if isinstance(who, int) else None
     if word is not None and word.told is GeneTold.POSSIBLE and word.percent is not None:
-        part = Fraction(word.percent) / 100
-        return (1 - part, part, Fraction(0))[copies]
+        return (100 - int(word.percent), int(word.percent), 0)[copies]
     shows = word is not None and word.told in (GeneTold.VISUAL, GeneTold.SUPER)
     if shows and gene.inheritance is Inheritance.DOMINANT:
-        return (Fraction(0), Fraction(2, 3), Fraction(1, 3))[copies]
-    return ((1 - Q) ** 2, 2 * Q * (1 - Q), Q**2)[copies]
+        return (0, 2, 1)[copies]
+    return ((RARE - 1) ** 2, 2 * (RARE - 1), 1)[copies]
 
 
 def _allowed(who: object, copies: int, gene: GeneAsked) -> bool:
@@ -191,10 +190,3 @@ def _allowed(who: object, copies: int, gene: GeneAsked) -> bool:
     if gene.inheritance is Inheritance.INCOMPLETE:
         return look == word.told
     return look == "visual"
-
-
-def _product(factors: Sequence[Fraction]) -> Fraction:
-    whole = Fraction(1)
-    for each in factors:
-        whole *= each
-    return whole

@@ -1,6 +1,6 @@
 """Words that cannot all be true: which, and of what kind the mistake is."""
 
-from collections.abc import Sequence
+from collections.abc import Collection, Iterable, Sequence
 from dataclasses import dataclass, replace
 
 from keeper.husbandry.animal import AnimalId
@@ -48,10 +48,10 @@ def barred_by_words(lineage: Lineage, asked: GeneAsked, net: GeneNet, piece: int
         return _impossible(lineage, asked, part)
 
     names = least_conflict(told, impossible) if told and impossible(told) else tuple(told)
-    open_places = {at for at in places if not single(net.masks[at])}
+    disputed = {lineage.place[name] for name in names}
     return Barred(
         Contradiction(animals=names, because=_kind(lineage, asked, names)),
-        frozenset(open_places | {lineage.place[name] for name in names}),
+        frozenset(disputed | _open(net, _touching(net, disputed) | {piece})),
     )
 
 
@@ -61,21 +61,33 @@ def barred_by_sires(
     """What cannot be because each gene leaves candidates, and no candidate is left by all."""
     young = {at for link in net.links if link.tells not in sires for at in _young_of(link, sires)}
     males = {male for sire in sires for male, _ in lineage.doubts[sire]}
-    open_places = {
-        at for piece in pieces for at in _places(net, piece) if not single(net.masks[at])
-    }
     return Barred(
         Contradiction(
             animals=tuple(_names(lineage, sorted(young | males))),
             because=because("no candidate fits every gene", candidates=len(males)),
         ),
-        frozenset(open_places),
+        _open(net, pieces),
     )
 
 
 def _young_of(link: object, sires: frozenset[int]) -> tuple[int, ...]:
     sire = getattr(link, "sire", None)
     return (link.young,) if sire in sires and hasattr(link, "young") else ()
+
+
+def _touching(net: GeneNet, disputed: Collection[int]) -> set[int]:
+    """The pieces that rest on a word which may be the wrong one."""
+    return {
+        piece
+        for link, piece in zip(net.links, net.pieces, strict=True)
+        if any(at in disputed for at in link.places)
+    }
+
+
+def _open(net: GeneNet, pieces: Iterable[int]) -> frozenset[int]:
+    """Places of these pieces whose copies are not plain from their own word."""
+    places = {at for piece in pieces for at in _places(net, piece)}
+    return frozenset(at for at in places if not single(net.masks[at]))
 
 
 def _places(net: GeneNet, piece: int) -> set[int]:

@@ -6,7 +6,7 @@ which nothing is told counts as clear unless its young say otherwise (common pra
 that cannot all be true are named; no odds are given where they bear.
 """
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Collection, Iterable, Mapping
 
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.reasons import because
@@ -68,7 +68,7 @@ def _answer(
         for name, at in lineage.place.items()
         if at not in untold
     }
-    sires = _sires(lineage, gene, solved)
+    sires = _sires(lineage, gene, solved, untold.keys())
     return GeneAnswer(
         inheritance=asked.inheritance,
         odds=odds,
@@ -101,17 +101,23 @@ def _copies(mask: int, states: Mapping[int, float] | None) -> CopyOdds:
     return CopyOdds(states.get(0, 0.0), states.get(1, 0.0), states.get(2, 0.0))
 
 
-def _sires(lineage: Lineage, gene: int, solved: Solved) -> dict[AnimalId, tuple[SireShare, ...]]:
+def _sires(
+    lineage: Lineage, gene: int, solved: Solved, untold: Collection[int]
+) -> dict[AnimalId, tuple[SireShare, ...]]:
     shares = {
         at: _shares(lineage, at, solved.sires[gene, at])
         for at in lineage.doubts
-        if (gene, at) in solved.sires
+        if (gene, at) in solved.sires and not _rests_on(lineage, at, untold)
     }
     return {
         name: shares[sire]
         for name in lineage.place
         if (sire := _sire_of(lineage, name)) in shares and sire is not None
     }
+
+
+def _rests_on(lineage: Lineage, sire: int, untold: Collection[int]) -> bool:
+    return sire in untold or any(male in untold for male, _ in lineage.doubts[sire])
 
 
 def _sire_of(lineage: Lineage, name: AnimalId) -> int | None:
