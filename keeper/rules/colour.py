@@ -2,8 +2,10 @@
 
 A score from 1 to 10 is judged by eye and is comparable only at a like age. The expected young of
 a pair lie between the line's mean and their mid-parent, by the share of the difference that is
-inherited: line mean + h2 x (mid-parent - line mean), about which full sibs spread with the line's
-standard deviation x sqrt(1 - h2 / 2).
+inherited: line mean + h2 x (mid-parent - line mean). Full sibs spread about their family's mean
+with the line's standard deviation x sqrt(1 - h2 / 2). Looks tell only in part what parents carry,
+so that families of one mid-parent differ too: before there are young, these spread about what is
+foretold with the standard deviation x sqrt(1 - h2^2 / 2).
 
 Source: D. S. Falconer & T. F. C. Mackay, Introduction to Quantitative Genetics, 4th ed. 1996,
 chapters 9 to 11. Nothing here is a ratio: such a colour is never stated as carried or not.
@@ -80,20 +82,23 @@ class Counted:
 class Expected:
     """The young of one pair, in points of the score.
 
-    beats: the share of them, 0 to 1, above the mid-parent. Nine in ten lie from low to high.
+    spread: of full sibs about their family's mean; foretold: of young about what their parents'
+    looks foretell, families' differences in it. beats: the share, 0 to 1, above the mid-parent in
+    a family that is as foretold. Nine in ten young lie from low to high, families' differences in.
     """
 
     mean: float
     spread: float
+    foretold: float
     beats: float
 
     @property
     def low(self) -> float:
-        return max(1.0, self.mean - NINE_IN_TEN * self.spread)
+        return max(1.0, self.mean - NINE_IN_TEN * self.foretold)
 
     @property
     def high(self) -> float:
-        return min(10.0, self.mean + NINE_IN_TEN * self.spread)
+        return min(10.0, self.mean + NINE_IN_TEN * self.foretold)
 
 
 NINE_IN_TEN = 1.6449
@@ -170,7 +175,12 @@ def expected_young(line_mean: float, sd: float, h2: float, mid_parent: float) ->
         raise ValueError(f"a standard deviation is more than 0, got {sd!r}")
     mean = line_mean + h2 * (mid_parent - line_mean)
     spread = sd * math.sqrt(1 - h2 / 2)
-    return Expected(mean=mean, spread=spread, beats=_above((mid_parent - mean) / spread))
+    return Expected(
+        mean=mean,
+        spread=spread,
+        foretold=sd * math.sqrt(1 - h2**2 / 2),
+        beats=_above((mid_parent - mean) / spread),
+    )
 
 
 def above(expected: Expected, score: float) -> float:
