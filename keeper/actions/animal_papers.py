@@ -7,6 +7,7 @@ from statistics import median
 from keeper.actions.animal_page import AnimalPage, Weighed
 from keeper.actions.care_words import care_words
 from keeper.actions.day_of_life import day_of_life
+from keeper.actions.gene_page import GenesOfAnimal, genes_of_one, statement_of
 from keeper.actions.keeping import Keeping
 from keeper.actions.life_lanes import Counting
 from keeper.husbandry.animal import Status
@@ -41,8 +42,11 @@ _ORDERED = frozenset({HoldKind.VET, HoldKind.QUARANTINE, HoldKind.STUCK_SHED, Ho
 _ARRIVED = frozenset({HoldKind.NEW_ARRIVAL, HoldKind.QUARANTINE})
 
 
-def buyers_card_of(keeping: Keeping, page: AnimalPage) -> Document:
-    """The card for whoever takes this animal."""
+def buyers_card_of(
+    keeping: Keeping, page: AnimalPage, genes: GenesOfAnimal | None = None
+) -> Document:
+    """The card for whoever takes this animal. genes: read already; else they are read now."""
+    genes = genes or genes_of_one(keeping, page.animal.animal)
     life, beside = page.life, page.beside
     hot, night = _heat(page)
     return buyers_card(
@@ -57,6 +61,7 @@ def buyers_card_of(keeping: Keeping, page: AnimalPage) -> Document:
             weighed=[(w.day, w.scale_g, _how(w)) for w in page.weighed],
             sheds=sheds_of(life.signs),
             genes=[r for r in life.remarks if _of_genes(r)],
+            reckoned=statement_of(genes) if genes else None,
             seen=[r for r in life.remarks if r.kind in _SEEN],
             hot_c=(hot.low_c, hot.high_c) if hot else None,
             night_c=(night.low_c, night.high_c) if night else None,

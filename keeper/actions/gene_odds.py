@@ -35,7 +35,7 @@ class SpeciesGenes:
 
     named: in the order in which they were named. rows: every animal ever, those who left too.
     told: the word that stands of each animal. looped: animals whose parents as written would
-    make them their own ancestor; they are taken for founders.
+    make them their own ancestor; they are taken for founders. sires: who may have sired eggs.
     """
 
     species: str
@@ -45,6 +45,7 @@ class SpeciesGenes:
     kin: Mapping[AnimalId, Kin]
     told: Mapping[str, Mapping[AnimalId, GeneRead]]
     broods: Sequence[Brood] = ()
+    sires: SireBook | None = None
     looped: tuple[AnimalId, ...] = ()
 
     def odds(self, animal: AnimalId) -> dict[str, CopyOdds]:
@@ -92,10 +93,13 @@ class HouseGenes:
         return self.species.get(row.species)
 
 
-def house_genes(keeping: Keeping, as_at: date | None = None) -> HouseGenes:
+def house_genes(
+    keeping: Keeping, as_at: date | None = None, *, of: AnimalId | None = None
+) -> HouseGenes:
     """Reckoned over the whole pedigree of each species.
 
-    as_at: by what was written by the end of that day, and nothing later.
+    as_at: by what was written by the end of that day, and nothing later. of: only the species
+    of that animal.
     """
     last = None if as_at is None else after_day(keeping, as_at)
     world = world_of(gene_entries(keeping), last)
@@ -105,6 +109,7 @@ def house_genes(keeping: Keeping, as_at: date | None = None) -> HouseGenes:
         species={
             species: species_genes(keeping, world, species, animals, rows)
             for species, animals in animals_by_species(world).items()
+            if of is None or species == world.species(of)
         },
     )
 
@@ -125,7 +130,8 @@ def species_genes(
     rows: Mapping[AnimalId, AnimalNow],
 ) -> SpeciesGenes:
     """One species of *world*."""
-    broods = broods_of(world, SireBook(world, keeping.profiles), animals)
+    sires = SireBook(world, keeping.profiles)
+    broods = broods_of(world, sires, animals)
     named = tuple(gene for (of, _), gene in world.named.items() if of == species)
     kin = kin_of(broods, animals)
     asked = genes_asked(world, species, named)
@@ -141,6 +147,7 @@ def species_genes(
             for each in named
         },
         broods=broods,
+        sires=sires,
         looped=looped,
     )
 

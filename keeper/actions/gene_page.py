@@ -4,12 +4,15 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date
 
-from keeper.actions.gene_odds import HouseGenes, SpeciesGenes
+from keeper.actions.gene_odds import HouseGenes, SpeciesGenes, house_genes
 from keeper.actions.gene_told import Carried, because_words, carried, contradictions_of
+from keeper.actions.keeping import Keeping
 from keeper.husbandry.animal import AnimalId
 from keeper.language import tr
 from keeper.reports.figures import counted, day
 from keeper.reports.gene_figures import percent_down, share_words
+from keeper.reports.gene_statement import GeneStatement
+from keeper.reports.words import word
 from keeper.rules.genetics.inbreeding import LOOK_FROM, Closeness, KnownDepth, closeness
 
 _GENERATIONS = counted("generation", "generations")
@@ -89,6 +92,26 @@ def genes_of(house: HouseGenes, animal: AnimalId) -> GenesOfAnimal | None:
     )
 
 
+def genes_of_one(keeping: Keeping, animal: AnimalId) -> GenesOfAnimal | None:
+    """The same of one animal alone, its species reckoned for it; as of today."""
+    return genes_of(house_genes(keeping, of=animal), animal)
+
+
+def statement_of(told: GenesOfAnimal) -> GeneStatement | None:
+    """For a paper; None where the house reckons with no gene and nothing else is to be said."""
+    close = told.inbreeding if told.is_close else ""
+    doubts = (*told.contradictions, *told.parents) if told.genes or told.contradictions else ()
+    if not (told.genes or told.clear or close):
+        return None
+    return GeneStatement(
+        on=told.on,
+        lines=tuple((each.gene, each.word, each.because) for each in told.genes),
+        clear=told.clear,
+        doubts=doubts,
+        inbreeding=close,
+    )
+
+
 def f_words(f: float) -> str:
     """F, and what it is like where that is close.
 
@@ -102,9 +125,7 @@ def f_words(f: float) -> str:
     close = closeness(f)
     if close is Closeness.OPEN:
         return tr("F {share}", share=share)
-    if close is Closeness.LOOK:
-        return tr("F {share}, as half-sibs’ young or closer", share=share)
-    return tr("F {share}, as full sibs’ young or closer", share=share)
+    return tr("F {share}, {like}", share=share, like=word(close))
 
 
 def inbreeding_words(f: float, depth: KnownDepth) -> str:

@@ -1,6 +1,6 @@
 """What an animal carries, in the words of the trade, with the reason; contradictions by name."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Any
 
@@ -80,7 +80,7 @@ def odds_word(odds: CopyOdds, how: Inheritance) -> str:
 def reason_words(reason: Reason, genes: SpeciesGenes) -> str:
     """Its sentence, animals called by name."""
     figures = {name: _figure(name, value, genes) for name, value in reason.figures.items()}
-    figures["others"] = int(reason.figures.get("young") or 0) - 1 or None
+    figures |= {name: None for name in ("young", "sires") if figures.get(name) == 1}
     return sentence(Reason(reason.why, figures))
 
 
@@ -91,18 +91,8 @@ def because_words(reasons: Iterable[Reason], genes: SpeciesGenes) -> str:
 
 def contradiction_words(found: Contradiction, genes: SpeciesGenes) -> str:
     """Whole sentences that name whose words cannot all be true."""
-    told: Mapping[str, Any] = found.because.figures
-    if int(told.get("sires") or 0) > 1:
-        males = [each for each in found.animals if each not in (told["young"], told["dam"])]
-        return tr(
-            "{dam} shows it, so does every male that may be the sire ({sires}), and {young} looks"
-            " normal: another sire, or two genes of the same look on different places.",
-            dam=genes.called(told["dam"]),
-            sires=_named(males, genes),
-            young=genes.called(told["young"]),
-        )
     words = reason_words(found.because, genes)
-    if any(told.get(name) in genes.kin for name in _ANIMALS):
+    if any(found.because.figures.get(name) in genes.kin for name in _ANIMALS):
         return words
     return tr("{names}: {words}", names=_named(found.animals, genes), words=words)
 

@@ -9,6 +9,7 @@ from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import SpeciesProfile
 from keeper.language import tr
 from keeper.reports.figures import UNKNOWN, day, grams, moment, plain
+from keeper.reports.gene_statement import GeneStatement, statement_parts
 from keeper.reports.paper_parts import Blank, Document, Facts, Heading, Part, Table, Words
 from keeper.reports.printed_entries import (
     OFFER_HEADS,
@@ -66,6 +67,7 @@ class CardFacts:
     """What the card is made of; entries oldest first. weighed: day, grams, how it was taken.
 
     hot_c, night_c: lowest and highest daily figure of the last weeks where it stood, measured.
+    reckoned: its genes by the whole pedigree; genes: the keeper's own statements of them.
     """
 
     row: AnimalNow
@@ -78,6 +80,7 @@ class CardFacts:
     weighed: Sequence[tuple[date, float, str]] = ()
     sheds: Sequence[ShedSign] = ()
     genes: Sequence[Remark] = ()
+    reckoned: GeneStatement | None = None
     seen: Sequence[Remark] = ()
     hot_c: tuple[float, float] | None = None
     night_c: tuple[float, float] | None = None
@@ -130,12 +133,14 @@ def _kept_at(facts: CardFacts) -> str:
 
 
 def _genes(facts: CardFacts) -> list[Part]:
+    """As reckoned, and below it what the keeper wrote."""
     told = [Words(words=f"{plain(day(r.happened.day))}: {remark_words(r)}") for r in facts.genes]
     nothing = Words(words=tr("No statement of genes is written in the book."))
-    return [
-        Heading(words=tr("Genes, as written")),
-        *([*told, Words(words=ODDS)] if told else [nothing]),
-    ]
+    written: list[Part] = [Heading(words=tr("Genes, as written")), *(told or [nothing])]
+    odds = [Words(words=ODDS)]
+    if facts.reckoned is None:
+        return [*written, *(odds if told else [])]
+    return [*statement_parts(facts.reckoned), *(written if told else []), *odds]
 
 
 def _offers(offers: Sequence[Offer]) -> Table:

@@ -15,11 +15,12 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
     "told het": "Written as het.",
     "told clear": "Written as not carrying it.",
     "young that show it": (
-        "Proved by its young: {of} and {others:n} more show it.",
+        "Proved by its young: {of} is one of {young:n} that show it.",
         "Proved by its young {of}, which shows it.",
     ),
     "young that carry it, the other parent being clear": (
-        "Proved by its young: {of} carries it, and the other parent does not."
+        "Proved by its young: {of} is one of {young:n} that carry it, the other parent does not.",
+        "Proved by its young {of}, which carries it; the other parent does not.",
     ),
     "both parents show it": "{dam} and {sire} both show it.",
     "a parent shows it": "{parent} shows it and hands on one copy.",
@@ -49,11 +50,18 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
         "Written as {percent} het; what is known of its parents says more."
     ),
     "another gene hides it": "It looks normal for this gene because another one hides it.",
-    "nothing told of it or its line, counts as clear": (
-        "Nothing is written of it or its line: untested, it counts as not carrying it."
+    "a parent carries it": "{parent} carries it.",
+    "a parent may carry it": "{parent} may carry it ({odds}).",
+    "young may have it from here": (
+        "Its young {of} may carry it ({odds}), and it may be where that comes from."
+    ),
+    "nothing speaks for it, counts as clear": (
+        "Nothing written speaks for it: untested, it counts as not carrying it."
     ),
     # words that cannot all be true
     "young of two that show it does not": (
+        "{dam} shows it, so do all {sires:n} males that may be the sire, {sire} among them, and"
+        " {young} looks normal: another sire, or two genes of the same look on different places.",
         "{dam} and {sire} both show it, and {young} looks normal: another sire, or two genes of"
         " the same look on different places.",
     ),
@@ -70,7 +78,7 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
         " another male, or a look read wrong."
     ),
     "words beside it cannot all be true": (
-        "No odds are told: words of its kin cannot all be true."
+        "No odds are told: what is written of {animals:animals} beside it cannot all be true."
     ),
     "too many loops to tell exactly": "No odds are told: its pedigree has too many loops.",
 }

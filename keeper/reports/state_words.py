@@ -121,6 +121,11 @@ _ENGLISH: Mapping[str, Mapping[str, str]] = {
         "possible het": "possible het",
         "clear": "does not carry it",
     },
+    "Closeness": {
+        "open": "not closely bred",
+        "look": "as half-sibs’ young or closer",
+        "reason": "as full sibs’ young or closer",
+    },
     "EggFate": {
         "pipped": "pipped",
         "hatched": "hatched",

@@ -73,7 +73,8 @@ class AnimalScreen(QWidget):
         refused, side = notices.refused.emit, self.read_out
         self.genes = AnimalGenes(keeping, look, self, side, worker=kin_reader, refused=refused)
         self.line = AnimalLine(look, self, notices)
-        self.paper = AnimalPaper(keeping, notices, self, self.strip, self.line)
+        genes = self.genes.now
+        self.paper = AnimalPaper(keeping, notices, self, self.strip, self.line, genes)
         self.nobody = Words(look, Use.BODY, "ink2", self)
         self._assemble()
         self._listen()

@@ -45,6 +45,7 @@ class AnimalGenes:
     ) -> None:
         self.band, self.sheet = GeneBand(look, page), GeneSheet(look, page)
         self.told: GenesOfAnimal | None = None
+        self._waits = False
         self._desk, self._worker = GeneDesk(keeping), worker or Background()
         self._read_out, self._refused = read_out, refused
         self._turn, self._open, self._someone = 0, False, True
@@ -55,6 +56,7 @@ class AnimalGenes:
         if self.told is not None and self.told.animal != row.animal:
             self._show(None)
         self._turn += 1
+        self._waits = True
         turn, desk = self._turn, self._desk
 
         def job() -> GenesOfAnimal | None:
@@ -65,6 +67,10 @@ class AnimalGenes:
                 self._show(told)
 
         self._worker.run(job, done, self._failed)
+
+    def now(self) -> GenesOfAnimal | None:
+        """What is shown; None while it is being read."""
+        return None if self._waits else self.told
 
     def turn_over(self) -> None:
         """The reasons in the place of the read-out, or the read-out again."""
@@ -84,7 +90,7 @@ class AnimalGenes:
         self._worker.stop(self._desk.close)
 
     def _show(self, told: GenesOfAnimal | None) -> None:
-        self.told = told
+        self.told, self._waits = told, False
         says = told is not None and told.says_something
         self.band.setVisible(says)
         if told is not None and says:

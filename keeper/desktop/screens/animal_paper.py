@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QWidget
 from keeper.actions.animal_page import AnimalPage
 from keeper.actions.animal_papers import buyers_card_of, vet_facts_of
 from keeper.actions.day_of_life import day_of_life
+from keeper.actions.gene_page import GenesOfAnimal
 from keeper.actions.keeping import Keeping
 from keeper.actions.kin_weights import kin_document, kin_of
 from keeper.actions.troubles import REFUSALS, said
@@ -43,8 +44,9 @@ class AnimalPaper:
         page: QWidget,
         strip: LifeStrip,
         line: AnimalLine,
+        genes: Callable[[], GenesOfAnimal | None] = lambda: None,
     ) -> None:
-        self._keeping, self._strip, self._line = keeping, strip, line
+        self._keeping, self._strip, self._line, self._genes = keeping, strip, line, genes
         self.desk = PaperDesk(keeping, page, tell=notices.noted.emit, refuse=notices.refused.emit)
         self._refuse = notices.refused.emit
         self._labels = LabelDesk(keeping, self.desk)
@@ -82,8 +84,10 @@ class AnimalPaper:
         return Batch(title, f"label-{row.code}", labels_of(self._keeping, [row]))
 
     def card(self) -> Sheets:
-        page = self._told().page
-        return _sheets(buyers_card_of(self._keeping, page), "card", page)
+        page, genes = self._told().page, self._genes()
+        if genes is not None and genes.animal != page.animal.animal:
+            genes = None  # those of the animal before: hers are still being read
+        return _sheets(buyers_card_of(self._keeping, page, genes), "card", page)
 
     def summary(self) -> Sheets:
         """Two pages; of a long record so much as they hold."""
