@@ -47,7 +47,7 @@ class MarkKind(StrEnum):
     ENDED = "E"
     WASHED = "W"
     QUARANTINE = "Q"
-    RELEASED = "O"
+    RELEASED = "R"
     PAIRED = "P"
     LOCK = "L"
     SWAP = "S"

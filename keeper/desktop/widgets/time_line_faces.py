@@ -53,7 +53,7 @@ FACES = {
     ),
     StayState.OTHER: StayFace(words=tr("another animal"), paper="sheet"),
     StayState.APART: StayFace(
-        words=tr("in quarantine"), paper="sheet", pattern=Pattern.UPRIGHT_BARS, mark="fill3"
+        words=tr("in quarantine"), paper="sheet", pattern=Pattern.UPRIGHT_BARS, mark="ink2"
     ),
     StayState.EMPTY: StayFace(words=tr("empty", sense="a tub"), paper="ground"),
     StayState.UNKNOWN: StayFace(
@@ -80,7 +80,7 @@ MARK_WORDS = tr_table(_ENGLISH_MARKS)
 LOUD = frozenset({MarkKind.MITES, MarkKind.SWAP, MarkKind.MISSING})
 """What asks for a look is as dark as ink."""
 
-APART_SHARE = 0.34
+APART_SHARE = 0.38
 """Of the height of a bar, so much at its foot is barred while its animal is in quarantine."""
 
 

@@ -20,6 +20,7 @@ from keeper.desktop.widgets.lettering import (
     set_line,
 )
 from keeper.desktop.widgets.life_axis import TimeAxis
+from keeper.desktop.widgets.patterns import Pattern
 from keeper.desktop.widgets.time_line_faces import (
     FACES,
     StayState,
@@ -38,8 +39,10 @@ from keeper.desktop.widgets.time_line_sheet import (
     used_by,
 )
 from keeper.language import tr
+from keeper.reports.figures import day as day_words
 
 _LEAST_NAME_PX = 14.0
+_LONG_DAYS = tuple(date(2026, month, 28) for month in range(1, 13))
 
 
 def paint_time(painter: QPainter, look: Look, shown: Shown, sheet: TimeSheet) -> None:
@@ -69,7 +72,8 @@ def _paint_days(painter: QPainter, look: Look, sheet: TimeSheet) -> None:
     above = base - look.u(4.6, 3.8)
     bottom = sheet.tubs.top() + used_by(sheet.page)
     end = -1.0
-    for tick in axis.ticks(look.u(14, 11)):
+    widest = max(advance(plain, day_words(each, on=each)) for each in _LONG_DAYS)
+    for tick in axis.ticks(widest + look.u(2, 1.6)):
         x = axis.x(tick.day)
         painter.setPen(QPen(look.colour("hair"), 1.0))
         painter.drawLine(QLineF(x, sheet.dates.bottom() - look.u(1), x, bottom))
@@ -228,10 +232,11 @@ def _paint_bar(
     rect = sheet.bar_rect(line, bar, shown.told.on)
     state = _state(shown, bar)
     paint_stretch(painter, rect, state, look)
-    for apart in shown.told.apart:
-        if apart.animal == bar.animal:
-            _paint_apart(painter, look, sheet.axis, rect, (apart.since, apart.until), state)
-    _paint_name(painter, look, sheet.axis, rect, bar, state, marks)
+    barred = [apart for apart in shown.told.apart if apart.animal == bar.animal]
+    for apart in barred:
+        _paint_apart(painter, look, sheet.axis, rect, (apart.since, apart.until), state)
+    clear = bool(barred) or FACES[state].pattern is not Pattern.PLAIN
+    _paint_name(painter, look, sheet.axis, rect, bar, state, marks, clear=clear)
 
 
 def _state(shown: Shown, bar: Bar) -> StayState:
@@ -264,18 +269,21 @@ def _paint_name(
     bar: Bar,
     state: StayState,
     marks: Sequence[Mark],
+    *,
+    clear: bool,
 ) -> None:
-    """The name behind the marks that begin the bar, where enough of it has room."""
+    """The name behind the marks that begin the bar, where enough of it has room.
+
+    clear: it stands in a clearing of what the bar is filled with.
+    """
     face = FACES[state]
     use = Use.TABLE_STRONG if state is StayState.CHOSEN else Use.TABLE
-    font = font_to_fit(look.font(use), bar.name, 1e9, 8.0)
+    font = look.font(use)
     left, right = rect.left() + look.u(1.2, 1), rect.right() - 2
     boxes = sorted(mark_boxes(look, axis, rect, marks), key=lambda each: each[0].left())
     for box, _ in boxes:
-        if (
-            box.left() < left + min(advance(font, bar.name), _LEAST_NAME_PX * 2)
-            and box.right() > left
-        ):
+        near = left + min(advance(font, bar.name), 2 * _LEAST_NAME_PX)
+        if box.left() < near and box.right() > left:
             left = box.right() + look.u(0.8)
         elif box.left() > left:
             right = min(right, box.left() - 2)
@@ -284,7 +292,7 @@ def _paint_name(
         return
     base = middle_baseline(rect, font)
     wide = min(room, advance(font, bar.name))
-    if face.pattern.name != "PLAIN":
+    if clear:
         under = QRectF(left - 2, rect.top() + 1.5, wide + 4, rect.height() - 3)
         painter.fillRect(under, look.colour(face.paper))
     set_line(painter, QPointF(left, base), bar.name, font, look.colour(face.ink), room=room)
