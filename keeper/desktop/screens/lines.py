@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from datetime import date
-from typing import TypeVar
 
 from PySide6.QtCore import QItemSelectionModel
 from PySide6.QtGui import QResizeEvent, QShowEvent
@@ -18,7 +17,6 @@ from keeper.actions.lines_desk import (
     Lines,
     LinesDesk,
     gene_detail,
-    try_pair,
 )
 from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.background import Background, Worker
@@ -30,7 +28,7 @@ from keeper.desktop.paper.desk import PaperDesk
 from keeper.desktop.screens.animal_line import AnimalLine
 from keeper.desktop.screens.lines_beside import LIST_SHARE, LOWER_SHARE, GeneBeside
 from keeper.desktop.screens.lines_colour import colour_face
-from keeper.desktop.screens.lines_deeds import LinesDeeds
+from keeper.desktop.screens.lines_deeds import Found, LinesDeeds
 from keeper.desktop.screens.lines_words import NO_LINES, NOTE, head_words, line_face
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.colour_panel import ColourPanel
@@ -40,8 +38,6 @@ from keeper.desktop.widgets.words_line import HeadLine, Words
 from keeper.language import tr
 
 _LIST_SHARE = 0.42
-
-_Found = TypeVar("_Found")
 
 
 class LinesScreen(QWidget):
@@ -76,6 +72,7 @@ class LinesScreen(QWidget):
             beside=self.gene,
             row=self._row,
             lines=lambda: self.lines,
+            aside=self._aside,
         )
         self._lay_out()
         self._listen()
@@ -135,6 +132,7 @@ class LinesScreen(QWidget):
         self.beside.setVisible(bool(found.rows))
         keys = [row.key for row in found.rows]
         self._choose(self.list, keys.index(chosen.key) if chosen and chosen.key in keys else 0)
+        self.gene.panel.setVisible(isinstance(self._row(), GeneLine))
         self._fit()
 
     def _show_beside(self) -> None:
@@ -152,12 +150,12 @@ class LinesScreen(QWidget):
             cards = self.lines.cards
             self._aside(lambda: gene_detail(row, cards), self.gene.show_detail)
 
-    def _aside(self, job: Callable[[], _Found], show: Callable[[_Found], None]) -> None:
+    def _aside(self, job: Callable[[], Found], show: Callable[[Found], object]) -> None:
         """Do *job* off the main thread and *show* it, if nothing else was asked for since."""
         self._asked += 1
         asked, turn = self._asked, self._turn
 
-        def take(found: _Found) -> None:
+        def take(found: Found) -> None:
             if (asked, turn) == (self._asked, self._turn):
                 show(found)
 
@@ -215,9 +213,9 @@ class LinesScreen(QWidget):
         self.list.selectionModel().currentChanged.connect(lambda *_: self._show_beside())
         add_told_key(self, "Enter", tr("open the animal’s page"), deeds.open)
         for key, words, slot in (
-            ("Right", tr("go to the animals"), self._go_to_animals),
+            ("Right", tr("go to the animals"), deeds.go_to_animals),
             ("Left", tr("go back to genes and lines"), self.list.setFocus),
-            ("Space", tr("take the animal for a pair, or leave it"), self._take_for_pair),
+            ("Space", tr("take the animal for a pair, or leave it"), deeds.take_for_pair),
             ("K", tr("what the animal shows or is said to carry"), deeds.tell),
             ("N", tr("name a new gene"), deeds.name),
             ("C", tr("cards out of date, and the animals again"), deeds.turn_cards),
@@ -227,21 +225,6 @@ class LinesScreen(QWidget):
             add_key(self, key, words, slot)
         self._notices.changed.connect(self._hear)
         self._look.changed.connect(self._fit)
-
-    def _go_to_animals(self) -> None:
-        """Where a colour is shown there are none to go to."""
-        if self.gene.list.isVisible():
-            self.gene.list.setFocus()
-
-    def _take_for_pair(self) -> None:
-        """The chosen animal into the pair; when there are two, their young are reckoned."""
-        row, animal = self._row(), self.gene.animal
-        if not isinstance(row, GeneLine) or animal is None or self.gene.cards:
-            self._notices.refused.emit(tr("A pair is tried with two animals of a gene."))
-            return
-        taken = self.gene.take(animal)
-        if len(taken) == 2:
-            self._aside(lambda: try_pair(row, *taken), self.gene.show_pair)
 
     def _row(self) -> Line | None:
         found = self.list.currentIndex().data(ROW_ROLE)

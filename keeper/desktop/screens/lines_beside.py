@@ -79,7 +79,7 @@ class GeneBeside(QWidget):
         self.detail, self._pair, self._taken = None, None, ()
         if not self.cards:
             self._show_faces((), ANIMAL_HEADS, "", None)
-        self.pair.show_face(PairFace(head=""))
+        self.pair.show_face(PairFace(head=tr("looking through the book")))
         self.panel.show_paragraphs(())
 
     def show_detail(self, detail: GeneDetail) -> None:

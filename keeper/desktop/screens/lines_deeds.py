@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Callable
+from typing import Protocol, TypeVar
 
 from keeper.actions.keeping import Keeping, animals_on
-from keeper.actions.lines_desk import GeneLine, Line, Lines
+from keeper.actions.lines_desk import GeneLine, Line, Lines, try_pair
 from keeper.desktop.notices import Notices
 from keeper.desktop.paper.desk import PaperDesk
 from keeper.desktop.screens.animal_line import AnimalLine
@@ -18,6 +19,15 @@ from keeper.language import tr
 
 READING = tr("The book is still being read.")
 OF_A_GENE = tr("That is asked of a gene; choose one first.")
+
+
+Found = TypeVar("Found")
+
+
+class Aside(Protocol):
+    """Does a job off the main thread and shows what it found, if nothing else was asked since."""
+
+    def __call__(self, job: Callable[[], Found], show: Callable[[Found], object], /) -> None: ...
 
 
 class LinesDeeds:
@@ -33,10 +43,11 @@ class LinesDeeds:
         beside: GeneBeside,
         row: Callable[[], Line | None],
         lines: Callable[[], Lines | None],
+        aside: Aside,
     ) -> None:
         self._keeping, self._notices = keeping, notices
         self._line, self._paper, self._beside = line, paper, beside
-        self._row, self._lines = row, lines
+        self._row, self._lines, self._aside = row, lines, aside
 
     def open(self) -> None:
         """The page of the animal that is chosen beside the gene."""
@@ -63,6 +74,21 @@ class LinesDeeds:
             self._line.open(Naming(self._keeping, kinds))
         else:
             self._refuse(tr("No animal is in the room yet; a gene is named for a species."))
+
+    def go_to_animals(self) -> None:
+        """Where a colour is shown there are none to go to."""
+        if self._beside.list.isVisible():
+            self._beside.list.setFocus()
+
+    def take_for_pair(self) -> None:
+        """The chosen animal into the pair; when there are two, their young are reckoned."""
+        row, animal = self._row(), self._beside.animal
+        if not isinstance(row, GeneLine) or animal is None or self._beside.cards:
+            self._refuse(tr("A pair is tried with two animals of a gene."))
+            return
+        taken = self._beside.take(animal)
+        if len(taken) == 2:
+            self._aside(lambda: try_pair(row, *taken), self._beside.show_pair)
 
     def turn_cards(self) -> None:
         """The cards out of date in the place of the animals, and back."""

@@ -21,6 +21,7 @@ from keeper.desktop.widgets.line_list import LineFace
 from keeper.desktop.widgets.odds_list import OddsFace
 from keeper.desktop.widgets.pair_sheet import LookBar, PairFace
 from keeper.desktop.widgets.tile import FACES, TileState
+from keeper.husbandry.genes import Inheritance
 from keeper.husbandry.now import AnimalNow
 from keeper.language import tr, tr_noop, tr_table
 from keeper.reports.figures import GAP, UNKNOWN, counted, day, number, percent
@@ -58,6 +59,16 @@ _young = counted("normal-looking young", "normal-looking young")
 _generations = counted("generation", "generations")
 
 _SEXES = tr_table({"female": "female", "male": "male", "unknown": UNKNOWN})
+_HOW = {
+    Inheritance.INCOMPLETE: tr(
+        "One copy shows, and two show otherwise: the super form. An animal that looks normal"
+        " carries none; there is no het."
+    ),
+    Inheritance.DOMINANT: tr(
+        "One copy shows as two do. Whether a visual carries one or two only its young tell; an"
+        " animal that looks normal carries none."
+    ),
+}
 _FIGURE = re.compile(r"\d+")
 _SLACK = 1e-9  # two in three are told as 66 per cent, and never as 65
 
@@ -208,8 +219,11 @@ def paragraphs(detail: GeneDetail) -> Iterator[Paragraph]:
     """What does not fit, what proves most, look-alikes, cards."""
     if detail.contradictions:
         yield Paragraph(head=tr("does not fit"), words=" ".join(detail.contradictions))
-    if detail.line.named.inheritance.value == "recessive":
+    how = detail.line.named.inheritance
+    if how is Inheritance.RECESSIVE:
         yield Paragraph(head=tr("proves most"), words=" ".join(_proofs(detail.proofs)))
+    else:
+        yield Paragraph(head=word(how), words=_HOW[how])
     if detail.cards:
         told = tr("{cards}; C lists them.", cards=_cards(len(detail.cards)))
         yield Paragraph(head=tr("cards given out"), words=told)

@@ -148,11 +148,7 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>F {share}, as full sibs’ young or closer</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
-   <source>F {share}, as half-sibs’ young or closer</source>
+   <source>F {share}, {like}</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -2335,10 +2331,6 @@
    <source>{count} {fate}</source>
    <comment>eggs</comment>
    <translation>{count} {fate}</translation>
-  </message>
-  <message>
-   <source>{dam} shows it, so does every male that may be the sire ({sires}), and {young} looks normal: another sire, or two genes of the same look on different places.</source>
-   <translation type="unfinished" />
   </message>
   <message>
    <source>{days} days are more than can be planned; up to {most} are right.</source>

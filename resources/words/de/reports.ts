@@ -969,6 +969,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Genes, as reckoned on {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Genes, as written</source>
    <translation>Gene, wie eingetragen</translation>
   </message>
@@ -1205,6 +1209,10 @@
   <message>
    <source>It was ended on {on}, by the vet’s word.</source>
    <translation>Am {on} wurde es beendet, auf Wort des Tierarztes.</translation>
+  </message>
+  <message>
+   <source>Its young {of} may carry it ({odds}), and it may be where that comes from.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Jan</source>
@@ -1698,7 +1706,7 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>No odds are told: words of its kin cannot all be true.</source>
+   <source>No odds are told: what is written of {animals:animals} beside it cannot all be true.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1811,6 +1819,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>Not carried, as far as is known: {names}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Not eaten for long</source>
    <comment>watch kind</comment>
    <translation>Lange nicht gefressen</translation>
@@ -1895,10 +1907,6 @@
    <translation>Nichts Neues: alle {known:lines} stehen schon im Buch.</translation>
   </message>
   <message>
-   <source>Nothing is written of it or its line: untested, it counts as not carrying it.</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <source>Nothing is written of {place} before {first}: who was in it until then cannot be told.</source>
    <translation>Von {place} steht vor {first} nichts im Buch: wer bis dahin darin war, ist nicht zu sagen.</translation>
   </message>
@@ -1949,6 +1957,10 @@
   <message>
    <source>Nothing written for {days:days}, since {last_on:day}; more than {most:days} can hide a whole shed.</source>
    <translation>{days:days} nichts eingetragen, seit {last_on:day}; mehr als {most:days} können eine ganze Häutung verbergen.</translation>
+  </message>
+  <message>
+   <source>Nothing written speaks for it: untested, it counts as not carrying it.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Nov</source>
@@ -2206,15 +2218,19 @@
    <translation>Prolaps am {on:day}: {text:quoted}.</translation>
   </message>
   <message>
+   <source>Proved by its young {of}, which carries it; the other parent does not.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Proved by its young {of}, which shows it.</source>
    <translation type="unfinished" />
   </message>
   <message>
-   <source>Proved by its young: {of} and {others:n} more show it.</source>
+   <source>Proved by its young: {of} is one of {young:n} that carry it, the other parent does not.</source>
    <translation type="unfinished" />
   </message>
   <message>
-   <source>Proved by its young: {of} carries it, and the other parent does not.</source>
+   <source>Proved by its young: {of} is one of {young:n} that show it.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -2278,6 +2294,10 @@
   <message>
    <source>Reading: {done:n} of {count:lines}. Esc calls it off.</source>
    <translation>Gelesen: {done:n} von {count:lines}. Esc bricht ab.</translation>
+  </message>
+  <message>
+   <source>Reckoned from all that is written of its kin. An animal of which nothing is written counts as not carrying a gene: untested, not proved clear. Genes are those that this house has named.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Refusals</source>
@@ -3247,6 +3267,16 @@
    <source>answer night</source>
    <comment>verb</comment>
    <translation>Abend erklärt</translation>
+  </message>
+  <message>
+   <source>as full sibs’ young or closer</source>
+   <comment>Closeness</comment>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>as half-sibs’ young or closer</source>
+   <comment>Closeness</comment>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>as the records say</source>
@@ -4434,6 +4464,11 @@
    <source>not a number</source>
    <comment>set aside</comment>
    <translation>keine Zahl</translation>
+  </message>
+  <message>
+   <source>not closely bred</source>
+   <comment>Closeness</comment>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>not due</source>
@@ -5662,6 +5697,10 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>{dam} shows it, so do all {sires:n} males that may be the sire, {sire} among them, and {young} looks normal: another sire, or two genes of the same look on different places.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{dam} × {sire}</source>
    <translation>{dam} × {sire}</translation>
   </message>
@@ -5733,6 +5772,10 @@
    <source>{first}, {second}</source>
    <comment>figures</comment>
    <translation>{first}; {second}</translation>
+  </message>
+  <message>
+   <source>{gene}: {word}. {why}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{grade} {kind}</source>
@@ -5950,7 +5993,15 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>{parent} carries it.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{parent} may carry it ({odds}), the other parent does not.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{parent} may carry it ({odds}).</source>
    <translation type="unfinished" />
   </message>
   <message>

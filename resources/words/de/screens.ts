@@ -3808,7 +3808,7 @@
   </message>
   <message>
    <source>with selection</source>
-   <translation>mit der Auslese</translation>
+   <translation>Auslese</translation>
   </message>
   <message>
    <source>with {device}</source>
