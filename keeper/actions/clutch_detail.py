@@ -224,7 +224,7 @@ def _young(keeping: Keeping, young: AnimalNow, row: ClutchRow, on: date) -> Youn
     life = life_of(keeping, young.animal, on)
     return YoungRow(
         animal=young,
-        letter=_letter(young, row.facts.name),
+        letter=letter_of(young, row.facts.name),
         hatch_g=_hatch_g(young, life),
         now_g=young.weight_g,
         shed_on=_first_shed(life.signs),
@@ -233,7 +233,7 @@ def _young(keeping: Keeping, young: AnimalNow, row: ClutchRow, on: date) -> Youn
     )
 
 
-def _letter(young: AnimalNow, clutch: str) -> str:
+def letter_of(young: AnimalNow, clutch: str) -> str:
     """``c`` of ``26-9 c``, as code or name; nothing where it has neither."""
     for told in (young.code, young.name or ""):
         if told.startswith(f"{clutch} "):

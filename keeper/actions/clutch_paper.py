@@ -4,11 +4,14 @@ from collections.abc import Iterator
 from datetime import date, datetime
 
 from keeper.actions.clutch_detail import ClutchDetail
+from keeper.actions.clutch_genes import ClutchGenes, share_of
 from keeper.actions.clutch_heat import LainHeat
 from keeper.actions.entry_words import entry_words, paired_words
+from keeper.actions.gene_pairing import eggs_words
 from keeper.husbandry.care import Eggs, EggsPlaced
 from keeper.language import tr
 from keeper.reports.clutch_record import (
+    GenesTold,
     HeatTold,
     RecordFacts,
     SireTold,
@@ -22,8 +25,10 @@ from keeper.rules.clutches import CAUTIONS, Balance
 from keeper.rules.sires import ODDS_ALONE
 
 
-def record_of(detail: ClutchDetail, printed: datetime) -> Document:
-    """The record of the clutch that *detail* tells of."""
+def record_of(
+    detail: ClutchDetail, printed: datetime, genes: ClutchGenes | None = None
+) -> Document:
+    """The record of the clutch that *detail* tells of. genes: what it may give, where known."""
     row, facts = detail.row, detail.row.facts
     out = sorted(facts.out_on)
     return clutch_record(
@@ -63,7 +68,24 @@ def record_of(detail: ClutchDetail, printed: datetime) -> Document:
                 for each in detail.young
             ),
             cautions=(*CAUTIONS, ODDS_ALONE),
+            genes=_genes(genes),
         )
+    )
+
+
+def _genes(genes: ClutchGenes | None) -> GenesTold | None:
+    if genes is None or not (genes.looks or genes.sires or genes.contradictions):
+        return None
+    return GenesTold(
+        on=genes.on,
+        eggs=genes.eggs,
+        looks=tuple(
+            (look.words, share_of(look), eggs_words(look, genes.eggs), ", ".join(look.carries))
+            for look in genes.looks
+        ),
+        sires=genes.sire_words,
+        contradictions=genes.contradictions,
+        inbreeding=genes.inbreeding,
     )
 
 

@@ -35,6 +35,10 @@ NAMING = tr(
     "a name, then recessive, incomplete dominant or dominant, and what hides it: chalk recessive"
     " hidden by ember"
 )
+LOOKS = tr(
+    "a gene, then the letters of those that show it: chalk a c f, or chalk none; the rest look"
+    " normal. chalk visual a super c tells super forms"
+)
 VERB, NAME_VERB = "gene", "gene named"
 LETTERS_MOST = 40
 
@@ -310,7 +314,9 @@ def _looks(text: str, gene: GeneNamed, young: Mapping[str, AnimalId]) -> dict[An
         return {}
     if says("every", text):
         return dict.fromkeys(young.values(), GeneTold.VISUAL)
-    by_letter = {letter.casefold(): animal for letter, animal in young.items()}
+    by_letter: dict[str, AnimalId] = {}
+    for letter, animal in young.items():
+        by_letter.setdefault(letter.casefold(), animal)
     told: dict[AnimalId, GeneTold] = {}
     said = GeneTold.VISUAL
     for part in filter(None, re.split(r"[\s,;/]+", text)):

@@ -37,6 +37,8 @@ YOUNG_HEADS = (
 YOUNG_SHARES = (0.07, 0.13, 0.11, 0.10, 0.10, 0.13, 0.13, 0.13, 0.10)
 TOLD_HEADS = (tr("day"), tr("what was written"), tr("note"))
 TOLD_SHARES = (0.18, 0.42, 0.40)
+LOOK_HEADS = (tr("look"), tr("share"), tr("of the good eggs"), tr("may carry"))
+LOOK_SHARES = (0.24, 0.12, 0.34, 0.30)
 _BY_HAND = (tr("First candling, what was seen"), tr("Second candling, what was seen"))
 _CLOSES, _OPEN = tr("The balance closes."), tr("The balance does not close: put it right first.")
 
@@ -75,6 +77,21 @@ class HeatTold:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class GenesTold:
+    """Genes on a day. looks: the look, its share, how many of the good eggs, what it may carry.
+
+    sires: their odds after the looks of the young, in words; empty where nothing is added.
+    """
+
+    on: date
+    eggs: int
+    looks: Sequence[tuple[str, str, str, str]] = ()
+    sires: str = ""
+    contradictions: Sequence[str] = ()
+    inbreeding: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class RecordFacts:
     """What the record is made of. counts: numbers by what they are, in the order of the sheet.
 
@@ -105,6 +122,7 @@ class RecordFacts:
     told: Sequence[tuple[date, str, str]] = ()
     young: Sequence[YoungTold] = ()
     cautions: Sequence[Reason] = ()
+    genes: GenesTold | None = None
 
 
 def clutch_record(facts: RecordFacts) -> Document:
@@ -117,6 +135,7 @@ def clutch_record(facts: RecordFacts) -> Document:
             Facts(rows=tuple(_dam(facts))),
             Heading(words=tr("Candidate sires, as odds")),
             *_sires(facts),
+            *_genes(facts.genes),
             Heading(words=tr("Eggs and incubator")),
             Facts(rows=tuple(_eggs(facts))),
             Words(words=_CLOSES if facts.closes else _OPEN, bold=not facts.closes),
@@ -199,6 +218,26 @@ def _sires(facts: RecordFacts) -> list[Part]:
     if facts.written_sires:
         names = ", ".join(facts.written_sires)
         told.append(Words(words=tr("On the young’s pages: {names}.", names=names)))
+    return told
+
+
+def _genes(genes: GenesTold | None) -> list[Part]:
+    if genes is None:
+        return []
+    told: list[Part] = []
+    if genes.sires:
+        words = tr("With that and the looks of the young: {odds}.", odds=genes.sires)
+        told.append(Words(words=plain(words)))
+    told += [Words(words=plain(each), bold=True) for each in genes.contradictions]
+    head = tr("Expected young, reckoned on {day}", day=day(genes.on))
+    if genes.looks:
+        rows = tuple(tuple(plain(cell) for cell in look) for look in genes.looks)
+        told += [
+            Heading(words=plain(head)),
+            Table(heads=LOOK_HEADS, rows=rows, shares=LOOK_SHARES),
+        ]
+    if genes.inbreeding:
+        told.append(Words(words=plain(genes.inbreeding)))
     return told
 
 

@@ -7,6 +7,7 @@ from datetime import date
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from keeper.actions.clutch_detail import ClutchDetail
+from keeper.actions.clutch_genes import ClutchGenes
 from keeper.actions.clutch_paper import record_of
 from keeper.actions.clutch_rows import ClutchRow
 from keeper.actions.keeping import Keeping
@@ -20,12 +21,14 @@ from keeper.language import tr
 
 
 class ClutchBeside(QWidget):
-    """detail: what is shown of the chosen clutch; None while it is being read."""
+    """detail, genes: what is shown of the chosen clutch; None while it is being read."""
 
     def __init__(self, look: Look) -> None:
         super().__init__()
         self._look = look
         self.detail: ClutchDetail | None = None
+        self.genes: ClutchGenes | None = None
+        self._genes_first = False
         self.young_head, self.young = YoungHead(look), YoungList(look)
         self.panel = ClutchPanel(look)
         self._row = row = QHBoxLayout(self)
@@ -45,7 +48,7 @@ class ClutchBeside(QWidget):
 
     def show_row(self, row: ClutchRow) -> None:
         """All that the row itself tells, while the rest is being read."""
-        self.detail = None
+        self.detail = self.genes = None
         self.young.young.show_faces(())
         self.young_head.show_none(NO_YOUNG if not row.young else "")
         self.panel.show_paragraphs(tuple(paragraphs(row, None)))
@@ -54,13 +57,29 @@ class ClutchBeside(QWidget):
         self.detail = detail
         self.young.young.show_faces([young_face(each, on) for each in detail.young])
         self.young_head.show_none("" if detail.young else NO_YOUNG)
-        self.panel.show_paragraphs(tuple(paragraphs(detail.row, detail)))
+        self._tell()
+
+    def show_genes(self, genes: ClutchGenes | None) -> None:
+        """What it may give, beside the detail that is shown."""
+        self.genes = genes
+        self._tell()
+
+    def turn_over(self) -> None:
+        """What it may give before all else, and back."""
+        self._genes_first = not self._genes_first
+        self._tell()
+
+    def _tell(self) -> None:
+        if self.detail is not None:
+            first = self._genes_first
+            told = paragraphs(self.detail.row, self.detail, self.genes, genes_first=first)
+            self.panel.show_paragraphs(tuple(told))
 
     def record(self, keeping: Keeping) -> Sheets:
         """The record of the clutch. Raises LookupError while none is read."""
         if self.detail is None:
             raise LookupError(tr("No clutch is read yet; there is nothing to print."))
-        document = record_of(self.detail, keeping.now())
+        document = record_of(self.detail, keeping.now(), self.genes)
         stem = f"clutch-{self.detail.row.facts.name}-{keeping.today.isoformat()}"
         return Sheets(
             title=document.title, stem=stem.replace("/", "-"), pages=document_pages(document)

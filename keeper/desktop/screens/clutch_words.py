@@ -21,8 +21,10 @@ from keeper.reports.words import because_text, sentence
 
 if TYPE_CHECKING:
     from keeper.actions.clutch_detail import ClutchDetail, YoungRow
+    from keeper.actions.clutch_genes import ClutchGenes
 
 NO_YOUNG = tr("No young of it has a page yet; Y writes them in.")
+NO_GENES = tr("No gene of the house is known of its parents; K on their pages writes one.")
 NOT_PLACED = tr("Where its eggs lie is not written; I places them.")
 
 _ENGLISH: Mapping[str, str] = {
@@ -119,8 +121,19 @@ def step_words(row: ClutchRow, on: date) -> str:
     return tr("{what} {when}", what=told, when=when)
 
 
-def paragraphs(row: ClutchRow, detail: ClutchDetail | None) -> Iterator[Paragraph]:
-    """What is next and why, the heat it lay in, and who may have sired it."""
+def paragraphs(
+    row: ClutchRow,
+    detail: ClutchDetail | None,
+    genes: ClutchGenes | None = None,
+    *,
+    genes_first: bool = False,
+) -> Iterator[Paragraph]:
+    """What is next and why, the heat it lay in, who may have sired it, and what it may give."""
+    if genes is not None and genes.contradictions:
+        yield Paragraph(head=tr("Cannot all be true"), words=" ".join(genes.contradictions))
+    if genes_first:
+        yield from _expected(genes) or [Paragraph(head=tr("Expected young"), words=NO_GENES)]
+        yield from _of_sires(detail, genes)
     why = (row.step.why, *(row.window.because if row.window else ()))
     yield Paragraph(head=tr("Next"), words=because_text(why))
     heat = detail.heat if detail else row.heat
@@ -129,8 +142,21 @@ def paragraphs(row: ClutchRow, detail: ClutchDetail | None) -> Iterator[Paragrap
         there = row.stays[-1].named
         lain = tr("{place}: {heat}.", place=there, heat=heat_words(heat_told(heat)))
     yield Paragraph(head=tr("Incubator"), words=lain)
+    if not genes_first:
+        yield from _of_sires(detail, genes)
+        yield from _expected(genes)
+
+
+def _of_sires(detail: ClutchDetail | None, genes: ClutchGenes | None) -> Iterator[Paragraph]:
     if detail is not None:
-        yield Paragraph(head=tr("Sires, as odds"), words=_sires(detail))
+        yield Paragraph(head=tr("Sires, as odds"), words=_sires(detail, genes))
+
+
+def _expected(genes: ClutchGenes | None) -> list[Paragraph]:
+    if genes is None or not (genes.looks or genes.inbreeding):
+        return []
+    told = " ".join(part for part in (genes.expected_words, genes.inbreeding) if part)
+    return [Paragraph(head=tr("Expected young"), words=told)]
 
 
 def young_face(young: YoungRow, on: date) -> YoungFace:
@@ -228,10 +254,13 @@ _BENEATH: Mapping[str, Callable[[ClutchRow, date], str]] = {
 }
 
 
-def _sires(detail: ClutchDetail) -> str:
+def _sires(detail: ClutchDetail, genes: ClutchGenes | None) -> str:
     named = ", ".join(detail.written_sires)
     written = tr("On the young’s pages: {names}.", names=named) if named else ""
+    looks = ""
+    if genes is not None and genes.sires:
+        looks = tr("With that and the looks of the young: {odds}.", odds=genes.sire_words)
     if not detail.sires:
-        return " ".join(part for part in (sentence(detail.unknown), written) if part)
+        return " ".join(part for part in (sentence(detail.unknown), written, looks) if part)
     told = [sire_words(each.animal.called, each.odds, each.because) for each in detail.sires]
-    return " ".join((*told, written)).strip()
+    return " ".join(part for part in (*told, written, looks) if part)

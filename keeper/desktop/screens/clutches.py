@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from keeper.actions.clutch_desk import CAUTIONS, ClutchDesk, Clutches
 from keeper.actions.clutch_detail import ClutchDetail
+from keeper.actions.clutch_genes import ClutchGenes
 from keeper.actions.clutch_rows import ClutchRow
 from keeper.actions.keeping import Keeping
 from keeper.actions.troubles import REFUSALS, said
@@ -24,7 +25,7 @@ from keeper.desktop.paper.desk import PaperDesk
 from keeper.desktop.paper.printing import Sheets
 from keeper.desktop.screens.animal_line import AnimalLine
 from keeper.desktop.screens.clutch_beside import ClutchBeside
-from keeper.desktop.screens.clutch_deeds import ClutchAsked, eggs_asked, young_asked
+from keeper.desktop.screens.clutch_deeds import ClutchAsked, eggs_asked, looks_asked, young_asked
 from keeper.desktop.screens.clutch_words import clutch_face, head_words
 from keeper.desktop.screens.colour_asking import clutch_asked
 from keeper.desktop.type import Use
@@ -34,7 +35,7 @@ from keeper.language import tr
 from keeper.reports.words import because_text
 
 _NONE = tr("No clutch stands in this book. L on a female’s page writes one.")
-_KEYS = tr("Enter opens the dam’s page, I writes of eggs and where they lie.")
+_KEYS = tr("Enter: the dam’s page; I: its eggs; K: looks of its young; Shift+K: what it may give.")
 
 Key = tuple[int, datetime]
 
@@ -141,6 +142,14 @@ class ClutchesScreen(QWidget):
         def take(found: ClutchDetail) -> None:
             if (asked, turn) == (self._asked, self._turn):
                 self.beside.show_detail(found, on)
+                self._worker.run(genes, tell, self._fail)
+
+        def genes() -> ClutchGenes | None:
+            return desk.genes(row) if asked == self._asked else None
+
+        def tell(found: ClutchGenes | None) -> None:
+            if (asked, turn) == (self._asked, self._turn):
+                self.beside.show_genes(found)
 
         self._worker.run(lambda: desk.detail(row, on), take, self._fail)
 
@@ -180,6 +189,8 @@ class ClutchesScreen(QWidget):
             ("I", tr("its eggs: where they lie, what became of them"), ask(eggs_asked)),
             ("Y", tr("young hatched"), ask(young_asked)),
             ("R", tr("score the colour of its young"), ask(clutch_asked)),
+            ("K", tr("what its young show of a gene"), ask(looks_asked)),
+            ("Shift+K", tr("the young it may give first, and back"), self.beside.turn_over),
             ("W", tr("weigh its young"), self._weigh),
             ("Ctrl+P", tr("clutch record on paper"), lambda: self.paper.make(self._record)),
             ("Ctrl+Shift+P", tr("the last PDF on a printer"), self.paper.to_printer),
