@@ -14,10 +14,25 @@ from keeper.rules.colour_selection import Drift, State
 
 PAIRS_TOLD, HELD_TOLD, OF_TEN = 4, 5, 10
 
-_young = counted("young", "young")
 _animals = counted("animal", "animals")
 
-AGES: Mapping[AgeName, str] = tr_table({"third shed": "third shed", "12 months": "12 months"})
+AT_AGE: Mapping[AgeName, str] = tr_table(
+    {
+        "third shed": "score 1 to 10 at the third shed",
+        "12 months": "score 1 to 10 at 12 months",
+    }
+)
+
+_NEAREST: Mapping[AgeName, str] = tr_table(
+    {
+        "third shed": (
+            "The one nearest to the third shed; a grown parent without one counts by a later score."
+        ),
+        "12 months": (
+            "The one nearest to 12 months; a grown parent without one counts by a later score."
+        ),
+    }
+)
 
 STATES: Mapping[State, str] = tr_table(
     {
@@ -241,12 +256,7 @@ def _drift(drift: Drift) -> str:
 
 
 def _counted(facts: ColourFacts) -> str:
-    told = [
-        tr(
-            "The one nearest to the {age}; a grown parent without one counts by a later score.",
-            age=AGES[facts.age],
-        )
-    ]
+    told = [_NEAREST[facts.age]]
     if facts.clouded:
         told.append(
             tr("Left out, taken while dull or opaque: {count}.", count=number(facts.clouded))

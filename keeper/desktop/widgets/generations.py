@@ -41,7 +41,7 @@ from keeper.desktop.widgets.lettering import (
 from keeper.desktop.widgets.spreading import spread
 from keeper.language import tr
 from keeper.reports.colour_facts import ColourFacts, Dot, GenerationRow, PairToCome
-from keeper.reports.colour_words import AGES, generation_words, picture_words, scored_how
+from keeper.reports.colour_words import AT_AGE, generation_words, picture_words, scored_how
 from keeper.reports.figures import number
 
 _LEAST_PT = 7.0
@@ -126,7 +126,7 @@ class _Picture:
         runs = [
             Run(text=self._facts.choice.words, font=self._strong, colour=look.colour("ink")),
             Run(
-                text=tr("score 1 to 10 at the {age}", age=AGES[self._facts.age]),
+                text=AT_AGE[self._facts.age],
                 font=self._plain,
                 colour=look.colour("ink2"),
                 gap=look.u(3, 2.4),

@@ -321,7 +321,7 @@
   </message>
   <message>
    <source>Not one of them has a score; a number from 1 to 10 is right.</source>
-   <translation type="unfinished" />
+   <translation>Keins von ihnen hat eine Note; richtig ist eine Zahl von 1 bis 10.</translation>
   </message>
   <message>
    <source>Nothing is left to take back.</source>
@@ -529,7 +529,7 @@
   </message>
   <message>
    <source>Which look? A word of your own before the score: red 7.</source>
-   <translation type="unfinished" />
+   <translation>Welches Aussehen? Ein eigenes Wort vor die Note: rot 7.</translation>
   </message>
   <message>
    <source>Which medicine? Courses that run: {which}.</source>
@@ -554,6 +554,10 @@
   </message>
   <message>
    <source>a gene, and visual, normal, het, 66 %, super or clear: chalk visual; new chalk recessive names one</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>a gene, then the letters of those that show it: chalk a c f, or chalk none; the rest look normal. chalk visual a super c tells super forms</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -759,7 +763,7 @@
   <message>
    <source>colour</source>
    <comment>typed</comment>
-   <translation type="unfinished" />
+   <translation>farbe</translation>
   </message>
   <message>
    <source>cooling</source>
@@ -2309,11 +2313,11 @@
   </message>
   <message>
    <source>{count} of {all}; next is {name}</source>
-   <translation type="unfinished" />
+   <translation>{count} von {all}; als Nächstes {name}</translation>
   </message>
   <message>
    <source>{count} scores for {all} young.</source>
-   <translation type="unfinished" />
+   <translation>{count} Noten für {all} Jungtiere.</translation>
   </message>
   <message>
    <source>{count} taken as planned ({lines})</source>
@@ -2486,14 +2490,22 @@
   </message>
   <message>
    <source>{look} {score} of 10</source>
-   <translation type="unfinished" />
+   <translation>{look} {score} von 10</translation>
   </message>
   <message>
    <source>{look} {score} of 10, a new look beside {others}</source>
-   <translation type="unfinished" />
+   <translation>{look} {score} von 10, ein neues Aussehen neben {others}</translation>
   </message>
   <message>
    <source>{look}: {names}</source>
+   <translation>{look}: {names}</translation>
+  </message>
+  <message>
+   <source>{look}: {share}, {many}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{look}: {share}, {many}; {carries}.</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -2565,8 +2577,16 @@
    <translation type="unfinished" />
   </message>
   <message>
+   <source>{name} ruled out</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>{name} was taken in on {on} as {known}; nothing was added.</source>
    <translation>{name} wurde am {on} als {known} eingelesen; nichts kam hinzu.</translation>
+  </message>
+  <message>
+   <source>{name} {odds}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{name} {share}</source>
@@ -2710,11 +2730,11 @@
   </message>
   <message>
    <source>{text!r} is no look with a score from 1 to 10; red 7 is right, or red 7.5 and a note.</source>
-   <translation type="unfinished" />
+   <translation>{text!r} ist kein Aussehen mit einer Note von 1 bis 10; richtig ist rot 7, oder rot 7,5 und eine Notiz.</translation>
   </message>
   <message>
    <source>{text!r} is no look with scores; red 7 6 - 5.5 is right, in walking order, - for one not scored.</source>
-   <translation type="unfinished" />
+   <translation>{text!r} ist kein Aussehen mit Noten; richtig ist rot 7 6 - 5,5 in der Reihenfolge der Boxen, - für eins ohne Note.</translation>
   </message>
   <message>
    <source>{text!r} is no number of young; 1 to {letters} are right: {hatched}.</source>
@@ -2938,7 +2958,7 @@
   </message>
   <message>
    <source>{what}, noted: {note}</source>
-   <translation type="unfinished" />
+   <translation>{what}, notiert: {note}</translation>
   </message>
   <message>
    <source>{who} paired with {mate}, written later</source>

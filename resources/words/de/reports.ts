@@ -16,10 +16,6 @@
    <translation>0 verweigert · 5 liegen gelassen · 2 teils gefressen · 7 nicht angeboten</translation>
   </message>
   <message>
-   <source>12 months</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <source>30 days</source>
    <translation>30 Tage</translation>
   </message>
@@ -33,7 +29,7 @@
   </message>
   <message>
    <source>A colour of many genes is never carried as a het: it has no ratios.</source>
-   <translation type="unfinished" />
+   <translation>Eine Farbe aus vielen Genen wird nie als Het getragen: Sie hat keine Zahlenverhältnisse.</translation>
   </message>
   <message>
    <source>A faecal sample went off on {on:day}, {days:ago}; its result is awaited.</source>
@@ -150,7 +146,7 @@
   </message>
   <message>
    <source>And {count} more pairs.</source>
-   <translation type="unfinished" />
+   <translation>Und {count} weitere Paare.</translation>
   </message>
   <message>
    <source>Animal card: {name}</source>
@@ -321,7 +317,7 @@
   </message>
   <message>
    <source>Bred from: {names}.</source>
-   <translation type="unfinished" />
+   <translation>Zur Zucht genommen: {names}.</translation>
   </message>
   <message>
    <source>By the growth of {animals:animals} of your own and by the profile’s curve.</source>
@@ -369,7 +365,7 @@
   </message>
   <message>
    <source>Cannot tell yet.</source>
-   <translation type="unfinished" />
+   <translation>Noch nicht zu sagen.</translation>
   </message>
   <message>
    <source>Cannot tell: no male was written with her in the {months:n} months before laying.</source>
@@ -503,7 +499,7 @@
   </message>
   <message>
    <source>Colour: {what}</source>
-   <translation type="unfinished" />
+   <translation>Farbe: {what}</translation>
   </message>
   <message>
    <source>Comparing. Esc calls it off.</source>
@@ -834,6 +830,10 @@
    <translation>Alle anderen warten, bis der Halter zurück ist, wie der Plan es zulässt: nicht füttern.</translation>
   </message>
   <message>
+   <source>Expected young, reckoned on {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Faecal test</source>
    <comment>watch kind</comment>
    <translation>Kotuntersuchung</translation>
@@ -856,7 +856,7 @@
   </message>
   <message>
    <source>Families</source>
-   <translation type="unfinished" />
+   <translation>Familien</translation>
   </message>
   <message>
    <source>Feb</source>
@@ -966,7 +966,7 @@
   </message>
   <message>
    <source>Generation {generation:n} has {scored:n} scored young; from {least:n} on it has a mean.</source>
-   <translation type="unfinished" />
+   <translation>Generation {generation:n} hat {scored:n} bewertete Jungtiere; ab {least:n} hat sie ein Mittel.</translation>
   </message>
   <message>
    <source>Genes, as reckoned on {day}</source>
@@ -1076,7 +1076,7 @@
   </message>
   <message>
    <source>Hold how many</source>
-   <translation type="unfinished" />
+   <translation>Wie viele behalten</translation>
   </message>
   <message>
    <source>Hold without end</source>
@@ -1122,7 +1122,7 @@
   </message>
   <message>
    <source>How much is inherited</source>
-   <translation type="unfinished" />
+   <translation>Wie viel vererbt wird</translation>
   </message>
   <message>
    <source>Humidity</source>
@@ -1143,11 +1143,11 @@
   </message>
   <message>
    <source>In the quarter from {since} {count} scored again came out {shift} points from the first score: has the lamp or the eye changed, or have they?</source>
-   <translation type="unfinished" />
+   <translation>Im Vierteljahr ab {since} wichen {count} bei erneuter Bewertung um {shift} Punkte von der ersten ab: Hat sich die Lampe oder das Auge geändert, oder haben sie es?</translation>
   </message>
   <message>
    <source>In the quarter from {since} {count} scored again: {shift} points.</source>
-   <translation type="unfinished" />
+   <translation>Im Vierteljahr ab {since} {count} erneut bewertet: {shift} Punkte.</translation>
   </message>
   <message>
    <source>In the same rack</source>
@@ -1176,7 +1176,7 @@
   </message>
   <message>
    <source>Is selection working</source>
-   <translation type="unfinished" />
+   <translation>Wirkt die Auslese</translation>
   </message>
   <message>
    <source>Isolate and check heat.</source>
@@ -1349,7 +1349,7 @@
   </message>
   <message>
    <source>Left out, taken while dull or opaque: {count}.</source>
-   <translation type="unfinished" />
+   <translation>Nicht gezählt, weil matt oder trüb: {count}.</translation>
   </message>
   <message>
    <source>Length, condition</source>
@@ -1437,7 +1437,7 @@
   </message>
   <message>
    <source>May be held back</source>
-   <translation type="unfinished" />
+   <translation>Kommen zum Behalten in Frage</translation>
   </message>
   <message>
    <source>May have been swapped with {other} in {place} between {after:day} and {on:day}: {weight_g:g} where {own_g:g} was to be expected here and {other_g:g} of {other} (by chance {chance:chance}).</source>
@@ -1627,11 +1627,11 @@
   </message>
   <message>
    <source>No clutch has scored young yet.</source>
-   <translation type="unfinished" />
+   <translation>Noch kein Gelege hat bewertete Jungtiere.</translation>
   </message>
   <message>
    <source>No clutch has young and both parents scored yet, so there is nothing to compare.</source>
-   <translation type="unfinished" />
+   <translation>Noch von keinem Gelege sind Jungtiere und beide Eltern bewertet, also ist nichts zu vergleichen.</translation>
   </message>
   <message>
    <source>No daily round was written since {since:day}, {days:ago}; who was seen it cannot tell.</source>
@@ -1691,7 +1691,7 @@
   </message>
   <message>
    <source>No look is scored yet. On an animal’s page R takes a look and a score from 1 to 10, such as red 7: at the third shed or at 12 months, three days after a shed, under the same lamp.</source>
-   <translation type="unfinished" />
+   <translation>Noch ist nichts bewertet. Auf der Seite eines Tiers nimmt R ein Aussehen und eine Note von 1 bis 10, etwa rot 7: zur dritten Häutung oder mit 12 Monaten, drei Tage nach einer Häutung, unter derselben Lampe.</translation>
   </message>
   <message>
    <source>No meal in the book since it begins on {since:day}.</source>
@@ -1776,7 +1776,7 @@
   </message>
   <message>
    <source>No, the line falls.</source>
-   <translation type="unfinished" />
+   <translation>Nein, die Linie fällt.</translation>
   </message>
   <message>
    <source>Nobody has to be fed early.</source>
@@ -1854,7 +1854,7 @@
   </message>
   <message>
    <source>Not seen: the line stands still.</source>
-   <translation type="unfinished" />
+   <translation>Nicht zu sehen: Die Linie steht still.</translation>
   </message>
   <message>
    <source>Not shed since laying on {clutch_on:day}.</source>
@@ -2100,19 +2100,19 @@
   </message>
   <message>
    <source>Over {steps:n} bred generations young stood {response:tenth} points above their parents’ generation, with a standard error of {error:tenth}, and their parents {differential:tenth} above it: a realised heritability of {realised:hundredth}.</source>
-   <translation type="unfinished" />
+   <translation>Über {steps:n} gezogene Generationen lagen Jungtiere {response:tenth} Punkte über der Generation ihrer Eltern, mit einem Standardfehler von {error:tenth}, und ihre Eltern {differential:tenth} über ihr: eine realisierte Heritabilität von {realised:hundredth}.</translation>
   </message>
   <message>
    <source>Over {steps:n} bred generations young stood {response:tenth} points from their parents’ generation, with a standard error of {error:tenth}, and twice that may be chance; {wanted:tenth} would be expected. More scored clutches tell.</source>
-   <translation type="unfinished" />
+   <translation>Über {steps:n} gezogene Generationen lagen Jungtiere {response:tenth} Punkte von der Generation ihrer Eltern, mit einem Standardfehler von {error:tenth}, und das Doppelte davon kann Zufall sein; {wanted:tenth} wäre zu erwarten. Mehr bewertete Gelege zeigen es.</translation>
   </message>
   <message>
    <source>Over {steps:n} bred generations young stood {response:tenth} points from their parents’ generation, with a standard error of {error:tenth}, where {wanted:tenth} would be expected: look at the lamp, the scorer’s eye and the pairs.</source>
-   <translation type="unfinished" />
+   <translation>Über {steps:n} gezogene Generationen lagen Jungtiere {response:tenth} Punkte von der Generation ihrer Eltern, mit einem Standardfehler von {error:tenth}, wo {wanted:tenth} zu erwarten wäre: nach der Lampe, dem Auge und den Paaren sehen.</translation>
   </message>
   <message>
    <source>Over {steps:n} bred generations young stood {response:tenth} points from their parents’ generation, with a standard error of {error:tenth}: the other way. Look at the lamp and the scorer’s eye first.</source>
-   <translation type="unfinished" />
+   <translation>Über {steps:n} gezogene Generationen lagen Jungtiere {response:tenth} Punkte von der Generation ihrer Eltern, mit einem Standardfehler von {error:tenth}: in die andere Richtung. Zuerst nach der Lampe und dem Auge sehen.</translation>
   </message>
   <message>
    <source>Paired on {on:day}, {days:days} before laying.</source>
@@ -2124,7 +2124,7 @@
   </message>
   <message>
    <source>Pairs to come with a parent not scored: {count}.</source>
-   <translation type="unfinished" />
+   <translation>Kommende Paare mit einem Elternteil ohne Note: {count}.</translation>
   </message>
   <message>
    <source>Papers and their numbers</source>
@@ -2273,7 +2273,7 @@
   </message>
   <message>
    <source>Rank {rank:n} of {of:n} in the clutch, score {score:tenth}; the line’s mean at that age is {line_mean:tenth}.</source>
-   <translation type="unfinished" />
+   <translation>Rang {rank:n} von {of:n} im Gelege, Note {score:tenth}; das Mittel der Linie in diesem Alter ist {line_mean:tenth}.</translation>
   </message>
   <message>
    <source>Reached {target_g:g} on {on:day}.</source>
@@ -2422,7 +2422,7 @@
   </message>
   <message>
    <source>Scored at another age only: {count}.</source>
-   <translation type="unfinished" />
+   <translation>Nur in anderem Alter bewertet: {count}.</translation>
   </message>
   <message>
    <source>Second candling, what was seen</source>
@@ -2753,16 +2753,20 @@
    <translation>Am Abend {night:night} wurde gefüttert und nicht eingetragen: eine Mahlzeit ist wahrscheinlich, und bis zur nächsten vergehen immer mindestens {gap:days}.</translation>
   </message>
   <message>
-   <source>The one nearest to the {age}; a grown parent without one counts by a later score.</source>
-   <translation type="unfinished" />
+   <source>The one nearest to 12 months; a grown parent without one counts by a later score.</source>
+   <translation>Die den 12 Monaten nächste Note; ein ausgewachsenes Elternteil ohne sie zählt mit einer späteren.</translation>
+  </message>
+  <message>
+   <source>The one nearest to the third shed; a grown parent without one counts by a later score.</source>
+   <translation>Die der dritten Häutung nächste Note; ein ausgewachsenes Elternteil ohne sie zählt mit einer späteren.</translation>
   </message>
   <message>
    <source>The parents of generation {generation:n} come from one with {scored:n} scored; from {least:n} on it has a mean to compare with.</source>
-   <translation type="unfinished" />
+   <translation>Die Eltern von Generation {generation:n} stammen aus einer mit {scored:n} bewerteten; ab {least:n} hat sie ein Mittel zum Vergleichen.</translation>
   </message>
   <message>
    <source>The parents stood {differential:tenth} points above their own generation; from {least:tenth} on a response can be looked for.</source>
-   <translation type="unfinished" />
+   <translation>Die Eltern lagen {differential:tenth} Punkte über ihrer eigenen Generation; ab {least:tenth} ist eine Wirkung zu suchen.</translation>
   </message>
   <message>
    <source>The plan round an absence, {first} to {last}</source>
@@ -2786,7 +2790,7 @@
   </message>
   <message>
    <source>The scorer’s eye</source>
-   <translation type="unfinished" />
+   <translation>Das Auge beim Bewerten</translation>
   </message>
   <message>
    <source>The sex of {name} is not known: exposure cannot be ruled out.</source>
@@ -3016,7 +3020,7 @@
   </message>
   <message>
    <source>What it says</source>
-   <translation type="unfinished" />
+   <translation>Was es sagt</translation>
   </message>
   <message>
    <source>What the keeper wrote and measured, without a diagnosis; ? is not in the book.</source>
@@ -3036,7 +3040,7 @@
   </message>
   <message>
    <source>Which scores count</source>
-   <translation type="unfinished" />
+   <translation>Welche Noten zählen</translation>
   </message>
   <message>
    <source>While the keeper is away, {first} to {last}</source>
@@ -3045,6 +3049,10 @@
   <message>
    <source>With a male from {since:day} on: eggs come {days:n} days after that at the earliest; {she} may keep sperm for {months:n} months, so a latest day cannot be told.</source>
    <translation>Mit einem Männchen ab dem {since:day}: Eier frühestens {days:n} Tage danach; Sperma kann {months:n} Monate gespeichert werden, ein spätester Tag ist daher nicht zu sagen.</translation>
+  </message>
+  <message>
+   <source>With that and the looks of the young: {odds}.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Would take in {animals:animals} and {entries:entries}; nothing was written.</source>
@@ -3097,7 +3105,7 @@
   </message>
   <message>
    <source>Yes, the line rises.</source>
-   <translation type="unfinished" />
+   <translation>Ja, die Linie steigt.</translation>
   </message>
   <message>
    <source>Young</source>
@@ -3109,7 +3117,7 @@
   </message>
   <message>
    <source>Young to come</source>
-   <translation type="unfinished" />
+   <translation>Kommende Jungtiere</translation>
   </message>
   <message>
    <source>a COUNT needs a DTSTART line to count from</source>
@@ -3203,7 +3211,7 @@
   <message>
    <source>above</source>
    <comment>their parents</comment>
-   <translation type="unfinished" />
+   <translation>darüber</translation>
   </message>
   <message>
    <source>above p99</source>
@@ -3529,7 +3537,7 @@
   </message>
   <message>
    <source>dam × sire</source>
-   <translation type="unfinished" />
+   <translation>Mutter × Vater</translation>
   </message>
   <message>
    <source>day</source>
@@ -3805,7 +3813,7 @@
   </message>
   <message>
    <source>founders</source>
-   <translation type="unfinished" />
+   <translation>Gründer</translation>
   </message>
   <message>
    <source>fuzzy</source>
@@ -3815,7 +3823,7 @@
   <message>
    <source>gen.</source>
    <comment>a narrow column</comment>
-   <translation type="unfinished" />
+   <translation>Gen.</translation>
   </message>
   <message>
    <source>gene</source>
@@ -3833,7 +3841,7 @@
   </message>
   <message>
    <source>generation {number}</source>
-   <translation type="unfinished" />
+   <translation>Generation {number}</translation>
   </message>
   <message>
    <source>given</source>
@@ -4031,15 +4039,15 @@
   </message>
   <message>
    <source>h² {value}, common practice: no figure for snakes is in print. Own young count from three clutches of scored parents on; there are {clutches}.</source>
-   <translation type="unfinished" />
+   <translation>h² {value}, übliche Praxis: Für Schlangen ist kein Wert veröffentlicht. Eigene Jungtiere zählen ab drei Gelegen bewerteter Eltern; es sind {clutches}.</translation>
   </message>
   <message>
    <source>h² {value}, from own young: {own} ± {error} by {clutches} clutches and {young} young.</source>
-   <translation type="unfinished" />
+   <translation>h² {value}, aus eigenen Jungtieren: {own} ± {error} nach {clutches} Gelegen und {young} Jungtieren.</translation>
   </message>
   <message>
    <source>h² {value}: own young say {own} ± {error} by {clutches} clutches and {young} young, and count {share} of the way from the placeholder {placeholder}. From {most} clutches and {all} young with an error of 0.25 they count alone.</source>
-   <translation type="unfinished" />
+   <translation>h² {value}: Eigene Jungtiere sagen {own} ± {error} nach {clutches} Gelegen und {young} Jungtieren und zählen {share} des Wegs vom Platzhalter {placeholder} her. Ab {most} Gelegen und {all} Jungtieren mit einem Fehler von 0,25 zählen sie allein.</translation>
   </message>
   <message>
    <source>in pieces</source>
@@ -4252,6 +4260,10 @@
    <translation>Loggerdatei </translation>
   </message>
   <message>
+   <source>look</source>
+   <translation>ansehen</translation>
+  </message>
+  <message>
    <source>looked at</source>
    <comment>verb</comment>
    <translation>angesehen</translation>
@@ -4286,6 +4298,10 @@
    <translation>vermerkt</translation>
   </message>
   <message>
+   <source>may carry</source>
+   <translation>vielleicht</translation>
+  </message>
+  <message>
    <source>meal</source>
    <translation>Mahlzeit</translation>
   </message>
@@ -4295,7 +4311,7 @@
   </message>
   <message>
    <source>mean</source>
-   <translation type="unfinished" />
+   <translation>Mittel</translation>
   </message>
   <message>
    <source>measure</source>
@@ -4319,7 +4335,7 @@
   </message>
   <message>
    <source>mid-parent</source>
-   <translation type="unfinished" />
+   <translation>Elternmittel</translation>
   </message>
   <message>
    <source>minute</source>
@@ -4410,7 +4426,7 @@
   </message>
   <message>
    <source>nine in ten</source>
-   <translation type="unfinished" />
+   <translation>neun von zehn</translation>
   </message>
   <message>
    <source>no heat was read there</source>
@@ -4560,6 +4576,10 @@
    <translation>Nummer berichtigt</translation>
   </message>
   <message>
+   <source>of the good eggs</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>of these apart</source>
    <translation>davon getrennt</translation>
   </message>
@@ -4645,7 +4665,7 @@
   </message>
   <message>
    <source>paired {day}</source>
-   <translation type="unfinished" />
+   <translation>verpaart {day}</translation>
   </message>
   <message>
    <source>part taken</source>
@@ -4923,13 +4943,21 @@
    <translation>Teilung der Waage, </translation>
   </message>
   <message>
+   <source>score 1 to 10 at 12 months</source>
+   <translation>Note 1 bis 10 mit 12 Monaten</translation>
+  </message>
+  <message>
+   <source>score 1 to 10 at the third shed</source>
+   <translation>Note 1 bis 10 zur dritten Häutung</translation>
+  </message>
+  <message>
    <source>score colour</source>
    <comment>verb</comment>
    <translation>Farbe benotet</translation>
   </message>
   <message>
    <source>scored</source>
-   <translation type="unfinished" />
+   <translation>bewertet</translation>
   </message>
   <message>
    <source>seen</source>
@@ -5002,6 +5030,10 @@
   <message>
    <source>sex not known</source>
    <translation>Geschlecht unbekannt</translation>
+  </message>
+  <message>
+   <source>share</source>
+   <translation>teilen sich die Box</translation>
   </message>
   <message>
    <source>she</source>
@@ -5269,10 +5301,6 @@
    <translation>das Wort des Tierarztes</translation>
   </message>
   <message>
-   <source>third shed</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <source>this week</source>
    <comment>heat standing</comment>
    <translation>diese Woche</translation>
@@ -5338,7 +5366,7 @@
   </message>
   <message>
    <source>tubs for one</source>
-   <translation type="unfinished" />
+   <translation>Boxen für eins</translation>
   </message>
   <message>
    <source>typed late</source>
@@ -5505,10 +5533,6 @@
    <translation>Jahre</translation>
   </message>
   <message>
-   <source>young</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <source>young without a number</source>
    <translation>Jungtiere ohne Nummer</translation>
   </message>
@@ -5598,11 +5622,11 @@
   </message>
   <message>
    <source>{called}: mean {mean} of {count} scored, their mid-parents {mid}.</source>
-   <translation type="unfinished" />
+   <translation>{called}: Mittel {mean} von {count} bewerteten, ihre Elternmittel {mid}.</translation>
   </message>
   <message>
    <source>{called}: mean {mean} of {count} scored.</source>
-   <translation type="unfinished" />
+   <translation>{called}: Mittel {mean} von {count} bewerteten.</translation>
   </message>
   <message>
    <source>{clutch} ({count}): {where}</source>
@@ -5670,7 +5694,7 @@
   </message>
   <message>
    <source>{count} scored</source>
-   <translation type="unfinished" />
+   <translation>{count} bewertet</translation>
   </message>
   <message>
    <source>{count} day ago</source>
@@ -5706,7 +5730,7 @@
   </message>
   <message>
    <source>{dam} × {sire} ({odds})</source>
-   <translation type="unfinished" />
+   <translation>{dam} × {sire} ({odds})</translation>
   </message>
   <message>
    <source>{days:days} left until {on:day}.</source>
@@ -5832,15 +5856,15 @@
   </message>
   <message>
    <source>{letter} {pair}, {how}: mid-parent {mid}, young {mean} expected, nine in ten from {low} to {high}.</source>
-   <translation type="unfinished" />
+   <translation>{letter} {pair}, {how}: Elternmittel {mid}, Jungtiere zu erwarten {mean}, neun von zehn von {low} bis {high}.</translation>
   </message>
   <message>
    <source>{letter}: none above the parents is expected.</source>
-   <translation type="unfinished" />
+   <translation>{letter}: keins über den Eltern zu erwarten.</translation>
   </message>
   <message>
    <source>{letter}: {share} above the parents, so about one in {each}; of {ten} young none is above with a chance of {none}. {tubs} tubs make one at least nine times in ten.</source>
-   <translation type="unfinished" />
+   <translation>{letter}: {share} über den Eltern, also etwa eins von {each}; von {ten} Jungtieren ist mit {none} Wahrscheinlichkeit keins darüber. {tubs} Boxen bringen in neun von zehn Fällen mindestens eins.</translation>
   </message>
   <message>
    <source>{medicine} missed: {count:n}, the first on {on:day}; never double a dose, ask a reptile vet.</source>
@@ -5904,15 +5928,15 @@
   </message>
   <message>
    <source>{name} {score}</source>
-   <translation type="unfinished" />
+   <translation>{name} {score}</translation>
   </message>
   <message>
    <source>{name} {score}, best of {of} in {clutch}</source>
-   <translation type="unfinished" />
+   <translation>{name} {score}, bestes von {of} aus {clutch}</translation>
   </message>
   <message>
    <source>{name} {score}, best of {of} in {clutch}, may give {worth}</source>
-   <translation type="unfinished" />
+   <translation>{name} {score}, bestes von {of} aus {clutch}, gibt vielleicht {worth}</translation>
   </message>
   <message>
    <source>{name}, {odds}: {why}</source>
@@ -6114,19 +6138,19 @@
   </message>
   <message>
    <source>{told}. The best of their clutch, above the line’s mean at that age, {mean}. Vigour at feeding, sex, kinship and genes count too; N on its page keeps the reason.</source>
-   <translation type="unfinished" />
+   <translation>{told}. Die besten ihres Geleges, über dem Mittel der Linie in diesem Alter, {mean}. Fresslust, Geschlecht, Verwandtschaft und Gene zählen auch; N auf der Seite des Tiers bewahrt den Grund.</translation>
   </message>
   <message>
    <source>{told}; and {count} more</source>
-   <translation type="unfinished" />
+   <translation>{told}; und {count} weitere</translation>
   </message>
   <message>
    <source>{trait}, all lines of {kind}</source>
-   <translation type="unfinished" />
+   <translation>{trait}, alle Linien, {kind}</translation>
   </message>
   <message>
    <source>{trait}, line {line}</source>
-   <translation type="unfinished" />
+   <translation>{trait}, Linie {line}</translation>
   </message>
   <message>
    <source>{typed} is no label of a sheet; 1 to {last} is right.</source>

@@ -238,7 +238,7 @@
   </message>
   <message>
    <source>Colour scored</source>
-   <translation type="unfinished" />
+   <translation>Farbe bewertet</translation>
   </message>
   <message>
    <source>Ctrl+H in Round asks for one and bends the plan round it.</source>
@@ -337,20 +337,16 @@
    <translation>Enter legt das Buch an</translation>
   </message>
   <message>
-   <source>Enter opens the dam’s page, I writes of eggs and where they lie.</source>
-   <translation>Enter: Seite der Mutter; I: ihre Eier.</translation>
-  </message>
-  <message>
    <source>Enter opens the night on its own lines     nothing written:  1 no round   2 forgot to record, open it   3 done, not recorded</source>
    <translation>Enter öffnet den Abend mit seinen Zeilen     nichts eingetragen:  1 keine Runde   2 vergessen, öffnen   3 gefüttert ohne Eintrag</translation>
   </message>
   <message>
-   <source>Enter opens {her}   M moves {her}   D makes a rack   R refusals</source>
-   <translation>Enter öffnet   M setzt um   D legt ein Rack an   R Verweigerungen</translation>
+   <source>Enter opens {her}   M moves {her}   D makes a rack   R refusals   T through time</source>
+   <translation type="unfinished" />
   </message>
   <message>
-   <source>Enter opens {her}   M moves {her}   X exchanges   R refusals</source>
-   <translation>Enter öffnet   M setzt um   X tauscht   R Verweigerungen</translation>
+   <source>Enter opens {her}   M moves {her}   X exchanges   R refusals   T through time</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Enter opens {name}</source>
@@ -371,6 +367,10 @@
   <message>
    <source>Enter writes, Esc leaves</source>
    <translation>Enter schreibt, Esc bricht ab</translation>
+  </message>
+  <message>
+   <source>Enter: the dam’s page; I: its eggs; K: looks of its young; Shift+K: what it may give.</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>Every female {species} from how many {unit}</source>
@@ -415,6 +415,10 @@
   <message>
    <source>Exchange {who} with tub (B3·2) or animal (by name)</source>
    <translation>{who} tauschen mit Box (B3·2) oder Tier (mit Namen)</translation>
+  </message>
+  <message>
+   <source>Expected young</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>F12 changes it from anywhere, Ctrl+F12 dims it in four steps.</source>
@@ -953,6 +957,10 @@
    <translation>Keine Datei wurde genannt, also gibt es nichts einzulesen.</translation>
   </message>
   <message>
+   <source>No gene of the house is known of its parents; K on their pages writes one.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>No line here is about {code!r}: nothing of it needs a look.</source>
    <translation>Keine Zeile hier betrifft {code!r}: Nichts davon ist anzusehen.</translation>
   </message>
@@ -1018,7 +1026,7 @@
   </message>
   <message>
    <source>No young of {clutch} is here to be scored.</source>
-   <translation type="unfinished" />
+   <translation>Kein Jungtier aus {clutch} ist hier, um bewertet zu werden.</translation>
   </message>
   <message>
    <source>No {species} here is {typed!r}.</source>
@@ -1954,7 +1962,7 @@
   </message>
   <message>
    <source>a look and a score from 1 to 10, then a note: red 7.5</source>
-   <translation type="unfinished" />
+   <translation>ein Aussehen und eine Note von 1 bis 10, dann eine Notiz: rot 7,5</translation>
   </message>
   <message>
    <source>a pair, tried</source>
@@ -2045,8 +2053,8 @@
    <translation>Tiere im Raum, die sichersten zuerst</translation>
   </message>
   <message>
-   <source>arrows walk the racks   X exchanges tubs   D sizes the rack   R refusals</source>
-   <translation>Pfeile gehen durch die Racks   X tauscht Boxen   D Größe des Racks   R Verweigerungen</translation>
+   <source>arrows walk the racks   X exchanges tubs   D sizes the rack   R refusals   T through time</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>as drawn for the window</source>
@@ -2210,11 +2218,11 @@
   </message>
   <message>
    <source>colour of {clutch}</source>
-   <translation type="unfinished" />
+   <translation>Farbe von {clutch}</translation>
   </message>
   <message>
    <source>colour, {day}</source>
-   <translation type="unfinished" />
+   <translation>Farbe, {day}</translation>
   </message>
   <message>
    <source>contradiction</source>
@@ -2757,6 +2765,10 @@
    <translation>das Buch wird durchgesehen</translation>
   </message>
   <message>
+   <source>looks of {clutch}, {day}</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>loosen the limit</source>
    <translation>Grenze lockern</translation>
   </message>
@@ -2775,10 +2787,6 @@
   <message>
    <source>may be</source>
    <translation>kann sein</translation>
-  </message>
-  <message>
-   <source>may carry</source>
-   <translation>vielleicht</translation>
   </message>
   <message>
    <source>may refuse for weeks: the weight decides</source>
@@ -3330,7 +3338,7 @@
   <message>
    <source>red</source>
    <comment>a colour, as an example</comment>
-   <translation type="unfinished" />
+   <translation>rot</translation>
   </message>
   <message>
    <source>refused of offered: {house}; by night: {nights}; by row: {rows}</source>
@@ -3380,7 +3388,7 @@
   </message>
   <message>
    <source>score the colour of its young</source>
-   <translation type="unfinished" />
+   <translation>Farbe der Jungtiere bewerten</translation>
   </message>
   <message>
    <source>score {wanted}, is {score}</source>
@@ -3393,10 +3401,6 @@
   <message>
    <source>sex, {day}</source>
    <translation>Geschlecht, {day}</translation>
-  </message>
-  <message>
-   <source>share</source>
-   <translation>teilen sich die Box</translation>
   </message>
   <message>
    <source>shares with {names}: Space tells of the next</source>
@@ -3635,6 +3639,10 @@
    <translation>der Gang ist zu Ende</translation>
   </message>
   <message>
+   <source>the young it may give first, and back</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>this system</source>
    <translation>dieses System</translation>
   </message>
@@ -3765,6 +3773,10 @@
   <message>
    <source>what is shown, on paper</source>
    <translation>was gezeigt wird, auf Papier</translation>
+  </message>
+  <message>
+   <source>what its young show of a gene</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>what needs a look first</source>
@@ -4165,7 +4177,7 @@
   </message>
   <message>
    <source>{hint}; scored so far: {looks}</source>
-   <translation type="unfinished" />
+   <translation>{hint}; bisher bewertet: {looks}</translation>
   </message>
   <message>
    <source>{how}; {contradictions}</source>
@@ -4201,7 +4213,7 @@
   </message>
   <message>
    <source>{look} and {count} scores in walking order from {first}, - for one not scored</source>
-   <translation type="unfinished" />
+   <translation>{look} und {count} Noten in der Reihenfolge der Boxen ab {first}, - für eins ohne Note</translation>
   </message>
   <message>
    <source>{messages} heard: {readings} of {probes}</source>

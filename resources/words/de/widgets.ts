@@ -9,7 +9,7 @@
   </message>
   <message>
    <source>({name})</source>
-   <translation type="unfinished" />
+   <translation>({name})</translation>
   </message>
   <message>
    <source>.</source>
@@ -51,11 +51,11 @@
   </message>
   <message>
    <source>Colour</source>
-   <translation type="unfinished" />
+   <translation>Farbe</translation>
   </message>
   <message>
    <source>Colour across generations</source>
-   <translation type="unfinished" />
+   <translation>Farbe über Generationen</translation>
   </message>
   <message>
    <source>Ctrl+Shift+P puts it on paper.</source>
@@ -152,7 +152,7 @@
   </message>
   <message>
    <source>What the picture says</source>
-   <translation type="unfinished" />
+   <translation>Was das Bild sagt</translation>
   </message>
   <message>
    <source>Which slip would explain it</source>
@@ -192,7 +192,7 @@
   </message>
   <message>
    <source>barred: scored at another age</source>
-   <translation type="unfinished" />
+   <translation>mit Strich: in anderem Alter bewertet</translation>
   </message>
   <message>
    <source>behind</source>
@@ -348,7 +348,7 @@
   </message>
   <message>
    <source>expected young, nine in ten</source>
-   <translation type="unfinished" />
+   <translation>zu erwartende Jungtiere, neun von zehn</translation>
   </message>
   <message>
    <source>far behind</source>
@@ -436,7 +436,7 @@
   </message>
   <message>
    <source>hollow: gone</source>
-   <translation type="unfinished" />
+   <translation>hohl: nicht mehr hier</translation>
   </message>
   <message>
    <source>hot end</source>
@@ -550,10 +550,6 @@
   <message>
    <source>lock seen</source>
    <translation>Kopulation gesehen</translation>
-  </message>
-  <message>
-   <source>look</source>
-   <translation>ansehen</translation>
   </message>
   <message>
    <source>look now</source>
@@ -742,7 +738,7 @@
   </message>
   <message>
    <source>of another line</source>
-   <translation type="unfinished" />
+   <translation>aus anderer Linie</translation>
   </message>
   <message>
    <source>old enough</source>
@@ -835,16 +831,12 @@
   </message>
   <message>
    <source>ringed: bred from</source>
-   <translation type="unfinished" />
+   <translation>mit Ring: zur Zucht genommen</translation>
   </message>
   <message>
    <source>scale</source>
    <comment>of a plot</comment>
    <translation>Skala</translation>
-  </message>
-  <message>
-   <source>score 1 to 10 at the {age}</source>
-   <translation type="unfinished" />
   </message>
   <message>
    <source>season, cooling</source>
@@ -936,7 +928,7 @@
   </message>
   <message>
    <source>to come</source>
-   <translation type="unfinished" />
+   <translation>kommend</translation>
   </message>
   <message>
    <source>today last {temp}</source>
