@@ -177,7 +177,8 @@ class LinesDesk:
 def gene_lines(keeping: Keeping, house: HouseGenes) -> Iterator[GeneLine]:
     """The genes of each species, in the order in which they were named."""
     for slug, genes in house.species.items():
-        words = short_species_words(keeping.profiles[slug]) if slug in keeping.profiles else slug
+        profile = keeping.shipped.get(slug)  # read without the book, which is another thread's
+        words = short_species_words(profile) if profile else slug
         for named in genes.named:
             answer = genes.answers.get(named.gene)
             counts = dict.fromkeys(Standing, 0)
