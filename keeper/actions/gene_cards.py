@@ -22,6 +22,7 @@ from keeper.husbandry.profile import practice
 from keeper.language import tr
 from keeper.reports.words import word
 from keeper.rules.genetics.answers import CopyOdds, GeneAnswer
+from keeper.rules.genetics.witness import SHOWING
 from keeper.store.as_written import AsWritten
 from keeper.store.journal import BatchId, EntryKey, milliseconds_of
 
@@ -132,7 +133,7 @@ class _Past:
 
     def _card(self, row: AnimalNow, left_on: date, named: GeneNamed, at: int) -> CardOutOfDate:
         step = self._steps[self._last_change(at, named, row.animal) - 1]
-        words, day = _entry_words(self._entries, step, self._genes)
+        words, day = _entry_words(self._entries, step, self._genes, named.gene)
         return CardOutOfDate(
             animal=row,
             left_on=left_on,
@@ -227,16 +228,21 @@ def _written_on(batch: BatchId) -> date:
 _TELLING = (GeneRead, GeneNamed, Described, Sexed, Paired, Moved, Clutch)
 
 
-def _entry_words(entries: AsWritten, step: BatchId, genes: SpeciesGenes) -> tuple[str, date]:
-    """What that step wrote that bears on genes, and its day."""
+def _entry_words(
+    entries: AsWritten, step: BatchId, genes: SpeciesGenes, gene: str
+) -> tuple[str, date]:
+    """What that step wrote that bears on *gene*, and its day: what shows it before all else."""
     for kind in _TELLING:
-        told = [(k, e) for k, e in entries.entries[kind] if entries.came(k.batch) == step]
+        told = [e for key, e in entries.entries[kind] if entries.came(key.batch) == step]
+        if kind is GeneRead:
+            wanted = gene_key(genes.species, gene)
+            told = [each for each in told if gene_key(genes.species, each.gene) == wanted]
+            told.sort(key=lambda each: each.told not in SHOWING)
         if told:
-            _, event = told[0]
-            words = _told(event, genes)
+            words = _told(told[0], genes)
             if len(told) > 1:
                 words = tr("{told}, and {count} more of it", told=words, count=len(told) - 1)
-            return words, event.happened.day
+            return words, told[0].happened.day
     return tr("an entry was taken back or put back"), _written_on(step)
 
 

@@ -18,6 +18,7 @@ from keeper.rehearsal.clutching import kept_eggs
 from keeper.rehearsal.colouring import kept_scores
 from keeper.rehearsal.diary import Clock, Diary
 from keeper.rehearsal.feeding import Feeding
+from keeper.rehearsal.gene_lines import kept_genes
 from keeper.rehearsal.happenings import expect_all, expect_signs, settling, shed_sign
 from keeper.rehearsal.heating import ColdSpell, readings
 from keeper.rehearsal.resident import Resident, Sign
@@ -98,6 +99,7 @@ class Household:
             kept_account(self.room, day, plot.last)
             kept_eggs(self.room, day, plot.last, self._eggs)
             kept_scores(self.room, day, plot.last)
+            kept_genes(self.room, day, plot.last)
         if day.weekday() == self._weigh_day:
             self._weigh(day)
         if day in plot.walked:
