@@ -13,6 +13,7 @@ from operator import attrgetter
 from typing import Any
 
 import pytest
+from kept_calendar import CALENDAR
 from kept_panels import COUNTS, DAY, FRONTS, PAD, PANEL, PULLED, REASON, VALUES, WEIGHTS
 from kept_scenes import (
     CELL,
@@ -40,6 +41,7 @@ SCENES = {
     "watch": WATCH,
     "put aside": PUT_ASIDE,
     "females": FEMALES,
+    "calendar": CALENDAR,
     "detail": DETAIL,
     "counts": COUNTS,
     "fronts": FRONTS,

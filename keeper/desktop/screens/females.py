@@ -172,7 +172,8 @@ class FemalesScreen(QWidget):
         self._stack.setCurrentWidget(self.pairing.view if to_calendar else self.gates)
         self.setFocusProxy(self.pairing.view.list if to_calendar else self.list)
         self.setFocus()
-        self.pairing.turn(row, to_calendar=to_calendar)
+        is_first = self.list.currentIndex().row() == 0  # nobody was chosen: begin at the top
+        self.pairing.turn(None if is_first else row, to_calendar=to_calendar)
         if row is not None and not to_calendar:
             animals = [each.animal.animal for each in self.model.rows]
             if row.animal.animal in animals:

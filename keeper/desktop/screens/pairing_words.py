@@ -52,10 +52,15 @@ def gates_told(row: CalendarRow, forecast: WeightForecast | None, on: date) -> P
         met = tr("Every gate is met: leave to consider a pairing, no advice to make one.")
         return Paragraph(head=tr("Gates"), words=met)
     days = [told.words for told in _gate_days(marks, on)]
-    told = " ".join(days) or tr("{day}.", day=marks.told)
-    missing = tr("{missing}.", missing=marks.beneath)
+    told = " ".join(days) or tr("{day}.", day=_begun(marks.told))
+    missing = tr("{missing}.", missing=_begun(marks.beneath))
     why = because_text(shut, Sex.FEMALE)
     return Paragraph(head=tr("Gates"), words=f"{told} {missing} {why}")
+
+
+def _begun(words: str) -> str:
+    """As a sentence begins."""
+    return words[:1].upper() + words[1:]
 
 
 def _gate_days(marks: Marks, on: date) -> Iterator[Told]:
