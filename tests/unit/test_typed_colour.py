@@ -106,5 +106,5 @@ print(json.dumps([[each.what for each in said], [str(each.event) for each in sai
 def test_a_score_is_typed_in_german_and_written_as_the_same_entry():
     what, events = json.loads(python(GERMAN))
 
-    assert what[0] == what[1] == "rot 7,5 von 10"
+    assert what[0] == what[1] == "rot 7.5 von 10"
     assert events[0] == events[1]

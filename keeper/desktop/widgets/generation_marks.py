@@ -32,7 +32,8 @@ def paint_dot(painter: QPainter, look: Look, dot: Dot, place: QPointF, radius: f
         corners = ((0.0, -side), (side, 0.8 * side), (-side, 0.8 * side))
         painter.drawPolygon(QPolygonF([place + QPointF(x, y) for x, y in corners]))
     if not dot.like_age:
-        y = place.y() + RING * radius + 2.0
+        y = place.y() + RING * radius + 0.6 * radius
+        painter.setPen(QPen(look.colour("ink"), max(1.5, 0.45 * radius), _SOLID, _FLAT))
         painter.drawLine(QLineF(place.x() - 1.5 * radius, y, place.x() + 1.5 * radius, y))
 
 
@@ -51,3 +52,6 @@ def paint_diamond(painter: QPainter, look: Look, place: QPointF, radius: float) 
     painter.setPen(QPen(look.colour("ink"), 1.5))
     painter.setBrush(look.colour("ground"))
     painter.drawPolygon(QPolygonF([place + QPointF(x, y) for x, y in corners]))
+
+
+_SOLID, _FLAT = Qt.PenStyle.SolidLine, Qt.PenCapStyle.FlatCap
