@@ -14,7 +14,8 @@ from keeper.actions.rack_layers import Layer, LayerShown, Shown, layer_of
 from keeper.actions.rack_weights import trends_of
 from keeper.actions.racks import Room, read_room
 from keeper.actions.refusal_strip import Strip, refusal_strip
-from keeper.actions.time_line import RackTime, Suspected, letter_of, read_time_line
+from keeper.actions.time_line import RackTime, Suspected, read_time_line
+from keeper.actions.time_line_reading import letter_of
 from keeper.actions.watching import watch_lines
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.reasons import Reason

@@ -6,36 +6,31 @@ from dataclasses import dataclass, field, replace
 from datetime import date
 from enum import StrEnum
 
-from keeper.actions.holds_ever import holds_ever
 from keeper.actions.keeping import Keeping, animals_on
-from keeper.actions.quarantine import open_holds
 from keeper.actions.racks import ELSEWHERE, numbers_from_one, sizes_declared
+from keeper.actions.time_line_reading import (
+    Apart,
+    StaysOf,
+    all_stays,
+    by_animal,
+    cleanings_of,
+    finds_in,
+    letters,
+    pairings_among,
+    quarantines_of,
+    rack_letter,
+    steps_in,
+)
 from keeper.husbandry.animal import AnimalId, Status
 from keeper.husbandry.events import (
-    Cleaned,
-    HoldKind,
-    HoldSet,
-    Moved,
     Paired,
-    Remark,
-    RemarkKind,
-    Stock,
 )
-from keeper.husbandry.house import Cleaning, MiteStep, MitesTold
+from keeper.husbandry.house import MiteStep, MitesTold
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import Place, place_of
 from keeper.husbandry.reasons import Reason
-from keeper.rules.neighbours import Grown, MitesFound, found_where
-from keeper.rules.quarantine import rack_of
-from keeper.rules.stays import Away, Stay, WashDay, away_of, lanes_of, stays_of, wash_days
-from keeper.store import reading
-from keeper.store.many import keys_told
-
-
-_EVER_IN = "e.animal IN (SELECT x.animal FROM moved x WHERE ltrim(x.place) LIKE ?)"
-_AMONG = "e.animal IN (SELECT value FROM json_each(?))"
-_OF_EITHER = """(e.animal IN (SELECT value FROM json_each(?))
-    OR e.mate IN (SELECT value FROM json_each(?)))"""
+from keeper.rules.neighbours import Grown, MitesFound
+from keeper.rules.stays import Away, Stay, WashDay, lanes_of, wash_days
 
 
 class MarkKind(StrEnum):
@@ -95,15 +90,6 @@ class TubTime:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Apart:
-    """Days in quarantine; until is the first day out of it, None while it is open."""
-
-    animal: AnimalId
-    since: date
-    until: date | None
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
 class Suspected:
     """A possible swap, as the watch tells it. after: last weighed as itself; on: as the other."""
 
@@ -146,15 +132,16 @@ class RackTime:
 
 def read_time_line(keeping: Keeping, letter: str, on: date) -> RackTime:
     """The rack *letter* from its first entry to the day *on*."""
-    stays, away = _all_stays(keeping, letter, on)
-    here = [stay for each in stays.values() for stay in each if _rack(stay.place) == letter]
+    stays, away = all_stays(keeping, letter, on)
+    here = [stay for each in stays.values() for stay in each if rack_letter(stay.place) == letter]
     animals = {stay.animal for stay in here}
-    paired = _pairings(keeping, animals, on)
+    paired = pairings_among(keeping, animals, on)
     everyone = {row.animal: row for row in animals_on(keeping, on)}
-    finds = tuple(_finds(keeping, here, on))
-    steps = tuple(_steps(keeping, letter, on))
-    washes = wash_days(_cleanings(keeping, animals, on), here)
-    apart = tuple(_quarantines(keeping, animals, on))
+    stays_of_each = by_animal(here)
+    finds = tuple(finds_in(keeping, stays_of_each, on))
+    steps = tuple(steps_in(keeping, letter, on))
+    washes = wash_days(cleanings_of(keeping, animals, on), here)
+    apart = tuple(quarantines_of(keeping, animals, on))
     gone = tuple(each for animal in sorted(animals) for each in away[animal])
     told = RackTime(
         letter=letter,
@@ -172,66 +159,19 @@ def read_time_line(keeping: Keeping, letter: str, on: date) -> RackTime:
         away=gone,
         paired=paired,
     )
-    return replace(told, marks=_sorted(_marks(told)))
+    return replace(told, marks=_sorted(_marks(told, stays_of_each)))
 
 
 def with_swaps(told: RackTime, swaps: Iterable[Suspected]) -> RackTime:
     """The same with what the watch suspects of animals that stand or stood in it."""
-    own = tuple(each for each in swaps if _at(told, each.animal, each.on) is not None)
+    stays = by_animal(told.stays)
+    own = tuple(each for each in swaps if _at(stays, each.animal, each.on) is not None)
     marks = [mark for mark in told.marks if mark.kind is not MarkKind.SWAP]
-    marks += [_on_animal(told, MarkKind.SWAP, each.animal, each.on) for each in own]
+    marks += [_on_animal(stays, MarkKind.SWAP, each.animal, each.on) for each in own]
     return replace(told, swaps=own, marks=_sorted(marks))
 
 
-def letter_of(keeping: Keeping, animal: AnimalId, on: date) -> str | None:
-    """The rack in which an animal stood on a day, else in which it stood last before; None: never.
-
-    Empty where the place names no rack.
-    """
-    moves = (entry.event for entry in reading.history(keeping.book, Moved, animal))
-    stays = [stay for stay in stays_of(animal, moves) if stay.since <= on]
-    return _rack(stays[-1].place) if stays else None
-
-
-def rack_letter(place: str | None) -> str:
-    """The rack of a written place; empty where it names none."""
-    return _rack(place or "")
-
-
-def letters(keeping: Keeping) -> tuple[str, ...]:
-    """Every rack in which an animal ever stood or that is declared, those elsewhere last."""
-    return keeping.once("racks ever", lambda: _letters(keeping))
-
-
-def _letters(keeping: Keeping) -> tuple[str, ...]:
-    moves = (entry.event.place for entry in reading.all_of(keeping.book, Moved))
-    found = {_rack(place) for place in moves if place} | set(sizes_declared(keeping))
-    return tuple(sorted(found, key=lambda letter: (letter == ELSEWHERE, letter)))
-
-
 # --- tubs ------------------------------------------------------------------------------------
-
-
-def _rack(place: str) -> str:
-    found = place_of(place)
-    return ELSEWHERE if found is None else found.rack
-
-
-def _all_stays(
-    keeping: Keeping, letter: str, on: date
-) -> tuple[dict[AnimalId, list[Stay]], dict[AnimalId, list[Away]]]:
-    """Every place of each animal that ever stood in the rack."""
-    begins = f"{letter}%" if letter.isascii() else "%"  # SQL knows no capitals of other letters
-    moves: dict[AnimalId, list[Moved]] = defaultdict(list)
-    for entry in reading.all_of(keeping.book, Moved, _EVER_IN, begins):
-        if entry.event.happened.day <= on:
-            moves[entry.event.animal].append(entry.event)
-    stock: dict[AnimalId, list[Stock]] = defaultdict(list)
-    for entered in reading.all_of(keeping.book, Stock, _AMONG, keys_told(moves)):
-        if entered.event.happened.day <= on:
-            stock[entered.event.animal].append(entered.event)
-    stays = {animal: stays_of(animal, own, stock[animal]) for animal, own in moves.items()}
-    return stays, {animal: away_of(animal, own, stock[animal]) for animal, own in moves.items()}
 
 
 def _tubs(
@@ -285,60 +225,6 @@ def _grown(keeping: Keeping, row: AnimalNow) -> Grown:
     )
 
 
-# --- what is looked at -----------------------------------------------------------------------
-
-
-def _finds(keeping: Keeping, stays: Sequence[Stay], on: date) -> Iterator[MitesFound]:
-    seen = reading.all_of(keeping.book, Remark, "e.kind = ?", RemarkKind.MITES.value)
-    for remark in (entry.event for entry in seen):
-        found = found_where(remark.animal, remark.happened.day, stays)
-        if found is not None and found.on <= on:
-            yield found
-
-
-def _steps(keeping: Keeping, letter: str, on: date) -> list[MiteStep]:
-    """Steps against mites in this rack or in the whole room, oldest first."""
-    every = (entry.event for entry in reading.all_of(keeping.book, MiteStep))
-    own = [
-        step
-        for step in every
-        if step.happened.day <= on and (step.place is None or rack_of(step.place) == letter)
-    ]
-    return sorted(own, key=lambda step: step.happened)
-
-
-def _cleanings(
-    keeping: Keeping, animals: Iterable[AnimalId], on: date
-) -> list[tuple[AnimalId, date]]:
-    condition = "e.animal IN (SELECT value FROM json_each(?)) AND e.extent = ?"
-    values = (keys_told(animals), Cleaning.WHOLE.value)
-    found = (entry.event for entry in reading.all_of(keeping.book, Cleaned, condition, *values))
-    return [(each.animal, each.happened.day) for each in found if each.happened.day <= on]
-
-
-def _quarantines(keeping: Keeping, animals: Iterable[AnimalId], on: date) -> Iterator[Apart]:
-    """Past ones as they were ended; those that run as they run now."""
-    running = open_holds(keeping, on).holds
-    ever = holds_ever(keeping, sorted(animals), on)
-    for animal, holds in ever.items():
-        own = [hold for hold in holds if hold.kind is HoldKind.QUARANTINE]
-        now = [h for h in running.get(animal, ()) if h.kind is HoldKind.QUARANTINE]
-        for n, hold in enumerate(own):
-            last = now[-1] if now and n == len(own) - 1 else hold
-            yield _apart(hold, last)
-
-
-def _apart(hold: HoldSet, as_it_runs: HoldSet) -> Apart:
-    return Apart(animal=hold.animal, since=hold.happened.day, until=as_it_runs.until)
-
-
-def _pairings(keeping: Keeping, animals: Iterable[AnimalId], on: date) -> tuple[Paired, ...]:
-    keys = keys_told(animals)
-    found = (e.event for e in reading.all_of(keeping.book, Paired, _OF_EITHER, keys, keys))
-    own = (paired for paired in found if paired.happened.day <= on)
-    return tuple(sorted(own, key=lambda paired: paired.happened))
-
-
 # --- marks -----------------------------------------------------------------------------------
 
 _STEPS = {
@@ -349,40 +235,39 @@ _STEPS = {
 }
 
 
-def _marks(told: RackTime) -> Iterator[Mark]:
+def _marks(told: RackTime, stays: StaysOf) -> Iterator[Mark]:
     yield from (Mark(kind=_STEPS[step.told], on=step.happened.day) for step in told.steps)
     yield from (Mark(kind=MarkKind.WASHED, on=wash.on) for wash in told.washes)
     for found in told.finds:
         yield Mark(kind=MarkKind.MITES, on=found.on, tub=found.place, animal=found.animal)
     for apart in told.apart:
-        yield _on_animal(told, MarkKind.QUARANTINE, apart.animal, apart.since)
+        yield _on_animal(stays, MarkKind.QUARANTINE, apart.animal, apart.since)
         if apart.until is not None and apart.until <= told.on:
-            yield _on_animal(told, MarkKind.RELEASED, apart.animal, apart.until)
+            yield _on_animal(stays, MarkKind.RELEASED, apart.animal, apart.until)
     for paired in told.paired:
         kind = MarkKind.LOCK if paired.locked else MarkKind.PAIRED
         for animal in (paired.animal, paired.mate):
-            yield _on_animal(told, kind, animal, paired.happened.day)
-    yield from _comings_and_goings(told)
+            yield _on_animal(stays, kind, animal, paired.happened.day)
+    yield from _comings_and_goings(told, stays)
 
 
-def _comings_and_goings(told: RackTime) -> Iterator[Mark]:
+def _comings_and_goings(told: RackTime, stays: StaysOf) -> Iterator[Mark]:
     for away in told.away:
         missing = away.status is Status.MISSING
         left = MarkKind.MISSING if missing else MarkKind.GONE
-        if away.from_place is not None and _rack(away.from_place) == told.letter:
+        if away.from_place is not None and rack_letter(away.from_place) == told.letter:
             yield Mark(kind=left, on=away.since, tub=away.from_place, animal=away.animal)
         if away.until is not None:
-            yield _on_animal(told, MarkKind.FOUND, away.animal, away.until)
+            yield _on_animal(stays, MarkKind.FOUND, away.animal, away.until)
 
 
-def _on_animal(told: RackTime, kind: MarkKind, animal: AnimalId, on: date) -> Mark:
+def _on_animal(stays: StaysOf, kind: MarkKind, animal: AnimalId, on: date) -> Mark:
     """On the tub in which the animal stood then; tub None: it stood in none of this rack."""
-    return Mark(kind=kind, on=on, tub=_at(told, animal, on), animal=animal)
+    return Mark(kind=kind, on=on, tub=_at(stays, animal, on), animal=animal)
 
 
-def _at(told: RackTime, animal: AnimalId, on: date) -> str | None:
-    here = (s.place for s in told.stays if s.animal == animal and s.covers(on))
-    return next(here, None)
+def _at(stays: StaysOf, animal: AnimalId, on: date) -> str | None:
+    return next((stay.place for stay in stays.get(animal, ()) if stay.covers(on)), None)
 
 
 def _sorted(marks: Iterable[Mark]) -> tuple[Mark, ...]:

@@ -250,6 +250,14 @@ def overrides(book: Book) -> list[Override]:
     return [entry.event for entry in all_of(book, Override)]
 
 
+def places_ever(book: Book) -> list[str]:
+    """Every place into which an animal was ever moved, as written, in no particular order."""
+    rows = book.connection.execute(
+        f"SELECT DISTINCT e.place FROM moved e WHERE e.place IS NOT NULL AND {stands('e')}"
+    )
+    return [place for (place,) in rows]
+
+
 def settings(book: Book) -> dict[str, str]:
     """The latest value of each setting."""
     rows = book.connection.execute(

@@ -7,7 +7,8 @@ import pytest
 from keeper.actions import undoing
 from keeper.actions.noting import note
 from keeper.actions.racks_desk import RacksDesk
-from keeper.actions.time_line import MarkKind, RackTime, letter_of, read_time_line
+from keeper.actions.time_line import MarkKind, RackTime, read_time_line
+from keeper.actions.time_line_reading import letter_of
 from keeper.actions.time_line_told import Told, mates_of, told_at
 from keeper.husbandry.events import Paired
 from keeper.husbandry.when import on_day

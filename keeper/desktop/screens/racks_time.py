@@ -9,7 +9,8 @@ from datetime import date
 from PySide6.QtCore import QObject
 
 from keeper.actions.keeping import Keeping
-from keeper.actions.time_line import RackTime, Suspected, rack_letter, with_swaps
+from keeper.actions.time_line import RackTime, Suspected, with_swaps
+from keeper.actions.time_line_reading import rack_letter
 from keeper.actions.time_line_told import Told, mates_of, told_at
 from keeper.desktop.notices import Notices
 from keeper.desktop.screens.racks_reading import RacksReading

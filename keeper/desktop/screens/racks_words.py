@@ -154,7 +154,10 @@ def lines_of(
             verdict=verdict,
             reason=because_text(shown.because),
             row=first,
-            keys=tr("arrows walk the racks   X exchanges tubs   D sizes the rack   R refusals"),
+            keys=tr(
+                "arrows walk the racks   X exchanges tubs   D sizes the rack   R refusals"
+                "   T through time"
+            ),
         )
     animal = chosen.animal
     return TubWords(
@@ -172,8 +175,13 @@ def _keys_of(tub: RackTub, animal: AnimalNow) -> str:
     """What the keys do here; who stands in no rack wants one made first."""
     her = _HER[animal.sex]
     if place_of(tub.name):
-        return tr("Enter opens {her}   M moves {her}   X exchanges   R refusals", her=her)
-    return tr("Enter opens {her}   M moves {her}   D makes a rack   R refusals", her=her)
+        return tr(
+            "Enter opens {her}   M moves {her}   X exchanges   R refusals   T through time",
+            her=her,
+        )
+    return tr(
+        "Enter opens {her}   M moves {her}   D makes a rack   R refusals   T through time", her=her
+    )
 
 
 def cause_words(cause: PlaceCause, heat: PlaceHeat | None) -> str:

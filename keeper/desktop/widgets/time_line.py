@@ -13,7 +13,7 @@ from PySide6.QtCore import QPointF, QRectF, Qt, Signal
 from PySide6.QtGui import QMouseEvent, QPainter
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from keeper.actions.time_line import Bar, RackTime, TubTime
+from keeper.actions.time_line import Bar, MarkKind, RackTime, TubTime
 from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
@@ -21,7 +21,7 @@ from keeper.desktop.widgets.kept_picture import KeptPicture
 from keeper.desktop.widgets.lettering import CENTRE, advance, middle_baseline, set_line
 from keeper.desktop.widgets.time_line_faces import MARK_WORDS, paint_mark
 from keeper.desktop.widgets.time_line_paint import boxes_in_view, outline_pen, paint_time
-from keeper.desktop.widgets.time_line_sheet import Shown, TimeSheet, time_sheet
+from keeper.desktop.widgets.time_line_sheet import Shown, TimeSheet, label_px, time_sheet
 from keeper.language import tr
 from keeper.reports.figures import counted, day
 
@@ -38,6 +38,10 @@ class TimeLine(Drawn):
         self._shown: Shown | None = None
         self._told_of: RackTime | None = None
         self._picture = KeptPicture()
+        self._sheet: tuple[tuple[object, ...], TimeSheet] | None = None
+        self._label: tuple[tuple[object, ...], float] = ((), 0.0)
+        self._letters_of: tuple[object, ...] = ()
+        self._letters: list[tuple[QRectF, MarkKind]] = []
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.lie_on("ground")
 
@@ -59,13 +63,19 @@ class TimeLine(Drawn):
         """Where everything lies at the present size. RuntimeError before anything is shown."""
         if self._shown is None:
             raise RuntimeError("no rack is shown yet")
-        return time_sheet(self.look, self._shown, self.width(), self.height())
+        asked = (self._shown, self.size(), self.look.u(1.0), self.look.small)
+        if self._sheet is None or self._sheet[0] != asked:
+            wide, high = self.width(), self.height()
+            label = self._label_px(self._shown.told)
+            self._sheet = asked, time_sheet(self.look, self._shown, wide, high, label)
+        return self._sheet[1]
 
     def paint(self, painter: QPainter) -> None:
         shown = self._shown
         if shown is None:
             return
         sheet = self.sheet()
+        self._place_letters(shown, sheet)
         about = (
             shown.told,
             shown.view.first,
@@ -106,7 +116,7 @@ class TimeLine(Drawn):
         lines = sheet.page.lines
         bottom = sheet.line_rect(lines[-1]).bottom() if lines else bottom
         painter.fillRect(QRectF(x - 1, sheet.flag.top(), 2, bottom), look.colour("point"))
-        for box, kind in boxes_in_view(look, shown, sheet):
+        for box, kind in self._letters:
             if box.left() < x + 1 and box.right() > x - 1:  # its letter stays to be read
                 paint_mark(painter, box, kind, look)
         self._paint_flag(painter, sheet, x, day(shown.view.cursor))
@@ -121,6 +131,20 @@ class TimeLine(Drawn):
         painter.setPen(outline_pen(look))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.drawRect(rect.adjusted(-1, -1, 1, 1))
+
+    def _label_px(self, told: RackTime) -> float:
+        asked = (told.tubs, self.look.u(1.0), self.look.small)
+        if asked != self._label[0]:
+            self._label = asked, label_px(self.look, told)
+        return self._label[1]
+
+    def _place_letters(self, shown: Shown, sheet: TimeSheet) -> None:
+        """Where the letters stand, placed anew where the picture is another."""
+        view, look = shown.view, self.look
+        asked = (shown.told, view.first, view.last, sheet.page.first, self.size(), look.u(1.0))
+        if asked != self._letters_of:
+            self._letters = list(boxes_in_view(look, shown, sheet))
+            self._letters_of = asked
 
     def _paint_flag(self, painter: QPainter, sheet: TimeSheet, x: float, words: str) -> None:
         look, strong = self.look, self.look.font(Use.TABLE_STRONG)

@@ -46,7 +46,7 @@ FACES = {
     StayState.SHARED: StayFace(
         words=tr("shared a tub with it"),
         paper="sheet",
-        pattern=Pattern.DOTS,
+        pattern=Pattern.LEVEL_BARS,
         mark="fill2",
         ink="ink",
         edge="ink",

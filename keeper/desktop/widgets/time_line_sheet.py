@@ -79,10 +79,15 @@ def label_px(look: Look, told: RackTime) -> float:
     return max(wide, advance(look.font(Use.TABLE_STRONG), rack_words(told))) + look.u(3, 2.2)
 
 
-def time_sheet(look: Look, shown: Shown, width: float, height: float) -> TimeSheet:
-    """Flag and dates on top, the line of the rack, then as many tubs as have room."""
+def time_sheet(
+    look: Look, shown: Shown, width: float, height: float, label: float | None = None
+) -> TimeSheet:
+    """Flag and dates on top, the line of the rack, then as many tubs as have room.
+
+    label: ``label_px`` where it is known, for it asks for the width of every name.
+    """
     margin = look.u(7, 3.5)
-    left = margin + label_px(look, shown.told)
+    left = margin + (label_px(look, shown.told) if label is None else label)
     right = max(left + 10.0, width - look.u(2, 1.4))
     view = shown.view
     axis = TimeAxis(first=view.first, last=view.last + ONE_DAY, left=left, right=right)
