@@ -10,7 +10,7 @@ from keeper.actions.racks_desk import RacksDesk
 from keeper.actions.time_line import MarkKind, RackTime, read_time_line
 from keeper.actions.time_line_reading import letter_of
 from keeper.actions.time_line_told import Told, mates_of, told_at
-from keeper.husbandry.events import Paired
+from keeper.husbandry.events import Moved, Paired
 from keeper.husbandry.when import on_day
 from tests.time_room import CODES, TODAY, ago, room
 
@@ -228,3 +228,14 @@ def test_a_pairing_that_was_taken_back_is_not_marked(tmp_path):
 def test_an_animal_without_a_tub_has_no_time_line(keeping):
     with closing(RacksDesk(keeping)) as desk, pytest.raises(LookupError, match="no time-line"):
         desk.time_line(None, 1, TODAY)
+
+
+def test_a_rack_that_only_a_move_taken_back_names_is_none_of_the_book(tmp_path):
+    with room(tmp_path / "room.book") as keeping:
+        rack = read_time_line(keeping, "B", TODAY)
+        moved = Moved(animal=key(rack, "Wren"), happened=on_day(TODAY), place="Z1·1")
+        note(keeping, "move", moved)
+        assert read_time_line(keeping, "B", TODAY).letters == ("B", "Q", "Z")
+        undoing.take_back(keeping)
+
+        assert read_time_line(keeping, "B", TODAY).letters == ("B", "Q")

@@ -565,7 +565,7 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>about {count:.1f} of {eggs}</source>
+   <source>about {count} of {eggs}</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -591,7 +591,7 @@
    <translation>alle</translation>
   </message>
   <message>
-   <source>all|every young</source>
+   <source>all; every young</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -732,6 +732,10 @@
    <translation>ohne Befund</translation>
   </message>
   <message>
+   <source>clear; does not carry it</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>cleared</source>
    <translation>klar</translation>
   </message>
@@ -739,10 +743,6 @@
    <source>cleared</source>
    <comment>typed</comment>
    <translation>klar</translation>
-  </message>
-  <message>
-   <source>clear|does not carry it</source>
-   <translation type="unfinished" />
   </message>
   <message>
    <source>clutch placed</source>
@@ -824,7 +824,7 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>dominant|simple dominant</source>
+   <source>dominant; simple dominant</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1024,6 +1024,10 @@
    <translation>Gen {gene}, {how}, verdeckt durch {other}</translation>
   </message>
   <message>
+   <source>gene; the gene</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>generation</source>
    <translation>Generation</translation>
   </message>
@@ -1034,10 +1038,6 @@
   <message>
    <source>genes named</source>
    <translation>Gene benannt</translation>
-  </message>
-  <message>
-   <source>gene|the gene</source>
-   <translation type="unfinished" />
   </message>
   <message>
    <source>given</source>
@@ -1104,11 +1104,11 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>het|carries one copy</source>
+   <source>het; carries one copy</source>
    <translation type="unfinished" />
   </message>
   <message>
-   <source>hidden by|masked by</source>
+   <source>hidden by; masked by</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1158,7 +1158,7 @@
    <translation>Paarungszeit</translation>
   </message>
   <message>
-   <source>incomplete dominant|incompletely dominant|codominant|co-dominant</source>
+   <source>incomplete dominant; incompletely dominant; codominant; co-dominant</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1374,7 +1374,7 @@
    <translation>Neuzugang</translation>
   </message>
   <message>
-   <source>new|new gene</source>
+   <source>new; new gene</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1427,7 +1427,7 @@
    <translation>keines hat einen Code</translation>
   </message>
   <message>
-   <source>none|no young</source>
+   <source>none; no young</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1435,7 +1435,7 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>normal|looks normal</source>
+   <source>normal; looks normal</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1561,7 +1561,7 @@
    <translation>teils gefressen</translation>
   </message>
   <message>
-   <source>percent|per cent</source>
+   <source>percent; per cent</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1603,7 +1603,7 @@
    <translation>gepoppt</translation>
   </message>
   <message>
-   <source>possible het|poss het</source>
+   <source>possible het; poss het</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1663,7 +1663,7 @@
    <translation>Messwerte eines anderen Buchs</translation>
   </message>
   <message>
-   <source>recessive|simple recessive</source>
+   <source>recessive; simple recessive</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1701,7 +1701,7 @@
    <translation>Bemerkungen</translation>
   </message>
   <message>
-   <source>rest|the rest</source>
+   <source>rest; the rest</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -1935,7 +1935,7 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>super|super form</source>
+   <source>super; super form</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -2126,7 +2126,7 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>visual|shows it</source>
+   <source>visual; shows it</source>
    <translation type="unfinished" />
   </message>
   <message>
@@ -2272,10 +2272,6 @@
    <translation>{code}, geschlüpft {day}, Gelege {clutch}</translation>
   </message>
   <message>
-   <source>{count:.0f} of {eggs}</source>
-   <translation type="unfinished" />
-  </message>
-  <message>
    <source>{count} animals have the code {code!r}; give one a new code.</source>
    <translation>{count} Tiere haben den Code {code!r}; einem einen neuen Code geben.</translation>
   </message>
@@ -2314,6 +2310,10 @@
   <message>
    <source>{count} of {all}; next is {name}</source>
    <translation>{count} von {all}; als Nächstes {name}</translation>
+  </message>
+  <message>
+   <source>{count} of {eggs}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{count} scores for {all} young.</source>
@@ -2421,7 +2421,7 @@
    <translation type="unfinished" />
   </message>
   <message>
-   <source>{f}; its ancestors are known whole for {known}.</source>
+   <source>{f}; its ancestors are known in full for {known}.</source>
    <translation type="unfinished" />
   </message>
   <message>

@@ -64,6 +64,10 @@
    <translation>Beginn</translation>
   </message>
   <message>
+   <source>Cards that are out of date:</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Check the book, and mend a copy of it.</source>
    <translation>Das Buch prüfen und eine Kopie reparieren.</translation>
   </message>
@@ -592,6 +596,10 @@
    <translation>kein Profil heißt {name!r}; es gibt {right}</translation>
   </message>
   <message>
+   <source>not told</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>nothing: today</source>
    <translation>ohne: heute</translation>
   </message>
@@ -602,6 +610,10 @@
   <message>
    <source>one JSON document on stdout</source>
    <translation>ein JSON-Dokument auf stdout</translation>
+  </message>
+  <message>
+   <source>only this one</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>open the window on a book</source>
@@ -654,6 +666,10 @@
   <message>
    <source>smallest usual meal, per cent of empty weight</source>
    <translation>kleinste übliche Mahlzeit, Prozent des nüchternen Gewichts</translation>
+  </message>
+  <message>
+   <source>sold {left}; changed {day} by {entry}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>spread of shed intervals, SD of their logarithm</source>
@@ -714,6 +730,10 @@
   <message>
    <source>what a species, a sex and an age are expected to weigh</source>
    <translation>was für Art, Geschlecht und Alter als Gewicht zu erwarten ist</translation>
+  </message>
+  <message>
+   <source>what animals carry of genes, and cards out of date</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>what each animal is due on a day, and why</source>

@@ -1907,6 +1907,10 @@
    <translation>Nichts Neues: alle {known:lines} stehen schon im Buch.</translation>
   </message>
   <message>
+   <source>Nothing is told of genes in this book.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>Nothing is written of {place} before {first}: who was in it until then cannot be told.</source>
    <translation>Von {place} steht vor {first} nichts im Buch: wer bis dahin darin war, ist nicht zu sagen.</translation>
   </message>

@@ -342,11 +342,11 @@
   </message>
   <message>
    <source>Enter opens {her}   M moves {her}   D makes a rack   R refusals   T through time</source>
-   <translation type="unfinished" />
+   <translation>Enter öffnet   M setzt um   D legt ein Rack an   R Verweigerungen   T Zeitleiste</translation>
   </message>
   <message>
    <source>Enter opens {her}   M moves {her}   X exchanges   R refusals   T through time</source>
-   <translation type="unfinished" />
+   <translation>Enter öffnet   M setzt um   X tauscht   R Verweigerungen   T Zeitleiste</translation>
   </message>
   <message>
    <source>Enter opens {name}</source>
@@ -2054,7 +2054,7 @@
   </message>
   <message>
    <source>arrows walk the racks   X exchanges tubs   D sizes the rack   R refusals   T through time</source>
-   <translation type="unfinished" />
+   <translation>Pfeile gehen durch die Racks   X tauscht Boxen   D Größe des Racks   R Verweigerungen   T Zeitleiste</translation>
   </message>
   <message>
    <source>as drawn for the window</source>
