@@ -20,6 +20,7 @@ from typing import Any
 LAST_DAY = date(2026, 11, 24)
 KEPT = ("code", "name", "line", "clutch", "place", "note", "text", "reason", "bag", "keeper")
 KEPT += ("probe", "treatment", "medicine", "amount", "route", "station", "dam", "sire")
+KEPT += ("gene", "hidden_by", "trait")
 """Columns of the book whose texts are its keeper's own."""
 
 KEPT_OF = {"permit": ("kind", "number"), "house_permit": ("kind", "number")}
@@ -159,6 +160,7 @@ class Walk:
             animal.kin().pages,
             document_pages(self._clutch_record()),
             document_pages(self._death_note(page)),
+            *self._of_lines(),
         ]
         for number, pages in enumerate(sheets):
             write_pdf(keeping.book.path.with_name(f"{number}.pdf"), "", pages)
@@ -213,6 +215,18 @@ class Walk:
             face = QAccessible.queryAccessibleInterface(widget) if widget.isVisible() else None
             if face is not None:
                 yield from _spoken(face)
+
+    def _of_lines(self) -> list[Any]:
+        """A gene's sheet, that of a colour, and the cards out of date."""
+        from keeper.desktop.screens.lines import LinesScreen
+        from keeper.desktop.screens.lines_paper import paper_of
+
+        page = self.window.findChild(LinesScreen)
+        rows, beside, lines = page.lines.rows, page.gene, page.lines
+        sheets = [paper_of(self.keeping, row, beside, lines) for row in (rows[0], rows[-1])]
+        beside.show_cards(lines)
+        sheets.append(paper_of(self.keeping, rows[0], beside, lines))
+        return [each.pages for each in sheets]
 
     def _data(self) -> list[str]:
         book = self.keeping.book
