@@ -32,7 +32,7 @@ def mark_boxes(
     side = min(rect.height() - 1.0, look.u(4.6, 4))
     end = -1e9
     for mark in marks:
-        if not axis.shows(mark.on) or mark.on > axis.last:
+        if not axis.first <= mark.on < axis.last:  # the axis ends behind the last day
             continue
         left = min(max(axis.x(mark.on), end), axis.right - side)
         box = QRectF(left, rect.center().y() - side / 2, side, side)

@@ -118,11 +118,11 @@ def _paint_tub(
     tub, rect = shown.told.tubs[line.tub], sheet.line_rect(line)
     _paint_unknown(painter, look, sheet.axis, tub, rect, shown.told.on)
     for first, last in _empties(tub, shown.told.on):
-        _paint_empty(painter, look, sheet.axis, rect, line, (first, last))
+        _paint_empty(painter, look, sheet.axis, rect, line, (first, last), marks)
     here = _by_lane(tub, marks)
     for bar in tub.bars:
         until = bar.stay.last(shown.told.on)
-        if sheet.axis.shows(bar.stay.since, until):
+        if sheet.axis.first <= until and bar.stay.since < sheet.axis.last:
             _paint_bar(painter, look, shown, sheet, line, bar, here[bar.lane])
     for lane, own in here.items():
         paint_marks(painter, look, sheet.axis, _lane_rect(sheet, line, lane), own)
@@ -205,18 +205,20 @@ def _paint_empty(
     rect: QRectF,
     line: Line,
     days: tuple[date, date],
+    marks: Sequence[Mark],
 ) -> None:
+    """A stretch without anybody; its word stands behind the letter of who left."""
     if not axis.shows(*days):
         return
     left, right = max(axis.left, axis.x(days[0])), min(axis.right, axis.x(days[1]))
     stretch = QRectF(left, rect.top(), right - left, line.lane_high)
     words, font = FACES[StayState.EMPTY].words, look.font(Use.TABLE)
-    gap = look.u(1.2)
-    wide = advance(font, words) + 2 * gap
-    if stretch.width() > wide + look.u(6):
-        place = QPointF(left + gap, middle_baseline(stretch, font))
+    wide = advance(font, words)
+    begin, room = _free(look, axis, stretch, marks, wide)
+    if room > wide + look.u(6):
+        place = QPointF(begin, middle_baseline(stretch, font))
         set_line(painter, place, words, font, look.colour("ink3"))
-        stretch.setLeft(left + wide)
+        stretch.setLeft(begin + wide + look.u(1.2))
     paint_stretch(painter, stretch, StayState.EMPTY, look)
 
 
@@ -279,15 +281,7 @@ def _paint_name(
     face = FACES[state]
     use = Use.TABLE_STRONG if state is StayState.CHOSEN else Use.TABLE
     font = look.font(use)
-    left, right = rect.left() + look.u(1.2, 1), rect.right() - 2
-    boxes = sorted(mark_boxes(look, axis, rect, marks), key=lambda each: each[0].left())
-    for box, _ in boxes:
-        near = left + min(advance(font, bar.name), 2 * _LEAST_NAME_PX)
-        if box.left() < near and box.right() > left:
-            left = box.right() + look.u(0.8)
-        elif box.left() > left:
-            right = min(right, box.left() - 2)
-    room = right - left
+    left, room = _free(look, axis, rect, marks, advance(font, bar.name))
     if room < min(_LEAST_NAME_PX, advance(font, bar.name)):
         return
     base = middle_baseline(rect, font)
@@ -296,6 +290,21 @@ def _paint_name(
         under = QRectF(left - 2, rect.top() + 1.5, wide + 4, rect.height() - 3)
         painter.fillRect(under, look.colour(face.paper))
     set_line(painter, QPointF(left, base), bar.name, font, look.colour(face.ink), room=room)
+
+
+def _free(
+    look: Look, axis: TimeAxis, rect: QRectF, marks: Sequence[Mark], wide: float
+) -> tuple[float, float]:
+    """Where words *wide* begin and how much room they have: the first stretch between letters
+    that has room for all of them, else the widest."""
+    boxes = sorted((box for box, _ in mark_boxes(look, axis, rect, marks)), key=QRectF.left)
+    own = [box for box in boxes if box.right() > rect.left() and box.left() < rect.right()]
+    air = look.u(1.2, 1)
+    lefts = [rect.left() + air, *(box.right() + look.u(0.8) for box in own)]
+    rights = [*(box.left() - 2 for box in own), rect.right() - 2]
+    stretches = [(a, b - a) for a, b in zip(lefts, rights, strict=True)]
+    fits = (each for each in stretches if each[1] >= wide)
+    return next(fits, None) or max(stretches, key=lambda each: each[1])
 
 
 def _paint_foot(painter: QPainter, look: Look, shown: Shown, sheet: TimeSheet) -> None:

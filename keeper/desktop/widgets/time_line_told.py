@@ -10,7 +10,7 @@ from keeper.actions.time_line_told import Told
 from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
-from keeper.desktop.widgets.lettering import cap_height, set_line, wrapped
+from keeper.desktop.widgets.lettering import advance, cap_height, set_line, wrapped
 from keeper.language import tr
 
 _SHARES = (1.0, 0.94, 0.88, 0.84)
@@ -53,8 +53,11 @@ class ToldSheet(Drawn):
         look, left = self.look, self.look.u(4.2, 3)
         head, aside = look.font(Use.PAGE_HEAD), look.font(Use.PAGE_ASIDE)
         base = cap_height(head) + look.u(3, 2)
-        used = set_line(painter, QPointF(left, base), told.head, head, look.colour("point"))
-        place = QPointF(left + used + look.u(3, 2), base)
+        gap, ends = look.u(3, 2), self.width() - look.u(2, 1.4)
+        room = ends - left - gap - advance(aside, told.aside)
+        ink = look.colour("point")
+        used = set_line(painter, QPointF(left, base), told.head, head, ink, room=room)
+        place = QPointF(left + used + gap, base)
         set_line(painter, place, told.aside, aside, look.colour("ink2"))
         return base + look.u(2.4, 1.6)
 
