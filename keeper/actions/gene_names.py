@@ -1,6 +1,6 @@
 """Words of genes as a keeper types them, and names that no gene can bear alone.
 
-The English ones are always taken too; after a stroke stand others that mean the same.
+The English ones are always taken too; after a semicolon stand others that mean the same.
 """
 
 import re
@@ -10,29 +10,29 @@ from keeper.husbandry.genes import GeneTold, Inheritance
 from keeper.language import tr, tr_table
 
 _ENGLISH_TOLD: Mapping[str, str] = {
-    "visual": "visual|shows it",
-    "super": "super|super form",
-    "normal": "normal|looks normal",
-    "het": "het|carries one copy",
-    "possible het": "possible het|poss het",
-    "clear": "clear|does not carry it",
+    "visual": "visual; shows it",
+    "super": "super; super form",
+    "normal": "normal; looks normal",
+    "het": "het; carries one copy",
+    "possible het": "possible het; poss het",
+    "clear": "clear; does not carry it",
 }
 _ENGLISH_HOW: Mapping[str, str] = {
-    "recessive": "recessive|simple recessive",
-    "incomplete dominant": "incomplete dominant|incompletely dominant|codominant|co-dominant",
-    "dominant": "dominant|simple dominant",
+    "recessive": "recessive; simple recessive",
+    "incomplete dominant": "incomplete dominant; incompletely dominant; codominant; co-dominant",
+    "dominant": "dominant; simple dominant",
 }
 _ENGLISH_KEYWORDS: Mapping[str, str] = {
-    "gene": "gene|the gene",
-    "new": "new|new gene",
-    "hidden by": "hidden by|masked by",
-    "percent": "percent|per cent",
-    "rest": "rest|the rest",
-    "none": "none|no young",
-    "every": "all|every young",
+    "gene": "gene; the gene",
+    "new": "new; new gene",
+    "hidden by": "hidden by; masked by",
+    "percent": "percent; per cent",
+    "rest": "rest; the rest",
+    "none": "none; no young",
+    "every": "all; every young",
 }
 _ENGLISH_LOOKS = (
-    "albino albinos albinotic albinism amelanistic amel leucistic leucism lucy melanistic melanism"
+    "albino albinos albinotic albinism amelanistic amel leucistic leucism melanistic melanism"
     " hypomelanistic hypo anerythristic anery axanthic xanthic erythristic tyrosinase white black"
     " red yellow orange brown grey gray pink silver gold golden cream blue green"
     " light dark pale colour color coloured colored"
@@ -51,7 +51,7 @@ _WORDS = re.compile(r"[^\W_]+")
 
 
 def _ways(name: str, english: Mapping[str, str], spoken: Mapping[str, str]) -> tuple[str, ...]:
-    ways = (*english[name].split("|"), *spoken[name].split("|"))
+    ways = (*english[name].split(";"), *spoken[name].split(";"))
     return tuple(dict.fromkeys(" ".join(way.split()).casefold() for way in ways))
 
 
@@ -81,7 +81,7 @@ def says(name: str, text: str) -> bool:
 def typed_word(value: GeneTold | Inheritance) -> str:
     """How it is typed, in the keeper's language."""
     table = TOLD_WORDS if isinstance(value, GeneTold) else HOW_WORDS
-    return table[value.value].split("|")[0]
+    return table[value.value].split(";")[0]
 
 
 def names_only_a_look(name: str) -> bool:

@@ -22,7 +22,7 @@ _GENERATIONS = counted("generation", "generations")
 class GeneLine:
     """One gene: its name, the word of the trade, and why, in sentences. on: the day it stands for.
 
-    read: what is written of it and when, where something is.
+    read: the day on which something was written of it. odds: of no copy, one and two.
     """
 
     gene: str
@@ -30,6 +30,7 @@ class GeneLine:
     because: str
     read: str
     sure: bool
+    odds: tuple[float, float, float] | None = None
 
     @property
     def named(self) -> str:
@@ -133,7 +134,7 @@ def inbreeding_words(f: float, depth: KnownDepth) -> str:
     if depth.full < 1:
         return tr("{f}, as far as is known: its parents are not both written.", f=f_words(f))
     known = _GENERATIONS(depth.full)
-    return tr("{f}; its ancestors are known whole for {known}.", f=f_words(f), known=known)
+    return tr("{f}; its ancestors are known in full for {known}.", f=f_words(f), known=known)
 
 
 def _line(each: Carried, genes: SpeciesGenes) -> GeneLine:
@@ -146,6 +147,7 @@ def _line(each: Carried, genes: SpeciesGenes) -> GeneLine:
         because=because_words(each.because, genes),
         read=read,
         sure=each.sure,
+        odds=(each.odds.none, each.odds.one, each.odds.two) if each.odds else None,
     )
 
 

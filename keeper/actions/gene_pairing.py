@@ -8,6 +8,7 @@ from keeper.actions.gene_odds import SpeciesGenes
 from keeper.actions.gene_told import LEAST, odds_word
 from keeper.husbandry.animal import AnimalId
 from keeper.language import tr
+from keeper.reports.figures import number
 from keeper.reports.gene_figures import share_words
 from keeper.rules.genetics.answers import CLEAR, CopyOdds
 from keeper.rules.genetics.crosses import Locus, Look, at_least_one, young_of
@@ -78,9 +79,9 @@ def eggs_words(look: ExpectedLook, eggs: int) -> str:
     '2 of 8, one or more in 90 %'
     """
     count = eggs * look.share
-    many = tr("{count:.0f} of {eggs}", count=count, eggs=eggs)
+    many = tr("{count} of {eggs}", count=number(count), eggs=eggs)
     if abs(count - round(count)) > 0.05:
-        many = tr("about {count:.1f} of {eggs}", count=count, eggs=eggs)
+        many = tr("about {count} of {eggs}", count=number(count, 1), eggs=eggs)
     if look.at_least is None or look.at_least >= 1.0:
         return many
     return tr("{many}, one or more in {share}", many=many, share=share_words(look.at_least))

@@ -70,7 +70,7 @@ def parser() -> argparse.ArgumentParser:
     forecast.add_argument("--animal", required=True, metavar="CODE")
     forecast.add_argument("--weight-g", required=True, type=_read(_grams), metavar="W")
     _with_day(forecast)
-    _add_register(commands)
+    _add_aside(commands)
     check = _add(commands, "check", tr("whether structure, references, state and backups hold"))
     check.add_argument(
         "--mend", action="store_true", help=tr("write a mended copy beside the book")
@@ -82,6 +82,14 @@ def _add(commands: Any, name: str, told: str) -> Parser:
     made: Parser = commands.add_parser(name, help=told, description=told, allow_abbrev=False)
     made.add_argument("book", type=Path, metavar="BOOK")
     return made
+
+
+def _add_aside(commands: Any) -> None:
+    """What is asked of the book now and then: genes and the register."""
+    genes = _add(commands, "genes", tr("what animals carry of genes, and cards out of date"))
+    genes.add_argument("--animal", metavar="CODE", help=tr("only this one"))
+    _with_json(genes)
+    _add_register(commands)
 
 
 def _add_register(commands: Any) -> None:

@@ -34,6 +34,7 @@ from keeper.cli.documents import (
     taken_document,
     watch_document,
 )
+from keeper.cli.genes import genes_document, genes_lines
 from keeper.cli.parsing import CHECK_FAILED, DONE, WRONG
 from keeper.husbandry.animal import Sex
 from keeper.husbandry.now import AnimalNow
@@ -145,6 +146,21 @@ def _watch(given: argparse.Namespace) -> int:
         who = row["animal"] or line.place or ""
         head = (word(line.severity), who, word_of("watch kind", line.kind))
         print(_columns(head, row["because"]))
+    return DONE
+
+
+def _genes(given: argparse.Namespace) -> int:
+    with closing(_open(given)) as keeping:
+        only = None if given.animal is None else _animal(keeping, given.animal)
+        found = genes_document(keeping, only)
+    if given.json:
+        _write_json(found)
+        return DONE
+    lines = [*genes_lines(found)]
+    for line in lines:
+        print(line)
+    if not lines:
+        _say("no genes")
     return DONE
 
 
@@ -318,6 +334,7 @@ VERBS: Mapping[str, Callable[[argparse.Namespace], int]] = {
     "watch": _watch,
     "expect": _expect,
     "forecast": _forecast,
+    "genes": _genes,
     "register": _register,
     "check": _check,
 }

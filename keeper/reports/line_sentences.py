@@ -23,6 +23,7 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
     "board": "{on:day}: {due:n} of {animals:animals} due.",
     "no animals": "No animal stood in a tub on {on:day}.",
     "watch": "{on:day}: {count:lines} to look at.",
+    "no genes": "Nothing is told of genes in this book.",
     "nothing to watch": "{on:day}: nothing to look at, as far as the book tells.",
     "expected": (
         "{sex:A sex} {species} of {age_days:age}: median {p50:g}, 8 in 10 within {p10:g} to"

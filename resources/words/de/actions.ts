@@ -45,11 +45,11 @@
   </message>
   <message>
    <source>A gene needs {right}.</source>
-   <translation type="unfinished" />
+   <translation>Ein Gen braucht {right}.</translation>
   </message>
   <message>
    <source>A gene's name has up to {most} characters, not {count}.</source>
-   <translation type="unfinished" />
+   <translation>Der Name eines Gens hat bis zu {most} Zeichen, nicht {count}.</translation>
   </message>
   <message>
    <source>A hold ends after {day}, not on {until}.</source>
@@ -145,11 +145,11 @@
   </message>
   <message>
    <source>F {share}</source>
-   <translation type="unfinished" />
+   <translation>F {share}</translation>
   </message>
   <message>
    <source>F {share}, {like}</source>
-   <translation type="unfinished" />
+   <translation>F {share}, {like}</translation>
   </message>
   <message>
    <source>First out</source>
@@ -173,7 +173,7 @@
   </message>
   <message>
    <source>How is {typed!r} handed on? {right}.</source>
-   <translation type="unfinished" />
+   <translation>Wie wird {typed!r} vererbt? {right}.</translation>
   </message>
   <message>
    <source>In one tub with {male} from {first} to {last}.</source>
@@ -185,7 +185,7 @@
   </message>
   <message>
    <source>Its parents as written go in a round; it is taken for one of unknown parents.</source>
-   <translation type="unfinished" />
+   <translation>Die eingetragenen Eltern gehen im Kreis; das Tier zählt als eines mit unbekannten Eltern.</translation>
   </message>
   <message>
    <source>Label {digits} holds a slip: its check digit does not fit.</source>
@@ -269,7 +269,7 @@
   </message>
   <message>
    <source>No gene is named for this species yet; new {typed} recessive names one.</source>
-   <translation type="unfinished" />
+   <translation>Für diese Art ist noch kein Gen benannt; neu {typed} rezessiv benennt eines.</translation>
   </message>
   <message>
    <source>No line of the file has both a time and a number beside it; a line such as 2026-03-01 12:00;21.5 is right.</source>
@@ -293,7 +293,7 @@
   </message>
   <message>
    <source>No sire is written; by who was with the dam: {odds}.</source>
-   <translation type="unfinished" />
+   <translation>Kein Vater ist eingetragen; nach den Männchen bei der Mutter: {odds}.</translation>
   </message>
   <message>
    <source>No tub of a rack stands here; there is no place to label.</source>
@@ -309,7 +309,7 @@
   </message>
   <message>
    <source>No young of this clutch has a page yet; Y writes them in.</source>
-   <translation type="unfinished" />
+   <translation>Noch kein Jungtier dieses Geleges hat eine Seite; Y trägt sie ein.</translation>
   </message>
   <message>
    <source>Nobody shares this tub; what is seen is hers.</source>
@@ -517,7 +517,7 @@
   </message>
   <message>
    <source>What is seen or said of {gene}? {right} are right.</source>
-   <translation type="unfinished" />
+   <translation>Was ist von {gene} zu sehen oder bekannt? Richtig sind {right}.</translation>
   </message>
   <message>
    <source>What was found? As the laboratory wrote it: found: flagellates.</source>
@@ -525,7 +525,7 @@
   </message>
   <message>
    <source>Which gene? {names} are named for this species.</source>
-   <translation type="unfinished" />
+   <translation>Welches Gen? Für diese Art sind benannt: {names}.</translation>
   </message>
   <message>
    <source>Which look? A word of your own before the score: red 7.</source>
@@ -537,7 +537,7 @@
   </message>
   <message>
    <source>Which of them show {gene}? Their letters are right, or none.</source>
-   <translation type="unfinished" />
+   <translation>Welche davon zeigen {gene}? Richtig sind ihre Buchstaben oder keines.</translation>
   </message>
   <message>
    <source>With a male</source>
@@ -554,19 +554,19 @@
   </message>
   <message>
    <source>a gene, and visual, normal, het, 66 %, super or clear: chalk visual; new chalk recessive names one</source>
-   <translation type="unfinished" />
+   <translation>ein Gen und sichtbar, normal, het, 66 %, Super oder frei: kreide sichtbar; neu kreide rezessiv benennt eines</translation>
   </message>
   <message>
    <source>a gene, then the letters of those that show it: chalk a c f, or chalk none; the rest look normal. chalk visual a super c tells super forms</source>
-   <translation type="unfinished" />
+   <translation>ein Gen, dann die Buchstaben derer, die es zeigen: kreide a c f, oder kreide keines; die übrigen sehen normal aus. kreide sichtbar a super c nennt Superformen</translation>
   </message>
   <message>
    <source>a name, then recessive, incomplete dominant or dominant, and what hides it: chalk recessive hidden by ember</source>
-   <translation type="unfinished" />
+   <translation>einen Namen, dann rezessiv, unvollständig dominant oder dominant, und was es verdeckt: kreide rezessiv verdeckt von glut</translation>
   </message>
   <message>
    <source>about {count} of {eggs}</source>
-   <translation type="unfinished" />
+   <translation>etwa {count} von {eggs}</translation>
   </message>
   <message>
    <source>absence</source>
@@ -579,7 +579,7 @@
   <message>
    <source>albino white red</source>
    <comment>words of a look</comment>
-   <translation type="unfinished" />
+   <translation>albino albinos albinotisch albinismus amelanistisch leuzistisch leuzismus melanistisch melanismus hypomelanistisch anerythristisch axanthisch xanthisch erythristisch weiß schwarz rot gelb orange braun grau rosa silber silbern gold golden creme blau grün hell dunkel blass farbe farbig</translation>
   </message>
   <message>
    <source>alive</source>
@@ -592,11 +592,11 @@
   </message>
   <message>
    <source>all; every young</source>
-   <translation type="unfinished" />
+   <translation>alle; jedes Jungtier</translation>
   </message>
   <message>
    <source>an entry was taken back or put back</source>
-   <translation type="unfinished" />
+   <translation>ein Eintrag wurde zurückgenommen oder wiederhergestellt</translation>
   </message>
   <message>
    <source>and</source>
@@ -733,7 +733,7 @@
   </message>
   <message>
    <source>clear; does not carry it</source>
-   <translation type="unfinished" />
+   <translation>frei; trägt es nicht</translation>
   </message>
   <message>
    <source>cleared</source>
@@ -821,11 +821,11 @@
   </message>
   <message>
    <source>does not carry it</source>
-   <translation type="unfinished" />
+   <translation>trägt es nicht</translation>
   </message>
   <message>
    <source>dominant; simple dominant</source>
-   <translation type="unfinished" />
+   <translation>dominant; einfach dominant</translation>
   </message>
   <message>
    <source>dose</source>
@@ -990,7 +990,7 @@
   </message>
   <message>
    <source>for certain</source>
-   <translation type="unfinished" />
+   <translation>sicher</translation>
   </message>
   <message>
    <source>found</source>
@@ -1025,7 +1025,7 @@
   </message>
   <message>
    <source>gene; the gene</source>
-   <translation type="unfinished" />
+   <translation>gen; das gen</translation>
   </message>
   <message>
    <source>generation</source>
@@ -1101,15 +1101,15 @@
   <message>
    <source>het</source>
    <comment>of a gene</comment>
-   <translation type="unfinished" />
+   <translation>het</translation>
   </message>
   <message>
    <source>het; carries one copy</source>
-   <translation type="unfinished" />
+   <translation>het; trägt eine Kopie</translation>
   </message>
   <message>
    <source>hidden by; masked by</source>
-   <translation type="unfinished" />
+   <translation>verdeckt von; verdeckt durch</translation>
   </message>
   <message>
    <source>hold</source>
@@ -1159,7 +1159,7 @@
   </message>
   <message>
    <source>incomplete dominant; incompletely dominant; codominant; co-dominant</source>
-   <translation type="unfinished" />
+   <translation>unvollständig dominant; intermediär; kodominant; codominant</translation>
   </message>
   <message>
    <source>into {place}</source>
@@ -1237,7 +1237,7 @@
   <message>
    <source>line of the</source>
    <comment>empty words</comment>
-   <translation type="unfinished" />
+   <translation>t plus minus positiv negativ linie der die das gen mutation farbform form ein eine vom von typ</translation>
   </message>
   <message>
    <source>line of the plan</source>
@@ -1375,7 +1375,7 @@
   </message>
   <message>
    <source>new; new gene</source>
-   <translation type="unfinished" />
+   <translation>neu; neues gen</translation>
   </message>
   <message>
    <source>night answered</source>
@@ -1404,7 +1404,7 @@
   </message>
   <message>
    <source>no odds told</source>
-   <translation type="unfinished" />
+   <translation>ohne Angabe</translation>
   </message>
   <message>
    <source>no place</source>
@@ -1428,15 +1428,15 @@
   </message>
   <message>
    <source>none; no young</source>
-   <translation type="unfinished" />
+   <translation>keines; kein Jungtier</translation>
   </message>
   <message>
    <source>normal-looking</source>
-   <translation type="unfinished" />
+   <translation>normal aussehend</translation>
   </message>
   <message>
    <source>normal; looks normal</source>
-   <translation type="unfinished" />
+   <translation>normal; sieht normal aus</translation>
   </message>
   <message>
    <source>not away</source>
@@ -1562,7 +1562,7 @@
   </message>
   <message>
    <source>percent; per cent</source>
-   <translation type="unfinished" />
+   <translation>prozent; v. h.</translation>
   </message>
   <message>
    <source>permit</source>
@@ -1604,7 +1604,7 @@
   </message>
   <message>
    <source>possible het; poss het</source>
-   <translation type="unfinished" />
+   <translation>möglich het; poss het</translation>
   </message>
   <message>
    <source>pre-lay shed</source>
@@ -1664,7 +1664,7 @@
   </message>
   <message>
    <source>recessive; simple recessive</source>
-   <translation type="unfinished" />
+   <translation>rezessiv; einfach rezessiv</translation>
   </message>
   <message>
    <source>refused</source>
@@ -1702,7 +1702,7 @@
   </message>
   <message>
    <source>rest; the rest</source>
-   <translation type="unfinished" />
+   <translation>rest; der rest</translation>
   </message>
   <message>
    <source>result of a faecal test</source>
@@ -1747,7 +1747,7 @@
   </message>
   <message>
    <source>ruled out by looks</source>
-   <translation type="unfinished" />
+   <translation>durch das Aussehen ausgeschlossen</translation>
   </message>
   <message>
    <source>saturday</source>
@@ -1928,15 +1928,15 @@
   </message>
   <message>
    <source>super form</source>
-   <translation type="unfinished" />
+   <translation>Superform</translation>
   </message>
   <message>
    <source>super {gene}</source>
-   <translation type="unfinished" />
+   <translation>Super {gene}</translation>
   </message>
   <message>
    <source>super; super form</source>
-   <translation type="unfinished" />
+   <translation>super; superform</translation>
   </message>
   <message>
    <source>svl</source>
@@ -2095,7 +2095,7 @@
   </message>
   <message>
    <source>two copies {two}, one {one}</source>
-   <translation type="unfinished" />
+   <translation>zwei Kopien {two}, eine {one}</translation>
   </message>
   <message>
    <source>unknown</source>
@@ -2115,19 +2115,19 @@
   <message>
    <source>visual</source>
    <comment>of a gene</comment>
-   <translation type="unfinished" />
+   <translation>sichtbar</translation>
   </message>
   <message>
    <source>visual, one copy</source>
-   <translation type="unfinished" />
+   <translation>sichtbar, eine Kopie</translation>
   </message>
   <message>
    <source>visual, two copies</source>
-   <translation type="unfinished" />
+   <translation>sichtbar, zwei Kopien</translation>
   </message>
   <message>
    <source>visual; shows it</source>
-   <translation type="unfinished" />
+   <translation>sichtbar; zeigt es</translation>
   </message>
   <message>
    <source>was found dead</source>
@@ -2313,7 +2313,7 @@
   </message>
   <message>
    <source>{count} of {eggs}</source>
-   <translation type="unfinished" />
+   <translation>{count} von {eggs}</translation>
   </message>
   <message>
    <source>{count} scores for {all} young.</source>
@@ -2418,31 +2418,31 @@
   </message>
   <message>
    <source>{f}, as far as is known: its parents are not both written.</source>
-   <translation type="unfinished" />
+   <translation>{f}, soweit bekannt: nicht beide Eltern sind eingetragen.</translation>
   </message>
   <message>
    <source>{f}; its ancestors are known in full for {known}.</source>
-   <translation type="unfinished" />
+   <translation>{f}; die Vorfahren sind vollständig bekannt für {known}.</translation>
   </message>
   <message>
    <source>{gene} is named so already.</source>
-   <translation type="unfinished" />
+   <translation>{gene} ist schon so benannt.</translation>
   </message>
   <message>
    <source>{gene} is {how} and shows with one copy: visual or normal is right.</source>
-   <translation type="unfinished" />
+   <translation>{gene} ist {how} und zeigt sich mit einer Kopie: sichtbar oder normal ist richtig.</translation>
   </message>
   <message>
    <source>{gene} is {how}: two copies of it have no look of their own; visual is right.</source>
-   <translation type="unfinished" />
+   <translation>{gene} ist {how}: Zwei Kopien haben kein eigenes Aussehen; sichtbar ist richtig.</translation>
   </message>
   <message>
    <source>{gene} {told}</source>
-   <translation type="unfinished" />
+   <translation>{gene} {told}</translation>
   </message>
   <message>
    <source>{gene}: {shown} of {all} show it</source>
-   <translation type="unfinished" />
+   <translation>{gene}: {shown} von {all} zeigen es</translation>
   </message>
   <message>
    <source>{gene}: {told}</source>
@@ -2502,11 +2502,11 @@
   </message>
   <message>
    <source>{look}: {share}, {many}.</source>
-   <translation type="unfinished" />
+   <translation>{look}: {share}, {many}.</translation>
   </message>
   <message>
    <source>{look}: {share}, {many}; {carries}.</source>
-   <translation type="unfinished" />
+   <translation>{look}: {share}, {many}; {carries}.</translation>
   </message>
   <message>
    <source>{low} to {high}</source>
@@ -2518,7 +2518,7 @@
   </message>
   <message>
    <source>{many}, one or more in {share}</source>
-   <translation type="unfinished" />
+   <translation>{many}, mindestens eines zu {share}</translation>
   </message>
   <message>
    <source>{medicine} {told}</source>
@@ -2534,7 +2534,7 @@
   </message>
   <message>
    <source>{name!r} is a look that several genes make, on different places: two that look alike may have normal young. Name the line too: {name}, Veld line.</source>
-   <translation type="unfinished" />
+   <translation>{name!r} ist ein Aussehen, das mehrere Gene an verschiedenen Orten machen: Zwei, die gleich aussehen, können normale Junge haben. Die Linie dazu nennen: {name}, Veld-Linie.</translation>
   </message>
   <message>
    <source>{name!r} is no zone; local, UTC, +01:00 or a name such as Africa/Harare are right.</source>
@@ -2542,15 +2542,15 @@
   </message>
   <message>
    <source>{name!r} says what is seen of a gene; it cannot be its name.</source>
-   <translation type="unfinished" />
+   <translation>{name!r} sagt, was von einem Gen zu sehen ist; so kann es nicht heißen.</translation>
   </message>
   <message>
    <source>{names} and {more} more</source>
-   <translation type="unfinished" />
+   <translation>{names} und {more} weitere</translation>
   </message>
   <message>
    <source>{names}: {words}</source>
-   <translation type="unfinished" />
+   <translation>{names}: {words}</translation>
   </message>
   <message>
    <source>{name} and {name_2} are both empty; nothing changes places.</source>
@@ -2574,11 +2574,11 @@
   </message>
   <message>
    <source>{name} is written as sire, and the book shows another male with the dam: {odds}.</source>
-   <translation type="unfinished" />
+   <translation>{name} ist als Vater eingetragen, und das Buch zeigt ein weiteres Männchen bei der Mutter: {odds}.</translation>
   </message>
   <message>
    <source>{name} ruled out</source>
-   <translation type="unfinished" />
+   <translation>{name} ausgeschlossen</translation>
   </message>
   <message>
    <source>{name} was taken in on {on} as {known}; nothing was added.</source>
@@ -2586,11 +2586,11 @@
   </message>
   <message>
    <source>{name} {odds}</source>
-   <translation type="unfinished" />
+   <translation>{name} {odds}</translation>
   </message>
   <message>
    <source>{name} {share}</source>
-   <translation type="unfinished" />
+   <translation>{name} {share}</translation>
   </message>
   <message>
    <source>{name}, {amount}, {route}, {every} until {until}</source>
@@ -2654,7 +2654,7 @@
   </message>
   <message>
    <source>{percent:g} % is no likelihood of one copy; over 0 and under 100 is right, or {clear} for none.</source>
-   <translation type="unfinished" />
+   <translation>{percent:g} % ist keine Wahrscheinlichkeit für eine Kopie; über 0 und unter 100 ist richtig, oder {clear} für keine.</translation>
   </message>
   <message>
    <source>{place}, box {box}</source>
@@ -2706,11 +2706,11 @@
   </message>
   <message>
    <source>{share} one copy</source>
-   <translation type="unfinished" />
+   <translation>{share} eine Kopie</translation>
   </message>
   <message>
    <source>{share} two copies, else one</source>
-   <translation type="unfinished" />
+   <translation>{share} zwei Kopien, sonst eine</translation>
   </message>
   <message>
    <source>{text!r} is no address of a broker; {right}.</source>
@@ -2810,11 +2810,11 @@
   </message>
   <message>
    <source>{told} {gene}</source>
-   <translation type="unfinished" />
+   <translation>{told} {gene}</translation>
   </message>
   <message>
    <source>{told}, and {count} more of it</source>
-   <translation type="unfinished" />
+   <translation>{told}, und {count} weitere dazu</translation>
   </message>
   <message>
    <source>{told}, {days}</source>
@@ -2878,7 +2878,7 @@
   </message>
   <message>
    <source>{typed!r} can hide nothing: other genes named are {names}.</source>
-   <translation type="unfinished" />
+   <translation>{typed!r} kann nichts verdecken: Andere benannte Gene sind {names}.</translation>
   </message>
   <message>
    <source>{typed!r} counts no bag; {right}.</source>
@@ -2894,7 +2894,7 @@
   </message>
   <message>
    <source>{typed!r} is no gene named for this species; {names} are. new {typed} recessive names it.</source>
-   <translation type="unfinished" />
+   <translation>{typed!r} ist kein für diese Art benanntes Gen; benannt sind {names}. neu {typed} rezessiv benennt es.</translation>
   </message>
   <message>
    <source>{typed!r} is no grade of prey here; {known} are.</source>
@@ -2910,7 +2910,7 @@
   </message>
   <message>
    <source>{typed!r} is no young of this clutch; {letters} are.</source>
-   <translation type="unfinished" />
+   <translation>{typed!r} ist kein Jungtier dieses Geleges; richtig sind {letters}.</translation>
   </message>
   <message>
    <source>{typed!r} is no {what}; {right} are right.</source>
@@ -2922,7 +2922,7 @@
   </message>
   <message>
    <source>{typed!r} is told of twice.</source>
-   <translation type="unfinished" />
+   <translation>{typed!r} ist zweimal genannt.</translation>
   </message>
   <message>
    <source>{typed!r} may be {either}; type a little more.</source>
@@ -2930,7 +2930,7 @@
   </message>
   <message>
    <source>{typed!r} may be {names}; type a little more.</source>
-   <translation type="unfinished" />
+   <translation>{typed!r} kann {names} sein; etwas mehr tippen.</translation>
   </message>
   <message>
    <source>{typed!r} names no bag; a grade and a bag, as in pinky: 14.</source>
@@ -2938,7 +2938,7 @@
   </message>
   <message>
    <source>{typed!r} says nothing of a gene; {right} are right.</source>
-   <translation type="unfinished" />
+   <translation>{typed!r} sagt nichts über ein Gen; richtig sind {right}.</translation>
   </message>
   <message>
    <source>{typed} names no absence; 5 Dec to 14 Dec, 2026-12-05 to 2026-12-14 or 9 days is right.</source>
@@ -2962,27 +2962,27 @@
   </message>
   <message>
    <source>{who} paired with {mate}, written later</source>
-   <translation type="unfinished" />
+   <translation>{who} mit {mate} verpaart, später eingetragen</translation>
   </message>
   <message>
    <source>{who}: a clutch written later</source>
-   <translation type="unfinished" />
+   <translation>{who}: ein später eingetragenes Gelege</translation>
   </message>
   <message>
    <source>{who}: a move written later</source>
-   <translation type="unfinished" />
+   <translation>{who}: ein später eingetragener Umzug</translation>
   </message>
   <message>
    <source>{who}: described anew, parents among it</source>
-   <translation type="unfinished" />
+   <translation>{who}: neu beschrieben, auch die Eltern</translation>
   </message>
   <message>
    <source>{who}: {sex}, {how}</source>
-   <translation type="unfinished" />
+   <translation>{who}: {sex}, {how}</translation>
   </message>
   <message>
    <source>{who}: {told}</source>
-   <translation type="unfinished" />
+   <translation>{who}: {told}</translation>
   </message>
   <message>
    <source>{word!r} is no feed night; tue fri, every 4 days, or a rule such as FREQ=WEEKLY;BYDAY=WE,SA is right.</source>

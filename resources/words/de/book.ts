@@ -65,7 +65,7 @@
   </message>
   <message>
    <source>Cards that are out of date:</source>
-   <translation type="unfinished" />
+   <translation>Überholte Abgabekarten:</translation>
   </message>
   <message>
    <source>Check the book, and mend a copy of it.</source>
@@ -597,7 +597,7 @@
   </message>
   <message>
    <source>not told</source>
-   <translation type="unfinished" />
+   <translation>nicht angegeben</translation>
   </message>
   <message>
    <source>nothing: today</source>
@@ -613,7 +613,7 @@
   </message>
   <message>
    <source>only this one</source>
-   <translation type="unfinished" />
+   <translation>nur dieses</translation>
   </message>
   <message>
    <source>open the window on a book</source>
@@ -669,7 +669,7 @@
   </message>
   <message>
    <source>sold {left}; changed {day} by {entry}</source>
-   <translation type="unfinished" />
+   <translation>verkauft {left}; geändert {day} durch {entry}</translation>
   </message>
   <message>
    <source>spread of shed intervals, SD of their logarithm</source>
@@ -733,7 +733,7 @@
   </message>
   <message>
    <source>what animals carry of genes, and cards out of date</source>
-   <translation type="unfinished" />
+   <translation>was Tiere an Genen tragen, und überholte Abgabekarten</translation>
   </message>
   <message>
    <source>what each animal is due on a day, and why</source>

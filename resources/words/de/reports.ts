@@ -831,7 +831,7 @@
   </message>
   <message>
    <source>Expected young, reckoned on {day}</source>
-   <translation type="unfinished" />
+   <translation>Erwartete Junge, berechnet am {day}</translation>
   </message>
   <message>
    <source>Faecal test</source>
@@ -970,7 +970,7 @@
   </message>
   <message>
    <source>Genes, as reckoned on {day}</source>
-   <translation type="unfinished" />
+   <translation>Gene, berechnet am {day}</translation>
   </message>
   <message>
    <source>Genes, as written</source>
@@ -1073,10 +1073,6 @@
   <message>
    <source>Here by these lines</source>
    <translation>Hier nach diesen Zeilen</translation>
-  </message>
-  <message>
-   <source>Hold how many</source>
-   <translation>Wie viele behalten</translation>
   </message>
   <message>
    <source>Hold without end</source>
@@ -1184,7 +1180,7 @@
   </message>
   <message>
    <source>It does not show it, so it has none.</source>
-   <translation type="unfinished" />
+   <translation>Es zeigt es nicht, also hat es keine Kopie.</translation>
   </message>
   <message>
    <source>It exposed {female} to {male}: {days} count from {first}, and a shared tub weighs {tub:.0f} where a pairing weighs {paired:.0f} and a lock {lock:.0f}. {female} may keep sperm until {until}.</source>
@@ -1192,19 +1188,19 @@
   </message>
   <message>
    <source>It looks normal for this gene because another one hides it.</source>
-   <translation type="unfinished" />
+   <translation>Dieses Gen ist nicht zu sehen, weil ein anderes es verdeckt.</translation>
   </message>
   <message>
    <source>It looks normal, and {sibling} of the same parents shows it.</source>
-   <translation type="unfinished" />
+   <translation>Es sieht normal aus, und {sibling} von denselben Eltern zeigt es.</translation>
   </message>
   <message>
    <source>It shows it.</source>
-   <translation type="unfinished" />
+   <translation>Es zeigt es.</translation>
   </message>
   <message>
    <source>It shows two copies.</source>
-   <translation type="unfinished" />
+   <translation>Es zeigt zwei Kopien.</translation>
   </message>
   <message>
    <source>It was ended on {on}, by the vet’s word.</source>
@@ -1212,7 +1208,7 @@
   </message>
   <message>
    <source>Its young {of} may carry it ({odds}), and it may be where that comes from.</source>
-   <translation type="unfinished" />
+   <translation>Sein Jungtier {of} kann es tragen ({odds}), und von hier kann das kommen.</translation>
   </message>
   <message>
    <source>Jan</source>
@@ -1566,7 +1562,7 @@
   </message>
   <message>
    <source>Neither parent carries it.</source>
-   <translation type="unfinished" />
+   <translation>Kein Elternteil trägt es.</translation>
   </message>
   <message>
    <source>Never eaten by {age_days:age}; a first meal is usual within {most:days}.</source>
@@ -1703,11 +1699,11 @@
   </message>
   <message>
    <source>No odds are told: its pedigree has too many loops.</source>
-   <translation type="unfinished" />
+   <translation>Ohne Angabe: Der Stammbaum hat zu viele Schleifen.</translation>
   </message>
   <message>
    <source>No odds are told: what is written of {animals:animals} beside it cannot all be true.</source>
-   <translation type="unfinished" />
+   <translation>Ohne Angabe: Was über {animals:animals} daneben eingetragen ist, kann nicht alles stimmen.</translation>
   </message>
   <message>
    <source>No offer is written in the book.</source>
@@ -1816,11 +1812,11 @@
   </message>
   <message>
    <source>None of the {candidates:n} males that may have sired them fits all that the young show: another male, or a look read wrong.</source>
-   <translation type="unfinished" />
+   <translation>Keines der {candidates:n} Männchen, die der Vater sein können, passt zu allem, was die Jungen zeigen: ein anderes Männchen, oder ein Aussehen ist falsch eingetragen.</translation>
   </message>
   <message>
    <source>Not carried, as far as is known: {names}.</source>
-   <translation type="unfinished" />
+   <translation>Soweit bekannt nicht getragen: {names}.</translation>
   </message>
   <message>
    <source>Not eaten for long</source>
@@ -1908,7 +1904,7 @@
   </message>
   <message>
    <source>Nothing is told of genes in this book.</source>
-   <translation type="unfinished" />
+   <translation>In diesem Buch steht nichts über Gene.</translation>
   </message>
   <message>
    <source>Nothing is written of {place} before {first}: who was in it until then cannot be told.</source>
@@ -1964,7 +1960,7 @@
   </message>
   <message>
    <source>Nothing written speaks for it: untested, it counts as not carrying it.</source>
-   <translation type="unfinished" />
+   <translation>Nichts Eingetragenes spricht dafür: ungeprüft zählt das Tier als frei davon.</translation>
   </message>
   <message>
    <source>Nov</source>
@@ -1995,11 +1991,11 @@
   </message>
   <message>
    <source>Of its young by a carrier, {young:n} looked normal: that speaks against, a little.</source>
-   <translation type="unfinished" />
+   <translation>Von seinen Jungen mit einem Träger sahen {young:n} normal aus: Das spricht ein wenig dagegen.</translation>
   </message>
   <message>
    <source>Of its young by one that shows it, {young:n} looked normal: that speaks against.</source>
-   <translation type="unfinished" />
+   <translation>Von seinen Jungen mit einem, das es zeigt, sahen {young:n} normal aus: Das spricht dagegen.</translation>
   </message>
   <message>
    <source>Offer {percent:percent} of a usual meal ({kind:HoldKind}).</source>
@@ -2223,19 +2219,19 @@
   </message>
   <message>
    <source>Proved by its young {of}, which carries it; the other parent does not.</source>
-   <translation type="unfinished" />
+   <translation>Bewiesen durch sein Jungtier {of}, das es trägt; der andere Elternteil trägt es nicht.</translation>
   </message>
   <message>
    <source>Proved by its young {of}, which shows it.</source>
-   <translation type="unfinished" />
+   <translation>Bewiesen durch sein Jungtier {of}, das es zeigt.</translation>
   </message>
   <message>
    <source>Proved by its young: {of} is one of {young:n} that carry it, the other parent does not.</source>
-   <translation type="unfinished" />
+   <translation>Bewiesen durch seine Jungen: {of} ist eines von {young:n}, die es tragen; der andere Elternteil trägt es nicht.</translation>
   </message>
   <message>
    <source>Proved by its young: {of} is one of {young:n} that show it.</source>
-   <translation type="unfinished" />
+   <translation>Bewiesen durch seine Jungen: {of} ist eines von {young:n}, die es zeigen.</translation>
   </message>
   <message>
    <source>Push every tub in until it clicks. An open tub is an empty tub by the morning.</source>
@@ -2301,7 +2297,7 @@
   </message>
   <message>
    <source>Reckoned from all that is written of its kin. An animal of which nothing is written counts as not carrying a gene: untested, not proved clear. Genes are those that this house has named.</source>
-   <translation type="unfinished" />
+   <translation>Berechnet aus allem, was über die Verwandten eingetragen ist. Ein Tier, über das nichts eingetragen ist, zählt als frei von einem Gen: ungeprüft, nicht bewiesen. Gene sind die in diesem Bestand benannten.</translation>
   </message>
   <message>
    <source>Refusals</source>
@@ -2802,7 +2798,7 @@
   </message>
   <message>
    <source>The sire is in doubt between {candidates:n} males; {likeliest} is likeliest, {odds}.</source>
-   <translation type="unfinished" />
+   <translation>Der Vater ist unsicher unter {candidates:n} Männchen; am ehesten {likeliest}, {odds}.</translation>
   </message>
   <message>
    <source>Their tubs were cleaned on {on:day}, and no others.</source>
@@ -3020,7 +3016,7 @@
   </message>
   <message>
    <source>What is written of these {words:n} cannot all be true: look at each again, and at who their parents are.</source>
-   <translation type="unfinished" />
+   <translation>Was über diese {words:n} eingetragen ist, kann nicht alles stimmen: jedes noch einmal ansehen, und auch die Eltern prüfen.</translation>
   </message>
   <message>
    <source>What it says</source>
@@ -3056,7 +3052,7 @@
   </message>
   <message>
    <source>With that and the looks of the young: {odds}.</source>
-   <translation type="unfinished" />
+   <translation>Damit und nach dem Aussehen der Jungen: {odds}.</translation>
   </message>
   <message>
    <source>Would take in {animals:animals} and {entries:entries}; nothing was written.</source>
@@ -3081,19 +3077,19 @@
   </message>
   <message>
    <source>Written as het.</source>
-   <translation type="unfinished" />
+   <translation>Als het eingetragen.</translation>
   </message>
   <message>
    <source>Written as not carrying it.</source>
-   <translation type="unfinished" />
+   <translation>Als frei davon eingetragen.</translation>
   </message>
   <message>
    <source>Written as {percent} het when nothing better was known.</source>
-   <translation type="unfinished" />
+   <translation>Als {percent} het eingetragen, als nichts Besseres bekannt war.</translation>
   </message>
   <message>
    <source>Written as {percent} het; what is known of its parents says more.</source>
-   <translation type="unfinished" />
+   <translation>Als {percent} het eingetragen; was über die Eltern bekannt ist, sagt mehr.</translation>
   </message>
   <message>
    <source>Written with it</source>
@@ -3122,6 +3118,10 @@
   <message>
    <source>Young to come</source>
    <translation>Kommende Jungtiere</translation>
+  </message>
+  <message>
+   <source>Young to come, and how many to hold</source>
+   <translation>Kommende Jungtiere, und wie viele behalten</translation>
   </message>
   <message>
    <source>a COUNT needs a DTSTART line to count from</source>
@@ -3283,12 +3283,12 @@
   <message>
    <source>as full sibs’ young or closer</source>
    <comment>Closeness</comment>
-   <translation type="unfinished" />
+   <translation>wie Junge von Vollgeschwistern oder enger</translation>
   </message>
   <message>
    <source>as half-sibs’ young or closer</source>
    <comment>Closeness</comment>
-   <translation type="unfinished" />
+   <translation>wie Junge von Halbgeschwistern oder enger</translation>
   </message>
   <message>
    <source>as the records say</source>
@@ -4265,7 +4265,7 @@
   </message>
   <message>
    <source>look</source>
-   <translation>ansehen</translation>
+   <translation>Aussehen</translation>
   </message>
   <message>
    <source>looked at</source>
@@ -4303,7 +4303,7 @@
   </message>
   <message>
    <source>may carry</source>
-   <translation>vielleicht</translation>
+   <translation>kann tragen</translation>
   </message>
   <message>
    <source>meal</source>
@@ -4488,7 +4488,7 @@
   <message>
    <source>not closely bred</source>
    <comment>Closeness</comment>
-   <translation type="unfinished" />
+   <translation>nicht eng gezogen</translation>
   </message>
   <message>
    <source>not due</source>
@@ -4581,7 +4581,7 @@
   </message>
   <message>
    <source>of the good eggs</source>
-   <translation type="unfinished" />
+   <translation>der guten Eier</translation>
   </message>
   <message>
    <source>of these apart</source>
@@ -5037,7 +5037,7 @@
   </message>
   <message>
    <source>share</source>
-   <translation>teilen sich die Box</translation>
+   <translation>Anteil</translation>
   </message>
   <message>
    <source>she</source>
@@ -5710,23 +5710,23 @@
   </message>
   <message>
    <source>{dam} and {sire} both carry it.</source>
-   <translation type="unfinished" />
+   <translation>{dam} und {sire} tragen es beide.</translation>
   </message>
   <message>
    <source>{dam} and {sire} both show it, and {young} looks normal: another sire, or two genes of the same look on different places.</source>
-   <translation type="unfinished" />
+   <translation>{dam} und {sire} zeigen es beide, und {young} sieht normal aus: ein anderer Vater, oder zwei Gene gleichen Aussehens an verschiedenen Orten.</translation>
   </message>
   <message>
    <source>{dam} and {sire} both show it.</source>
-   <translation type="unfinished" />
+   <translation>{dam} und {sire} zeigen es beide.</translation>
   </message>
   <message>
    <source>{dam} may carry it ({dam_odds}), and {sire} may ({sire_odds}).</source>
-   <translation type="unfinished" />
+   <translation>{dam} kann es tragen ({dam_odds}), und {sire} auch ({sire_odds}).</translation>
   </message>
   <message>
    <source>{dam} shows it, so do all {sires:n} males that may be the sire, {sire} among them, and {young} looks normal: another sire, or two genes of the same look on different places.</source>
-   <translation type="unfinished" />
+   <translation>{dam} zeigt es, ebenso alle {sires:n} Männchen, die der Vater sein können, darunter {sire}, und {young} sieht normal aus: ein anderer Vater, oder zwei Gene gleichen Aussehens an verschiedenen Orten.</translation>
   </message>
   <message>
    <source>{dam} × {sire}</source>
@@ -5803,7 +5803,7 @@
   </message>
   <message>
    <source>{gene}: {word}. {why}</source>
-   <translation type="unfinished" />
+   <translation>{gene}: {word}. {why}</translation>
   </message>
   <message>
    <source>{grade} {kind}</source>
@@ -5859,16 +5859,12 @@
    <translation>{length:letters} sind zu viel; bis zu {most:n} sind richtig.</translation>
   </message>
   <message>
-   <source>{letter} {pair}, {how}: mid-parent {mid}, young {mean} expected, nine in ten from {low} to {high}.</source>
-   <translation>{letter} {pair}, {how}: Elternmittel {mid}, Jungtiere zu erwarten {mean}, neun von zehn von {low} bis {high}.</translation>
+   <source>{letter} {pair}, {how}: mid-parent {mid}, young {mean} expected, nine in ten {span}.</source>
+   <translation>{letter} {pair}, {how}: Elternmittel {mid}, Jungtiere zu erwarten {mean}, neun von zehn {span}.</translation>
   </message>
   <message>
-   <source>{letter}: none above the parents is expected.</source>
-   <translation>{letter}: keins über den Eltern zu erwarten.</translation>
-  </message>
-  <message>
-   <source>{letter}: {share} above the parents, so about one in {each}; of {ten} young none is above with a chance of {none}. {tubs} tubs make one at least nine times in ten.</source>
-   <translation>{letter}: {share} über den Eltern, also etwa eins von {each}; von {ten} Jungtieren ist mit {none} Wahrscheinlichkeit keins darüber. {tubs} Boxen bringen in neun von zehn Fällen mindestens eins.</translation>
+   <source>{letter} {pair}, {how}: mid-parent {mid}, young {mean} expected, nine in ten {span}. {share} score above their parents, about one in {each}: {tubs} tubs hold one nine times in ten; of {ten} young none is above with a chance of {none}.</source>
+   <translation>{letter} {pair}, {how}: Elternmittel {mid}, Jungtiere zu erwarten {mean}, neun von zehn {span}. {share} liegen über ihren Eltern, etwa eins von {each}: {tubs} Boxen halten in neun von zehn Fällen eins; von {ten} Jungtieren liegt mit {none} Wahrscheinlichkeit keins darüber.</translation>
   </message>
   <message>
    <source>{medicine} missed: {count:n}, the first on {on:day}; never double a dose, ask a reptile vet.</source>
@@ -6018,23 +6014,23 @@
   </message>
   <message>
    <source>{parent} carries it, the other parent does not: one young in two.</source>
-   <translation type="unfinished" />
+   <translation>{parent} trägt es, der andere Elternteil nicht: eines von zwei Jungen.</translation>
   </message>
   <message>
    <source>{parent} carries it.</source>
-   <translation type="unfinished" />
+   <translation>{parent} trägt es.</translation>
   </message>
   <message>
    <source>{parent} may carry it ({odds}), the other parent does not.</source>
-   <translation type="unfinished" />
+   <translation>{parent} kann es tragen ({odds}), der andere Elternteil nicht.</translation>
   </message>
   <message>
    <source>{parent} may carry it ({odds}).</source>
-   <translation type="unfinished" />
+   <translation>{parent} kann es tragen ({odds}).</translation>
   </message>
   <message>
    <source>{parent} shows it and hands on one copy.</source>
-   <translation type="unfinished" />
+   <translation>{parent} zeigt es und gibt eine Kopie weiter.</translation>
   </message>
   <message>
    <source>{path} could not be written: {told}.</source>
@@ -6330,7 +6326,7 @@
   </message>
   <message>
    <source>{young} shows it, and its parent {parent} is said not to carry it: one word is wrong, or another parent.</source>
-   <translation type="unfinished" />
+   <translation>{young} zeigt es, und {parent} als Elternteil soll frei davon sein: Eine Angabe ist falsch, oder es war ein anderer Elternteil.</translation>
   </message>
   <message>
    <source>{zone:Zone} {temp_c:celsius}, above {limit_c:celsius}.</source>

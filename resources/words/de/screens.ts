@@ -134,7 +134,7 @@
   </message>
   <message>
    <source>As of {day}.</source>
-   <translation type="unfinished" />
+   <translation>Stand {day}.</translation>
   </message>
   <message>
    <source>Away</source>
@@ -186,7 +186,7 @@
   </message>
   <message>
    <source>Cannot all be true</source>
-   <translation type="unfinished" />
+   <translation>Kann nicht alles stimmen</translation>
   </message>
   <message>
    <source>Card for a buyer</source>
@@ -370,7 +370,7 @@
   </message>
   <message>
    <source>Enter: the dam’s page; I: its eggs; K: looks of its young; Shift+K: what it may give.</source>
-   <translation type="unfinished" />
+   <translation>Enter: Seite der Mutter; I: die Eier; K: Aussehen der Jungen; Umschalt+K: was es geben kann.</translation>
   </message>
   <message>
    <source>Every female {species} from how many {unit}</source>
@@ -418,7 +418,7 @@
   </message>
   <message>
    <source>Expected young</source>
-   <translation type="unfinished" />
+   <translation>Erwartete Junge</translation>
   </message>
   <message>
    <source>F12 changes it from anywhere, Ctrl+F12 dims it in four steps.</source>
@@ -482,11 +482,11 @@
   </message>
   <message>
    <source>Genes</source>
-   <translation type="unfinished" />
+   <translation>Gene</translation>
   </message>
   <message>
    <source>Genes: what it shows or carries</source>
-   <translation type="unfinished" />
+   <translation>Gene: was es zeigt oder trägt</translation>
   </message>
   <message>
    <source>Gone, or back</source>
@@ -542,7 +542,7 @@
   </message>
   <message>
    <source>How this is known</source>
-   <translation type="unfinished" />
+   <translation>Woher das bekannt ist</translation>
   </message>
   <message>
    <source>IT WAS TUB</source>
@@ -550,7 +550,7 @@
   </message>
   <message>
    <source>Inbreeding</source>
-   <translation type="unfinished" />
+   <translation>Inzucht</translation>
   </message>
   <message>
    <source>Inbreeding of the young {f}, {known}.</source>
@@ -590,7 +590,7 @@
   </message>
   <message>
    <source>Its genes with their reasons, and back</source>
-   <translation type="unfinished" />
+   <translation>Die Gene mit Begründung, und zurück</translation>
   </message>
   <message>
    <source>Its last weights</source>
@@ -598,7 +598,7 @@
   </message>
   <message>
    <source>Its parents</source>
-   <translation type="unfinished" />
+   <translation>Die Eltern</translation>
   </message>
   <message>
    <source>Join it; taking that line back takes all of it back</source>
@@ -958,7 +958,7 @@
   </message>
   <message>
    <source>No gene of the house is known of its parents; K on their pages writes one.</source>
-   <translation type="unfinished" />
+   <translation>Von den Eltern ist kein Gen des Bestands bekannt; K auf ihrer Seite trägt eines ein.</translation>
   </message>
   <message>
    <source>No line here is about {code!r}: nothing of it needs a look.</source>
@@ -1050,7 +1050,7 @@
   </message>
   <message>
    <source>Not carried, as far as is known</source>
-   <translation type="unfinished" />
+   <translation>Soweit bekannt nicht getragen</translation>
   </message>
   <message>
    <source>Not eaten since.</source>
@@ -1086,7 +1086,7 @@
   </message>
   <message>
    <source>Nothing is told of its genes. K writes what it shows, or names a gene.</source>
-   <translation type="unfinished" />
+   <translation>Über die Gene ist nichts bekannt. K trägt ein, was es zeigt, oder benennt ein Gen.</translation>
   </message>
   <message>
    <source>Nothing is written of it, and nothing is expected in it.</source>
@@ -1138,7 +1138,7 @@
   </message>
   <message>
    <source>Odds are reckoned from all that is written of its kin; only young can prove them.</source>
-   <translation type="unfinished" />
+   <translation>Berechnet aus allem, was über die Verwandten eingetragen ist; beweisen können es nur Junge.</translation>
   </message>
   <message>
    <source>Odds over the whole pedigree as it is written, never a promise: a card says them with their day. A founder of which nothing is said counts as clear. Colour is scored, and never het.</source>
@@ -1366,7 +1366,7 @@
   </message>
   <message>
    <source>Shift+K: why</source>
-   <translation type="unfinished" />
+   <translation>Umschalt+K: warum</translation>
   </message>
   <message>
    <source>Sires, as odds</source>
@@ -1918,7 +1918,7 @@
   </message>
   <message>
    <source>Written {day}.</source>
-   <translation type="unfinished" />
+   <translation>Eingetragen {day}.</translation>
   </message>
   <message>
    <source>Written: {name}.</source>
@@ -2142,7 +2142,7 @@
   </message>
   <message>
    <source>cannot all be true:</source>
-   <translation type="unfinished" />
+   <translation>kann nicht alles stimmen:</translation>
   </message>
   <message>
    <source>cannot tell a day</source>
@@ -2174,7 +2174,7 @@
   </message>
   <message>
    <source>carries</source>
-   <translation type="unfinished" />
+   <translation>trägt</translation>
   </message>
   <message>
    <source>change the weight of the gate</source>
@@ -2448,7 +2448,7 @@
   </message>
   <message>
    <source>gene, {day}</source>
-   <translation type="unfinished" />
+   <translation>Gen, {day}</translation>
   </message>
   <message>
    <source>genes</source>
@@ -2591,7 +2591,7 @@
   </message>
   <message>
    <source>in doubt</source>
-   <translation type="unfinished" />
+   <translation>unsicher</translation>
   </message>
   <message>
    <source>in season</source>
@@ -2603,7 +2603,7 @@
   </message>
   <message>
    <source>inbreeding</source>
-   <translation type="unfinished" />
+   <translation>Inzucht</translation>
   </message>
   <message>
    <source>incubator</source>
@@ -2766,7 +2766,7 @@
   </message>
   <message>
    <source>looks of {clutch}, {day}</source>
-   <translation type="unfinished" />
+   <translation>Aussehen von {clutch}, {day}</translation>
   </message>
   <message>
    <source>loosen the limit</source>
@@ -3452,7 +3452,7 @@
   </message>
   <message>
    <source>sire or parents</source>
-   <translation type="unfinished" />
+   <translation>Vater oder Eltern</translation>
   </message>
   <message>
    <source>size of the paper</source>
@@ -3640,7 +3640,7 @@
   </message>
   <message>
    <source>the young it may give first, and back</source>
-   <translation type="unfinished" />
+   <translation>zuerst die möglichen Jungen, und zurück</translation>
   </message>
   <message>
    <source>this system</source>
@@ -3776,7 +3776,7 @@
   </message>
   <message>
    <source>what its young show of a gene</source>
-   <translation type="unfinished" />
+   <translation>was die Jungen von einem Gen zeigen</translation>
   </message>
   <message>
    <source>what needs a look first</source>
@@ -4173,7 +4173,7 @@
   </message>
   <message>
    <source>{hint}; named here: {names}</source>
-   <translation type="unfinished" />
+   <translation>{hint}; hier benannt: {names}</translation>
   </message>
   <message>
    <source>{hint}; scored so far: {looks}</source>
