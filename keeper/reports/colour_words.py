@@ -6,7 +6,7 @@ from datetime import date
 
 from keeper.language import tr, tr_table
 from keeper.reports.colour_facts import ColourFacts, GenerationRow, Held, PairToCome
-from keeper.reports.figures import chance, counted, day, number, percent
+from keeper.reports.figures import chance, counted, day, number, percent, span
 from keeper.reports.words import sentence
 from keeper.rules.colour import AgeName, none_above, young_for_one
 from keeper.rules.colour_heredity import OWN_CLUTCHES, OWN_YOUNG, PLACEHOLDER_H2
@@ -92,11 +92,10 @@ def generation_words(generation: int) -> str:
 def _paragraphs(facts: ColourFacts) -> Iterator[Told]:
     yield Told(head=tr("Is selection working"), words=_working(facts))
     if facts.pairs:
-        pairs = [_pair(pair, facts.on) for pair in facts.pairs[:PAIRS_TOLD]]
+        pairs = [_to_hold(pair, facts.on) for pair in facts.pairs[:PAIRS_TOLD]]
         more = len(facts.pairs) - len(pairs)
         pairs += [tr("And {count} more pairs.", count=more)] if more > 0 else []
-        yield Told(head=tr("Young to come"), words=" ".join(pairs))
-        yield Told(head=tr("Hold how many"), words=" ".join(map(_tubs, facts.pairs[:PAIRS_TOLD])))
+        yield Told(head=tr("Young to come, and how many to hold"), words=" ".join(pairs))
     if facts.held:
         yield Told(head=tr("May be held back"), words=_held(facts))
     yield Told(head=tr("How much is inherited"), words=_heritability(facts))
@@ -122,21 +121,41 @@ def _generation(row: GenerationRow) -> str:
 
 
 def _pair(pair: PairToCome, on: date) -> str:
+    return tr(
+        "{letter} {pair}, {how}: mid-parent {mid}, young {mean} expected, nine in ten {span}.",
+        **_expected(pair, on),
+    )
+
+
+def _to_hold(pair: PairToCome, on: date) -> str:
+    """What may come of a pair, and how many tubs one young above its parents takes."""
+    beats = pair.expected.beats
+    tubs = young_for_one(beats)
+    if tubs is None:
+        return _pair(pair, on)
+    return tr(
+        "{letter} {pair}, {how}: mid-parent {mid}, young {mean} expected, nine in ten {span}."
+        " {share} score above their parents, about one in {each}: {tubs} tubs hold one nine times"
+        " in ten; of {ten} young none is above with a chance of {none}.",
+        share=percent(100 * beats),
+        each=number(round(1 / beats)),
+        tubs=number(tubs),
+        ten=number(OF_TEN),
+        none=chance(none_above(beats, OF_TEN)),
+        **_expected(pair, on),
+    )
+
+
+def _expected(pair: PairToCome, on: date) -> dict[str, str]:
     expected = pair.expected
-    told = {
+    return {
         "letter": pair.letter,
         "pair": pair_words(pair),
         "how": _how(pair, on),
         "mid": number(pair.mid_parent, 1),
         "mean": number(expected.mean, 1),
-        "low": number(expected.low, 1),
-        "high": number(expected.high, 1),
+        "span": span(number(expected.low, 1), number(expected.high, 1)),
     }
-    return tr(
-        "{letter} {pair}, {how}: mid-parent {mid}, young {mean} expected, nine in ten from {low}"
-        " to {high}.",
-        **told,
-    )
 
 
 def pair_words(pair: PairToCome) -> str:
@@ -153,24 +172,6 @@ def _how(pair: PairToCome, today: date) -> str:
     if pair.how == "hatched":
         return tr("hatched {day}", day=on)
     return tr("laid {day}", day=on) if pair.how == "laid" else tr("paired {day}", day=on)
-
-
-def _tubs(pair: PairToCome) -> str:
-    """How many young for one above its parents."""
-    beats = pair.expected.beats
-    tubs = young_for_one(beats)
-    if tubs is None:
-        return tr("{letter}: none above the parents is expected.", letter=pair.letter)
-    return tr(
-        "{letter}: {share} above the parents, so about one in {each}; of {ten} young none is above"
-        " with a chance of {none}. {tubs} tubs make one at least nine times in ten.",
-        letter=pair.letter,
-        share=percent(100 * beats),
-        each=number(round(1 / beats)),
-        ten=OF_TEN,
-        none=chance(none_above(beats, OF_TEN)),
-        tubs=number(tubs),
-    )
 
 
 def _held(facts: ColourFacts) -> str:

@@ -204,7 +204,7 @@ def test_the_picture_says_in_words_what_it_shows(qtbot):
 
     words = picture.text().replace("\u00a0", " ")
     assert "founders: mean 5 of 1 scored." in words
-    assert "young 6.2 expected, nine in ten from 3.8 to 8.6" in words
+    assert "young 6.2 expected, nine in ten 3.8–8.6" in words
     assert "Bred from: Ara 1 5." in words
 
 
@@ -244,8 +244,21 @@ def test_the_panel_answers_whether_selection_works_and_how_many_to_hold(qtbot):
 
     words = shown.words.text().replace("\u00a0", " ")
     assert words.startswith("Is selection working: Cannot tell yet.")
-    assert "A: 9 % above the parents, so about one in 11" in words
-    assert "25 tubs make one at least nine times in ten" in words
+    assert "9 % score above their parents, about one in 11" in words
+    assert "25 tubs hold one nine times in ten" in words
+
+
+def test_turned_over_the_words_have_the_whole_room(qtbot):
+    shown = panel(qtbot, some_facts(a_dot(), pairs=[a_pair()]), (500, 400))
+    before = shown.words.height()
+
+    shown.turn_over()
+    QApplication.processEvents()
+    assert (shown.picture.isVisible(), shown.words.height()) == (False, 400)
+
+    shown.turn_over()
+    QApplication.processEvents()
+    assert (shown.picture.isVisible(), shown.words.height()) == (True, before)
 
 
 def test_without_scores_it_says_how_to_begin(qtbot):

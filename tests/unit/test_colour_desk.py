@@ -161,7 +161,7 @@ def test_of_a_laid_clutch_the_likeliest_sire_stands_with_his_odds(keeping):
 
     assert (coming.how, coming.sire, coming.on) == ("laid", "Ara 2", ago(10))
     assert 0.5 < coming.odds < 1
-    assert "%" in told(read(keeping), "Young to come")
+    assert "%" in told(read(keeping), "Young to come, and how many to hold")
 
 
 def test_hatched_young_wait_for_their_scores(keeping):
