@@ -140,6 +140,9 @@ def test_the_line_shows_its_generations_and_is_printed(hand, tmp_path, monkeypat
     words = page.colour.picture.text().replace("\u00a0", " ")
     assert "generation 2: mean 7 of 3 scored, their mid-parents 7.5." in words
     assert "A Ara 3 × Ara 2" in words
+    hand.press(KEY.Key_W)
+    assert not page.colour.picture.isVisible()
+    hand.press(KEY.Key_W)
     hand.press(KEY.Key_P, CTRL)
     hand.bot.waitUntil(lambda: bool(list(tmp_path.rglob("*.pdf"))), timeout=20_000)
     (path,) = tmp_path.rglob("*.pdf")

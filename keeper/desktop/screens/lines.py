@@ -132,13 +132,13 @@ class LinesScreen(QWidget):
         self.beside.setVisible(bool(found.rows))
         keys = [row.key for row in found.rows]
         self._choose(self.list, keys.index(chosen.key) if chosen and chosen.key in keys else 0)
-        self.gene.panel.setVisible(isinstance(self._row(), GeneLine))
+        self.gene.show_under(isinstance(self._row(), GeneLine))
         self._fit()
 
     def _show_beside(self) -> None:
         """The panel of the chosen row; that of a gene when it is read."""
         row = self._row()
-        self.gene.panel.setVisible(isinstance(row, GeneLine))
+        self.gene.show_under(isinstance(row, GeneLine))
         if isinstance(row, ColourLine):
             self.colour.show_colour(row.facts)
             self.beside.setCurrentWidget(self.colour)
@@ -176,7 +176,8 @@ class LinesScreen(QWidget):
         self._left.addWidget(self.none)
         self._left.addWidget(self.list, LIST_SHARE)
         self._under = QVBoxLayout()
-        self._under.addWidget(self.gene.panel)
+        self._under.addWidget(self.gene.proofs)
+        self._under.addWidget(self.gene.panel, 1)
         self._left.addLayout(self._under, LOWER_SHARE)
         self.beside.addWidget(self.gene)
         self.beside.addWidget(self.colour)
@@ -219,6 +220,7 @@ class LinesScreen(QWidget):
             ("K", tr("what the animal shows or is said to carry"), deeds.tell),
             ("N", tr("name a new gene"), deeds.name),
             ("C", tr("cards out of date, and the animals again"), deeds.turn_cards),
+            ("W", tr("words of a colour in the whole room, and back"), self.colour.turn_over),
             ("Ctrl+P", tr("what is shown, on paper"), deeds.print),
             ("Ctrl+Shift+P", tr("the last PDF on a printer"), self.paper.to_printer),
         ):

@@ -48,7 +48,12 @@ class ColourPanel(QWidget):
         self.words.show_paragraphs([Paragraph(head=each.head, words=each.words) for each in told])
 
     def turn_over(self) -> None:
-        """The words in the whole room, in the place of the picture, or both again."""
+        """The words in the whole room, in the place of the picture, or both again.
+
+        While the panel is out of sight nothing happens.
+        """
+        if not self.isVisible():
+            return
         self._words_alone = not self._words_alone
         self._lay()
 

@@ -3843,6 +3843,10 @@
    <translation>in der Verdauung, nüchtern etwa {weight}</translation>
   </message>
   <message>
+   <source>words of a colour in the whole room, and back</source>
+   <translation>Worte zu einer Farbe im ganzen Platz, und zurück</translation>
+  </message>
+  <message>
    <source>words, or one of {kinds} with a colon</source>
    <translation>Worte, oder eines von {kinds} mit Doppelpunkt</translation>
   </message>
