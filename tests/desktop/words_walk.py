@@ -121,6 +121,14 @@ class Walk:
         self.texts |= {*self._labels(), *self._told()}
         if keys:
             self.window.show_keys()
+        elif self.window.place.name == "Females":
+            self._turn_to_calendar()
+
+    def _turn_to_calendar(self) -> None:
+        """The second view of Females; its keys are told while it is shown."""
+        self.window.page("Females")._turn_over()
+        self._settle()
+        self.texts |= {*self._labels(), *self._told()}
 
     def _on_paper(self, data: list[str]) -> list[str]:
         """What is untranslated on paper: of a night, an absence, an order, an animal."""
@@ -161,6 +169,7 @@ class Walk:
             document_pages(self._clutch_record()),
             document_pages(self._death_note(page)),
             *self._of_lines(),
+            self.window.page("Females").pairing._sheets().pages,
         ]
         for number, pages in enumerate(sheets):
             write_pdf(keeping.book.path.with_name(f"{number}.pdf"), "", pages)
