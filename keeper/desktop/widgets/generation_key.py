@@ -68,7 +68,7 @@ def _items(facts: ColourFacts) -> Iterator[Item]:
     if any(not dot.here for dot in dots):
         yield _dotted(here=False), tr("hollow: gone")
     if any(not dot.like_age for dot in dots):
-        yield _dotted(like_age=False), tr("barred: scored at another age")
+        yield _dotted(like_age=False), tr("barred: another age")
     if any(dot.selected for dot in dots):
         yield _ringed, tr("ringed: bred from")
     if any(dot.outside for dot in dots):
@@ -77,7 +77,7 @@ def _items(facts: ColourFacts) -> Iterator[Item]:
     if any(row.mid_parent is not None for row in facts.generations) or facts.pairs:
         yield _diamond, tr("mid-parent")
     if facts.pairs:
-        yield _band, tr("expected young, nine in ten")
+        yield _band, tr("expected, nine in ten")
 
 
 _SEXES = (

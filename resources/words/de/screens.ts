@@ -1649,10 +1649,6 @@
    <translation>Die Texte folgen der Sprache dieses Rechners, wo es sie darin gibt.</translation>
   </message>
   <message>
-   <source>Then {animal}, {word}, with {mate}.</source>
-   <translation>Dann {animal}, {word}, mit {mate}.</translation>
-  </message>
-  <message>
    <source>There is no file {path}; name a CSV file.</source>
    <translation>Es gibt keine Datei {path}; eine CSV-Datei nennen.</translation>
   </message>
@@ -3263,6 +3259,10 @@
    <translation>Port {port}</translation>
   </message>
   <message>
+   <source>possible het</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>prey bag</source>
    <translation>Beutel</translation>
   </message>
@@ -3715,6 +3715,10 @@
    <translation>getippt, nicht geschrieben</translation>
   </message>
   <message>
+   <source>under 5 %</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>undo</source>
    <translation>rückgängig</translation>
   </message>
@@ -3787,6 +3791,10 @@
    <translation>wovon Messwerte getippt werden</translation>
   </message>
   <message>
+   <source>what so many normal-looking young leave</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>what the animal shows or is said to carry</source>
    <translation>was das Tier zeigt oder tragen soll</translation>
   </message>
@@ -3817,6 +3825,11 @@
   <message>
    <source>why? the pad names the reasons; nothing is written yet</source>
    <translation>warum? die Tasten nennen die Gründe; noch ist nichts geschrieben</translation>
+  </message>
+  <message>
+   <source>with</source>
+   <comment>a mate</comment>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>with selection</source>
@@ -3935,12 +3948,20 @@
    <translation>{animals} angesehen; Wärme jüngst gemessen: {count} von {rows}</translation>
   </message>
   <message>
-   <source>{animal}, {word}, with {mate}, who shows it: one young that shows it proves {animal}. Normal-looking young alone leave {left}.</source>
-   <translation>{animal}, {word}, mit {mate}, zeigt es selbst: ein Junges, das es zeigt, beweist {animal}. Nur normal aussehende Junge lassen {left}.</translation>
+   <source>{animal} {word}</source>
+   <translation type="unfinished" />
   </message>
   <message>
-   <source>{animal}, {word}, with {mate}, who surely carries it: one young that shows it proves {animal}. Normal-looking young alone leave {left}.</source>
-   <translation>{animal}, {word}, mit {mate}, trägt es sicher: ein Junges, das es zeigt, beweist {animal}. Nur normal aussehende Junge lassen {left}.</translation>
+   <source>{animal}, {word}, with {mate}, who shows it: one young that shows it proves {animal}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{animal}, {word}, with {mate}, who surely carries it: one young that shows it proves {animal}.</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
+   <source>{animal}, {word}, with {mate}: {left}</source>
+   <translation type="unfinished" />
   </message>
   <message>
    <source>{animal}: {what}</source>

@@ -191,8 +191,8 @@
    <translation>Band: Männchen dieser Art, {basis}</translation>
   </message>
   <message>
-   <source>barred: scored at another age</source>
-   <translation>mit Strich: in anderem Alter bewertet</translation>
+   <source>barred: another age</source>
+   <translation>Strich: anderes Alter</translation>
   </message>
   <message>
    <source>behind</source>
@@ -347,8 +347,8 @@
    <translation>entschuldigt</translation>
   </message>
   <message>
-   <source>expected young, nine in ten</source>
-   <translation>zu erwartende Jungtiere, neun von zehn</translation>
+   <source>expected, nine in ten</source>
+   <translation>erwartet, neun von zehn</translation>
   </message>
   <message>
    <source>far behind</source>
@@ -436,7 +436,7 @@
   </message>
   <message>
    <source>hollow: gone</source>
-   <translation>hohl: nicht mehr hier</translation>
+   <translation>hohl: weg</translation>
   </message>
   <message>
    <source>hot end</source>
@@ -831,7 +831,7 @@
   </message>
   <message>
    <source>ringed: bred from</source>
-   <translation>mit Ring: zur Zucht genommen</translation>
+   <translation>Ring: Zuchttier</translation>
   </message>
   <message>
    <source>scale</source>
