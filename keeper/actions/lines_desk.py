@@ -33,7 +33,7 @@ LEAST = 0.005
 """Less likely carriers are counted as clear; common practice, no source."""
 EGGS = (4, 8, 12)
 """Clutches for which it is told how likely one young at least shows the gene."""
-LEFT_AFTER = (1, 2, 4, 8)
+LEFT_AFTER = (1, 2, 4, 6)
 """Normal-looking young after which it is told how likely a carrier is left."""
 
 

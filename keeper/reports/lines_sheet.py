@@ -19,6 +19,9 @@ CARDS_NOTE = tr(
 NO_CARDS = tr("Every card given out still says what would be said today.")
 
 
+PROOF_SHARES = (0.26, 0.2, 0.1, 0.1, 0.1, 0.1, 0.14)
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CarrierTold:
     """One animal of the room in words."""
@@ -44,13 +47,19 @@ class CardTold:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class GeneTold:
-    """All that the sheet of one gene says. sections: headings, each with whole sentences."""
+    """All that the sheet of one gene says. sections: headings, each with whole sentences.
+
+    proof_over, proof_heads, proof_rows: the table of what proving out costs; no rows: none.
+    """
 
     gene: str
     kind: str
     animals: Sequence[CarrierTold]
     clear: int
     sections: Sequence[tuple[str, str]]
+    proof_over: str = ""
+    proof_heads: tuple[str, ...] = ()
+    proof_rows: tuple[tuple[str, ...], ...] = ()
 
 
 def gene_sheet(told: GeneTold, printed: str) -> Document:
@@ -76,6 +85,10 @@ def gene_sheet(told: GeneTold, printed: str) -> Document:
         ),
         Words(words=tr("Not listed, as none is known to carry it: {count}.", count=told.clear)),
     ]
+    if told.proof_rows:
+        rows = tuple(tuple(plain(cell) for cell in row) for row in told.proof_rows)
+        table = Table(heads=told.proof_heads, rows=rows, shares=PROOF_SHARES, again=True)
+        parts += [Heading(words=told.proof_over), table]
     for head, words in told.sections:
         parts += [Heading(words=head), Words(words=plain(words))]
     return Document(

@@ -174,8 +174,9 @@ def test_the_pairing_that_tells_most_is_named_with_what_young_would_leave(hand):
 
     told = plain(hand.page.gene.panel.text())
     assert "Fen, 66 % het, with Dun, who shows it: one young that shows it proves Fen" in told
-    assert "50 % after 1, 33 % after 2, 11 % after 4, under 1 % after 8" in told
-    assert "6 normal-looking young take it under 5 %" in told
+    table = plain(hand.page.gene.proofs.text())
+    assert "Fen, 66 % het, with Dun: 50 % after 1, 33 % after 2, 11 % after 4, 3 % after 6" in table
+    assert "6 normal-looking young take it under 5 %" in table
     pair = hand.page.gene.pair.face
     assert pair.head == "Fen × Dun"
     assert [(plain(b.figure), b.words) for b in pair.bars] == [
@@ -289,6 +290,7 @@ def test_the_sheet_of_a_gene_says_every_animal_with_its_word_and_its_reason(hand
     assert "Gene chalk" in text
     assert "A1·5 Fen female 66 % het" in text
     assert "never a promise" in text
+    assert "Fen 66 % het Dun 50 % 33 % 11 % 3 % 6" in text
     assert "Not listed, as none is known to carry it: 1." in text
 
 

@@ -19,11 +19,13 @@ from keeper.desktop.screens.lines_words import (
     card_face,
     pair_face,
     paragraphs,
+    proof_face,
     seat_words,
 )
 from keeper.desktop.widgets.clutch_panel import ClutchPanel
 from keeper.desktop.widgets.odds_list import ROW_ROLE, OddsFace, OddsHead, OddsList
 from keeper.desktop.widgets.pair_sheet import PairFace, PairSheet
+from keeper.desktop.widgets.proof_table import ProofTable
 from keeper.husbandry.animal import AnimalId, Sex
 from keeper.husbandry.now import AnimalNow
 from keeper.language import tr
@@ -33,8 +35,8 @@ LIST_SHARE, LOWER_SHARE = 11, 10
 
 
 class GeneBeside(QWidget):
-    """panel: paragraphs, laid out by the page. detail: what is shown of the chosen gene; None while
-    it is being read. cards: whether the list is of cards.
+    """panel and proofs: paragraphs and a table, laid out by the page. detail: what is shown of the
+    chosen gene; None while it is being read. cards: whether the list is of cards.
     """
 
     def __init__(self, look: Look) -> None:
@@ -45,7 +47,7 @@ class GeneBeside(QWidget):
         self._taken: tuple[AnimalNow, ...] = ()
         self._pair: PairTried | None = None
         self.heads, self.list = OddsHead(look), OddsList(look)
-        self.pair, self.panel = PairSheet(look), ClutchPanel(look)
+        self.pair, self.proofs, self.panel = PairSheet(look), ProofTable(look), ClutchPanel(look)
         self._lower = lower = QVBoxLayout()
         lower.addWidget(self.pair)
         column = QVBoxLayout(self)
@@ -74,6 +76,12 @@ class GeneBeside(QWidget):
             return row.row
         return row.animal if isinstance(row, CardOutOfDate) else None
 
+    def show_under(self, is_gene: bool) -> None:
+        """Paragraphs and table stand beneath the genes, and not beside a colour."""
+        self.panel.setVisible(is_gene)
+        if not is_gene:
+            self.proofs.hide()
+
     def show_reading(self) -> None:
         """Nothing of the last gene stays while the next is read."""
         self.detail, self._pair, self._taken = None, None, ()
@@ -81,6 +89,7 @@ class GeneBeside(QWidget):
             self._show_faces((), ANIMAL_HEADS, "", None)
         self.pair.show_face(PairFace(head=tr("looking through the book")))
         self.panel.show_paragraphs(())
+        self.proofs.hide()
 
     def show_detail(self, detail: GeneDetail) -> None:
         self.detail, self._pair, self._taken = detail, None, ()
@@ -88,6 +97,7 @@ class GeneBeside(QWidget):
             self._show_animals()
         self.pair.show_face(pair_face(detail.pair, detail, tried=False))
         self.panel.show_paragraphs(tuple(paragraphs(detail)))
+        self.proofs.show_face(proof_face(detail.proofs))
 
     def show_cards(self, lines: Lines) -> None:
         """The cards out of date in the place of the animals."""

@@ -8,7 +8,7 @@ from keeper.actions.lines_desk import ColourLine, GeneAnimal, GeneDetail, Line, 
 from keeper.desktop.paper.flow import document_pages
 from keeper.desktop.paper.printing import Sheets, printed_words
 from keeper.desktop.screens.lines_beside import GeneBeside
-from keeper.desktop.screens.lines_words import animal_face, line_face, paragraphs
+from keeper.desktop.screens.lines_words import animal_face, line_face, paragraphs, proof_face
 from keeper.language import tr
 from keeper.reports.figures import day
 from keeper.reports.lines_sheet import CardTold, CarrierTold, GeneTold, cards_sheet, gene_sheet
@@ -26,13 +26,16 @@ def paper_of(keeping: Keeping, row: Line | None, beside: GeneBeside, lines: Line
 
 
 def _gene(keeping: Keeping, detail: GeneDetail) -> Sheets:
-    face = line_face(detail.line)
+    face, proofs = line_face(detail.line), proof_face(detail.proofs)
     told = GeneTold(
         gene=face.name,
         kind=face.under,
         animals=[_carrier(each) for each in detail.animals],
         clear=detail.clear,
         sections=[(each.head, each.words) for each in paragraphs(detail)],
+        proof_over=proofs.over,
+        proof_heads=proofs.heads,
+        proof_rows=proofs.rows,
     )
     document = gene_sheet(told, printed_words(keeping))
     stem = f"gene-{face.name}-{keeping.today.isoformat()}"

@@ -8,6 +8,7 @@ from math import floor
 
 from keeper.actions.gene_cards import CardOutOfDate
 from keeper.actions.lines_desk import (
+    LEFT_AFTER,
     GeneAnimal,
     GeneDetail,
     GeneLine,
@@ -20,6 +21,7 @@ from keeper.desktop.widgets.clutch_panel import Paragraph
 from keeper.desktop.widgets.line_list import LineFace
 from keeper.desktop.widgets.odds_list import OddsFace
 from keeper.desktop.widgets.pair_sheet import LookBar, PairFace
+from keeper.desktop.widgets.proof_table import ProofFace
 from keeper.desktop.widgets.tile import FACES, TileState
 from keeper.husbandry.genes import Inheritance
 from keeper.husbandry.now import AnimalNow
@@ -221,7 +223,7 @@ def paragraphs(detail: GeneDetail) -> Iterator[Paragraph]:
         yield Paragraph(head=tr("does not fit"), words=" ".join(detail.contradictions))
     how = detail.line.named.inheritance
     if how is Inheritance.RECESSIVE:
-        yield Paragraph(head=tr("proves most"), words=" ".join(_proofs(detail.proofs)))
+        yield Paragraph(head=tr("proves most"), words=_proved(detail.proofs))
     else:
         yield Paragraph(head=word(how), words=_HOW[how])
     if detail.cards:
@@ -232,18 +234,47 @@ def paragraphs(detail: GeneDetail) -> Iterator[Paragraph]:
         yield Paragraph(head=tr("tried against other recessives"), words=told)
 
 
-def _proofs(proofs: Sequence[Proof]) -> Iterator[str]:
+def proof_face(proofs: Sequence[Proof]) -> ProofFace:
+    """What proving out costs, each possible het with the mate that tells most of it."""
+    after = tuple(str(young) for young in LEFT_AFTER)
+    return ProofFace(
+        over=tr("what so many normal-looking young leave"),
+        heads=(tr("possible het"), tr("with", sense="a mate"), *after, tr("under 5 %")),
+        rows=tuple(_proof_cells(each) for each in proofs),
+        said=tuple(_left_words(each) for each in proofs),
+    )
+
+
+def _proof_cells(proof: Proof) -> tuple[str, ...]:
+    tested = tr("{animal} {word}", animal=proof.tested.called, word=proof.word)
+    left = tuple(_share(left) for _, left in proof.left)
+    needed = UNKNOWN if proof.needed is None else str(proof.needed)
+    return (tested, proof.mate.called, *left, needed)
+
+
+def _proved(proofs: Sequence[Proof]) -> str:
     if not proofs:
-        yield tr("Nothing to prove here: no possible het in the room has a mate that would tell.")
-        return
-    yield proof_words(proofs[0])
-    for proof in proofs[1:3]:
-        told = {"animal": proof.tested.called, "word": proof.word, "mate": proof.mate.called}
-        yield tr("Then {animal}, {word}, with {mate}.", **told)
+        return tr("Nothing to prove here: no possible het in the room has a mate that would tell.")
+    return proof_words(proofs[0])
 
 
 def proof_words(proof: Proof) -> str:
-    """The pairing, and what young that do not show it would leave."""
+    """The pairing that tells most, and what one young that shows it would prove."""
+    told = {"animal": proof.tested.called, "word": proof.word, "mate": proof.mate.called}
+    if proof.pair.mate_is == "visual":
+        return tr(
+            "{animal}, {word}, with {mate}, who shows it: one young that shows it proves {animal}.",
+            **told,
+        )
+    return tr(
+        "{animal}, {word}, with {mate}, who surely carries it: one young that shows it proves"
+        " {animal}.",
+        **told,
+    )
+
+
+def _left_words(proof: Proof) -> str:
+    """A row of the table in words."""
     told: dict[str, object] = {
         "animal": proof.tested.called,
         "word": proof.word,
@@ -252,23 +283,11 @@ def proof_words(proof: Proof) -> str:
             tr("{left} after {young}", left=_share(left), young=n) for n, left in proof.left
         ),
     }
-    first = (
-        tr(
-            "{animal}, {word}, with {mate}, who shows it: one young that shows it proves {animal}."
-            " Normal-looking young alone leave {left}.",
-            **told,
-        )
-        if proof.pair.mate_is == "visual"
-        else tr(
-            "{animal}, {word}, with {mate}, who surely carries it: one young that shows it proves"
-            " {animal}. Normal-looking young alone leave {left}.",
-            **told,
-        )
-    )
+    first = tr("{animal}, {word}, with {mate}: {left}", **told)
     if proof.needed is None:
         return first
     enough = tr("{young} take it under 5 %.", young=_young(proof.needed))
-    return f"{first} {enough}"
+    return f"{first}; {enough}"
 
 
 def alike_words(alike: LookAlike, detail: GeneDetail) -> str:

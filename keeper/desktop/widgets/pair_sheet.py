@@ -106,7 +106,7 @@ class PairSheet(Drawn):
         painter.setBrush(look.colour("fill2" if bar.shows else "sheet"))
         painter.drawRect(rect)
         strong, plain = look.font(Use.TABLE_STRONG), look.font(Use.TABLE)
-        end = full + look.u(9, 7.4)
+        end = full + look.u(10.4, 8.8)
         set_line(painter, QPointF(end, base), bar.figure, strong, look.colour("ink"), align=RIGHT)
         left = end + look.u(2, 1.4)
         ink = look.colour("ink")

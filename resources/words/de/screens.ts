@@ -3260,7 +3260,7 @@
   </message>
   <message>
    <source>possible het</source>
-   <translation type="unfinished" />
+   <translation>mögliches Het</translation>
   </message>
   <message>
    <source>prey bag</source>
@@ -3716,7 +3716,7 @@
   </message>
   <message>
    <source>under 5 %</source>
-   <translation type="unfinished" />
+   <translation>unter 5 %</translation>
   </message>
   <message>
    <source>undo</source>
@@ -3792,7 +3792,7 @@
   </message>
   <message>
    <source>what so many normal-looking young leave</source>
-   <translation type="unfinished" />
+   <translation>was so viele normal aussehende Junge lassen</translation>
   </message>
   <message>
    <source>what the animal shows or is said to carry</source>
@@ -3829,7 +3829,7 @@
   <message>
    <source>with</source>
    <comment>a mate</comment>
-   <translation type="unfinished" />
+   <translation>mit</translation>
   </message>
   <message>
    <source>with selection</source>
@@ -3949,19 +3949,19 @@
   </message>
   <message>
    <source>{animal} {word}</source>
-   <translation type="unfinished" />
+   <translation>{animal} {word}</translation>
   </message>
   <message>
    <source>{animal}, {word}, with {mate}, who shows it: one young that shows it proves {animal}.</source>
-   <translation type="unfinished" />
+   <translation>{animal}, {word}, mit {mate}, zeigt es selbst: ein Junges, das es zeigt, beweist {animal}.</translation>
   </message>
   <message>
    <source>{animal}, {word}, with {mate}, who surely carries it: one young that shows it proves {animal}.</source>
-   <translation type="unfinished" />
+   <translation>{animal}, {word}, mit {mate}, trägt es sicher: ein Junges, das es zeigt, beweist {animal}.</translation>
   </message>
   <message>
    <source>{animal}, {word}, with {mate}: {left}</source>
-   <translation type="unfinished" />
+   <translation>{animal}, {word}, mit {mate}: {left}</translation>
   </message>
   <message>
    <source>{animal}: {what}</source>
