@@ -11,7 +11,8 @@ from keeper.actions.gene_pairing import Expected, ExpectedLook, Sires, eggs_word
 from keeper.actions.gene_told import contradictions_of
 from keeper.husbandry.animal import AnimalId
 from keeper.language import tr
-from keeper.reports.gene_figures import percent_down, share_words
+from keeper.reports.figures import percent
+from keeper.reports.gene_figures import share_words
 from keeper.rules.genetics.inbreeding import Closeness
 
 LOOKS_MOST = 6
@@ -118,7 +119,7 @@ def _contradictions(genes: SpeciesGenes, row: ClutchRow) -> Iterator[str]:
 
 def share_of(look: ExpectedLook) -> str:
     """Its part of the young in per cent."""
-    return share_words(look.share) if look.share < 1 else percent_down(100)
+    return percent(100 * look.share)
 
 
 def _look(look: ExpectedLook, eggs: int) -> str:
