@@ -244,7 +244,7 @@ class AnimalScreen(QWidget):
             (tr("A new animal"), "A", self.ask_newcomer),
             (tr("Photo"), "O", lambda: self._ask(photo_asked)),
             (tr("Its genes with their reasons, and back"), "Shift+K", self.genes.turn_over),
-            (tr("Where it stood, with whom and beside whom"), "W", self._show_stay),
+            (tr("Where and beside whom it stood"), "W", self._show_stay),
         )
 
 

@@ -1873,8 +1873,8 @@
    <translation>Was nicht eingetragen ist, sieht es nicht; die Tiere trotzdem ansehen.</translation>
   </message>
   <message>
-   <source>Where it stood, with whom and beside whom</source>
-   <translation>Wo es stand, mit wem und neben wem</translation>
+   <source>Where and beside whom it stood</source>
+   <translation>Wo und neben wem es stand</translation>
   </message>
   <message>
    <source>Where its eggs lie is not written; I places them.</source>
