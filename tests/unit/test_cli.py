@@ -220,7 +220,8 @@ def test_the_command_line_needs_no_qt() -> None:
 
 
 @pytest.mark.parametrize(
-    "command", ["", "open", "new", "take-in", "due", "watch", "expect", "forecast", "check"]
+    "command",
+    ["", "open", "new", "take-in", "due", "watch", "genes", "expect", "forecast", "check"],
 )
 def test_every_command_explains_itself(run: Run, command: str) -> None:
     said = run(*([command] if command else []), "--help")
