@@ -1,7 +1,7 @@
 """Odds of a gene by plain enumeration in whole numbers: every state of every animal.
 
 Nothing of the program's ways is used: no leading terms, no pruning, no trees. A founder carries
-each copy with the chance 1 in RARE, small and exact, and a parent that is not written passes one
+each copy with the chance 1 in *rare*, small and exact, and a parent that is not written passes one
 on with that chance; so figures agree with the program's limit but for about 1 / RARE. Chances are
 whole parts, of 4 for a birth and of RARE² for a founder, because an animal's whole cancels out.
 """
@@ -26,15 +26,16 @@ LOOKS = {
 
 
 def enumerated(
-    kin: Sequence[Kin], genes: Sequence[GeneAsked]
+    kin: Sequence[Kin], genes: Sequence[GeneAsked], rare: int = RARE
 ) -> tuple[list[dict[int, list[Fraction]]], dict[int, dict[int, Fraction]]] | None:
     """By gene and animal odds of 0, 1 and 2 copies; by young odds of its sires. None: cannot be."""
-    names = sorted({name for each in kin for name in _named(each)})
+    told = {name for gene in genes for name in gene.told}
+    names = sorted(told | {name for each in kin for name in _named(each)})
     copies = [{name: [0] * 3 for name in names} for _ in genes]
     sires = {each.animal: dict.fromkeys(dict(each.sires), 0) for each in kin}
     whole = 0
     for weight, chosen in _choices(kin):
-        of_genes = [_states(kin, chosen, gene) for gene in genes]
+        of_genes = [_states(names, kin, chosen, gene, rare) for gene in genes]
         sums = [sum(share for share, _ in each) for each in of_genes]
         whole += weight * prod(sums)
         for each in kin:
@@ -75,14 +76,18 @@ def _choices(kin: Sequence[Kin]) -> Iterator[tuple[int, dict[int, int]]]:
 
 
 def _states(
-    kin: Sequence[Kin], chosen: Mapping[int, int], gene: GeneAsked
+    names: Sequence[int],
+    kin: Sequence[Kin],
+    chosen: Mapping[int, int],
+    gene: GeneAsked,
+    rare: int,
 ) -> list[tuple[int, State]]:
     """Every state of all animals of one gene that the words allow, and its chance."""
     born = {each.animal: _parents(each, chosen) for each in kin}
     for each in kin:
         if _word_stands_for_parents(each, gene):
             born[each.animal] = None
-    everyone: set[object] = {name for each in kin for name in _named(each)}
+    everyone: set[object] = set(names)
     everyone |= {who for parents in born.values() if parents for who in parents} - {None}
     left: list[tuple[int, State]] = [(1, {})]
     for who in _parents_first(everyone, born):
@@ -90,7 +95,7 @@ def _states(
             (share * chance, state | {who: copies})
             for share, state in left
             for copies in range(3)
-            if (chance := _chance(who, copies, state, born, gene))
+            if (chance := _chance(who, copies, state, born, gene, rare))
         ]
     return left
 
@@ -150,27 +155,28 @@ def _chance(
     state: State,
     born: Mapping[int, tuple[object, object] | None],
     gene: GeneAsked,
+    rare: int,
 ) -> int:
     if not _allowed(who, copies, gene):
         return 0
     parents = born.get(who)  # type: ignore[call-overload]
     if parents is None:
-        return _of_founder(who, copies, gene)
+        return _of_founder(who, copies, gene, rare)
     (one, of), (other, its) = (
-        (1, RARE) if parent is None else (state[parent], 2) for parent in parents
+        (1, rare) if parent is None else (state[parent], 2) for parent in parents
     )
     one_only = one * (its - other) + other * (of - one)
     return ((of - one) * (its - other), one_only, one * other)[copies]
 
 
-def _of_founder(who: object, copies: int, gene: GeneAsked) -> int:
+def _of_founder(who: object, copies: int, gene: GeneAsked, rare: int) -> int:
     word = gene.told.get(who) if isinstance(who, int) else None
     if word is not None and word.told is GeneTold.POSSIBLE and word.percent is not None:
         return (100 - int(word.percent), int(word.percent), 0)[copies]
     shows = word is not None and word.told in (GeneTold.VISUAL, GeneTold.SUPER)
     if shows and gene.inheritance is Inheritance.DOMINANT:
         return (0, 2, 1)[copies]
-    return ((RARE - 1) ** 2, 2 * (RARE - 1), 1)[copies]
+    return ((rare - 1) ** 2, 2 * (rare - 1), 1)[copies]
 
 
 def _allowed(who: object, copies: int, gene: GeneAsked) -> bool:

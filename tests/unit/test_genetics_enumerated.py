@@ -173,3 +173,17 @@ def test_keys_and_the_order_of_writing_do_not_matter(
     assert {names[name] for name in before.odds} == after.odds.keys() or before.contradictions
     for name in before.odds.keys() & {each for each in ANIMALS if names[each] in after.odds}:
         assert before.odds[name].carries == pytest.approx(after.odds[names[name]].carries)
+
+
+@tried(150)
+@given(pedigrees(), asked())
+def test_what_is_certain_and_not_by_rule_is_certain_however_common_the_gene(
+    kin: list[Kin], gene: GeneAsked
+) -> None:
+    """Half of all copies in founders are the gene."""
+    answer = gene_odds(kin, gene)
+    right = enumerated(kin, [gene], rare=2)
+    certain = [name for name, odds in answer.odds.items() if odds.sure is not None]
+    if right is not None and not answer.contradictions:
+        for name in set(certain) - answer.by_rule:
+            assert right[0][0][name][answer.odds[name].sure] == 1

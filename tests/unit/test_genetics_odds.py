@@ -349,3 +349,40 @@ def test_a_part_too_wide_is_left_untold_with_its_reason() -> None:
 
     assert found.untold[1] == TOO_WIDE
     assert found.odds[53].het == 0.5
+
+
+# What rests on the founders' rule
+
+
+def test_what_is_certain_by_the_founders_rule_alone_says_so() -> None:
+    """The mate without word counts as clear, so the possible het must have passed it on."""
+    found = answer(PROVING, PROVING_TOLD | {8: VISUAL})
+
+    assert found.by_rule == {3, 4}
+
+
+def test_what_is_certain_by_words_and_young_does_not_rest_on_the_rule() -> None:
+    found = answer([born(3, 1, 2)], {1: CLEAR_TOLD, 2: VISUAL, 3: NORMAL})
+
+    assert found.odds[3] == CARRIER
+    assert found.by_rule == frozenset()
+
+
+def test_a_sire_who_is_out_only_because_nothing_is_told_of_him_is_named() -> None:
+    """He may carry it unknown; the other shows that he does."""
+    kin = [Kin(animal=10, dam=3, sires=((1, 9.0), (2, 1.0)), brood="c")]
+    found = answer(kin, {3: HET, 2: HET, 10: VISUAL})
+    excluded = answer(kin, {3: HET, 2: HET, 1: CLEAR_TOLD, 10: VISUAL})
+
+    assert [(each.male, each.odds, each.fits) for each in found.sires[10]] == [
+        (2, 1.0, True),
+        (1, 0.0, True),
+    ]
+    assert found.because[10][-1] == because(
+        "sire counted out, nothing tells that he carries it", male=1, written=0.9
+    )
+    assert [each.fits for each in excluded.sires[10]] == [True, False]
+
+
+def test_an_animal_that_something_is_told_of_needs_no_parents() -> None:
+    assert answer([], {7: HET}).odds == {7: CARRIER}

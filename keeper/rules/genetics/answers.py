@@ -47,11 +47,16 @@ TWO_COPIES = CopyOdds(0.0, 0.0, 1.0)
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class SireShare:
-    """One candidate. written, odds: his share of 1 before the looks of the young, and after."""
+    """One candidate. written, odds: his share of 1 before the looks of the young, and after.
+
+    fits: whether the looks of this gene leave him; with odds of 0, he is out only because a
+    founder of which nothing is told counts as clear.
+    """
 
     male: AnimalId
     written: float
     odds: float
+    fits: bool = True
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -66,12 +71,15 @@ class Contradiction:
 class GeneAnswer:
     """odds: of every animal that can be told. sires: by young whose sire is in doubt, the
     likeliest first; apart: those of them that rest on this gene's looks alone, because all genes
-    together were too much. untold: animals without odds, and why. because: strongest first.
+    together were too much. by_rule: animals whose copies are certain only because founders of
+    which nothing is told count as clear. untold: animals without odds, and why. because: the
+    strongest reason first.
     """
 
     inheritance: Inheritance
     odds: Mapping[AnimalId, CopyOdds]
     sires: Mapping[AnimalId, tuple[SireShare, ...]] = field(default_factory=dict)
+    by_rule: frozenset[AnimalId] = frozenset()
     apart: frozenset[AnimalId] = frozenset()
     contradictions: tuple[Contradiction, ...] = ()
     untold: Mapping[AnimalId, Reason] = field(default_factory=dict)

@@ -39,12 +39,21 @@ class Factor:
     weights: Mapping[States, Leading]
 
 
+@dataclass(slots=True)
+class _Group:
+    """States of a variable of the lowest order, with their shares of *whole*."""
+
+    order: int
+    whole: float
+    parts: list[tuple[int, float]]
+
+
 @dataclass(frozen=True, slots=True)
 class _Summed:
-    """What a variable is, given the states of those in *given*."""
+    """What a variable is, by the states of those in *given*."""
 
     given: Scope
-    odds: Mapping[States, Sequence[tuple[int, float]]]
+    groups: Mapping[States, _Group]
 
 
 def posteriors(factors: Sequence[Factor], most: int) -> dict[int, dict[int, float]]:
@@ -119,24 +128,19 @@ def _product(factors: Sequence[Factor]) -> Factor:
 def _sum_out(whole: Factor, name: int) -> tuple[Factor, _Summed]:
     given = tuple(each for each in whole.scope if each != name)
     at, of_given = whole.scope.index(name), _picked(whole.scope, given)
-    sums: dict[States, Leading] = {}
-    parts: dict[States, list[tuple[int, float]]] = {}
+    groups: dict[States, _Group] = {}
     for states, (order, share) in whole.weights.items():
-        if share == 0:
-            continue
         key = of_given(states)
-        lowest, summed = sums.get(key, (order + 1, 0.0))
-        if order < lowest:
-            sums[key], parts[key] = (order, share), [(states[at], share)]
-        elif order == lowest:
-            sums[key] = (order, summed + share)
-            parts[key].append((states[at], share))
-    if not sums:
+        group = groups.get(key)
+        if group is None or order < group.order:
+            groups[key] = _Group(order, share, [(states[at], share)])
+        elif order == group.order:
+            group.whole += share
+            group.parts.append((states[at], share))
+    message = {key: (group.order, group.whole) for key, group in groups.items() if group.whole}
+    if not message:
         raise Impossible
-    odds = {
-        key: [(state, share / sums[key][1]) for state, share in each] for key, each in parts.items()
-    }
-    return Factor(given, _drawn_up(sums)), _Summed(given, odds)
+    return Factor(given, _drawn_up(message)), _Summed(given, groups)
 
 
 def _drawn_up(sums: dict[States, Leading]) -> dict[States, Leading]:
@@ -167,10 +171,12 @@ def _joint(
 ) -> tuple[dict[States, float], dict[int, float]]:
     joint: dict[States, float] = {}
     alone: dict[int, float] = {}
-    for states, share in before.items():
-        for state, odds in summed.odds[states]:
-            joint[(*states, state)] = share * odds
-            alone[state] = alone.get(state, 0.0) + share * odds
+    for states, odds in before.items():
+        group = summed.groups[states]
+        each = odds / group.whole
+        for state, part in group.parts:
+            joint[(*states, state)] = part * each
+            alone[state] = alone.get(state, 0.0) + part * each
     whole = sum(alone.values())
     return joint, {state: share / whole for state, share in sorted(alone.items())}
 

@@ -125,13 +125,22 @@ class GeneNet:
     own_word: frozenset[int]
 
 
-def gene_net(lineage: Lineage, asked: GeneAsked, within: Collection[int] | None = None) -> GeneNet:
-    """within: the places that count, with their ancestors; all where none are given."""
+def gene_net(
+    lineage: Lineage,
+    asked: GeneAsked,
+    within: Collection[int] | None = None,
+    *,
+    all_open: bool = False,
+) -> GeneNet:
+    """within: the places that count, with their ancestors; all where none are given. all_open:
+    leave open too what is clear only because nothing is told of it.
+    """
     places = range(len(lineage.animals)) if within is None else sorted(within)
     masks = [ANY if name is None else asked.possible(name) for name in lineage.animals]
     priors = _own_priors(lineage, asked, places, masks)
     parents = {at: _parents(lineage, at, priors) for at in places}
-    witnessed = _with_ancestors(lineage, parents, (at for at in places if not masks[at] & NONE))
+    seeds = places if all_open else (at for at in places if not masks[at] & NONE)
+    witnessed = _with_ancestors(lineage, parents, seeds)
     _clear_what_nothing_speaks_for(lineage, parents, masks, witnessed | priors.keys())
     links = [_link(lineage, at, parents[at], at in witnessed) for at in places]
     founders = {

@@ -6,7 +6,7 @@ which nothing is told counts as clear unless its young say otherwise (common pra
 that cannot all be true are named; no odds are given where they bear.
 """
 
-from collections.abc import Collection, Iterable, Mapping
+from collections.abc import Collection, Iterable, Mapping, Sequence
 
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.reasons import because
@@ -17,7 +17,7 @@ from keeper.rules.genetics.narrowing import narrowed
 from keeper.rules.genetics.odds_reasons import Told, reasons_by_animal
 from keeper.rules.genetics.pedigree import Kin, Lineage, lineage_of
 from keeper.rules.genetics.solving import WIDEST, Solved, Solver
-from keeper.rules.genetics.transmission import states_of
+from keeper.rules.genetics.transmission import single, states_of
 from keeper.rules.genetics.witness import ANY, GeneAsked
 
 TOO_WIDE = because("too many loops to tell exactly")
@@ -36,7 +36,7 @@ def genes_odds(
     widest: states of the largest table that is reckoned before "too many loops" is answered.
     Raises OwnAncestor, or ValueError where an animal is given twice.
     """
-    lineage = lineage_of(kin)
+    lineage = lineage_of(_with_told(kin, genes))
     before = [gene_net(lineage, asked) for asked in genes.values()]
     nets, failed = [], []
     for gene, net in enumerate(before):
@@ -49,6 +49,14 @@ def genes_odds(
         name: _answer(lineage, asked, gene, (before[gene], nets[gene]), solved)
         for gene, (name, asked) in enumerate(genes.items())
     }
+
+
+def _with_told(kin: Iterable[Kin], genes: Mapping[str, GeneAsked]) -> list[Kin]:
+    """Those too that something is told of and no kin is known of."""
+    written = list(kin)
+    told = {name for asked in genes.values() for name in asked.told}
+    alone = told - {each.animal for each in written}
+    return written + [Kin(animal=name) for name in sorted(alone)]
 
 
 def _core(lineage: Lineage, asked: GeneAsked) -> frozenset[int]:
@@ -68,11 +76,17 @@ def _answer(
         for name, at in lineage.place.items()
         if at not in untold
     }
-    sires = _sires(lineage, gene, solved, untold.keys())
+    logical, _ = narrowed(gene_net(lineage, asked, all_open=True))
+    sires = _sires(lineage, logical, gene, solved, untold.keys())
     return GeneAnswer(
         inheritance=asked.inheritance,
         odds=odds,
         sires=sires,
+        by_rule=frozenset(
+            name
+            for name, each in odds.items()
+            if each.sure is not None and not single(logical.masks[lineage.place[name]])
+        ),
         apart=frozenset(name for name in sires if _sire_of(lineage, name) in solved.apart),
         contradictions=tuple(each.contradiction for each in barred),
         untold={name: untold[at] for name, at in lineage.place.items() if at in untold},
@@ -102,10 +116,10 @@ def _copies(mask: int, states: Mapping[int, float] | None) -> CopyOdds:
 
 
 def _sires(
-    lineage: Lineage, gene: int, solved: Solved, untold: Collection[int]
+    lineage: Lineage, logical: GeneNet, gene: int, solved: Solved, untold: Collection[int]
 ) -> dict[AnimalId, tuple[SireShare, ...]]:
     shares = {
-        at: _shares(lineage, at, solved.sires[gene, at])
+        at: _shares(lineage, logical.masks, at, solved.sires[gene, at])
         for at in lineage.doubts
         if (gene, at) in solved.sires and not _rests_on(lineage, at, untold)
     }
@@ -124,10 +138,14 @@ def _sire_of(lineage: Lineage, name: AnimalId) -> int | None:
     return lineage.sires[lineage.place[name]]
 
 
-def _shares(lineage: Lineage, sire: int, odds: Mapping[int, float]) -> tuple[SireShare, ...]:
+def _shares(
+    lineage: Lineage, masks: Sequence[int], sire: int, odds: Mapping[int, float]
+) -> tuple[SireShare, ...]:
     found = []
     for nth, (male, written) in enumerate(lineage.doubts[sire]):
         name = lineage.animals[male]
         if name is not None:
-            found.append(SireShare(male=name, written=written, odds=odds.get(nth, 0.0)))
+            fits = bool(masks[male] & masks[sire])
+            share = odds.get(nth, 0.0)
+            found.append(SireShare(male=name, written=written, odds=share, fits=fits))
     return tuple(sorted(found, key=lambda each: (-each.odds, each.male)))

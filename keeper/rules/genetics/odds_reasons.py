@@ -18,6 +18,7 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("shows it", ()),
     ("shows two copies", ()),
     ("does not show it, so has none", ()),
+    ("one copy or two", ("two",)),
     ("told het", ()),
     ("told clear", ()),
     ("young that show it", ("young", "of")),
@@ -35,6 +36,7 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("normal young by one that shows it", ("young",)),
     ("normal young by a carrier", ("young",)),
     ("sire in doubt", ("candidates", "likeliest", "odds")),
+    ("sire counted out, nothing tells that he carries it", ("male", "written")),
     ("told possible het", ("percent",)),
     ("told possible het, the parents say more", ("percent",)),
     ("another gene hides it", ()),
@@ -132,6 +134,8 @@ def _own_look(told: Told, name: AnimalId, family: _Family) -> Iterator[Reason]:
     elif word.told in SHOWING:
         twice = word.told is GeneTold.SUPER and told.asked.inheritance is Inheritance.INCOMPLETE
         yield because("shows two copies" if twice else "shows it")
+        if told.odds[name].sure is None:
+            yield because("one copy or two", two=told.odds[name].two)
     elif _looked_normal(told, name) and told.asked.inheritance is not Inheritance.RECESSIVE:
         yield because("does not show it, so has none")
 
@@ -226,6 +230,15 @@ def _doubtful_sire(told: Told, name: AnimalId, family: _Family) -> Iterator[Reas
         )
 
 
+def _sire_counted_out(told: Told, name: AnimalId, family: _Family) -> Iterator[Reason]:
+    """The weightiest whom the looks would leave."""
+    out = [each for each in told.sires.get(name, ()) if each.fits and not each.odds]
+    if out:
+        first = max(out, key=lambda each: each.written)
+        why = "sire counted out, nothing tells that he carries it"
+        yield because(why, male=first.male, written=first.written)
+
+
 def _own_doubt(told: Told, name: AnimalId, family: _Family) -> Iterator[Reason]:
     word = told.asked.told.get(name)
     if word is None:
@@ -245,6 +258,7 @@ _FINDERS: Sequence[Callable[[Told, AnimalId, _Family], Iterator[Reason]]] = (
     _sibling_says,
     _normal_young,
     _doubtful_sire,
+    _sire_counted_out,
     _own_doubt,
 )
 

@@ -14,7 +14,7 @@ from keeper.rules.genetics.pedigree import Lineage
 from keeper.rules.genetics.summing_order import TooWide
 from keeper.rules.genetics.transmission import single, states_of
 
-WIDEST = 400_000
+WIDEST = 1_000_000
 """States that the tables of one part may have; one that takes more is told as too wide."""
 
 States = dict[int, float]
