@@ -232,3 +232,12 @@ def test_an_animal_that_was_not_there_before_has_not_moved() -> None:
     after = gene_odds([Kin(animal=1), Kin(animal=3, dam=1, sires=((2, 1.0),))], gene)
 
     assert changed(before, after) == ()
+
+
+def test_genes_that_are_not_asked_for_do_not_bear_on_at_least_one() -> None:
+    others = [Locus(gene=f"g{n}", inheritance=Inheritance.RECESSIVE) for n in range(12)]
+    many = {"a": possible_het(0.5)} | {each.gene: possible_het(0.5) for each in others}
+
+    assert at_least_one(many, many, [A, *others], ["a"], 5) == at_least_one(
+        many, many, [A], ["a"], 5
+    )

@@ -94,6 +94,8 @@ def at_least_one(
     1 - (1 - share)ⁿ.
     """
     wanted = frozenset(shows)
+    hiding = {locus.hidden_by for locus in loci if locus.gene in wanted}
+    loci = [locus for locus in loci if locus.gene in wanted | hiding]
     pairs = [_pairs(_of(dam, locus), _of(sire, locus)) for locus in loci]
     found = 0.0
     for parents in product(*pairs):
