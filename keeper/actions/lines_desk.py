@@ -22,7 +22,8 @@ from keeper.reports.words import short_species_words
 from keeper.rules.genetics.answers import CLEAR, CopyOdds, GeneAnswer
 from keeper.rules.genetics.crosses import at_least_one
 from keeper.rules.genetics.proving import left_after, normals_needed
-from keeper.rules.look_alikes import LookAlike, look_alikes
+from keeper.rules.look_alikes import LookAlike as LookAlike
+from keeper.rules.look_alikes import look_alikes
 from keeper.rules.proving_pairs import ProvingPair, best_of_each, proving_pairs
 
 if TYPE_CHECKING:

@@ -13,6 +13,7 @@ from keeper.actions.lines_desk import (
     GeneDetail,
     GeneLine,
     Lines,
+    LookAlike,
     PairTried,
     Proof,
     Standing,
@@ -29,8 +30,6 @@ from keeper.language import tr, tr_noop, tr_table
 from keeper.reports.figures import GAP, UNKNOWN, counted, day, number, percent
 from keeper.reports.gene_figures import share_words
 from keeper.reports.words import word
-from keeper.rules.genetics.inbreeding import Closeness, closeness
-from keeper.rules.look_alikes import LookAlike
 
 TILES = {
     Standing.SUPER: TileState.SUPER,
@@ -195,14 +194,14 @@ def _share(odds: float) -> str:
 def _inbred(pair: PairTried) -> str:
     f, depth = pair.expected.f, pair.expected.depth
     told = {"f": f"{number(100 * f, 2)}{GAP}%", "known": _known(depth.full)}
-    match closeness(f):
-        case Closeness.REASON:
+    match pair.expected.advice:
+        case "reason":
             return tr(
                 "Inbreeding of the young {f}, {known}: a quarter or more wants a reason; the keeper"
                 " decides.",
                 **told,
             )
-        case Closeness.LOOK:
+        case "look":
             return tr(
                 "Inbreeding of the young {f}, {known}: an eighth or more wants a second look; the"
                 " keeper decides.",
