@@ -43,6 +43,12 @@ class Told:
         parts = (f"{para.head}: {para.text}" if para.head else para.text for para in self.paras)
         return "\n".join((f"{self.head}, {self.aside}", *parts))
 
+    @property
+    def first_words(self) -> str:
+        """Where and when, and who: what is said at each step."""
+        first = self.paras[0].text if self.paras else ""
+        return f"{self.head}, {self.aside}. {first}".strip()
+
 
 def told_at(told: RackTime, tub: TubTime, stay: Stay | None, on: date) -> Told:
     """Of the animal of *stay* where one is chosen, else of the tub with nobody in it."""

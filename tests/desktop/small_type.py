@@ -57,9 +57,10 @@ def walked(folder: Path) -> dict[str, dict[str, dict[str, float]]]:
         for number, name in enumerate(app.PLACES):
             heard.clear()
             house.window.go_to(number)
-            for view in range(2 if name == "Females" else 1):  # the gates, then the calendar
+            turns = {"Females": "_turn_over", "Racks": "_turn_to_time"}  # to the second view
+            for view in range(2 if name in turns else 1):
                 if view:
-                    house.window.page(name)._turn_over()
+                    getattr(house.window.page(name), turns[name])()
                 for _ in range(2):  # the place, then the sheet of its keys
                     for _ in range(6):
                         application.processEvents()

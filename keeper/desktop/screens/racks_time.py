@@ -130,7 +130,7 @@ class RacksTime(QObject):
         self._draw()
         shown = self.shown
         if shown is not None:
-            announce(self._view.time.line, shown[1].words)
+            announce(self._view.time.line, shown[1].first_words)
 
     def _to_day(self, moved: Callable[[LifeView], LifeView]) -> None:
         """Another day or span of the same tub."""

@@ -6,14 +6,14 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import QPointF, QRectF
-from PySide6.QtGui import QFont, QPainter
+from PySide6.QtGui import QFont, QPainter, QResizeEvent
 from PySide6.QtWidgets import QWidget
 
 from keeper.actions.time_line import MarkKind
 from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
-from keeper.desktop.widgets.lettering import advance, font_to_fit, middle_baseline, set_line
+from keeper.desktop.widgets.lettering import advance, middle_baseline, set_line
 from keeper.desktop.widgets.time_line_faces import StayState, paint_mark, paint_stretch
 from keeper.language import tr
 
@@ -32,7 +32,7 @@ class TimeKey:
 
 
 class TimeLegend(Drawn):
-    """Two lines: stays above, marks below; each is set closer where it has no room."""
+    """Stays in one line, marks beneath in as many as they need."""
 
     def __init__(self, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(look, parent)
@@ -46,23 +46,41 @@ class TimeLegend(Drawn):
             self.tell(tr("legend: {told}", told=told))
 
     def natural_size(self) -> tuple[float, float]:
-        return self.look.u(200), self.look.u(15, 11.6)
+        rows = len(key_rows(self._keys, self._room(), self.look))
+        return self.look.u(200), max(2, rows) * self.look.u(6.6, 5.2) + self.look.u(1.8, 1.2)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self.updateGeometry()
 
     def paint(self, painter: QPainter) -> None:
-        size = QRectF(self.rect())
-        margin = self.look.u(7, 3.5)
-        rect = size.adjusted(margin, self.look.u(1, 0.6), -margin, -self.look.u(1, 0.6))
-        paint_keys(painter, rect, self._keys, self.look)
+        look = self.look
+        rows = key_rows(self._keys, self._room(), look)
+        high = (self.height() - look.u(1.8, 1.2)) / max(2, len(rows))
+        for n, row in enumerate(rows):
+            top = look.u(0.9, 0.6) + n * high
+            _paint_row(painter, QRectF(look.u(7, 3.5), top, self._room(), high), row, look)
+
+    def _room(self) -> float:
+        return self.width() - 2 * self.look.u(7, 3.5)
 
 
-def paint_keys(painter: QPainter, rect: QRectF, keys: Sequence[TimeKey], look: Look) -> None:
-    """Stays on the upper half of *rect*, marks on the lower."""
-    half = rect.height() / 2
-    stays = [key for key in keys if isinstance(key.look, StayState)]
-    marks = [key for key in keys if isinstance(key.look, MarkKind)]
-    for n, own in enumerate((stays, marks)):
-        line = QRectF(rect.left(), rect.top() + n * half, rect.width(), half)
-        _paint_line(painter, line, own, look)
+def key_rows(keys: Sequence[TimeKey], room: float, look: Look) -> list[list[TimeKey]]:
+    """Lines of items at most *room* px wide: stays first, then marks."""
+    font, air = look.font(Use.TABLE), look.u(2.4, 2)
+    rows: list[list[TimeKey]] = []
+    used = 0.0
+    for n, key in enumerate(keys):
+        wide = _box_wide(key, look) + look.u(1.6, 1.2) + advance(font, key.told)
+        begins = n == 0 or isinstance(key.look, MarkKind) is not isinstance(
+            keys[n - 1].look, MarkKind
+        )
+        if begins or used + wide > room:
+            rows.append([])
+            used = 0.0
+        rows[-1].append(key)
+        used += wide + air
+    return rows
 
 
 def paint_key(
@@ -70,8 +88,8 @@ def paint_key(
 ) -> float:
     """One item at the left of *rect*; returns the width that it takes."""
     used = font or look.font(Use.TABLE)
-    side = min(rect.height() - 2, look.u(4.6, 4))
-    wide = look.u(9, 7) if isinstance(key.look, StayState) else side
+    side, wide = look.u(4.6, 4), _box_wide(key, look)
+    side = min(rect.height() - 1, side)
     box = QRectF(rect.left(), rect.center().y() - side / 2, wide, side)
     if isinstance(key.look, StayState):
         paint_stretch(painter, box, key.look, look)
@@ -82,17 +100,15 @@ def paint_key(
     return wide + gap + set_line(painter, place, key.told, used, look.colour("ink"))
 
 
-def _paint_line(painter: QPainter, rect: QRectF, keys: Sequence[TimeKey], look: Look) -> None:
-    font = look.font(Use.TABLE)
-    gap, pad = look.u(1.6, 1.2), look.u(6, 3)
-    wide, side = look.u(9, 7), min(rect.height() - 2, look.u(4.6, 4))
-    boxes = sum(wide if isinstance(key.look, StayState) else side for key in keys)
-    fixed = boxes + len(keys) * gap
-    words = "".join(key.told for key in keys)
-    room = rect.width() - fixed - max(0, len(keys) - 1) * look.u(2, 1.6)
-    font = font_to_fit(font, words, max(1.0, room), 7.0)
-    used = fixed + sum(advance(font, key.told) for key in keys)
-    air = max(2.0, min(pad, (rect.width() - used) / max(1, len(keys) - 1)))
+def _box_wide(key: TimeKey, look: Look) -> float:
+    return look.u(9, 7) if isinstance(key.look, StayState) else look.u(4.6, 4)
+
+
+def _paint_row(painter: QPainter, rect: QRectF, keys: Sequence[TimeKey], look: Look) -> None:
+    """Items in a line, as far apart as the widest air and the room allow."""
+    font, gap = look.font(Use.TABLE), look.u(1.6, 1.2)
+    used = sum(_box_wide(key, look) + gap + advance(font, key.told) for key in keys)
+    air = max(2.0, min(look.u(6, 3), (rect.width() - used) / max(1, len(keys) - 1)))
     left = rect.left()
     for key in keys:
         place = QRectF(left, rect.top(), rect.width(), rect.height())

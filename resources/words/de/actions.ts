@@ -36,6 +36,10 @@
    <translation>Eine Berichtigung braucht Gewicht und Grund: 41,2, falsche Box abgelesen.</translation>
   </message>
   <message>
+   <source>A correction needs what is right and a reason: normal, seen in bad light.</source>
+   <translation>Eine Korrektur braucht, was richtig ist, und einen Grund: normal, bei schlechtem Licht gesehen.</translation>
+  </message>
+  <message>
    <source>A course needs {parts}.</source>
    <translation>Eine Behandlung braucht {parts}.</translation>
   </message>

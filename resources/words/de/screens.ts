@@ -518,7 +518,7 @@
   </message>
   <message>
    <source>Her eggs: where they lie, what became of them</source>
-   <translation>Ihre Eier: wo sie liegen, was aus ihnen wurde</translation>
+   <translation>Ihre Eier: Lage und Verbleib</translation>
   </message>
   <message>
    <source>Her last weights</source>
@@ -3773,6 +3773,10 @@
   <message>
    <source>what is new</source>
    <translation>Neuerungen</translation>
+  </message>
+  <message>
+   <source>what is right, reason: normal, seen in bad light</source>
+   <translation>was richtig ist, Grund: normal, bei schlechtem Licht gesehen</translation>
   </message>
   <message>
    <source>what is shown, on paper</source>
