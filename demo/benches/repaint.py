@@ -38,6 +38,11 @@ def rows(size: Size, rounds: int) -> list[Row]:
             if name == "Females":
                 _read(page)
             made.append(_row(name, page, size, rounds))
+            if name == "Females":
+                _press(page, "C")
+                _read(page)
+                made.append(_row("Pairing calendar", page, size, rounds))
+                _press(page, "C")
         house.window.close()
         house.window.deleteLater()
         QApplication.processEvents()
@@ -52,13 +57,19 @@ def _settle(seconds: float) -> None:
         time.sleep(0.01)
 
 
+def _press(page: QWidget, key: str) -> None:
+    """What *key* does on *page*."""
+    next(action for action in page.actions() if action.shortcut().toString() == key).trigger()
+
+
 def _read(page: QWidget) -> None:
-    """Wait for the rows of a list.
+    """Wait for the rows of the lists in sight.
 
     Raises:
         RuntimeError: none came.
     """
-    shown, waited = page.findChildren(QListView), 0.0
+    shown = [view for view in page.findChildren(QListView) if view.isVisible()]
+    waited = 0.0
     while not all(view.model().rowCount() for view in shown):
         if waited > READ_SECONDS:
             raise RuntimeError("a list to be painted was never read")

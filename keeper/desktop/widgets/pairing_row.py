@@ -65,6 +65,10 @@ class CalendarFace:
     from_on: date | None = None
     said: str = ""
 
+    def __hash__(self) -> int:
+        """By what is told: rows are looked up at every paint, and words keep their hash."""
+        return hash((self.name, self.said))
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Ground:
