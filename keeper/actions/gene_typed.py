@@ -6,6 +6,7 @@ as that of a colour, may stand for several places on the chromosome.
 
 import re
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 
 from keeper.actions.gene_names import (
     HOW,
@@ -39,6 +40,7 @@ LOOKS = tr(
     "a gene, then the letters of those that show it: chalk a c f, or chalk none; the rest look"
     " normal. chalk visual a super c tells super forms"
 )
+CORRECTED = tr("A correction needs what is right and a reason: normal, seen in bad light.")
 VERB, NAME_VERB = "gene", "gene named"
 LETTERS_MOST = 40
 
@@ -90,6 +92,22 @@ def gene_typed(
         percent=percent,
     )
     return Typed(verb=VERB, event=event, what=gene_words(event))
+
+
+def gene_corrected(entry: GeneRead, text: str, named: Sequence[GeneNamed]) -> tuple[GeneRead, str]:
+    """The reading as it should have been, and the reason: ``normal, seen in bad light``.
+
+    Raises:
+        ValueError: its gene is not named any more, nothing is said, or no reason.
+    """
+    gene = next((each for each in named if _same(each.gene, entry.gene)), None)
+    if gene is None:
+        raise ValueError(_not_named(entry.gene, named, found=False))
+    said, percent, reason = _said(" ".join(text.split()), gene)
+    _refuse_unfit(said, gene)
+    if not reason:
+        raise ValueError(CORRECTED)
+    return replace(entry, told=said, percent=percent), reason
 
 
 def naming_typed(
@@ -323,14 +341,14 @@ def _looks(text: str, gene: GeneNamed, young: Mapping[str, AnimalId]) -> dict[An
         if part.casefold() in TOLD:
             said = TOLD[part.casefold()]
             continue
-        animal = by_letter.get(part.casefold())
-        if animal is None:
+        meant = by_letter.get(part.casefold())
+        if meant is None:
             letters = ", ".join(_one_each(young))
             raise ValueError(
                 tr("{typed!r} is no young of this clutch; {letters} are.", typed=part,
                    letters=letters)
             )  # fmt: skip
-        if told.setdefault(animal, said) is not said:
+        if told.setdefault(meant, said) is not said:
             raise ValueError(tr("{typed!r} is told of twice.", typed=part))
     return told
 

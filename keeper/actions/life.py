@@ -26,6 +26,7 @@ from keeper.husbandry.events import (
     TotalLength,
     Weighing,
 )
+from keeper.husbandry.genes import GeneRead, LookScored
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.profile import SpeciesProfile
 from keeper.rules.growth.expectation import Expectation, expectation, expectation_over
@@ -42,6 +43,8 @@ CARE: tuple[type[AnimalEvent], ...] = (
     Eggs,
     EggsPlaced,
     Cleaned,
+    GeneRead,
+    LookScored,
 )
 EATEN = frozenset({Result.TAKEN, Result.PART})
 
@@ -61,7 +64,7 @@ class Life:
     measures: tuple[Measured, ...] = ()
     lengths: tuple[TotalLength, ...] = ()
     remarks: tuple[Remark, ...] = ()
-    care: tuple[AnimalEvent, ...] = ()  # medicine, tests, permits, eggs, cleanings
+    care: tuple[AnimalEvent, ...] = ()  # medicine, tests, permits, eggs, cleanings, genes, scores
 
     @property
     def meals(self) -> list[Meal]:

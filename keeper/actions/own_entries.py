@@ -8,11 +8,13 @@ from typing import Any
 from keeper.actions.keeping import Keeping
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import Offer, Weighing
+from keeper.husbandry.genes import GeneRead
 from keeper.store import reading
 from keeper.store.corrections import corrections
 from keeper.store.journal import EntryKey
 
-CORRECTABLE: Sequence[type[Any]] = (Weighing, Offer)
+Correctable = Weighing | Offer | GeneRead
+CORRECTABLE: Sequence[type[Any]] = (Weighing, Offer, GeneRead)
 """Kinds whose value can be put right on an animal's page."""
 
 
@@ -20,7 +22,7 @@ CORRECTABLE: Sequence[type[Any]] = (Weighing, Offer)
 class OwnEntry:
     """A standing entry and the key by which it can be corrected."""
 
-    event: Weighing | Offer
+    event: Correctable
     key: EntryKey
 
 
@@ -28,7 +30,7 @@ class OwnEntry:
 class Struck:
     """An entry that was put right: as it was, and the reason in the keeper's words."""
 
-    event: Weighing | Offer
+    event: Correctable
     reason: str
     by: str
 
@@ -38,7 +40,7 @@ class Struck:
 
 
 def correctable_on(keeping: Keeping, animal: AnimalId, day: date) -> list[OwnEntry]:
-    """The weighings and offers of *animal* on *day*, weighings first."""
+    """The weighings, offers and genes of *animal* on *day*, weighings first."""
     return [
         OwnEntry(event=entry.event, key=entry.key)
         for kind in CORRECTABLE
@@ -48,7 +50,7 @@ def correctable_on(keeping: Keeping, animal: AnimalId, day: date) -> list[OwnEnt
 
 
 def struck_through(keeping: Keeping, animal: AnimalId, on: date) -> tuple[Struck, ...]:
-    """What was put right among the weighings and offers up to *on*."""
+    """What was put right among the weighings, offers and genes up to *on*."""
     return tuple(
         Struck(event=found.event, reason=found.by.reason or "", by=found.by.keeper)
         for kind in CORRECTABLE

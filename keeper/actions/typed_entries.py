@@ -12,6 +12,7 @@ from datetime import date, timedelta
 from typing import TypeVar
 
 from keeper.actions.entry_words import remark_words
+from keeper.actions.gene_words import gene_words
 from keeper.actions.keeping import Keeping
 from keeper.actions.typed_names import TYPED as _TYPED
 from keeper.actions.typed_names import either
@@ -34,7 +35,7 @@ from keeper.husbandry.events import (
     ShedStage,
     Weighing,
 )
-from keeper.husbandry.genes import GeneNamed
+from keeper.husbandry.genes import GeneNamed, GeneRead
 from keeper.husbandry.now import AnimalNow
 from keeper.husbandry.place import place_of
 from keeper.husbandry.when import Happened, at_instant, on_day
@@ -208,8 +209,10 @@ def offer_corrected(entry: Offer, text: str) -> tuple[Offer, str]:
     return changed, reason
 
 
-def entry_named(entry: Weighing | Offer) -> str:
+def entry_named(entry: Weighing | Offer | GeneRead) -> str:
     """Which entry is put right: its kind and its figure."""
+    if isinstance(entry, GeneRead):
+        return gene_words(entry)
     if isinstance(entry, Weighing):
         return tr("weight {weight}", weight=grams(entry.weight_g))
     return tr("offer {result}", result=word(entry.result))

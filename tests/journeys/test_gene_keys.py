@@ -238,3 +238,31 @@ def test_genes_are_of_the_species_they_were_named_for(hand):
 
     assert [gene.gene for gene in genes_named(hand.keeping, "house_snake")] == ["chalk"]
     assert genes_named(hand.keeping, "corn_snake") == ()
+
+
+def test_a_reading_is_put_right_and_stays_struck_through(hand):
+    hand.show("F1")
+    hand.read("new chalk recessive")
+    hand.read("chalk visual")
+    hand.press(KEY.Key_E)
+    assert hand.animal.line._prompt.text().startswith("correct chalk: visual of")
+
+    told = hand.type(hand.animal, "normal, seen in bad light")
+    hand.enter(hand.animal)
+
+    assert told == "writes: chalk: looks normal, because: seen in bad light"
+    (entry,) = reading.all_of(hand.keeping.book, GeneRead)
+    assert entry.event.told is GeneTold.NORMAL
+    hand.bot.waitUntil(lambda: "put right" in hand.animal.read_out.text(), timeout=WAIT)
+    assert "chalk: visual, seen in bad light" in hand.animal.read_out.text()
+
+
+def test_a_correction_without_a_reason_is_refused(hand):
+    hand.show("F1")
+    hand.read("new chalk recessive")
+    hand.read("chalk visual")
+    hand.press(KEY.Key_E)
+
+    assert hand.type(hand.animal, "normal") == (
+        "A correction needs what is right and a reason: normal, seen in bad light."
+    )

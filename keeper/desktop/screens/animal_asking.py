@@ -6,13 +6,14 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import date
 from functools import partial
-from typing import Protocol
+from typing import Any, Protocol
 
 from keeper.actions.correcting import correct
 from keeper.actions.finding import found
+from keeper.actions.gene_typed import gene_corrected, genes_named
 from keeper.actions.keeping import Keeping, Written
 from keeper.actions.noting import note
-from keeper.actions.own_entries import OwnEntry, correctable_on
+from keeper.actions.own_entries import Correctable, OwnEntry, correctable_on
 from keeper.actions.typed_entries import (
     HOLDS,
     REMARKS,
@@ -30,6 +31,7 @@ from keeper.actions.typed_entries import (
 )
 from keeper.actions.typed_measures import measured_typed
 from keeper.husbandry.events import Offer, Weighing
+from keeper.husbandry.genes import GeneRead
 from keeper.husbandry.now import AnimalNow
 from keeper.language import tr
 from keeper.reports.figures import day as day_words
@@ -149,12 +151,7 @@ class Correcting:
 
     @property
     def hint(self) -> str:
-        weighed = isinstance(self.entry.event, Weighing)
-        how = (
-            tr("weight, reason: 41.2, read the wrong tub")
-            if weighed
-            else tr("result, reason: refused, found later")
-        )
+        how = _HOW[type(self.entry.event)]
         more = tr("↑ ↓ another entry of the day") if len(self.entries) > 1 else ""
         return "; ".join(part for part in (how, more, LEAVES) if part)
 
@@ -187,11 +184,20 @@ class Correcting:
             what=what,
         )
 
-    def _put_right(self, text: str) -> tuple[Weighing | Offer, str]:
+    def _put_right(self, text: str) -> tuple[Correctable, str]:
         entry = self.entry.event
+        if isinstance(entry, GeneRead):
+            return gene_corrected(entry, text, genes_named(self.keeping, self.row.species))
         if isinstance(entry, Weighing):
             return weighing_corrected(entry, text)
         return offer_corrected(entry, text)
+
+
+_HOW: Mapping[type[Any], str] = {
+    Weighing: tr("weight, reason: 41.2, read the wrong tub"),
+    Offer: tr("result, reason: refused, found later"),
+    GeneRead: tr("what is right, reason: normal, seen in bad light"),
+}
 
 
 def sign_asked(keeping: Keeping, row: AnimalNow, day: date) -> Noting:

@@ -8,9 +8,11 @@ from keeper.actions.day_of_life import TOLD_APART
 from keeper.actions.entry_words import entry_words, note_of, paired_words
 from keeper.actions.life_places import Mate
 from keeper.actions.own_entries import Struck
+from keeper.actions.typed_entries import entry_named
 from keeper.desktop.widgets.read_out import Figure
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.events import AnimalEvent, Offer, Paired, Weighing
+from keeper.husbandry.genes import GeneRead
 from keeper.language import tr
 from keeper.reports.figures import GAP, grams
 from keeper.reports.prey_words import prey_words
@@ -42,6 +44,10 @@ def mates_words(mates: Sequence[Mate]) -> str:
 def struck_figure(struck: Struck) -> Figure:
     """An old value, struck through, with the reason beneath."""
     event = struck.event
-    value = grams(event.weight_g) if isinstance(event, Weighing) else word(event.result)
+    value = entry_named(event) if isinstance(event, GeneRead) else ""
+    if isinstance(event, Weighing):
+        value = grams(event.weight_g)
+    elif isinstance(event, Offer):
+        value = word(event.result)
     beneath = f"{struck.reason}, {struck.by}" if struck.by else struck.reason
     return Figure(label=tr("put right"), value=value, beneath=beneath, struck=True)

@@ -10,6 +10,7 @@ from itertools import groupby
 from PySide6.QtCore import QRectF
 
 from keeper.actions.care_words import care_words
+from keeper.actions.gene_words import gene_words
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.life_canvas import Canvas
 from keeper.husbandry.about import AnimalEvent
@@ -78,7 +79,7 @@ def _is_calm(event: AnimalEvent) -> bool:
 
 def _words(event: AnimalEvent) -> str:
     if not isinstance(event, Remark):
-        return care_words(event)
+        return care_words(event) or gene_words(event)
     plain = event.kind in (RemarkKind.NOTE, RemarkKind.CAUTION)
     kind = "" if plain else f"{word(event.kind)}: "
     return f"{kind}{event.text}"
