@@ -14,7 +14,7 @@ import sys
 from collections.abc import Iterator
 from pathlib import Path
 
-from words_walk import LAST_DAY, _read_at_once
+from words_walk import LAST_DAY, SECOND_VIEWS, _read_at_once
 
 SIZES = {"1024": (1024, 600, 8.0), "1440": (1440, 900, 10.0)}
 """Of each window its px, and the points under which no word is set there."""
@@ -57,10 +57,9 @@ def walked(folder: Path) -> dict[str, dict[str, dict[str, float]]]:
         for number, name in enumerate(app.PLACES):
             heard.clear()
             house.window.go_to(number)
-            turns = {"Females": "_turn_over", "Racks": "_turn_to_time"}  # to the second view
-            for view in range(2 if name in turns else 1):
+            for view in range(2 if name in SECOND_VIEWS else 1):
                 if view:
-                    getattr(house.window.page(name), turns[name])()
+                    getattr(house.window.page(name), SECOND_VIEWS[name])()
                 for _ in range(2):  # the place, then the sheet of its keys
                     for _ in range(6):
                         application.processEvents()

@@ -18,6 +18,7 @@ from pathlib import Path
 from typing import Any
 
 LAST_DAY = date(2026, 11, 24)
+SECOND_VIEWS = {"Females": "_turn_over", "Racks": "_turn_to_time"}
 KEPT = ("code", "name", "line", "clutch", "place", "note", "text", "reason", "bag", "keeper")
 KEPT += ("probe", "treatment", "medicine", "amount", "route", "station", "dam", "sire")
 KEPT += ("gene", "hidden_by", "trait")
@@ -121,12 +122,13 @@ class Walk:
         self.texts |= {*self._labels(), *self._told()}
         if keys:
             self.window.show_keys()
-        elif self.window.place.name == "Females":
-            self._turn_to_calendar()
+        elif self.window.place.name in SECOND_VIEWS:
+            self._turn_over()
 
-    def _turn_to_calendar(self) -> None:
-        """The second view of Females; its keys are told while it is shown."""
-        self.window.page("Females")._turn_over()
+    def _turn_over(self) -> None:
+        """The second view of a place; its keys are told while it is shown."""
+        name = self.window.place.name
+        getattr(self.window.page(name), SECOND_VIEWS[name])()
         self._settle()
         self.texts |= {*self._labels(), *self._told()}
 
