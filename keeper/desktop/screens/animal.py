@@ -70,11 +70,9 @@ class AnimalScreen(QWidget):
         self.head = AnimalHead(look, self)
         self.strip = LifeStrip(look, self)
         self.read_out, self.photos = ReadOut(look, self), PhotoSheet(look, self)
-        refused, side = notices.refused.emit, self.read_out
-        self.genes = AnimalGenes(keeping, look, self, side, worker=kin_reader, refused=refused)
+        self.genes = AnimalGenes(keeping, look, self, self.read_out, notices, kin_reader)
         self.line = AnimalLine(look, self, notices)
-        genes = self.genes.now
-        self.paper = AnimalPaper(keeping, notices, self, self.strip, self.line, genes)
+        self.paper = AnimalPaper(keeping, notices, self, self.strip, self.line, self.genes.now)
         self.nobody = Words(look, Use.BODY, "ink2", self)
         self._assemble()
         self._listen()
@@ -206,9 +204,8 @@ class AnimalScreen(QWidget):
         self._look.changed.connect(self._fit)
         self._notices.changed.connect(self._changed)
         self.destroyed.connect(self._reading.stop)
-        self.destroyed.connect(self.genes.stop)
         self.strip.day_asked.connect(lambda day: self.go(lambda view: view.to(day)))
-        for key in (*self._moves(), *self._deeds(), *self.paper.keys()):
+        for key in (*self._moves(), *self._deeds(), self.genes.key, *self.paper.keys()):
             self.addAction(_action(self, key))
 
     def _moves(self) -> Sequence[Key]:
@@ -243,7 +240,6 @@ class AnimalScreen(QWidget):
             (tr("Young hatched"), "Y", lambda: self._ask(young(self.show_animal))),
             (tr("A new animal"), "A", self.ask_newcomer),
             (tr("Photo"), "O", lambda: self._ask(photo_asked)),
-            (tr("Its genes with their reasons, and back"), "Shift+K", self.genes.turn_over),
             (tr("Where and beside whom it stood"), "W", self._show_stay),
         )
 

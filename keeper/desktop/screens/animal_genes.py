@@ -15,6 +15,7 @@ from keeper.actions.troubles import REFUSALS, said
 from keeper.actions.typed_entries import Typed
 from keeper.desktop.background import Background, Worker
 from keeper.desktop.look import Look
+from keeper.desktop.notices import Notices
 from keeper.desktop.screens.animal_asking import Noting, hinted
 from keeper.desktop.widgets.clutch_panel import Paragraph
 from keeper.desktop.widgets.gene_band import GeneBand, GeneSheet, Word
@@ -39,17 +40,22 @@ class AnimalGenes:
         look: Look,
         page: QWidget,
         read_out: QWidget,
-        *,
+        notices: Notices,
         worker: Worker | None,
-        refused: Callable[[str], object],
     ) -> None:
         self.band, self.sheet = GeneBand(look, page), GeneSheet(look, page)
         self.told: GenesOfAnimal | None = None
         self._waits = False
         self._desk, self._worker = GeneDesk(keeping), worker or Background()
-        self._read_out, self._refused = read_out, refused
+        self._read_out, self._refused = read_out, notices.refused.emit
         self._turn, self._open, self._someone = 0, False, True
         self._show(None)
+        page.destroyed.connect(self.stop)
+
+    @property
+    def key(self) -> tuple[str, str, Callable[[], object]]:
+        """What it does, its shortcut, and how; for the keys of the place."""
+        return tr("Its genes with their reasons, and back"), "Shift+K", self.turn_over
 
     def read(self, row: AnimalNow) -> None:
         """Ask for the genes of *row*; what was shown of another goes at once."""
