@@ -189,6 +189,7 @@ def test_males_signs_eggs_and_ages_stand_on_their_days(room: Keeping) -> None:
     found = faces(read(room))
 
     assert found["Maud"].rings == ((ago(110), False), (ago(108), True))
+    assert found["Maud"].males == ((ago(110), ago(110), "Bram"), (ago(108), ago(108), "Bram"))
     assert found["Maud"].signs == ((ago(72), "G"), (ago(59), "P"))
     assert found["Maud"].laid == (ago(49),)
     kinds = [bar.kind for bar in found["Maud"].bars if bar.rank == 0]

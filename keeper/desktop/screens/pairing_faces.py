@@ -68,6 +68,7 @@ def calendar_face(
             for met in row.met
             if met.exposure.how != "tub"
         ),
+        males=tuple((met.exposure.first, met.exposure.last, met.male) for met in row.met),
         signs=tuple(
             (window.seen_on, _SIGNS[window.sign])
             for season in row.seasons

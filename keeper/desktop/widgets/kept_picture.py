@@ -102,6 +102,8 @@ def _made(
     made.fill(Qt.GlobalColor.transparent if ground is None else ground)
     painter = QPainter(made)
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    paint(painter)
-    painter.end()
+    try:
+        paint(painter)
+    finally:
+        painter.end()  # a fault that leaves it open would end the process with the picture
     return made

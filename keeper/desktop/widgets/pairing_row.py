@@ -23,7 +23,14 @@ from keeper.desktop.widgets.calendar_strip import (
     paint_ring,
     paint_window,
 )
-from keeper.desktop.widgets.lettering import LEAST_PT, narrowed, set_line, wrapped
+from keeper.desktop.widgets.lettering import (
+    LEAST_PT,
+    advance,
+    cap_height,
+    narrowed,
+    set_line,
+    wrapped,
+)
 from keeper.desktop.widgets.life_axis import TimeAxis
 from keeper.desktop.widgets.pairing_marks import (
     Bar,
@@ -49,6 +56,7 @@ _WEEK_PX = 16.0
 class CalendarFace:
     """rings: days of pairings, and whether a lock was seen; signs: days with their letter.
 
+    males: first and last day with each, and his name, in order.
     laid, out: days of clutches and of first young; window, from_on: the day of her weight, and
     that from which she is old enough; said: all of it in words.
     """
@@ -58,6 +66,7 @@ class CalendarFace:
     aside: str
     bars: tuple[Bar, ...] = ()
     rings: tuple[tuple[date, bool], ...] = ()
+    males: tuple[tuple[date, date, str], ...] = ()
     signs: tuple[tuple[date, str], ...] = ()
     laid: tuple[date, ...] = ()
     out: tuple[date, ...] = ()
@@ -191,9 +200,28 @@ def _paint_marks(
     for on in face.laid:
         if axis.shows(on):
             paint_laid(painter, QPointF(axis.x(on), eggs), look)
+    _paint_males(painter, males, face.males, axis, look)
     for on, locked in face.rings:
         if axis.shows(on):
             paint_ring(painter, QPointF(axis.x(on), males), look, filled=locked)
+
+
+def _paint_males(
+    painter: QPainter,
+    middle: float,
+    males: Sequence[tuple[date, date, str]],
+    axis: TimeAxis,
+    look: Look,
+) -> None:
+    """The name of each behind his last day with her, where it ends before the next one begins."""
+    font, air = look.font(Use.TABLE), look.u(2.4, 1.9)
+    base = middle + cap_height(font) / 2
+    nexts = [*((axis.x(first), name) for first, _, name in males[1:]), (axis.right, "")]
+    for (_, last, name), (end, next_name) in zip(males, nexts, strict=False):
+        left = axis.x(last + _DAY) + air
+        has_room = left + advance(font, name) + air <= end or not next_name
+        if axis.shows(last) and name != next_name and has_room:
+            set_line(painter, QPointF(left, base), name, font, look.colour("ink2"))
 
 
 def _paint_who(
