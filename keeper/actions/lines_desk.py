@@ -4,7 +4,7 @@ Everything of ``LinesDesk`` is called in one thread, the one that first asks.
 """
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 from enum import Enum, auto
 from typing import TYPE_CHECKING
@@ -97,12 +97,13 @@ Line = GeneLine | ColourLine
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class Lines:
-    """All of them on a day; cards: those given out that say something else by now."""
+    """All of them on a day. cards: those given out that say something else by now; None while they
+    and the lines of colour are still to be read."""
 
     on: date
     house: HouseGenes
     rows: tuple[Line, ...]
-    cards: tuple[CardOutOfDate, ...]
+    cards: tuple[CardOutOfDate, ...] | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -152,14 +153,18 @@ class LinesDesk:
         self._colour: ColourDesk | None = None
 
     def lines(self, on: date) -> Lines:
-        """All of them as of *on*, from the book as it is now.
+        """The genes as of *on*, from the book as it is now; the rest takes longer.
 
         Raises:
             BookError: the book cannot be opened again.
         """
         house = self._genes.genes()
-        rows: tuple[Line, ...] = (*gene_lines(self._keeping, house), *self._colours(on))
-        return Lines(on=on, house=house, rows=rows, cards=tuple(self._genes.cards()))
+        return Lines(on=on, house=house, rows=tuple(gene_lines(self._keeping, house)))
+
+    def whole(self, lines: Lines) -> Lines:
+        """*lines* with those scored for colour, and with the cards out of date."""
+        rows = (*lines.rows, *self._colours(lines.on))
+        return replace(lines, rows=rows, cards=tuple(self._genes.cards()))
 
     def close(self) -> None:
         """Let go of the book; in the thread that used it."""
@@ -214,7 +219,7 @@ def _standing(odds: CopyOdds, how: Inheritance) -> Standing:
     return Standing.SUPER if twice else Standing.SHOWS
 
 
-def gene_detail(line: GeneLine, cards: Sequence[CardOutOfDate]) -> GeneDetail:
+def gene_detail(line: GeneLine, cards: Sequence[CardOutOfDate] | None) -> GeneDetail:
     """Animals, proofs, the pairing that tells most, look-alikes, cards of one gene."""
     genes, gene, answer = line.genes, line.named.gene, line.answer
     proofs = tuple(_proofs(line))
@@ -229,7 +234,7 @@ def gene_detail(line: GeneLine, cards: Sequence[CardOutOfDate]) -> GeneDetail:
         proofs=proofs,
         pair=try_pair(line, first.tested.animal, first.mate.animal) if first else None,
         tried=tuple(each for each in alike if gene in (each.first, each.second)),
-        cards=tuple(each for each in cards if _same(each, line)),
+        cards=tuple(each for each in cards or () if _same(each, line)),
     )
 
 

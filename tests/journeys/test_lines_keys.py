@@ -69,13 +69,25 @@ class Hand:
 
     def go(self):
         self.press(KEY.Key_F9, modifier=SHIFT)
-        self.bot.waitUntil(lambda: self.page.lines is not None, timeout=20_000)
+        self.whole()
         self.wait()
+
+    def whole(self, before=None):
+        """Until all is read, and is not what was read *before*."""
+        self.bot.waitUntil(
+            lambda: self.page.lines not in (None, before) and self.page.lines.cards is not None,
+            timeout=20_000,
+        )
 
     def wait(self):
         """Until what stands beside the chosen gene is read."""
         if self.page.lines.rows:
-            self.bot.waitUntil(lambda: self.page.gene.detail is not None, timeout=20_000)
+            self.bot.waitUntil(self.is_beside, timeout=20_000)
+
+    def is_beside(self):
+        """Whether what stands beside is of the row as it was read last."""
+        detail = self.page.gene.detail
+        return detail is not None and detail.line is self.page._row()
 
     def type(self, text):
         """Into the line at the foot, and what it tells back."""
@@ -86,7 +98,7 @@ class Hand:
         """Enter in the line; wait until all is read again."""
         before = self.page.lines
         QTest.keyClick(self.page.line.field, KEY.Key_Return)
-        self.bot.waitUntil(lambda: self.page.lines is not before, timeout=20_000)
+        self.whole(before)
         self.wait()
 
     def choose(self, name):
@@ -231,6 +243,7 @@ def test_a_proven_young_makes_its_dam_certain_and_a_sold_card_out_of_date(hand, 
 
     assert dict(hand.animals)["Fen"] == "het"
     assert dict(hand.animals)["c"] == "50 % het"
+    assert hand.page.gene.animal.called == "c"  # is chosen still
     assert "1 card out of date" in plain(hand.page.head.text())
 
     hand.press(KEY.Key_C)

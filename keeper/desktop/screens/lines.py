@@ -117,9 +117,14 @@ class LinesScreen(QWidget):
         self._worker.run(lambda: desk.lines(on), lambda found: self._take(turn, found), self._fail)
 
     def _take(self, turn: int, found: Lines) -> None:
-        """Show them; the row that was chosen is chosen again."""
+        """Show them, and ask for the rest; the row that was chosen is chosen again."""
         if turn != self._turn:
             return
+        if found.cards is None:
+            desk = self._desk
+            self._worker.run(
+                lambda: desk.whole(found), lambda whole: self._take(turn, whole), self._fail
+            )
         chosen = self._row()
         self.lines = found
         faces = [
@@ -128,7 +133,7 @@ class LinesScreen(QWidget):
         self.model.show_rows(list(zip(found.rows, faces, strict=True)))
         self.head.show_words(tr("Lines"), *head_words(found))
         self.none.setText(NO_LINES)
-        self.none.setVisible(not found.rows)
+        self.none.setVisible(not found.rows and found.cards is not None)
         self.beside.setVisible(bool(found.rows))
         keys = [row.key for row in found.rows]
         self._choose(self.list, keys.index(chosen.key) if chosen and chosen.key in keys else 0)
@@ -144,7 +149,7 @@ class LinesScreen(QWidget):
             self.beside.setCurrentWidget(self.colour)
         elif isinstance(row, GeneLine) and self.lines is not None:
             self.beside.setCurrentWidget(self.gene)
-            self.gene.show_reading()
+            self.gene.show_reading(row)
             if self.gene.cards:
                 self.gene.show_cards(self.lines)
             cards = self.lines.cards

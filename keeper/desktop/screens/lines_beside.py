@@ -8,11 +8,12 @@ from PySide6.QtCore import QItemSelectionModel
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from keeper.actions.gene_cards import CardOutOfDate
-from keeper.actions.lines_desk import GeneAnimal, GeneDetail, Lines, PairTried
+from keeper.actions.lines_desk import GeneAnimal, GeneDetail, GeneLine, Lines, PairTried
 from keeper.desktop.look import Look
 from keeper.desktop.screens.lines_words import (
     ANIMAL_HEADS,
     CARD_HEADS,
+    CARDS_READING,
     NO_CARDS,
     NO_CARRIERS,
     animal_face,
@@ -82,8 +83,10 @@ class GeneBeside(QWidget):
         if not is_gene:
             self.proofs.hide()
 
-    def show_reading(self) -> None:
-        """Nothing of the last gene stays while the next is read."""
+    def show_reading(self, line: GeneLine) -> None:
+        """Nothing of another gene stays while *line* is read; what is old of the same one does."""
+        if self.detail is not None and self.detail.line.key == line.key:
+            return
         self.detail, self._pair, self._taken = None, None, ()
         if not self.cards:
             self._show_faces((), ANIMAL_HEADS, "", None)
@@ -102,9 +105,11 @@ class GeneBeside(QWidget):
     def show_cards(self, lines: Lines) -> None:
         """The cards out of date in the place of the animals."""
         self.cards = True
-        faces = [(card, card_face(card, lines)) for card in lines.cards]
+        cards = lines.cards or ()
+        faces = [(card, card_face(card, lines)) for card in cards]
         self.list.setAccessibleName(tr("cards out of date, the newest change first"))
-        self._show_faces(faces, CARD_HEADS, NO_CARDS, None)
+        none = CARDS_READING if lines.cards is None else NO_CARDS
+        self._show_faces(faces, CARD_HEADS, none, None)
 
     def show_animals(self) -> None:
         """The animals again."""

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from keeper.actions.gene_cards import CardOutOfDate
 from keeper.actions.keeping import Keeping
 from keeper.actions.lines_desk import ColourLine, GeneAnimal, GeneDetail, Line, Lines
@@ -18,8 +20,8 @@ def paper_of(keeping: Keeping, row: Line | None, beside: GeneBeside, lines: Line
     """What is shown. Raises LookupError while nothing is read."""
     if isinstance(row, ColourLine):
         return _colour(keeping, row)
-    if lines is not None and beside.cards:
-        return _cards(keeping, lines)
+    if lines is not None and lines.cards is not None and beside.cards:
+        return _cards(keeping, lines.cards)
     if beside.detail is None:
         raise LookupError(tr("Nothing is read yet that could be printed; a moment."))
     return _gene(keeping, beside.detail)
@@ -47,8 +49,8 @@ def _carrier(animal: GeneAnimal) -> CarrierTold:
     return CarrierTold(place=place, name=name, sex=sex, word=word, reason=animal.reason)
 
 
-def _cards(keeping: Keeping, lines: Lines) -> Sheets:
-    document = cards_sheet([_card(each) for each in lines.cards], printed_words(keeping))
+def _cards(keeping: Keeping, cards: Sequence[CardOutOfDate]) -> Sheets:
+    document = cards_sheet([_card(each) for each in cards], printed_words(keeping))
     stem = f"cards-{keeping.today.isoformat()}"
     return Sheets(title=document.title, stem=stem, pages=document_pages(document))
 

@@ -45,6 +45,7 @@ NO_LINES = tr(
     " score a look of an animal on its page, and it will stand here."
 )
 NO_CARRIERS = tr("No animal in the room shows it or may carry it; K says what one shows.")
+CARDS_READING = tr("The cards given out are still being read.")
 NO_CARDS = tr("Every card given out still says what would be said today.")
 ANIMAL_HEADS = (tr("place"), tr("animal"), tr("sex"), tr("what may be told of it"))
 CARD_HEADS = (tr("gone", sense="a day"), tr("animal"), tr("gene"), tr("told then, told now"))

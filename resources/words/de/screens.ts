@@ -1449,6 +1449,10 @@
    <translation>Der Kalender konnte nicht gelesen werden. {why}</translation>
   </message>
   <message>
+   <source>The cards given out are still being read.</source>
+   <translation>Die ausgegebenen Karten werden noch gelesen.</translation>
+  </message>
+  <message>
    <source>The check pass looks only where prey was left in or taken was assumed: gone, or still there and removed. 0 closes the round without it.</source>
    <translation>Der Kontrollgang sieht nur dort nach, wo Futter liegen blieb oder nur vermutlich gefressen wurde: weg, oder noch da und entfernt. 0 schließt die Runde ohne ihn ab.</translation>
   </message>
