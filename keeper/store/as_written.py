@@ -71,10 +71,10 @@ def as_written(book: Book, kinds: Kinds, joined: str) -> AsWritten:
 
 def mark_of(book: Book, kinds: Kinds) -> tuple[int | None, ...]:
     """Another one whenever an entry of *kinds* was written, withdrawn or brought by a join."""
-    tables = (*(TABLES[kind] for kind in kinds), "withdrawal")
-    asked = ", ".join(f"(SELECT max(batch) FROM {t}), (SELECT count(*) FROM {t})" for t in tables)
-    found: tuple[int | None, ...] = book.connection.execute(f"SELECT {asked}").fetchone()
-    return found
+    found: list[int | None] = []
+    for table in (*(TABLES[kind] for kind in kinds), "withdrawal"):
+        found += book.connection.execute(f"SELECT max(batch), count(*) FROM {table}").fetchone()
+    return tuple(found)
 
 
 def _when(told: tuple[EntryKey, Any]) -> tuple[Any, ...]:

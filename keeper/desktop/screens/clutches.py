@@ -119,16 +119,8 @@ class ClutchesScreen(QWidget):
         self._on = self.list.painter.today = found.on
         self.model.show_rows(found.rows, lambda row: clutch_face(row, found.on))
         self._show(found)
-        self._choose(self._number(found, chosen))
-
-    def _number(self, found: Clutches, chosen: ClutchRow | None) -> int:
-        """The clutch that was asked for, else the one that was chosen, else the first."""
         wanted, self._wanted = self._wanted, ""
-        for number, row in enumerate(found.rows):
-            is_same = chosen is not None and row.key == chosen.key
-            if row.facts.name == wanted or (not wanted and is_same):
-                return number
-        return 0
+        self._choose(_number(found, wanted, chosen))
 
     def _show_detail(self) -> None:
         """What stands beside the row now, the rest when it is read."""
@@ -246,3 +238,12 @@ class ClutchesScreen(QWidget):
 
     def _record(self) -> Sheets:
         return self.beside.record(self._keeping)
+
+
+def _number(found: Clutches, wanted: str, chosen: ClutchRow | None) -> int:
+    """The clutch that was asked for, else the one that was chosen, else the first."""
+    for number, row in enumerate(found.rows):
+        is_same = chosen is not None and row.key == chosen.key
+        if row.facts.name == wanted or (not wanted and is_same):
+            return number
+    return 0
