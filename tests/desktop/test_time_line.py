@@ -1,6 +1,7 @@
 """The drawn time-line: what it shows is told apart by any eye, fits, is kept, and is read."""
 
 from contextlib import closing
+from dataclasses import replace
 from itertools import combinations, pairwise
 
 import pytest
@@ -99,6 +100,7 @@ def test_no_two_kinds_of_stay_look_alike(qapp, light, seen):
     }
 
     assert set(faces) == set(StayState)
+    assert len({(face.paper, face.pattern) for face in FACES.values()}) == len(FACES)
     for one, other in combinations(faces, 2):
         assert rms_difference(faces[one], faces[other]) >= LEAST, (one, other)
 
@@ -147,6 +149,30 @@ def test_no_letter_of_a_lane_covers_another(rack):
 
     assert len(boxes) == len(rack.marks)
     assert not any(a.intersects(b) for a, b in combinations(boxes, 2))
+
+
+def test_letters_of_one_day_stand_one_behind_another(rack):
+    lock = next(mark for mark in rack.marks if mark.kind is MarkKind.LOCK)
+    crowded = replace(rack, marks=(lock, replace(lock, kind=MarkKind.PAIRED), lock))
+    showing, look = shown(crowded), Look()
+    boxes = [box for box, _ in boxes_in_view(look, showing, time_sheet(look, showing, 700, 400))]
+
+    assert len(boxes) == 3
+    assert all(a.right() < b.left() for a, b in pairwise(boxes))
+
+
+def test_a_letter_of_the_day_behind_the_last_in_view_is_not_drawn(rack):
+    found = next(mark for mark in rack.marks if mark.kind is MarkKind.FOUND)
+    view = opened(rack, TODAY)
+    before = replace(view, first=ago(60), last=ago(11), cursor=ago(20))
+    drawn_in = {}
+    for last in (ago(11), ago(10)):
+        showing = shown(rack, view=replace(before, last=last))
+        sheet = time_sheet(Look(), showing, 700, 400)
+        drawn_in[last] = {kind for _, kind in boxes_in_view(Look(), showing, sheet)}
+
+    assert found.on == ago(10)
+    assert MarkKind.FOUND not in drawn_in[ago(11)] and MarkKind.FOUND in drawn_in[ago(10)]
 
 
 def test_a_rack_that_has_no_room_goes_on_and_the_chosen_tub_is_always_on_the_page(qapp, tmp_path):

@@ -128,6 +128,14 @@ def test_the_first_tub_of_a_row_touches_nothing_that_stands_there_on_its_left() 
     assert touching(Place("B", 2, 1))[Side.LEFT] == Place("B", 2, 0)
 
 
+def test_one_that_came_as_the_other_left_takes_its_lane() -> None:
+    assert lanes_of([stay(1, "A1·1", 90, 30), stay(2, "A1·1", 30), stay(3, "A1·1", 29)]) == (
+        0,
+        0,
+        1,
+    )
+
+
 STAYS = st.lists(st.tuples(st.integers(0, 40), st.integers(0, 20), st.booleans()), max_size=12).map(
     lambda told: sorted(
         (
