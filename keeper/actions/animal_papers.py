@@ -6,6 +6,7 @@ from statistics import median
 
 from keeper.actions.animal_page import AnimalPage, Weighed
 from keeper.actions.care_words import care_words
+from keeper.actions.colour_card import colour_words
 from keeper.actions.day_of_life import day_of_life
 from keeper.actions.gene_page import GenesOfAnimal, genes_of_one, statement_of
 from keeper.actions.keeping import Keeping
@@ -66,6 +67,7 @@ def buyers_card_of(
             hot_c=(hot.low_c, hot.high_c) if hot else None,
             night_c=(night.low_c, night.high_c) if night else None,
             next_offer_on=page.plan.due_on,
+            colour=colour_words(page),
         )
     )
 

@@ -85,6 +85,7 @@ class CardFacts:
     hot_c: tuple[float, float] | None = None
     night_c: tuple[float, float] | None = None
     next_offer_on: date | None = None
+    colour: str = ""
 
 
 def buyers_card(facts: CardFacts) -> Document:
@@ -118,6 +119,7 @@ def _who(facts: CardFacts) -> list[tuple[str, str]]:
         (tr("Hatched"), hatched_words(row, facts.on)),
         (tr("Sex"), sex_words(row, facts.sexings)),
         (tr("Line"), row.line or UNKNOWN),
+        (tr("Colour"), plain(facts.colour)),
         (tr("Dam × sire"), f"{dam or UNKNOWN} × {sire or UNKNOWN}"),
         (tr("Clutch"), row.clutch or ""),
         (tr("Caution"), row.caution or ""),

@@ -48,6 +48,10 @@ def test_a_score_taken_while_the_skin_was_dull_counts_for_nothing():
     assert counted_score(scores[:1], THIRD_SHED) is None
 
 
+def test_a_grown_parent_scored_while_dull_has_no_score():
+    assert counted_score([a_score(6, 900, clouded=True)], THIRD_SHED) is None
+
+
 def test_a_score_that_came_too_early_does_not_count():
     assert counted_score([a_score(6, 20)], THIRD_SHED) is None
 

@@ -181,6 +181,10 @@ def test_an_old_picture_scored_on_a_later_day_checks_the_eye():
     assert found == [Again(animal=7, first=6, again=7, on=later)]
 
 
+def test_two_scores_written_on_one_day_are_no_check():
+    assert scored_again(7, [a_score(6, DAY), a_score(7, DAY)]) == []
+
+
 def test_a_young_that_grew_between_two_scores_says_nothing_of_the_eye():
     later = DAY + timedelta(days=300)
 

@@ -2497,6 +2497,14 @@
    <translation>{look} {score} von 10</translation>
   </message>
   <message>
+   <source>{look} {score} of 10 by eye, {day}</source>
+   <translation>{look} {score} von 10 nach Augenmaß, {day}</translation>
+  </message>
+  <message>
+   <source>{look} {score} of 10 by eye, {day} at {age}</source>
+   <translation>{look} {score} von 10 nach Augenmaß, {day} mit {age}</translation>
+  </message>
+  <message>
    <source>{look} {score} of 10, a new look beside {others}</source>
    <translation>{look} {score} von 10, ein neues Aussehen neben {others}</translation>
   </message>

@@ -498,6 +498,10 @@
    <translation>Kalte Reihe</translation>
   </message>
   <message>
+   <source>Colour</source>
+   <translation>Farbe</translation>
+  </message>
+  <message>
    <source>Colour: {what}</source>
    <translation>Farbe: {what}</translation>
   </message>

@@ -1705,6 +1705,10 @@
    <translation>Dieses Rack allein</translation>
   </message>
   <message>
+   <source>This row alone, or the whole rack</source>
+   <translation type="unfinished" />
+  </message>
+  <message>
    <source>This tub is empty: there is no animal to open.</source>
    <translation>Diese Box ist leer: Es gibt kein Tier zu öffnen.</translation>
   </message>
@@ -4124,8 +4128,8 @@
    <translation>{count} ohne Gewicht</translation>
   </message>
   <message>
-   <source>{count}, ? {untold}</source>
-   <translation>{count}, ? {untold}</translation>
+   <source>{count}, {untold} ?</source>
+   <translation>{count}, {untold} ?</translation>
   </message>
   <message>
    <source>{count} d</source>
@@ -4211,10 +4215,6 @@
   <message>
    <source>{hint}; scored so far: {looks}</source>
    <translation>{hint}; bisher bewertet: {looks}</translation>
-  </message>
-  <message>
-   <source>{how}; {contradictions}</source>
-   <translation>{how}; {contradictions}</translation>
   </message>
   <message>
    <source>{keeper}, all of them</source>
@@ -4452,6 +4452,10 @@
   <message>
    <source>{species}, {key}: {value:g}, shipped {shipped:g}; {why}</source>
    <translation>{species}, {key}: {value:g}, mitgeliefert {shipped:g}; {why}</translation>
+  </message>
+  <message>
+   <source>{species}; {contradictions}</source>
+   <translation>{species}; {contradictions}</translation>
   </message>
   <message>
    <source>{stage} since {day}</source>

@@ -50,10 +50,6 @@
    <translation>Vorsicht (übliche Praxis)</translation>
   </message>
   <message>
-   <source>Colour</source>
-   <translation>Farbe</translation>
-  </message>
-  <message>
    <source>Colour across generations</source>
    <translation>Farbe über Generationen</translation>
   </message>
