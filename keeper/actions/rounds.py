@@ -76,8 +76,13 @@ def time_in(opened: RoundOpened, now: datetime) -> Happened:
 
 def open_night(keeping: Keeping) -> "Walk | None":
     """The round that was begun and not closed, if there is one."""
-    running = [entry for entry, closed in all_rounds(keeping) if not closed]
-    return Walk(keeping, running[-1]) if running else None
+    opened = opened_now(keeping)
+    return Walk(keeping, opened) if opened else None
+
+
+def opened_now(keeping: Keeping) -> Entry[RoundOpened] | None:
+    """The beginning of that round, without its tubs."""
+    return next((e for e, closed in reversed(all_rounds(keeping)) if not closed), None)
 
 
 def last_night(keeping: Keeping) -> "Walk | None":
@@ -93,7 +98,7 @@ def by_night(entry: Entry[RoundOpened]) -> tuple[date, int]:
 
 def read_again(walk: "Walk", keeping: Keeping) -> "Walk":
     """The same walk as the book has it now, at the same tub, or where a result was taken back."""
-    fresh = Walk(keeping, walk.opened)
+    fresh = Walk(keeping, walk.opened, before=walk.tubs)
     pairs = zip(walk.tubs, fresh.tubs, strict=False)
     lost = [new.line for old, new in pairs if old.offer is not None and new.offer is None]
     if walk.checking:
@@ -195,7 +200,7 @@ class Walk:
     """The walk of one night. cursor is the line that the keeper stands at, or None.
 
     In the offer pass the walk stops at tubs that are due; with ``checking`` it stops at
-    those that were left in or only assumed. here: the animals as they stand, where that is known.
+    those that were left in or only assumed. here, before: as ``read_tubs`` takes them.
     """
 
     def __init__(
@@ -203,6 +208,7 @@ class Walk:
         keeping: Keeping,
         opened: Entry[RoundOpened],
         here: Sequence[AnimalNow] | None = None,
+        before: Sequence[Tub] = (),
     ) -> None:
         self._keeping = keeping
         self._stops: frozenset[int] = frozenset()
@@ -210,7 +216,7 @@ class Walk:
         self.opened = opened
         self.round = opened.event.round
         self.night = opened.event.happened.day
-        self.tubs = read_tubs(keeping, self.round, here)
+        self.tubs = read_tubs(keeping, self.round, here, before)
         self.checking = False
         self.cursor = self._next(last_written(self.tubs))
 

@@ -31,6 +31,7 @@ from keeper.reports.words import word
 from keeper.rules.feeding import DueState, Plan
 from keeper.rules.prey import prey_name
 from keeper.store import reading
+from keeper.store.nights import plan_lines
 from keeper.store.reading import Entry
 
 Prey = tuple[str | None, int | None, float | None]
@@ -128,17 +129,20 @@ def plan_line(row: DueRow, round_: int, line: int, happened: Happened) -> PlanLi
 
 
 def read_tubs(
-    keeping: Keeping, round_: int, here: Sequence[AnimalNow] | None = None
+    keeping: Keeping,
+    round_: int,
+    here: Sequence[AnimalNow] | None = None,
+    before: Sequence[Tub] = (),
 ) -> tuple[Tub, ...]:
     """Every tub of a night in the order of its lines, with what the book says of it.
 
-    here: the animals as they stand, where that is known.
+    here: the animals as they stand, where that is known. before: the tubs as they were read
+    before: the plan of a round that stands is frozen and is not read again.
     """
-    plans = reading.all_of(keeping.book, PlanLine, "e.round = ?", round_)
     rows = animals_on(keeping, keeping.today) if here is None else here
     animals = {row.animal: row for row in rows}
     offers = read_offers(keeping, round_)
-    ordered = sorted((entry.event for entry in plans), key=lambda plan: plan.line)
+    ordered = _plans(keeping, round_, before)
     night = ordered[0].happened.day if ordered else keeping.today
     found, one_of = _regurgitated_on(keeping, night), _one_of_on(keeping, night)
     return tuple(
@@ -152,6 +156,14 @@ def read_tubs(
         for plan in ordered
         if plan.animal in animals
     )
+
+
+def _plans(keeping: Keeping, round_: int, before: Sequence[Tub]) -> Sequence[PlanLine]:
+    """The lines of a night in their order; those of *before* if none of them is missing there."""
+    if len(before) == plan_lines(keeping.book, round_):
+        return [tub.plan for tub in before]
+    plans = reading.all_of(keeping.book, PlanLine, "e.round = ?", round_)
+    return sorted((entry.event for entry in plans), key=lambda plan: plan.line)
 
 
 def read_tub(keeping: Keeping, tub: Tub) -> Tub:

@@ -18,7 +18,7 @@ from keeper.desktop.light import qt_palette
 from keeper.desktop.look import Look
 from keeper.desktop.places import Place, key_of
 from keeper.desktop.screens.quiet_view import QuietView
-from keeper.desktop.screens.round_stand import RoundStand
+from keeper.desktop.screens.round_tonight import Tonight
 from keeper.desktop.widgets.night_counts import NightCounts
 from keeper.language import tr
 
@@ -105,6 +105,6 @@ def _hours(now: datetime) -> Iterator[tuple[datetime, datetime]]:
 
 def _ahead(keeping: Keeping, begins: datetime, ends: datetime) -> Ahead:
     then = begins.replace(tzinfo=keeping.now().tzinfo)
-    stand = RoundStand(replace(keeping, now=lambda: then))
-    counts = stand.counts()
-    return Ahead(begins=begins, ends=ends, counts=counts, legend=stand.quiet_legend())
+    tonight = Tonight(replace(keeping, now=lambda: then))
+    counts = tonight.counts()
+    return Ahead(begins=begins, ends=ends, counts=counts, legend=tonight.legend())

@@ -1,4 +1,4 @@
-"""On which days anything was written of feeding, and what was answered of the others."""
+"""On which days anything was written of feeding, what was answered of others, what was planned."""
 
 from datetime import UTC, date, datetime, time, timedelta
 
@@ -39,3 +39,9 @@ def first_offer_day(book: Book) -> date | None:
 def night_answers(book: Book) -> dict[date, NightTold]:
     """The latest answer for each night that was asked about."""
     return {entry.event.happened.day: entry.event.told for entry in all_of(book, NightAnswer)}
+
+
+def plan_lines(book: Book, round_: int) -> int:
+    """How many lines the plan of a round has; they stand as long as the round does."""
+    asked = "SELECT count(*) FROM plan_line WHERE round = ?"
+    return int(book.connection.execute(asked, (round_,)).fetchone()[0])

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QAction, QKeyEvent, QKeySequence, QShowEvent
+from PySide6.QtGui import QAction, QHideEvent, QKeyEvent, QKeySequence, QShowEvent
 from PySide6.QtWidgets import QWidget
 
 from keeper.actions.keeping import Keeping
@@ -20,6 +20,7 @@ from keeper.desktop.paper.printing import Sheets
 from keeper.desktop.screens.quiet_view import QuietView
 from keeper.desktop.screens.round_asking import Closing
 from keeper.desktop.screens.round_away import AwayLine
+from keeper.desktop.screens.round_counting import Counting
 from keeper.desktop.screens.round_deeds import Asking, Deed, Refused, Step, Verb
 from keeper.desktop.screens.round_over import RoundOver
 from keeper.desktop.screens.round_pages import Standing, walk_face
@@ -56,6 +57,7 @@ class RoundScreen(QWidget):
         self._walk_view, self._quiet_view = WalkView(look), QuietView(look)
         views = (self._quiet_view, self._walk_view)
         self.over = RoundOver(self, views, look, keeping, notices)
+        self._counting = Counting(self, self._stand.tonight.counting, self._show)
         for view in views:
             view.pad.key_asked.connect(self._press)
         self._walk_view.line_asked.connect(self._go_to)
@@ -94,6 +96,7 @@ class RoundScreen(QWidget):
             self.over.all_but.scanned(code)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
+        self._counting.finish()
         view = self._quiet_view if self._stand.here is None else self._walk_view
         if event.key() == Qt.Key.Key_Escape and self._go_back():
             return
@@ -102,12 +105,18 @@ class RoundScreen(QWidget):
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
-        self._stand.forget_counts()  # the night may have changed
+        self._stand.tonight.forget()  # the night may have changed
         tones.prepare_soon()
         if self._stale:
-            self._read()
+            self._read_night()
+        if self._shows_tonight:
+            self._counting.begin()
         else:
             self._show()
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        self._counting.stop()
+        super().hideEvent(event)
 
     def _hear(self) -> None:
         """Something was written elsewhere."""
@@ -117,10 +126,19 @@ class RoundScreen(QWidget):
         if self.isVisible():
             self._read()
 
+    @property
+    def _shows_tonight(self) -> bool:
+        """Whether the quiet page is in sight with what was counted for this night before."""
+        quiet = self._stand.here is None and self.over.shows(self._quiet_view)
+        return quiet and self._asking is None and self._stand.tonight.was_counted
+
     def _read(self) -> None:
+        self._read_night()
+        self._show()
+
+    def _read_night(self) -> None:
         self._stale, self._asking = False, None
         self._stand.read()
-        self._show()
 
     def _press(self, key: str) -> None:
         asking = self._asking
@@ -142,7 +160,7 @@ class RoundScreen(QWidget):
 
     def _do(self, deed: Deed) -> None:
         """Do what was asked; what cannot be done is said, and the cursor stays."""
-        self._stand.forget_counts()
+        self._stand.tonight.forget()
         here = self._stand.here
         try:
             if deed.verb is Verb.BEGIN:
@@ -160,23 +178,6 @@ class RoundScreen(QWidget):
                 self._telling.written(self._stand.answer(deed))
         except REFUSALS as error:
             self._telling.refused(said(error))
-
-    def _ask_learned(self) -> None:
-        self._asking = self._stand.asks()
-        if self._asking is None:
-            self._telling.asked(tr("Nobody held tonight has eaten often enough under such a hold."))
-
-    def _ask_close(self) -> None:
-        here = self._stand.here
-        if here is None:
-            return
-        if here.again:
-            self._stand.leave()
-        elif not here.not_reached and not here.unproved:
-            self._close()
-        else:
-            self._asking, told = _closing(here)
-            self._telling.noted(told)
 
     def _close(self) -> None:
         self._telling.written(self._stand.close())
@@ -229,7 +230,7 @@ class RoundScreen(QWidget):
         if self._stale or self.over.page is not None:
             return
         if here is None:
-            counts, legend = self._stand.counts(), self._stand.quiet_legend()
+            counts, legend = self._stand.tonight.counts(), self._stand.tonight.legend()
             self._quiet_view.show_counts(*asked_of(counts, legend, self._asking))
             self.over.show(self._quiet_view)
         else:
@@ -237,6 +238,25 @@ class RoundScreen(QWidget):
             face = walk_face(self._keeping, here, self._asking, small=small, now=now)
             self._walk_view.show_face(face)
             self.over.show(self._walk_view)
+
+
+def _ask_learned(page: RoundScreen) -> None:
+    page._asking = page._stand.asks()
+    if page._asking is None:
+        page._telling.asked(tr("Nobody held tonight has eaten often enough under such a hold."))
+
+
+def _ask_close(page: RoundScreen) -> None:
+    here = page._stand.here
+    if here is None:
+        return
+    if here.again:
+        page._stand.leave()
+    elif not here.not_reached and not here.unproved:
+        page._close()
+    else:
+        page._asking, told = _closing(here)
+        page._telling.noted(told)
 
 
 def _closing(here: Standing) -> tuple[Closing, str]:
@@ -277,8 +297,8 @@ def _action(page: QWidget, text: str, key: str, slot: Callable[[], None]) -> QAc
 
 
 _SCREEN: Mapping[Verb, Callable[[RoundScreen], None]] = {
-    Verb.ASK_LEARNED: RoundScreen._ask_learned,
+    Verb.ASK_LEARNED: _ask_learned,
     Verb.LOOK_AGAIN: lambda page: page._stand.look_again(),
-    Verb.ASK_CLOSE: RoundScreen._ask_close,
+    Verb.ASK_CLOSE: _ask_close,
     Verb.CLOSE: RoundScreen._close,
 }

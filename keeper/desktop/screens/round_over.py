@@ -42,6 +42,10 @@ class RoundOver:
         """Show *view* of the round, which nothing lies over."""
         self._pages.setCurrentWidget(view)
 
+    def shows(self, view: QWidget) -> bool:
+        """Whether *view* is in sight and nothing lies over it."""
+        return self.page is None and self._pages.currentWidget() is view
+
     def give_keyboard(self) -> None:
         """To the page that lies there, or to the place."""
         self._place.setFocusProxy(self.page)  # type: ignore[arg-type]  # None takes it away

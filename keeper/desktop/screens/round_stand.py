@@ -6,9 +6,8 @@ from collections.abc import Iterable
 from dataclasses import replace
 
 from keeper.actions import rounds
-from keeper.actions.due_board import DueRow, judged_rows
 from keeper.actions.keeping import Keeping, Written
-from keeper.actions.past_nights import PastNight, missing_nights, past_night
+from keeper.actions.past_nights import PastNight, past_night
 from keeper.actions.round_entries import steps_back
 from keeper.actions.round_place import forget_place, keep_place, taken_up
 from keeper.actions.rounds import Walk, night_of, sweep_bars, sweep_covers
@@ -18,10 +17,8 @@ from keeper.desktop.screens.round_doing import do
 from keeper.desktop.screens.round_faces import sweep_places
 from keeper.desktop.screens.round_input import Ground, check_key, end_key, offer_key, quiet_key
 from keeper.desktop.screens.round_learning import (
-    ASK,
     EatsThrough,
     first_question,
-    held_to_learn_of,
     learn,
 )
 from keeper.desktop.screens.round_pages import Standing, standing
@@ -30,15 +27,10 @@ from keeper.desktop.screens.round_quiet import (
     again_words,
     begun_words,
     left_in,
-    quiet_counts,
 )
 from keeper.desktop.screens.round_racks import Racks
-from keeper.desktop.widgets.night_counts import NightCounts
+from keeper.desktop.screens.round_tonight import RACKS, Tonight
 from keeper.husbandry.events import Result
-from keeper.language import tr
-
-RACKS = "+"
-"""While no round is open: only some racks are walked."""
 
 _MOVES = frozenset(
     {
@@ -50,16 +42,13 @@ _MOVES = frozenset(
 
 
 class RoundStand:
-    """``here`` is the walk that keys go to; None while no round is open."""
+    """``here`` is the walk that keys go to; None while none is open, and ``tonight`` is shown."""
 
     def __init__(self, keeping: Keeping) -> None:
-        self._keeping = keeping
+        self._keeping, self.tonight = keeping, Tonight(keeping)
         self.here: Standing | None = None
         self._tonight: Standing | None = None
-        self._last: Walk | None = None
         self._asked_after: int | None = None
-        self._counts: NightCounts | None = None
-        self._held: tuple[DueRow, ...] = ()
         self._steps: tuple[Walk, int] | None = None
 
     @property
@@ -80,7 +69,7 @@ class RoundStand:
 
     def read(self) -> None:
         """Read the night from the book, keeping the place where the keeper stands."""
-        self.forget_counts()
+        self.tonight.forget()
         self._steps = None
         before = self.here
         if before is not None and self.is_past:
@@ -89,10 +78,6 @@ class RoundStand:
         self.here = self._as_written(before)
         if before is not None and self.here is not None and not self.here.again:
             keep_place(self._keeping, self.here.walk, self.here.looked, self.here.prey)
-
-    def forget_counts(self) -> None:
-        """What tonight asks is counted anew: the book or the night has changed."""
-        self._counts = None
 
     def begin(self, racks: tuple[str, ...] = ()) -> str:
         """Begin tonight's round; after one that was closed it is asked once whether it shall be.
@@ -105,18 +90,20 @@ class RoundStand:
             chosen = {RACKLESS.get(name, name) for name in racks}
             self.here = standing(rounds.begin_night(self._keeping, night, chosen))
             return begun_words(night, self.here.stops)
-        if self._last is not None and self._last.night == night:
-            asked, self._asked_after = self._asked_after, self._last.round
-            if asked != self._last.round:
+        last = self.tonight.last()
+        if last is not None and last.night == night:
+            asked, self._asked_after = self._asked_after, last.round
+            if asked != last.round:
                 return again_words(night)
         self.here = standing(rounds.begin_night(self._keeping, night))
         return begun_words(night, self.here.stops)
 
     def look_again(self) -> None:
         """Into the tubs that the last round left in."""
-        if self._last is None or not left_in(self._last):
+        last = self.tonight.last()
+        if last is None or not left_in(last):
             return
-        night = past_night(self._keeping, self._last.night)
+        night = past_night(self._keeping, last.night)
         if night is not None:
             self.open_past(night)
             self.do(Deed(verb=Verb.CHECK))
@@ -131,7 +118,7 @@ class RoundStand:
         """End a look back: to tonight, or to no round."""
         before, self._tonight = self._tonight, None
         self.here = self._as_written(before) if self.is_past else None
-        self.forget_counts()
+        self.tonight.forget()
 
     def do(self, deed: Deed) -> Written | None:
         """Do *deed* in the walk; where the keeper then stands outlives a power cut.
@@ -169,33 +156,15 @@ class RoundStand:
         asked = check_key if walk.checking else offer_key
         return asked(key, self._ground(self.here, walk.current))
 
-    def counts(self) -> NightCounts:
-        """What the quiet page says of tonight; read once until something changes."""
-        if self._counts is None:
-            night = night_of(self._keeping.now())
-            self._last = rounds.last_night(self._keeping)
-            rows, missing = judged_rows(self._keeping, night), missing_nights(self._keeping, night)
-            self._held = held_to_learn_of(rows)
-            self._counts = quiet_counts(rows, night, self._last, len(missing))
-        return self._counts
-
-    def quiet_legend(self) -> dict[str, str]:
-        """What the pad does while no round is open."""
-        legend = {"Enter": tr("begin the round")} if self.counts().rows else {}
-        if len(self.counts().rows) > 1:
-            legend[RACKS] = tr("some racks")
-        if self._last is not None and left_in(self._last):
-            legend["5"] = tr("look again")
-        return legend | ({ASK: tr("eaten through?")} if self._held else {})
-
     def _racks(self) -> Racks | None:
         """Which racks are walked, to be chosen; None where there is nothing to choose from."""
-        names = tuple(row.name for row in self.counts().rows)
+        names = tuple(row.name for row in self.tonight.counts().rows)
         return Racks(names) if len(names) > 1 else None
 
     def asks(self) -> EatsThrough | None:
         """The first animal held tonight under what she ate through before."""
-        question = first_question(self._keeping, self._held, night_of(self._keeping.now()))
+        held, night = self.tonight.held(), night_of(self._keeping.now())
+        question = first_question(self._keeping, held, night)
         return EatsThrough(question) if question is not None else None
 
     def answer(self, deed: Deed) -> Written | None:
@@ -217,16 +186,19 @@ class RoundStand:
         )
 
     def _as_written(self, before: Standing | None) -> Standing | None:
-        found = taken_up(self._keeping)
-        same = before is not None and found is not None and found.walk.round == before.walk.round
-        if before is not None and (before.again or same):
+        if before is not None and (before.again or self._is_open(before.walk)):
             walk = rounds.read_again(before.walk, self._keeping)
             prey = before.prey if walk.cursor == before.walk.cursor else None
             kept = standing(walk, again=before.again)
             return replace(kept, looked=before.looked, last_prey=before.last_prey, prey=prey)
+        found = taken_up(self._keeping)
         if found is None:
             return None
         return replace(standing(found.walk), looked=found.looked, prey=found.prey)
+
+    def _is_open(self, walk: Walk) -> bool:
+        opened = rounds.opened_now(self._keeping)
+        return opened is not None and opened.event.round == walk.round
 
 
 def _unnamed(tub: Tub) -> bool:
@@ -243,7 +215,7 @@ def _barred(walk: Walk, tubs: Iterable[Tub]) -> dict[tuple[int, Result], str]:
 def _past_as_written(here: Standing, keeping: Keeping) -> Standing:
     """The same walk of a past night, which knows what was written in it since it was opened."""
     walk, before = here.walk, here.walk.tubs
-    walk.tubs = read_tubs(keeping, walk.round)
+    walk.tubs = read_tubs(keeping, walk.round, before=before)
     pairs = zip(before, walk.tubs, strict=False)
     lost = [new.line for old, new in pairs if old.offer is not None and new.offer is None]
     walk.cursor = min(lost) if lost else walk.cursor
