@@ -39,13 +39,13 @@ LEFT_AFTER = (1, 2, 4, 6)
 
 
 class Standing(Enum):
-    """Where an animal stands to a gene, the surest first."""
+    """Where an animal stands to a gene: what does not fit first, then the surest."""
 
+    CONTRADICTED = auto()
     SUPER = auto()
     SHOWS = auto()
     CARRIES = auto()
     MAY = auto()
-    CONTRADICTED = auto()
     UNTOLD = auto()
     CLEAR = auto()
 
@@ -273,7 +273,7 @@ def _here(genes: SpeciesGenes) -> Iterable[AnimalNow]:
 
 
 def _animals(line: GeneLine) -> list[GeneAnimal]:
-    """All but the clear of the room, the likeliest first, then those that cannot be told."""
+    """All but the clear of the room: what does not fit, the likeliest, what cannot be told."""
     listed = (_animal(line, row) for row in _here(line.genes))
     return sorted((each for each in listed if each.standing is not Standing.CLEAR), key=_rank)
 

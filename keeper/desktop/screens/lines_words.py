@@ -87,13 +87,16 @@ def line_face(line: GeneLine) -> LineFace:
     )
     clashing = line.contradictions
     state = TileState.CONTRADICTED if clashing else TileState.GENE
-    under = tr("{how}; {contradictions}", how=how, contradictions=_contradictions(clashing))
+    under = how
+    if clashing:
+        told = {"species": line.species, "contradictions": _contradictions(clashing)}
+        under = tr("{species}; {contradictions}", **told)
     said = "; ".join(f"{value} {what}" for value, what in figures)
-    told = {"name": named.gene, "how": under if clashing else how, "figures": said}
+    told = {"name": named.gene, "how": under, "figures": said}
     return LineFace(
         state=state,
         name=named.gene,
-        under=under if clashing else how,
+        under=under,
         figures=figures,
         said=tr("{name}, {how}: {figures}", **told),
     )
@@ -103,7 +106,7 @@ def _may(counts: Mapping[Standing, int]) -> str:
     """How many may carry it; those that cannot be told beside them."""
     untold = counts[Standing.UNTOLD] + counts[Standing.CONTRADICTED]
     may = counts[Standing.MAY]
-    return tr("{count}, ? {untold}", count=may, untold=untold) if untold else str(may)
+    return tr("{count}, {untold} ?", count=may, untold=untold) if untold else str(may)
 
 
 def head_words(lines: Lines) -> tuple[list[tuple[str, bool]], list[str]]:
