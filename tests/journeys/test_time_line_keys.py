@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QApplication
 from keeper import app
 from keeper.actions.keeping import open_keeping
 from keeper.actions.noting import note
+from keeper.actions.recording import Newcomer, receive
 from keeper.desktop.look import Look
 from keeper.desktop.screens.animal import AnimalScreen
 from keeper.desktop.screens.racks import RacksScreen
@@ -237,6 +238,45 @@ def test_r_and_digits_leave_it_and_their_keys_are_those_of_the_view_in_sight(han
 
 def keys_of(page):
     return {key.toString() for action in page.actions() for key in action.shortcuts()}
+
+
+def test_o_shows_one_row_alone_and_walking_on_shows_the_next(hand):
+    hand.go()
+    hand.through_time()
+    hand.press(KEY.Key_O)
+    hand.press(KEY.Key_Down)
+    assert [tub.name for tub in hand.shown.told.tubs] == ["B1·1", "B1·2", "B1·3", "B1·4"]
+    assert hand.at == ("B1·2", "Maud", 0)
+    assert "below B2·2: cannot tell" in hand.told
+
+    hand.press(KEY.Key_Down, times=3)
+    assert hand.at == ("B2·1", None, 0)
+    assert len(hand.shown.told.tubs) == 5
+
+    hand.press(KEY.Key_O)
+    assert hand.at == ("B2·1", None, 0) and len(hand.shown.told.tubs) == 9
+
+
+def test_a_label_scanned_shows_its_animal_or_its_tub(hand):
+    hand.go()
+    hand.through_time()
+    hand.page.scanned("F2")
+    hand.bot.waitUntil(lambda: hand.at == ("B1·3", "Wren", 0), timeout=20_000)
+    hand.page.scanned("Q1-1")
+    hand.bot.waitUntil(lambda: hand.at == ("Q1·1", "Sage", 0), timeout=20_000)
+
+
+def test_w_of_an_animal_in_no_tub_says_so(hand):
+    who = Newcomer(happened=on_day(TODAY), code="N1", species="house_snake", place=None)
+    hand.house.notices.tell_written(receive(hand.keeping, [who])[0])
+    hand.press(KEY.Key_F9)
+    hand.bot.waitUntil(lambda: hand.animals.page is not None, timeout=20_000)
+    hand.animals.scanned("N1")
+    hand.bot.waitUntil(lambda: hand.animals.page.animal.code == "N1", timeout=20_000)
+    hand.press(KEY.Key_W)
+
+    told = "No tub of this animal is in the book: there is no time-line."
+    hand.bot.waitUntil(lambda: told in hand.foot, timeout=20_000)
 
 
 def test_what_is_written_meanwhile_is_shown_at_the_same_stay(hand):

@@ -22,6 +22,7 @@ from keeper.desktop.screens.racks_time_walk import (
     followed,
     next_of_tub,
     next_slot,
+    row_of,
     settled,
 )
 from keeper.desktop.screens.racks_view import RacksView
@@ -50,6 +51,8 @@ class RacksTime(QObject):
         self._rack: RackTime | None = None
         self._swaps: Sequence[Suspected] = ()
         self._at: TimeAt | None = None
+        self._row_alone = False
+        self._row: tuple[RackTime, RackTime] | None = None  # a rack, and one row of it
         view.time.line.asked.connect(self._pressed)
 
     @property
@@ -62,7 +65,18 @@ class RacksTime(QObject):
         stay = bar.stay if bar else None
         told = told_at(rack, rack.tubs[at.tub], stay, at.view.cursor)
         mates = mates_of(rack, at.animal)
-        return Shown(told=rack, view=at.view, tub=at.tub, animal=at.animal, mates=mates), told
+        drawn, tub = self._in_view(rack, at.tub)
+        return Shown(told=drawn, view=at.view, tub=tub, animal=at.animal, mates=mates), told
+
+    def _in_view(self, rack: RackTime, tub: int) -> tuple[RackTime, int]:
+        """The rack, or the row of the chosen tub alone; and where the tub is in it."""
+        if not self._row_alone:
+            return rack, tub
+        row = rack.tubs[tub].row
+        if self._row is None or self._row[0] is not rack or self._row[1].tubs[0].row != row:
+            self._row = rack, row_of(rack, row)
+        alone = self._row[1]
+        return alone, next(n for n, each in enumerate(alone.tubs) if each is rack.tubs[tub])
 
     @property
     def animal(self) -> int | None:
@@ -176,6 +190,10 @@ class RacksTime(QObject):
                 letters[index], None, on, lambda told: self._show(told, None, None, on)
             )
 
+    def _turn_row(self) -> None:
+        self._row_alone = not self._row_alone
+        self._draw()
+
     def _open_animal(self) -> None:
         if self._at is None or self._at.animal is None:
             self._notices.refused.emit(tr("Nobody is in this tub on that day."))
@@ -184,7 +202,9 @@ class RacksTime(QObject):
 
     def _pressed(self, asked: tuple[int, int | None, date]) -> None:
         tub, animal, on = asked
-        if self._rack is not None and self._at is not None:
+        shown = self.shown
+        if self._rack is not None and self._at is not None and shown is not None:
+            tub = self._rack.tubs.index(shown[0].told.tubs[tub])
             at = replace(self._at, tub=tub, animal=animal, view=self._at.view.to(on))
             self._go(settled(self._rack, at))
 
@@ -203,6 +223,7 @@ class RacksTime(QObject):
         yield tr("To today"), "End", lambda: day(lambda view: view.to(view.today))
         yield tr("Nearer"), "+ =", lambda: day(lambda view: view.zoomed(1))
         yield tr("Further"), "-", lambda: day(lambda view: view.zoomed(-1))
+        yield tr("This row alone, or the whole rack"), "O", self._turn_row
         yield tr("To the tub it came from"), "Ctrl+Up", lambda: self._follow(onward=False)
         yield tr("To the tub it went to"), "Ctrl+Down", lambda: self._follow(onward=True)
         yield tr("The next animal in the tub"), "Space", lambda: step(next_of_tub)

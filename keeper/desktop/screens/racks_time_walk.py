@@ -81,6 +81,14 @@ def next_of_tub(told: RackTime, at: TimeAt) -> TimeAt:
     return replace(at, animal=here[(here.index(at.animal) + 1) % len(here)])
 
 
+def row_of(told: RackTime, row: str) -> RackTime:
+    """One row of the rack alone, with what was done in the whole of it."""
+    tubs = tuple(tub for tub in told.tubs if tub.row == row)
+    names = {tub.name for tub in tubs}
+    marks = tuple(mark for mark in told.marks if mark.tub is None or mark.tub in names)
+    return replace(told, tubs=tubs, marks=marks)
+
+
 def change_days(told: RackTime, at: TimeAt) -> list[date]:
     """Days on which anything changed in the tub or was done in the rack."""
     tub = told.tubs[at.tub]

@@ -47,7 +47,8 @@ class TimeLine(Drawn):
 
     def show_time(self, shown: Shown) -> None:
         """Show *shown*; the page moves no further than the chosen tub asks."""
-        same = self._told_of is not None and self._told_of.letter == shown.told.letter
+        before = self._told_of
+        same = before is not None and _names(before) == _names(shown.told)
         first = self._shown.first if self._shown is not None and same else 0
         self._shown = replace(shown, first=first)
         if self._told_of is not shown.told:
@@ -158,6 +159,10 @@ class TimeLine(Drawn):
     def _chosen_bar(self, shown: Shown, tub: TubTime) -> Bar | None:
         here = tub.at(shown.view.cursor)
         return next((bar for bar in here if bar.animal == shown.animal), None)
+
+
+def _names(told: RackTime) -> list[str]:
+    return [tub.name for tub in told.tubs]
 
 
 def _in_words(told: RackTime) -> Iterator[str]:

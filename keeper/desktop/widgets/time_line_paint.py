@@ -124,8 +124,25 @@ def _paint_tub(
         until = bar.stay.last(shown.told.on)
         if sheet.axis.first <= until and bar.stay.since < sheet.axis.last:
             _paint_bar(painter, look, shown, sheet, line, bar, here[bar.lane])
+        _paint_span(painter, look, shown, sheet, line, bar)
     for lane, own in here.items():
         paint_marks(painter, look, sheet.axis, _lane_rect(sheet, line, lane), own)
+
+
+def _paint_span(
+    painter: QPainter, look: Look, shown: Shown, sheet: TimeSheet, line: Line, bar: Bar
+) -> None:
+    """Under the letter of a possible swap, the days within which it may have happened."""
+    for swap in shown.told.swaps:
+        if swap.animal == bar.animal and bar.stay.covers(swap.on):
+            rect = sheet.bar_rect(line, bar, shown.told.on)
+            left = max(rect.left(), sheet.axis.x(swap.after))
+            right = min(rect.right(), sheet.axis.x(swap.on))
+            ink = "ground" if bar.animal == shown.animal else "ink"
+            thick = look.u(0.9, 0.7)
+            if right > left:
+                span = QRectF(left, rect.bottom() - thick - 1.5, right - left, thick)
+                painter.fillRect(span, look.colour(ink))
 
 
 def boxes_in_view(look: Look, shown: Shown, sheet: TimeSheet) -> Iterator[tuple[QRectF, MarkKind]]:

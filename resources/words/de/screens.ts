@@ -1706,7 +1706,7 @@
   </message>
   <message>
    <source>This row alone, or the whole rack</source>
-   <translation type="unfinished" />
+   <translation>Nur diese Reihe, oder das ganze Rack</translation>
   </message>
   <message>
    <source>This tub is empty: there is no animal to open.</source>
