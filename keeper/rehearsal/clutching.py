@@ -1,13 +1,13 @@
-"""Pairings, and eggs in the incubator of the invented house: one clutch near its first slit, one
-that hatched with an egg that failed, and the heat that was read while they lay there."""
+"""Pairings, a cooled rest, and eggs in the incubator of the invented house: one clutch near its
+first slit, one that hatched with an egg that failed, and the heat that was read meanwhile."""
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from datetime import date, time
+from datetime import date, time, timedelta
 from random import Random
 
 from keeper.husbandry.care import EggFate, Eggs, EggsPlaced
-from keeper.husbandry.events import AboutAnimal, Heat, Paired, Zone
+from keeper.husbandry.events import AboutAnimal, Heat, HoldKind, HoldSet, Paired, Zone
 from keeper.husbandry.when import Happened
 from keeper.rehearsal.room import Room
 
@@ -41,6 +41,9 @@ class Lain:
     failed_back: int | None = None
 
 
+RESTS = {"CO-07": (24, 63)}
+"""Who is cooled: days before the last on which it began, and for how many days."""
+
 MEETINGS = (
     Meeting(back=152, female="HS-04", male="HS-08"),
     Meeting(back=148, female="HS-04", male="HS-08", locked=True),
@@ -58,7 +61,11 @@ LAIN = (
 def kept_eggs(room: Room, day: date, last: date, rng: Random) -> None:
     """Everything of these that is written on *day*; *last* is the last day that is lived."""
     back, happened = (last - day).days, room.happened(day, _EVENING)
-    for verb, told in (("pair", _meetings(room, back, happened)), *_eggs(room, back, happened)):
+    for verb, told in (
+        ("pair", _meetings(room, back, happened)),
+        ("hold", _rests(room, back, happened)),
+        *_eggs(room, back, happened),
+    ):
         for code, event in told:
             resident = room.residents.get(code)
             if resident is not None and resident.present:
@@ -83,6 +90,14 @@ def _meetings(room: Room, back: int, happened: Happened) -> _Told:
                     locked=each.locked,
                 ),
             )
+
+
+def _rests(room: Room, back: int, happened: Happened) -> _Told:
+    for code, (begun, days) in RESTS.items():
+        if back == begun and code in room.residents:
+            animal, until = room.residents[code].animal, happened.day + timedelta(days=days)
+            cooled = HoldKind.COOLING
+            yield code, HoldSet(animal=animal, happened=happened, kind=cooled, until=until)
 
 
 def _eggs(room: Room, back: int, happened: Happened) -> Iterator[tuple[str, _Told]]:
