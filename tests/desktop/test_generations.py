@@ -78,6 +78,19 @@ def test_no_dot_lies_on_another_nor_in_a_ring(many):
         assert apart**0.5 >= reach[n] + reach[m] - 1e-6
 
 
+@pytest.mark.parametrize("many", [400, 900])
+def test_so_many_that_they_would_run_into_the_next_generation_stand_in_lines(many):
+    facts = some_facts(*crowd(many), a_dot(9999, generation=3))
+    shape = shape_of(facts, PLOT, 5.0)
+    places = sorted(shape.places[:many], key=lambda p: (round(p.y(), 3), p.x()))
+    column = shape.columns[1]
+
+    assert len({(round(p.x(), 2), round(p.y(), 2)) for p in places}) == many
+    assert all(column.first <= p.x() <= column.right for p in places)
+    for dot, place in zip(facts.dots[:many], shape.places, strict=False):
+        assert abs(place.y() - score_y(PLOT, dot.score)) < score_y(PLOT, 1) - score_y(PLOT, 1.25)
+
+
 def test_a_dot_stands_at_the_height_of_its_score():
     dots = crowd(40)
     shape = shape_of(some_facts(*dots), PLOT, 5.0)

@@ -92,6 +92,18 @@ def test_families_are_held_against_what_was_expected(keeping):
     assert 6 < second.expected.mean < 7.5
 
 
+def test_a_parent_scored_only_when_grown_does_not_count_among_its_sibs(keeping):
+    add(keeping, "A6", "Ara 6", F, 800, "B1·6", "D", "S", "24-1")
+    score(keeping, "A6", 10, back=100)
+    add(keeping, "C1", "Cay", F, 90, "A2·1", "A6", "A2", "26-8")
+    score(keeping, "C1", 8, age=66)
+
+    facts = read(keeping)
+
+    assert (facts.families[0].scored, facts.families[0].mean) == (5, 6)
+    assert not dot(facts, "Ara 6").like_age
+
+
 def test_one_that_left_is_still_shown(keeping):
     gone = animal_coded(keeping, "A4")
     note(keeping, "sold", Stock(animal=gone.animal, happened=on_day(TODAY), status=Status.SOLD))
@@ -124,9 +136,10 @@ def test_a_score_that_is_taken_back_is_gone(keeping):
 
 
 def test_another_spelling_is_the_same_look(keeping):
-    score(keeping, "A5", 9, age=67, trait="Red")
+    score(keeping, "A5", 9, age=65, trait="Red")
 
     assert [each.trait for each in colour_choices(keeping, TODAY)] == ["red"]
+    assert dot(read(keeping), "Ara 5").score == 9
 
 
 def test_what_was_scored_later_is_not_told_of_an_earlier_day(keeping):

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections import defaultdict
+from collections import Counter, defaultdict
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
@@ -16,7 +16,9 @@ _AIR = 0.4  # points of the score left free above and below
 _DOTS_SHARE, _BESIDE_BANDS_SHARE = 0.8, 0.64  # of a column, for its dots and names
 _DOTS_MIDDLE, _DOTS_HALF = 0.38, 0.34  # of that room, where names stand at the right
 _FIGURES_SHARE = 0.16  # of a column, at its left, for the figures of its means
-_LEAST_RADIUS = 1.5
+_LEAST_RADIUS, _SMALLEST = 2.0, 0.9
+_LINES_HIGH = 0.42  # points of the score that lines of one score may take
+_GAP_SHARE = 0.35  # of a radius, between dots in lines
 _APART = 1.0
 RING = 1.9
 """The radius of a ring, in radii of a dot."""
@@ -62,25 +64,33 @@ def score_y(plot: QRectF, score: float) -> float:
 
 
 def shape_of(facts: ColourFacts, plot: QRectF, radius: float) -> GenerationShape:
-    """Everything in *plot*; where so many do not fit side by side the dots are smaller."""
+    """Everything in *plot*; where so many do not fit side by side the dots are smaller.
+
+    Where they would be too small to see, those of like score stand in lines about its height.
+    """
     columns = _columns(facts, plot)
+    radius = max(_LEAST_RADIUS, min(radius, _fitting(facts.dots, columns)))
     by_column: dict[int, list[int]] = defaultdict(list)
     for at, dot in enumerate(facts.dots):
         by_column[dot.generation].append(at)
     while True:
-        places = [QPointF() for _ in facts.dots]
-        fits = True
-        for generation, members in by_column.items():
-            column = columns[generation]
-            dots = [facts.dots[at] for at in members]
-            offsets = swarm(dots, plot, radius)
-            widest = max(map(abs, offsets), default=0.0)
-            fits = fits and widest + radius <= _half(column)
-            for at, dot, off in zip(members, dots, offsets, strict=True):
-                places[at] = QPointF(column.centre + off, score_y(plot, dot.score))
-        if fits or radius <= _LEAST_RADIUS:
-            return GenerationShape(plot=plot, columns=columns, radius=radius, places=tuple(places))
+        offs = {
+            n: [QPointF(off, 0) for off in swarm([facts.dots[at] for at in members], plot, radius)]
+            for n, members in by_column.items()
+        }
+        widest = {n: max(abs(off.x()) for off in found) for n, found in offs.items()}
+        fits = all(wide + radius <= _half(columns[n]) for n, wide in widest.items())
+        if not fits and radius <= _LEAST_RADIUS:
+            radius, offs = _in_lines(facts.dots, by_column, columns, plot)
+            fits = True
+        if fits:
+            break
         radius = max(_LEAST_RADIUS, 0.85 * radius)
+    places = [QPointF() for _ in facts.dots]
+    for n, members in by_column.items():
+        for at, off in zip(members, offs[n], strict=True):
+            places[at] = QPointF(columns[n].centre, score_y(plot, facts.dots[at].score)) + off
+    return GenerationShape(plot=plot, columns=columns, radius=radius, places=tuple(places))
 
 
 def swarm(dots: Sequence[Dot], plot: QRectF, radius: float) -> list[float]:
@@ -147,6 +157,51 @@ def _column(
     )
 
 
+def _fitting(dots: Sequence[Dot], columns: Mapping[int, GenerationColumn]) -> float:
+    """The radius at which the longest row of equal scores just has room."""
+    rows = Counter((dot.generation, dot.score) for dot in dots)
+    fits = [
+        (2 * _half(columns[generation]) / count - _APART) / 2
+        for (generation, _), count in rows.items()
+    ]
+    return min(fits, default=math.inf)
+
+
+def _in_lines(
+    dots: Sequence[Dot],
+    by_column: Mapping[int, Sequence[int]],
+    columns: Mapping[int, GenerationColumn],
+    plot: QRectF,
+) -> tuple[float, dict[int, list[QPointF]]]:
+    """The largest radius, and where dots stand about column and score, that keep lines apart."""
+    high = abs(score_y(plot, 1.0) - score_y(plot, 1.0 + _LINES_HIGH))
+    radius = _LEAST_RADIUS
+    while True:
+        apart = 2 * radius + _GAP_SHARE * radius
+        found, deepest = {}, 1
+        for n, members in by_column.items():
+            across = max(1, int(2 * _half(columns[n]) / apart))
+            found[n], lines = _lines([dots[at].score for at in members], across, apart)
+            deepest = max(deepest, lines)
+        if deepest * apart <= high or radius <= _SMALLEST:
+            return radius, found
+        radius *= 0.9
+
+
+def _lines(scores: Sequence[float], across: int, apart: float) -> tuple[list[QPointF], int]:
+    """Places about the middle, *across* in a line at most, and the most lines of one score."""
+    many, seen = Counter(scores), Counter[float]()
+    found = []
+    for score in scores:
+        lines = -(-many[score] // across)
+        wide = -(-many[score] // lines)
+        line, at = divmod(seen[score], wide)
+        seen[score] += 1
+        here = min(wide, many[score] - line * wide)
+        found.append(QPointF((at - (here - 1) / 2) * apart, (line - (lines - 1) / 2) * apart))
+    return found, max((-(-count // across) for count in many.values()), default=1)
+
+
 def _half(column: GenerationColumn) -> float:
     return _DOTS_HALF * (column.right - column.first)
 
@@ -161,10 +216,20 @@ def _free(y: float, own: float, near: Sequence[Near]) -> float:
     barred = []
     for other, off, reach in near:
         apart = own + reach + _APART
-        aside = math.sqrt(max(0.0, apart**2 - (other - y) ** 2))
+        aside = apart**2 - (other - y) ** 2
         if aside > 0:
-            barred.append((off - aside, off + aside))
-    tried = sorted({0.0, *(edge for pair in barred for edge in pair)}, key=lambda x: (abs(x), x))
-    return next(
-        x for x in tried if all(x <= low + 1e-6 or x >= high - 1e-6 for low, high in barred)
-    )
+            barred.append((off - math.sqrt(aside), off + math.sqrt(aside)))
+    barred.sort()
+    right = _past(barred)
+    left = -_past(sorted((-high, -low) for low, high in barred))
+    return right if right <= -left else left
+
+
+def _past(barred: Sequence[tuple[float, float]]) -> float:
+    """The first place from 0 on that lies in none of *barred*, which are in order."""
+    place = 0.0
+    for low, high in barred:
+        if low >= place:
+            break
+        place = max(place, high)
+    return place
