@@ -171,7 +171,7 @@ class Walk:
             document_pages(self._clutch_record()),
             document_pages(self._death_note(page)),
             *self._of_lines(),
-            self.window.page("Females").pairing._sheets().pages,
+            self.window.page("Females").pairing.sheets(keeping).pages,
         ]
         for number, pages in enumerate(sheets):
             write_pdf(keeping.book.path.with_name(f"{number}.pdf"), "", pages)

@@ -189,6 +189,7 @@ class PairingView(QWidget):
         words = in_view_words(calendar, view.monday, calendar.weeks[last].monday, self.monday)
         self.head.show_view(view, spare, words)
         self.list.painter.view = view
+        self.list.setAccessibleDescription(f"{words} {weeks_told(calendar)}")
         self.list.viewport().update()
         self.foot.show_weeks(view, week_faces(calendar), spare, weeks_told(calendar))
         self._read_out()

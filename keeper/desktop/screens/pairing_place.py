@@ -82,8 +82,7 @@ class PairingPlace:
         self._own = page.actions()[before:]
         for action in self._own:
             page.removeAction(action)
-        make = self.paper.make
-        add_key(page, "Ctrl+P", tr("the pairing calendar on paper"), lambda: make(self._sheets))
+        add_key(page, "Ctrl+P", tr("the pairing calendar on paper"), self._print)
         add_key(page, "Ctrl+Shift+P", tr("the last PDF on a printer"), self.paper.to_printer)
 
     def take(self, females: Females, *, read: bool) -> None:
@@ -170,10 +169,14 @@ class PairingPlace:
         self.view.none.setText(tr("The calendar could not be read. {why}", why=said(error)))
         self.view.none.show()
 
-    def _sheets(self) -> Sheets:
-        """Raises LookupError while no calendar was read."""
+    def sheets(self, keeping: Keeping) -> Sheets:
+        """The calendar that was read last. Raises LookupError while none was."""
         calendar = self.view.calendar
         if calendar is None or self._stale:
             told = tr("The pairing calendar is not read yet; C turns to it, then it prints.")
             raise LookupError(told)
-        return calendar_sheets(self._keeping, calendar, self.view.forecasts)
+        return calendar_sheets(keeping, calendar, dict(self.view.forecasts))
+
+    def _print(self) -> None:
+        """Pages are set and written off the main thread: a large room has many."""
+        self.paper.make_aside(tr("Pairing calendar"), self.sheets)
