@@ -171,16 +171,19 @@ def _row(
         female=female,
         profile=profile,
         met=met,
-        cooled=tuple(_cooled(hold) for hold in holds if hold.kind is HoldKind.COOLING),
+        cooled=tuple(_cooled(holds)),
         seasons=laying_seasons(signs, profile, on),
         clutches=tuple(sorted(clutches, key=lambda clutch: clutch.laid_on)),
         recovering=recovering(female.gates) if female.clutches else (),
     )
 
 
-def _cooled(hold: HoldSet) -> tuple[date, date | None]:
-    """A hold covers the days up to but not including its end."""
-    return hold.happened.day, hold.until - _DAY if hold.until else None
+def _cooled(holds: Iterable[HoldSet]) -> Iterator[tuple[date, date | None]]:
+    """Of those that lasted a day: a hold covers the days up to but not including its end."""
+    for hold in holds:
+        first = hold.happened.day
+        if hold.kind is HoldKind.COOLING and (hold.until is None or hold.until > first):
+            yield first, hold.until - _DAY if hold.until else None
 
 
 def _pre_lay_days(

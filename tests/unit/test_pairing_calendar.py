@@ -17,7 +17,7 @@ from keeper.actions.pairing_calendar import (
 )
 from keeper.actions.pairing_told import told_of
 from keeper.husbandry.care import EggFate, Eggs
-from keeper.husbandry.events import Clutch, HoldEnded, HoldKind, Moved, Paired
+from keeper.husbandry.events import Clutch, HoldEnded, HoldKind, HoldSet, Moved, Paired
 from keeper.husbandry.when import on_day
 from tests.pairing_room import AWAY, TODAY, ago, key, make_room, new_room, tell
 
@@ -148,6 +148,15 @@ def test_a_cooled_rest_has_the_end_that_was_written_or_none(room: Keeping) -> No
     tell(room, [HoldEnded(animal=key(room, "F6"), happened=on_day(TODAY), kind=HoldKind.COOLING)])
 
     assert row(read(room), "Berit").cooled == ((ago(30), ago(1)),)
+
+
+def test_a_cooled_rest_that_was_ended_on_its_first_day_was_none(tmp_path: Path) -> None:
+    with closing(new_room(tmp_path / "brief.book")) as room:
+        maud, cooled = key(room, "F1"), HoldKind.COOLING
+        tell(room, [HoldSet(animal=maud, happened=on_day(TODAY), kind=cooled)])
+        tell(room, [HoldEnded(animal=maud, happened=on_day(TODAY), kind=cooled)])
+
+        assert row(read(room), "Maud").cooled == ()
 
 
 def test_a_female_that_laid_is_recovering_until_her_gates_say_otherwise(room: Keeping) -> None:
