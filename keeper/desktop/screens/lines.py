@@ -83,7 +83,7 @@ class LinesScreen(QWidget):
         animals = self.gene.detail.animals if self.gene.detail else ()
         for number, each in enumerate(animals):
             if code in (each.row.code, each.row.place) and not self.gene.cards:
-                self._choose(self.gene.list, number)
+                _choose(self.gene.list, number)
                 self.gene.list.setFocus()
                 return
         self._notices.refused.emit(tr("No animal listed here is {code!r}.", code=code))
@@ -136,7 +136,7 @@ class LinesScreen(QWidget):
         self.none.setVisible(not found.rows and found.cards is not None)
         self.beside.setVisible(bool(found.rows))
         keys = [row.key for row in found.rows]
-        self._choose(self.list, keys.index(chosen.key) if chosen and chosen.key in keys else 0)
+        _choose(self.list, keys.index(chosen.key) if chosen and chosen.key in keys else 0)
         self.gene.show_under(isinstance(self._row(), GeneLine))
         self._fit()
 
@@ -237,8 +237,9 @@ class LinesScreen(QWidget):
         found = self.list.currentIndex().data(ROW_ROLE)
         return found if isinstance(found, GeneLine | ColourLine) else None
 
-    def _choose(self, view: RowList, number: int) -> None:
-        index = view.model().index(number, 0)
-        flag = QItemSelectionModel.SelectionFlag.ClearAndSelect
-        view.selectionModel().setCurrentIndex(index, flag)
-        view.scrollTo(index)
+
+def _choose(view: RowList, number: int) -> None:
+    index = view.model().index(number, 0)
+    flag = QItemSelectionModel.SelectionFlag.ClearAndSelect
+    view.selectionModel().setCurrentIndex(index, flag)
+    view.scrollTo(index)
