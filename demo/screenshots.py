@@ -57,13 +57,16 @@ from keeper.desktop.look import Look  # noqa: E402
 from keeper.desktop.remembered import FigureWays  # noqa: E402
 from keeper.rehearsal.collection import make_collection  # noqa: E402
 from keeper.rehearsal.diary import Clock  # noqa: E402
-from keeper.rehearsal.planted import READY  # noqa: E402
+from keeper.rehearsal.planted import HEAVIER, READY  # noqa: E402
 from keeper.reports.writing import put_to_use  # noqa: E402
 
 SCREENSHOTS = ROOT / "demo" / "screenshots"
 LOOKS = ROOT / "demo" / "out" / "looks"
 EVENING = datetime(2026, 11, 25, 20, 15, tzinfo=UTC)
 LAST = date(2026, 11, 24)
+WASHED = date(2026, 10, 19)
+"""The day on which a row was washed, and two of it were perhaps put back wrongly."""
+
 A_TUB = timedelta(seconds=23)
 READ, RECKONED = 3.0, 15.0
 """Seconds until a page has its rows, and until the forecasts of its kinds are fitted."""
@@ -138,12 +141,20 @@ def take_all(
         if name == "Animal":
             house.notices.animal_asked.emit(animal_coded(keeping, READY).animal)
         hand.wait(RECKONED if name in RECKONING else READ)
-        for sight in sights:
-            _look_at(house.window, look, sight)
-            hand.both_lights(look, f"{sight.name}{'-'.join(name.lower().split())}")
+        _take(house.window, hand, look, sights, name)
+        if name == "Racks":
+            house.notices.stay_asked.emit(animal_coded(keeping, HEAVIER).animal, WASHED)
+            hand.wait(READ)
+            _take(house.window, hand, look, sights, "Racks time-line")
     house.window.close()
     application.processEvents()
     return hand.pictures
+
+
+def _take(window: QWidget, hand: Hand, look: Look, sights: Sequence[Sight], name: str) -> None:
+    for sight in sights:
+        _look_at(window, look, sight)
+        hand.both_lights(look, f"{sight.name}{'-'.join(name.lower().split())}")
 
 
 def _look_at(window: QWidget, look: Look, sight: Sight) -> None:

@@ -43,6 +43,11 @@ def rows(size: Size, rounds: int) -> list[Row]:
                 _read(page)
                 made.append(_row("Pairing calendar", page, size, rounds))
                 _press(page, "C")
+            if name == "Racks":
+                _press(page, "T")
+                _settle(FIRST_SECONDS)
+                made.append(_row("Neighbour time-line", page, size, rounds))
+                _press(page, "T")
         house.window.close()
         house.window.deleteLater()
         QApplication.processEvents()
