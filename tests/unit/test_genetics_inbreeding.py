@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from keeper.rules.genetics.inbreeding import Closeness, Inbreeding, KnownDepth, closeness
@@ -53,6 +53,7 @@ def _f(kin: dict[int, Kin], animal: int) -> float:
     return paths(kin, each.dam, each.sires[0][0])
 
 
+@settings(deadline=None)
 @given(pedigrees())
 def test_f_is_the_sum_over_wrights_paths(kin: list[Kin]) -> None:
     by_name = {each.animal: each for each in kin}

@@ -1,7 +1,7 @@
 """Crosses, proving out and whose odds moved; figures worked by hand."""
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from keeper.husbandry.genes import GeneTold, Inheritance
@@ -89,6 +89,7 @@ def test_a_gene_not_given_of_a_parent_is_clear() -> None:
     assert shares({"a": TWO_COPIES}, {}, A) == {(): 1.0}
 
 
+@settings(deadline=None)
 @given(odds_drawn, odds_drawn, odds_drawn, odds_drawn)
 def test_shares_of_all_looks_sum_to_one(a: CopyOdds, b: CopyOdds, c: CopyOdds, d: CopyOdds) -> None:
     looks = young_of({"a": a, "b": b}, {"a": c, "b": d}, [A, HIDDEN_B])
@@ -97,6 +98,7 @@ def test_shares_of_all_looks_sum_to_one(a: CopyOdds, b: CopyOdds, c: CopyOdds, d
     assert len({(look.shows, look.supers) for look in looks}) == len(looks)
 
 
+@settings(deadline=None)
 @given(odds_drawn, odds_drawn, st.integers(1, 12))
 def test_one_gene_at_least_once_is_proof(dam: CopyOdds, sire: CopyOdds, young: int) -> None:
     """Two ways to the same figure."""
@@ -156,6 +158,7 @@ def test_a_sure_carrier_is_never_proven_clear() -> None:
     assert normals_needed(CARRIER, TWO_COPIES) is None
 
 
+@settings(deadline=None)
 @given(st.floats(0.01, 0.99), st.integers(0, 20), st.integers(0, 20))
 def test_proving_is_the_same_in_one_litter_or_two(before: float, first: int, then: int) -> None:
     between = possible_het(left_after(possible_het(before), TWO_COPIES, first))

@@ -1,7 +1,7 @@
 """The parts of the odds by themselves: order of birth, leading terms, contradictions found."""
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from keeper.rules.genetics.conflict import least_conflict
@@ -115,6 +115,7 @@ factor_pairs = st.tuples(
 )
 
 
+@settings(deadline=None)
 @given(factor_pairs)
 def test_a_product_is_the_same_either_way_round(tables: tuple[dict, dict]) -> None:
     one, other = Factor((1, 2), tables[0]), Factor((2, 3), tables[1])
@@ -144,6 +145,7 @@ def test_a_founder_is_a_young_of_two_strangers() -> None:
     assert {copies: strangers[3, 3, copies] for copies in range(3)} == UNTOLD_FOUNDER
 
 
+@settings(deadline=None)
 @given(st.integers(1, 7), st.integers(1, 7), st.integers(1, 7))
 def test_what_may_still_be_is_what_some_state_of_all_three_has(
     dam: int, sire: int, young: int
@@ -157,6 +159,7 @@ def test_what_may_still_be_is_what_some_state_of_all_three_has(
 # Contradictions
 
 
+@settings(deadline=None)
 @given(st.sets(st.integers(0, 30), min_size=1, max_size=4), st.integers(31, 40))
 def test_the_least_conflict_is_the_conflict_itself(bad: set[int], size: int) -> None:
     asked: list[int] = []

@@ -150,19 +150,21 @@ def _drawn_up(sums: dict[States, Leading]) -> dict[States, Leading]:
     return {states: (order, share / most) for states, (order, share) in sums.items()}
 
 
-def _told(order: Sequence[int], summed: Mapping[int, _Summed]) -> dict[int, dict[int, float]]:
+def _told(order: Sequence[int], summed: dict[int, _Summed]) -> dict[int, dict[int, float]]:
+    """Empties *summed* on the way, for it may be large."""
     turn = {name: at for at, name in enumerate(order)}
-    joint: dict[int, dict[States, float]] = {}
+    joint: dict[int, tuple[Scope, dict[States, float]]] = {}
     narrowed: dict[tuple[int, Scope], dict[States, float]] = {}
     found: dict[int, dict[int, float]] = {}
     for name in reversed(order):
-        given = summed[name].given
-        parent = min(given, key=turn.__getitem__, default=name)
-        if given and (parent, given) not in narrowed:
-            picked = _picked((*summed[parent].given, parent), given)
-            narrowed[parent, given] = _narrowed(joint[parent], picked)
-        before = narrowed[parent, given] if given else _ALONE
-        joint[name], found[name] = _joint(before, summed[name])
+        own = summed.pop(name)
+        parent = min(own.given, key=turn.__getitem__, default=name)
+        if own.given and (parent, own.given) not in narrowed:
+            scope, table = joint[parent]
+            narrowed[parent, own.given] = _narrowed(table, _picked(scope, own.given))
+        before = narrowed[parent, own.given] if own.given else _ALONE
+        table, found[name] = _joint(before, own)
+        joint[name] = ((*own.given, name), table)
     return found
 
 
