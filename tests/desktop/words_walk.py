@@ -233,10 +233,9 @@ class Walk:
         from keeper.desktop.screens.lines_paper import paper_of
 
         page = self.window.findChild(LinesScreen)
-        rows, beside, lines = page.lines.rows, page.gene, page.lines
-        sheets = [paper_of(self.keeping, row, beside, lines) for row in (rows[0], rows[-1])]
-        beside.show_cards(lines)
-        sheets.append(paper_of(self.keeping, rows[0], beside, lines))
+        rows, detail, cards = page.lines.rows, page.gene.detail, page.lines.cards
+        sheets = [paper_of(self.keeping, row, detail) for row in (rows[0], rows[-1])]
+        sheets.append(paper_of(self.keeping, rows[0], detail, cards))
         return [each.pages for each in sheets]
 
     def _data(self) -> list[str]:

@@ -103,7 +103,9 @@ class LinesDeeds:
 
     def print(self) -> None:
         """The cards where they are shown, else the chosen gene or colour."""
-        self._paper.make(lambda: paper_of(self._keeping, self._row(), self._beside, self._lines()))
+        row, lines, beside = self._row(), self._lines(), self._beside
+        detail, cards = beside.detail, lines.cards if lines is not None and beside.cards else None
+        self._paper.make_aside(tr("Lines"), lambda own: paper_of(own, row, detail, cards))
 
     def _gene(self) -> GeneLine | None:
         """The chosen gene; else it is said what is missing."""

@@ -6,25 +6,33 @@ from collections.abc import Sequence
 
 from keeper.actions.gene_cards import CardOutOfDate
 from keeper.actions.keeping import Keeping
-from keeper.actions.lines_desk import ColourLine, GeneAnimal, GeneDetail, Line, Lines
+from keeper.actions.lines_desk import ColourLine, GeneAnimal, GeneDetail, Line
 from keeper.desktop.paper.flow import document_pages
 from keeper.desktop.paper.printing import Sheets, printed_words
-from keeper.desktop.screens.lines_beside import GeneBeside
 from keeper.desktop.screens.lines_words import animal_face, line_face, paragraphs, proof_face
 from keeper.language import tr
 from keeper.reports.figures import day
 from keeper.reports.lines_sheet import CardTold, CarrierTold, GeneTold, cards_sheet, gene_sheet
 
 
-def paper_of(keeping: Keeping, row: Line | None, beside: GeneBeside, lines: Lines | None) -> Sheets:
-    """What is shown. Raises LookupError while nothing is read."""
+def paper_of(
+    keeping: Keeping,
+    row: Line | None,
+    detail: GeneDetail | None,
+    cards: Sequence[CardOutOfDate] | None = None,
+) -> Sheets:
+    """The sheet of *row*, or the list of *cards*; asks no widget, so that any thread may make it.
+
+    Raises:
+        LookupError: nothing is read yet.
+    """
     if isinstance(row, ColourLine):
         return _colour(keeping, row)
-    if lines is not None and lines.cards is not None and beside.cards:
-        return _cards(keeping, lines.cards)
-    if beside.detail is None:
+    if cards is not None:
+        return _cards(keeping, cards)
+    if detail is None:
         raise LookupError(tr("Nothing is read yet that could be printed; a moment."))
-    return _gene(keeping, beside.detail)
+    return _gene(keeping, detail)
 
 
 def _gene(keeping: Keeping, detail: GeneDetail) -> Sheets:
