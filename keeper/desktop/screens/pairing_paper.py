@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 from functools import partial
+from math import ceil
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QRectF, QSizeF
@@ -12,7 +13,7 @@ from PySide6.QtGui import QPainter
 from keeper.actions.keeping import Keeping
 from keeper.actions.pairing_calendar import PairingCalendar
 from keeper.actions.pairing_told import told_of
-from keeper.desktop.paper.flow import Artist, document_pages
+from keeper.desktop.paper.flow import HEAD_MM, Artist, document_pages
 from keeper.desktop.paper.page import inside_of
 from keeper.desktop.paper.paper_look import PaperLook
 from keeper.desktop.paper.printing import Sheets, printed_words
@@ -34,8 +35,6 @@ from keeper.reports.paper_parts import Document, Heading, Part, Picture, Words
 if TYPE_CHECKING:
     from keeper.actions.forecasting import WeightForecast
 
-ROWS_A_PICTURE = 9
-_LEGEND = "legend"
 _PX_A_MM = 96.0 / 25.4
 
 
@@ -46,14 +45,13 @@ def calendar_sheets(
     shown = shown_rows(calendar, forecasts)
     if not shown:
         raise LookupError(tr("No female stands on the calendar; there is nothing to print."))
-    blocks = [shown[n : n + ROWS_A_PICTURE] for n in range(0, len(shown), ROWS_A_PICTURE)]
+    blocks = _blocks(shown)
     document = Document(
         title=tr("Pairing calendar"),
         aside=plain(tr("{first} to {last}", first=day(calendar.first), last=day(calendar.last))),
         printed=printed_words(keeping),
         parts=(
             *(_picture(number, block) for number, block in enumerate(blocks)),
-            Picture(name=_LEGEND, high_mm=_legend_mm()),
             *_words(calendar, shown, forecasts),
         ),
     )
@@ -61,41 +59,44 @@ def calendar_sheets(
         f"rows {number}": partial(_draw_rows, calendar=calendar, block=block)
         for number, block in enumerate(blocks)
     }
-    artists[_LEGEND] = _draw_legend
     stem = f"pairing-calendar-{calendar.on.isoformat()}"
     return Sheets(title=document.title, stem=stem, pages=document_pages(document, artists))
 
 
-def _picture(number: int, block: Sequence[Shown]) -> Picture:
+def _blocks(shown: Sequence[Shown]) -> list[Sequence[Shown]]:
+    """As many rows as stand on a page with head, foot and legend, about as many on each."""
+    most = int((inside_of().height - HEAD_MM - _high_mm(0)) * _PX_A_MM / row_height(PaperLook()))
+    pages = ceil(len(shown) / most)
+    each = ceil(len(shown) / pages)
+    return [shown[n : n + each] for n in range(0, len(shown), each)]
+
+
+def _high_mm(rows: int) -> float:
+    """Of so many rows with their head, foot and legend."""
     look = PaperLook()
-    high = head_height(look) + len(block) * row_height(look) + foot_height(look)
-    return Picture(name=f"rows {number}", high_mm=high / _PX_A_MM)
+    high = head_height(look) + rows * row_height(look) + foot_height(look)
+    return high / _PX_A_MM + legend_height(look, inside_of().width * _PX_A_MM) / _PX_A_MM
 
 
-def _legend_mm() -> float:
-    return legend_height(PaperLook(), inside_of().width * _PX_A_MM) / _PX_A_MM
+def _picture(number: int, block: Sequence[Shown]) -> Picture:
+    return Picture(name=f"rows {number}", high_mm=_high_mm(len(block)))
 
 
 def _draw_rows(
     painter: QPainter, size: QSizeF, *, calendar: PairingCalendar, block: Sequence[Shown]
 ) -> None:
-    """Head, some of the rows, and the foot, as wide as the page and as high as asked."""
-    look, ground = PaperLook(), ground_of(calendar)
-    columns = CalendarColumns.of(look, size.width(), calendar.first, len(calendar.weeks), left=0.0)
-    high = head_height(look) + len(block) * row_height(look) + foot_height(look)
-    painter.scale(1.0, min(1.0, size.height() / high))
+    """Head, some of the rows, foot and legend, as wide as the page and as high as asked."""
+    look, ground, wide = PaperLook(), ground_of(calendar), size.width()
+    columns = CalendarColumns.of(look, wide, calendar.first, len(calendar.weeks), left=0.0)
+    painter.scale(1.0, min(1.0, size.height() / (_high_mm(len(block)) * _PX_A_MM)))
     top = head_height(look)
-    paint_calendar_head(painter, QRectF(0, 0, size.width(), top), columns, ground, look)
+    paint_calendar_head(painter, QRectF(0, 0, wide, top), columns, ground, look)
     for _, face in block:
-        row = QRectF(0, top, size.width(), row_height(look))
-        paint_row(painter, row, face, columns, ground, look)
-        top += row.height()
-    foot = QRectF(0, top, size.width(), foot_height(look))
+        paint_row(painter, QRectF(0, top, wide, row_height(look)), face, columns, ground, look)
+        top += row_height(look)
+    foot = QRectF(0, top, wide, foot_height(look))
     paint_calendar_foot(painter, foot, week_faces(calendar), columns, ground, look)
-
-
-def _draw_legend(painter: QPainter, size: QSizeF) -> None:
-    paint_legend(painter, QRectF(0, 0, size.width(), size.height()), PaperLook())
+    paint_legend(painter, QRectF(0, foot.bottom(), wide, legend_height(look, wide)), look)
 
 
 def _words(

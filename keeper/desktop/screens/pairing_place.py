@@ -30,6 +30,7 @@ if TYPE_CHECKING:
     from keeper.actions.forecasting import WeightForecast
 
 _KEYS = tr("Arrows: week and female; + and - fewer and more weeks; C back to the gates.")
+_NOT_READ = tr("The pairing calendar is not read yet; C turns to it, then it prints.")
 
 
 class PairingPlace:
@@ -48,7 +49,7 @@ class PairingPlace:
         *,
         worker: Worker | None = None,
     ) -> None:
-        self._keeping, self._page = keeping, page
+        self._notices, self._page = notices, page
         self._worker = worker or Background()
         self._desk = CalendarDesk(keeping)
         self._females: Females | None = None
@@ -173,10 +174,12 @@ class PairingPlace:
         """The calendar that was read last. Raises LookupError while none was."""
         calendar = self.view.calendar
         if calendar is None or self._stale:
-            told = tr("The pairing calendar is not read yet; C turns to it, then it prints.")
-            raise LookupError(told)
+            raise LookupError(_NOT_READ)
         return calendar_sheets(keeping, calendar, dict(self.view.forecasts))
 
     def _print(self) -> None:
         """Pages are set and written off the main thread: a large room has many."""
-        self.paper.make_aside(tr("Pairing calendar"), self.sheets)
+        if self.view.calendar is None or self._stale:
+            self._notices.refused.emit(_NOT_READ)
+        else:
+            self.paper.make_aside(tr("Pairing calendar"), self.sheets)

@@ -36,9 +36,12 @@ def next_words(row: CalendarRow, forecast: WeightForecast | None, on: date) -> s
         return step_words(waiting[0], on)
     if row.season is not None and row.season.expected is not None:
         return _eggs(row.season.expected, on)
-    cooled = next((first for first, last in row.cooled if last is None or last >= on), None)
-    if cooled is not None:
-        return tr("cooled rest since {day}", day=day(cooled, on=on))
+    cooled = [(first, last) for first, last in row.cooled if last is None or last >= on]
+    if cooled:
+        first, last = cooled[0]
+        if last is not None:
+            return tr("cooled rest until {day}", day=day(last, on=on))
+        return tr("cooled rest since {day}", day=day(first, on=on))
     if row.recovering:
         return tr("recovering from eggs")
     return _gate_words(row, forecast, on)

@@ -109,6 +109,7 @@ def paint_row(
     clip = QRectF(axis.left, rect.top(), axis.right - axis.left, rect.height())
     painter.setClipRect(clip, Qt.ClipOperation.IntersectClip)
     _paint_bars(painter, rect, face.bars, axis, look)
+    _paint_males(painter, rect, face.males, axis, look, _PAPERS[here])
     _paint_marks(painter, rect, face, axis, look)
     painter.restore()
     painter.setPen(QPen(look.colour("hair"), 1.0))
@@ -200,7 +201,6 @@ def _paint_marks(
     for on in face.laid:
         if axis.shows(on):
             paint_laid(painter, QPointF(axis.x(on), eggs), look)
-    _paint_males(painter, males, face.males, axis, look)
     for on, locked in face.rings:
         if axis.shows(on):
             paint_ring(painter, QPointF(axis.x(on), males), look, filled=locked)
@@ -208,19 +208,25 @@ def _paint_marks(
 
 def _paint_males(
     painter: QPainter,
-    middle: float,
+    rect: QRectF,
     males: Sequence[tuple[date, date, str]],
     axis: TimeAxis,
     look: Look,
+    paper: str,
 ) -> None:
     """The name of each behind his last day with her, where it ends before the next one begins."""
     font, air = look.font(Use.TABLE), look.u(2.4, 1.9)
-    base = middle + cap_height(font) / 2
+    line = _line(rect, _MALES, _HALF_HIGH[Kind.TOGETHER])
+    base = line.center().y() + cap_height(font) / 2
     nexts = [*((axis.x(first), name) for first, _, name in males[1:]), (axis.right, "")]
     for (_, last, name), (end, next_name) in zip(males, nexts, strict=False):
         left = axis.x(last + _DAY) + air
-        has_room = left + advance(font, name) + air <= end or not next_name
+        wide = advance(font, name)
+        has_room = left + wide + air <= end or not next_name
         if axis.shows(last) and name != next_name and has_room:
+            painter.fillRect(
+                QRectF(left - 1, line.top(), wide + 2, line.height()), look.colour(paper)
+            )
             set_line(painter, QPointF(left, base), name, font, look.colour("ink2"))
 
 

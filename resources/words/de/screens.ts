@@ -2246,6 +2246,10 @@
    <translation>gekühlt seit {day}</translation>
   </message>
   <message>
+   <source>cooled rest until {day}</source>
+   <translation>gekühlt bis {day}</translation>
+  </message>
+  <message>
    <source>copies lie</source>
    <translation>Kopien liegen</translation>
   </message>
