@@ -185,9 +185,10 @@ def _at_least(pair: PairTried, line: GeneLine) -> str:
     if not any(odds for _, odds in pair.at_least):
         return tr("None of their young would show {gene}.", gene=gene)
     told = ", ".join(
-        tr("of {eggs} in {share}", eggs=eggs, share=_share(odds)) for eggs, odds in pair.at_least
+        tr("{share} with {eggs} eggs", eggs=eggs, share=_share(odds))
+        for eggs, odds in pair.at_least
     )
-    return tr("One or more that show {gene}: {told}.", gene=gene, told=told)
+    return tr("One at least that shows {gene}: {told}.", gene=gene, told=told)
 
 
 def _share(odds: float) -> str:
@@ -221,9 +222,12 @@ def _known(full: int) -> str:
 
 
 def paragraphs(detail: GeneDetail) -> Iterator[Paragraph]:
-    """What does not fit, what proves most, look-alikes, cards."""
+    """What does not fit, look-alikes, what proves most, cards; the table has the proving too."""
     if detail.contradictions:
         yield Paragraph(head=tr("does not fit"), words=" ".join(detail.contradictions))
+    if detail.tried:
+        told = " ".join(alike_words(each, detail) for each in detail.tried)
+        yield Paragraph(head=tr("tried against other recessives"), words=told)
     how = detail.line.named.inheritance
     if how is Inheritance.RECESSIVE:
         yield Paragraph(head=tr("proves most"), words=_proved(detail.proofs))
@@ -232,9 +236,6 @@ def paragraphs(detail: GeneDetail) -> Iterator[Paragraph]:
     if detail.cards:
         told = tr("{cards}; C lists them.", cards=_cards(len(detail.cards)))
         yield Paragraph(head=tr("cards given out"), words=told)
-    if detail.tried:
-        told = " ".join(alike_words(each, detail) for each in detail.tried)
-        yield Paragraph(head=tr("tried against other recessives"), words=told)
 
 
 def proof_face(proofs: Sequence[Proof]) -> ProofFace:

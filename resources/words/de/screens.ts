@@ -1161,6 +1161,10 @@
    <translation>Ältere Sicherungen werden ab der nächsten wieder ausgedünnt.</translation>
   </message>
   <message>
+   <source>One at least that shows {gene}: {told}.</source>
+   <translation>Mindestens eines, das {gene} zeigt: {told}.</translation>
+  </message>
+  <message>
    <source>One copy shows as two do. Whether a visual carries one or two only its young tell; an animal that looks normal carries none.</source>
    <translation>Eine Kopie zeigt sich wie zwei. Ob ein Tier, das es zeigt, eine oder zwei trägt, sagen nur seine Jungen; ein normal aussehendes Tier trägt keine.</translation>
   </message>
@@ -1171,10 +1175,6 @@
   <message>
    <source>One counted refusal since {day}</source>
    <translation>Eine gezählte Verweigerung seit {day}</translation>
-  </message>
-  <message>
-   <source>One or more that show {gene}: {told}.</source>
-   <translation>Eines oder mehr, die {gene} zeigen: {told}.</translation>
   </message>
   <message>
    <source>One refusal under a hold, excused: no step follows.</source>
@@ -3059,10 +3059,6 @@
    <translation>von {dam} × {sire}</translation>
   </message>
   <message>
-   <source>of {eggs} in {share}</source>
-   <translation>von {eggs} in {share}</translation>
-  </message>
-  <message>
    <source>off</source>
    <comment>tones</comment>
    <translation>aus</translation>
@@ -4440,6 +4436,10 @@
   <message>
    <source>{share} under the range</source>
    <translation>{share} unter dem Bereich</translation>
+  </message>
+  <message>
+   <source>{share} with {eggs} eggs</source>
+   <translation>{share} bei {eggs} Eiern</translation>
   </message>
   <message>
    <source>{shows} (the picture is not in the folder)</source>
