@@ -187,3 +187,18 @@ def test_what_is_certain_and_not_by_rule_is_certain_however_common_the_gene(
     if right is not None and not answer.contradictions:
         for name in set(certain) - answer.by_rule:
             assert right[0][0][name][answer.odds[name].sure] == 1
+
+
+@tried(80)
+@given(pedigrees(), asked(), asked())
+def test_two_genes_too_wide_together_are_told_each_by_itself_and_say_so(
+    kin: list[Kin], one: GeneAsked, other: GeneAsked
+) -> None:
+    named = {each.animal for each in kin}
+    everyone = [*kin, *(Kin(animal=name) for name in ANIMALS if name not in named)]
+    answers = genes_odds(everyone, {"one": one, "other": other}, widest=40)
+    for gene, answer in zip((one, other), answers.values(), strict=True):
+        if answer.apart and answer.apart == answer.sires.keys() and not answer.contradictions:
+            event("told apart")
+
+            assert_odds_of_enumeration(everyone, [gene], [answer])

@@ -386,3 +386,9 @@ def test_a_sire_who_is_out_only_because_nothing_is_told_of_him_is_named() -> Non
 
 def test_an_animal_that_something_is_told_of_needs_no_parents() -> None:
     assert answer([], {7: HET}).odds == {7: CARRIER}
+
+
+def test_a_young_that_may_have_it_from_either_parent_proves_neither() -> None:
+    found = answer([born(3, 1, 2)], {1: HET, 2: HET, 3: HET})
+
+    assert found.because[1] == (because("told het"),)
