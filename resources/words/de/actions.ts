@@ -149,11 +149,11 @@
   </message>
   <message>
    <source>F {share}</source>
-   <translation>F {share}</translation>
+   <translation>F von {share}</translation>
   </message>
   <message>
    <source>F {share}, {like}</source>
-   <translation>F {share}, {like}</translation>
+   <translation>F von {share}, {like}</translation>
   </message>
   <message>
    <source>First out</source>
