@@ -257,7 +257,7 @@ def test_the_invented_house_is_read_and_walked_without_a_stall(tmp_path, monkeyp
         hand.window.close()
 
     assert len(names) > 8
-    assert {"MAY_LAY", "LIES", "MAY_PIP", "RECOVERING"} <= bars
+    assert {"MAY_LAY", "LIES", "MAY_PIP", "RECOVERING", "COOLED"} <= bars
     assert date(2026, 11, 25) == TODAY
     worst = {name: ms for name, ms in stalls.worst_ms.items() if name != "begin"}
     assert max(worst.values()) <= MOST_BESIDE_WORK_MS, worst
