@@ -29,7 +29,7 @@ from keeper.rules.incubator_weeks import (
     mondays_round,
 )
 from keeper.rules.incubator_weeks import monday_of as monday_of
-from keeper.rules.laying import LayingSigns, laying_seasons, recovering
+from keeper.rules.laying import LayingSigns, kept_sperm, laying_seasons, recovering
 from keeper.rules.laying import LayingWindow as LayingWindow
 from keeper.rules.laying import Season as Season
 from keeper.rules.sires import Exposure
@@ -52,7 +52,8 @@ class Met:
 class CalendarRow:
     """One female. cooled: first and last day of each cooled rest, None: it has no end yet.
 
-    clutches: hers, oldest first. recovering: why she is not back from her last clutch.
+    clutches: hers, oldest first. recovering: why she is not back from her last clutch. kept_sperm:
+    from when to when she may lay without a male, and why.
     """
 
     female: FemaleRow
@@ -62,6 +63,7 @@ class CalendarRow:
     seasons: tuple[Season, ...] = ()
     clutches: tuple[ClutchRow, ...] = ()
     recovering: tuple[Reason, ...] = ()
+    kept_sperm: tuple[date, date, Reason] | None = None
 
     @property
     def animal(self) -> AnimalId:
@@ -175,6 +177,7 @@ def _row(
         seasons=laying_seasons(signs, profile, on),
         clutches=tuple(sorted(clutches, key=lambda clutch: clutch.laid_on)),
         recovering=recovering(female.gates) if female.clutches else (),
+        kept_sperm=kept_sperm(signs, profile, on),
     )
 
 

@@ -39,6 +39,7 @@ def told_of(row: CalendarRow, calendar: PairingCalendar) -> tuple[Told, ...]:
         *(told for season in row.seasons for told in _season(season, calendar)),
         *(told for clutch in row.clutches for told in _clutch(clutch, calendar)),
         *_recovering(row),
+        *_kept_sperm(row),
     ]
     return tuple(sorted(found, key=lambda told: told.first))
 
@@ -128,6 +129,13 @@ def _lies(clutch: ClutchRow, on: date) -> Iterator[Told]:
     for first, last, place in stays_shown(clutch, on):
         words = tr("Clutch {clutch} lies in {place}.", clutch=clutch.facts.name, place=place)
         yield Told(head=tr("Eggs"), words=words, first=first, last=last)
+
+
+def _kept_sperm(row: CalendarRow) -> Iterator[Told]:
+    if row.kept_sperm is not None:
+        first, last, why = row.kept_sperm
+        head = tr("Kept sperm")
+        yield Told(head=head, words=sentence(why, Sex.FEMALE), first=first, last=last)
 
 
 def _recovering(row: CalendarRow) -> Iterator[Told]:

@@ -20,6 +20,10 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
     "may lay after the pre-lay shed, no latest day": (
         "Pre-lay shed on {since:day}: eggs are to be expected; a latest day is not known."
     ),
+    "may lay again from kept sperm": (
+        "No male was with {her} since the last clutch; sperm of before may be kept for {months:n}"
+        " months, until {until:day}, so {she} may lay again."
+    ),
     "laying falls into an absence": (
         "Eggs may come while the keeper is away, {first:day} to {last:day}, covered by {who}:"
         " agree who sees to nest and eggs.",

@@ -22,6 +22,7 @@ WHYS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("may lay, held as gravid", ("since",)),
     ("may lay after the pre-lay shed", ("since", "until")),
     ("may lay after the pre-lay shed, no latest day", ("since",)),
+    ("may lay again from kept sperm", ("until", "months")),
     ("laying falls into an absence", ("first", "last", "who")),
     ("pipping falls into an absence", ("first", "last", "who")),
 )
@@ -94,6 +95,24 @@ def laying_seasons(signs: LayingSigns, profile: SpeciesProfile, today: date) -> 
         )
         for since, laid_on in zip(starts, ends, strict=True)
     )
+
+
+def kept_sperm(
+    signs: LayingSigns, profile: SpeciesProfile, today: date
+) -> tuple[date, date, Reason] | None:
+    """From her last clutch until when she may lay again without a male, and why.
+
+    None where she never laid, where a male was with her since, or no sperm of before is kept.
+    """
+    laid_on = max((day for day in signs.laid if day <= today), default=None)
+    if laid_on is None or any(each.last > laid_on for each in signs.met):
+        return None
+    known = [each.last for each in _counted(signs.met, profile, today)]
+    if not known:
+        return None
+    months = profile.clutch.sire_months_most.value
+    until = max(known) + timedelta(days=round(months * MONTH_DAYS))
+    return laid_on, until, because("may lay again from kept sperm", until=until, months=months)
 
 
 def recovering(gates: Iterable[Gate]) -> tuple[Reason, ...]:

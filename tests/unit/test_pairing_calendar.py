@@ -166,6 +166,18 @@ def test_a_female_that_laid_is_recovering_until_her_gates_say_otherwise(room: Ke
     assert row(read(room), "Tilda").recovering == ()
 
 
+def test_a_female_that_laid_without_a_male_since_may_keep_sperm_and_it_is_said(
+    room: Keeping,
+) -> None:
+    told = dict(words(read(room), "Maud"))["Kept sperm"]
+
+    assert told == (
+        "No male was with her since the last clutch; sperm of before may be kept for 24 months,"
+        " until 9 Aug 2028, so she may lay again."
+    )
+    assert "Kept sperm" not in dict(words(read(room), "Tilda"))
+
+
 def test_a_tub_shared_with_one_of_another_kind_or_a_female_is_no_meeting(tmp_path: Path) -> None:
     with closing(new_room(tmp_path / "tubs.book")) as room:
         tell(room, [Moved(animal=key(room, "F2"), happened=on_day(ago(9)), place="A1·1")])

@@ -15,6 +15,7 @@ from keeper.rules.laying import (
     LayingWindow,
     Season,
     falling_into,
+    kept_sperm,
     laying_seasons,
     recovering,
 )
@@ -128,6 +129,26 @@ def test_each_clutch_ends_a_season_and_the_next_begins_without_signs() -> None:
 
 def test_a_male_who_stayed_with_her_counts_anew_from_the_day_after_she_laid() -> None:
     assert now(met=[met(200, 0, "tub")], laid=[ago(49)])[0].seen_on == ago(48)
+
+
+def kept(**signs: object) -> tuple[date, date] | None:
+    found = kept_sperm(LayingSigns(**signs), PROFILE, TODAY)  # type: ignore[arg-type]
+    return found[:2] if found else None
+
+
+def test_after_a_clutch_she_may_lay_again_from_kept_sperm_for_the_months_of_the_profile() -> None:
+    """24 months of 30.44 days are 731 days from the last meeting on."""
+    until = ago(90) + timedelta(days=731)
+
+    assert kept(met=[met(200), met(90)], laid=[ago(140), ago(49)]) == (ago(49), until)
+    assert kept(met=[met(731)], laid=[ago(49)]) == (ago(49), TODAY)
+
+
+def test_kept_sperm_is_not_told_of_one_that_never_laid_met_a_male_since_or_has_none_left() -> None:
+    assert kept(met=[met(90)]) is None
+    assert kept(met=[met(90), met(20)], laid=[ago(49)]) is None
+    assert kept(met=[met(732)], laid=[ago(49)]) is None
+    assert kept(laid=[ago(49)]) is None
 
 
 def test_why_she_is_not_back_from_her_eggs_is_told_and_no_other_gate() -> None:

@@ -192,6 +192,10 @@
    <translation>Die eingetragenen Eltern gehen im Kreis; das Tier zählt als eines mit unbekannten Eltern.</translation>
   </message>
   <message>
+   <source>Kept sperm</source>
+   <translation>Gespeichertes Sperma</translation>
+  </message>
+  <message>
    <source>Label {digits} holds a slip: its check digit does not fit.</source>
    <translation>Etikett {digits} enthält einen Tippfehler: die Prüfziffer passt nicht.</translation>
   </message>

@@ -1694,6 +1694,10 @@
    <translation>Noch ist nichts bewertet. Auf der Seite eines Tiers nimmt R ein Aussehen und eine Note von 1 bis 10, etwa rot 7: zur dritten Häutung oder mit 12 Monaten, drei Tage nach einer Häutung, unter derselben Lampe.</translation>
   </message>
   <message>
+   <source>No male was with {her} since the last clutch; sperm of before may be kept for {months:n} months, until {until:day}, so {she} may lay again.</source>
+   <translation>Seit dem letzten Gelege war kein Männchen dabei; Sperma von davor kann {months:n} Monate gespeichert werden, bis zum {until:day}; eine weitere Ablage ist daher möglich.</translation>
+  </message>
+  <message>
    <source>No meal in the book since it begins on {since:day}.</source>
    <translation>Keine Mahlzeit im Buch, das am {since:day} beginnt.</translation>
   </message>
