@@ -84,7 +84,7 @@ def genes_of(house: HouseGenes, animal: AnimalId) -> GenesOfAnimal | None:
     return GenesOfAnimal(
         animal=animal,
         on=house.on,
-        genes=tuple(_line(each, genes) for each in found),
+        genes=tuple(_line(each, genes, animal) for each in found),
         clear=tuple(each.gene for each in genes.named if each.gene not in held),
         contradictions=contradictions_of(genes, animal),
         parents=tuple(_of_parents(genes, animal)),
@@ -137,17 +137,35 @@ def inbreeding_words(f: float, depth: KnownDepth) -> str:
     return tr("{f}; its ancestors are known in full for {known}.", f=f_words(f), known=known)
 
 
-def _line(each: Carried, genes: SpeciesGenes) -> GeneLine:
+def _line(each: Carried, genes: SpeciesGenes, animal: AnimalId) -> GeneLine:
+    weighed = "" if each.sure else _weighed_too(genes, each.gene.gene, animal)
     read = ""
     if each.read is not None:
         read = day(each.read.happened.day)
     return GeneLine(
         gene=each.gene.gene,
         word=each.word,
-        because=because_words(each.because, genes),
+        because=" ".join(filter(None, (because_words(each.because, genes), weighed))),
         read=read,
         sure=each.sure,
         odds=(each.odds.none, each.odds.one, each.odds.two) if each.odds else None,
+    )
+
+
+def _weighed_too(genes: SpeciesGenes, gene: str, animal: AnimalId) -> str:
+    """That young of which he may be the sire speak for him or against him, where they do."""
+    told = genes.told.get(gene, {})
+    clutches = [
+        genes.rows[brood.young[0]].clutch
+        for brood in genes.broods
+        if brood.in_doubt
+        and animal in (male for male, _ in brood.sires)
+        and any(young in told for young in brood.young)
+        and brood.young[0] in genes.rows
+    ]
+    names = ", ".join(dict.fromkeys(clutch for clutch in clutches if clutch))
+    return (
+        tr("He may be the sire of {names}, whose looks are weighed.", names=names) if names else ""
     )
 
 

@@ -172,6 +172,10 @@
    <translation>Richtig sind gegeben, versäumt oder abgesetzt; V auf der Tierseite nimmt eine Behandlung auf.</translation>
   </message>
   <message>
+   <source>He may be the sire of {names}, whose looks are weighed.</source>
+   <translation>Er kann der Vater von {names} sein; deren Aussehen ist eingerechnet.</translation>
+  </message>
+  <message>
    <source>How is it known? {right} are right.</source>
    <translation>Woher bekannt? Richtig sind {right}.</translation>
   </message>
