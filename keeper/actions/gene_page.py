@@ -8,6 +8,7 @@ from keeper.actions.gene_odds import HouseGenes, SpeciesGenes, house_genes
 from keeper.actions.gene_told import Carried, because_words, carried, contradictions_of
 from keeper.actions.keeping import Keeping
 from keeper.husbandry.animal import AnimalId
+from keeper.husbandry.genes import Inheritance
 from keeper.language import tr
 from keeper.reports.figures import counted, day
 from keeper.reports.gene_figures import percent_down, share_words
@@ -15,6 +16,7 @@ from keeper.reports.gene_statement import GeneStatement
 from keeper.reports.words import word
 from keeper.rules.genetics.inbreeding import LOOK_FROM, Closeness, KnownDepth, closeness
 
+UNSEEN = tr("Nobody has written yet what it shows of it.")
 _GENERATIONS = counted("generation", "generations")
 
 
@@ -139,17 +141,26 @@ def inbreeding_words(f: float, depth: KnownDepth) -> str:
 
 def _line(each: Carried, genes: SpeciesGenes, animal: AnimalId) -> GeneLine:
     weighed = "" if each.sure else _weighed_too(genes, each.gene.gene, animal)
+    unseen = UNSEEN if _would_show(each) else ""
     read = ""
     if each.read is not None:
         read = day(each.read.happened.day)
     return GeneLine(
         gene=each.gene.gene,
         word=each.word,
-        because=" ".join(filter(None, (because_words(each.because, genes), weighed))),
+        because=" ".join(filter(None, (because_words(each.because, genes), weighed, unseen))),
         read=read,
         sure=each.sure,
         odds=(each.odds.none, each.odds.one, each.odds.two) if each.odds else None,
     )
+
+
+def _would_show(each: Carried) -> bool:
+    """Whether a look at it would tell more, and nobody has looked."""
+    if each.read is not None or each.sure or each.odds is None:
+        return False
+    recessive = each.gene.inheritance is Inheritance.RECESSIVE
+    return each.odds.two > 0 if recessive else each.odds.none > 0
 
 
 def _weighed_too(genes: SpeciesGenes, gene: str, animal: AnimalId) -> str:

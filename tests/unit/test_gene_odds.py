@@ -332,3 +332,30 @@ def test_the_desk_reckons_anew_only_where_genes_may_differ(house: House) -> None
     assert again.on == date(2023, 1, 11)
     assert desk.genes().species is not first.species
     desk.close()
+
+
+def test_one_that_nobody_looked_at_is_told_as_that(house: House) -> None:
+    carrying(house)
+    house.bred("Dam", "Sire", "23-1", "a", "b")
+    house.reads("b", "chalk normal")
+
+    seen, unseen = (genes_of(house.house(), house.keys[each]) for each in "ba")
+
+    assert unseen is not None and seen is not None
+    assert unseen.genes[0].because == (
+        "Dam and Sire both carry it. Nobody has written yet what it shows of it."
+    )
+    assert seen.genes[0].because == "Dam and Sire both carry it."
+
+
+def test_a_male_in_doubt_is_told_which_looks_are_weighed(house: House) -> None:
+    carrying(house, sire="66 %")
+    house.founder("Other", Sex.MALE)
+    house.paired("Dam", "Other")
+    house.bred("Dam", "Sire", "23-1", "a")
+    house.reads("a", "chalk normal")
+
+    told = genes_of(house.house(), house.keys["Sire"])
+
+    assert told is not None
+    assert told.genes[0].because.endswith("He may be the sire of 23-1, whose looks are weighed.")

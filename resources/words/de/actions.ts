@@ -324,6 +324,10 @@
    <translation>Noch kein Jungtier dieses Geleges hat eine Seite; Y trägt sie ein.</translation>
   </message>
   <message>
+   <source>Nobody has written yet what it shows of it.</source>
+   <translation>Was es davon zeigt, ist noch nicht eingetragen.</translation>
+  </message>
+  <message>
    <source>Nobody shares this tub; what is seen is hers.</source>
    <translation>Niemand teilt diese Box; was zu sehen ist, gehört zu diesem Tier.</translation>
   </message>
