@@ -261,6 +261,19 @@ def test_a_contradiction_in_one_clutch_leaves_another_line_alone() -> None:
     assert not found.untold.keys() & {11, 12, 13}
 
 
+def test_each_of_two_contradictions_is_named() -> None:
+    """The second hangs on the first by a candidate whose own word is disputed."""
+    kin = [born(3, None, 0), born(5, 1, 0, 3)]
+    told: dict[int, GeneTold | float] = {0: NORMAL, 1: NORMAL, 3: SUPER, 5: SUPER}
+    found = answer(kin, told, inheritance=INCOMPLETE)
+
+    assert {frozenset(each.animals) for each in found.contradictions} == {
+        frozenset({0, 3}),
+        frozenset({1, 5}),
+    }
+    assert found.odds == {}
+
+
 def test_genes_that_leave_no_candidate_together_are_told() -> None:
     kin = litter(10, 1, 3, 1, 2)
     found = genes_odds(

@@ -41,6 +41,11 @@ def test_a_dam_that_is_her_own_mate_is_refused() -> None:
         born(3, 1, 1)
 
 
+def test_a_candidate_given_twice_is_refused() -> None:
+    with pytest.raises(ValueError, match="A sire of animal 3 is given twice"):
+        born(3, 1, 2, 2)
+
+
 @pytest.mark.parametrize("weight", [0.0, -1.0, float("nan"), float("inf")])
 def test_a_sire_that_weighs_nothing_is_refused(weight: float) -> None:
     with pytest.raises(ValueError, match="Sire 2 of animal 3 weighs"):

@@ -43,9 +43,10 @@ def barred_by_words(lineage: Lineage, asked: GeneAsked, net: GeneNet, piece: int
     """What cannot be in a *piece* of a *net* whose masks are not narrowed."""
     places = {at for at in _places(net, piece) if lineage.animals[at] is not None}
     told = [name for name in _names(lineage, sorted(places)) if asked.possible(name) != ANY]
+    births = lineage.births_of(_tells(net, piece))
 
     def impossible(part: Sequence[AnimalId]) -> bool:
-        return _impossible(lineage, asked, part)
+        return _impossible(births, asked, part)
 
     names = least_conflict(told, impossible) if told and impossible(told) else tuple(told)
     disputed = {lineage.place[name] for name in names}
@@ -59,7 +60,7 @@ def barred_by_sires(
     lineage: Lineage, net: GeneNet, sires: frozenset[int], pieces: frozenset[int]
 ) -> Barred:
     """What cannot be because each gene leaves candidates, and no candidate is left by all."""
-    young = {at for link in net.links if link.tells not in sires for at in _young_of(link, sires)}
+    young = {at for at, sire in enumerate(lineage.sires) if sire in sires}
     males = {male for sire in sires for male, _ in lineage.doubts[sire]}
     return Barred(
         Contradiction(
@@ -68,11 +69,6 @@ def barred_by_sires(
         ),
         _open(net, pieces),
     )
-
-
-def _young_of(link: object, sires: frozenset[int]) -> tuple[int, ...]:
-    sire = getattr(link, "sire", None)
-    return (link.young,) if sire in sires and hasattr(link, "young") else ()
 
 
 def _touching(net: GeneNet, disputed: Collection[int]) -> set[int]:
@@ -93,6 +89,11 @@ def _open(net: GeneNet, pieces: Iterable[int]) -> frozenset[int]:
 def _places(net: GeneNet, piece: int) -> set[int]:
     of_piece = (link for link, its in zip(net.links, net.pieces, strict=True) if its == piece)
     return {at for link in of_piece for at in link.places}
+
+
+def _tells(net: GeneNet, piece: int) -> set[int]:
+    of_piece = (link for link, its in zip(net.links, net.pieces, strict=True) if its == piece)
+    return {link.tells for link in of_piece}
 
 
 def _names(lineage: Lineage, places: Sequence[int]) -> list[AnimalId]:

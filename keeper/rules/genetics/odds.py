@@ -7,6 +7,7 @@ that cannot all be true are named; no odds are given where they bear.
 """
 
 from collections.abc import Collection, Iterable, Mapping, Sequence
+from dataclasses import replace
 
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.reasons import because
@@ -33,7 +34,7 @@ def genes_odds(
 ) -> dict[str, GeneAnswer]:
     """All genes at once: what young show of one tells who sired them for the others too.
 
-    widest: states of the largest table that is reckoned before "too many loops" is answered.
+    widest: states that the tables of one part may have before "too many loops" is answered.
     Raises OwnAncestor, or ValueError where an animal is given twice.
     """
     lineage = lineage_of(_with_told(kin, genes))
@@ -76,7 +77,7 @@ def _answer(
         for name, at in lineage.place.items()
         if at not in untold
     }
-    logical, _ = narrowed(gene_net(lineage, asked, all_open=True))
+    logical = _logical(lineage, asked, untold.keys())
     sires = _sires(lineage, logical, gene, solved, untold.keys())
     return GeneAnswer(
         inheritance=asked.inheritance,
@@ -92,6 +93,12 @@ def _answer(
         untold={name: untold[at] for name, at in lineage.place.items() if at in untold},
         because=reasons_by_animal(Told(lineage, asked, odds, sires, after.own_word)),
     )
+
+
+def _logical(lineage: Lineage, asked: GeneAsked, untold: Collection[int]) -> GeneNet:
+    """What undisputed words leave possible, where founders without word may be anything."""
+    words = {name: word for name, word in asked.told.items() if lineage.place[name] not in untold}
+    return narrowed(gene_net(lineage, replace(asked, told=words), all_open=True))[0]
 
 
 def _barred(

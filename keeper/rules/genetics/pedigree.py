@@ -5,8 +5,8 @@ one of the candidates: all young of the clutch share it. So do young of one clut
 sire nobody wrote down.
 """
 
-from collections.abc import Hashable, Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Collection, Hashable, Iterable, Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
 from math import isfinite
 
 from keeper.husbandry.animal import AnimalId
@@ -28,6 +28,8 @@ class Kin:
     brood: BroodKey | None = None
 
     def __post_init__(self) -> None:
+        if len({male for male, _ in self.sires}) < len(self.sires):
+            raise ValueError(f"A sire of animal {self.animal} is given twice: {self.sires}")
         for male, weight in self.sires:
             if not (isfinite(weight) and weight > 0):
                 raise ValueError(f"Sire {male} of animal {self.animal} weighs {weight}, not over 0")
@@ -74,6 +76,15 @@ class Lineage:
                 found.add(at)
                 left.extend(self.parents(at))
         return found
+
+    def births_of(self, places: Collection[int]) -> "Lineage":
+        """The same animals, where only these came of anybody."""
+        return replace(
+            self,
+            dams=tuple(dam if at in places else None for at, dam in enumerate(self.dams)),
+            sires=tuple(sire if at in places else None for at, sire in enumerate(self.sires)),
+            doubts={at: males for at, males in self.doubts.items() if at in places},
+        )
 
 
 _Who = Hashable
