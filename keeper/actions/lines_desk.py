@@ -18,6 +18,7 @@ from keeper.actions.keeping import Keeping
 from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.genes import GeneNamed, Inheritance
 from keeper.husbandry.now import AnimalNow
+from keeper.language import tr
 from keeper.reports.words import short_species_words
 from keeper.rules.genetics.answers import CLEAR, CopyOdds, GeneAnswer
 from keeper.rules.genetics.crosses import at_least_one
@@ -195,7 +196,7 @@ def gene_lines(keeping: Keeping, house: HouseGenes) -> Iterator[GeneLine]:
                 genes=genes,
                 species=words,
                 counts=counts,
-                contradictions=len(answer.contradictions) if answer else 0,
+                contradictions=bool(genes.looped) + (len(answer.contradictions) if answer else 0),
             )
 
 
@@ -224,18 +225,27 @@ def gene_detail(line: GeneLine, cards: Sequence[CardOutOfDate] | None) -> GeneDe
     genes, gene, answer = line.genes, line.named.gene, line.answer
     proofs = tuple(_proofs(line))
     first = proofs[0] if proofs else None
-    found = answer.contradictions if answer else ()
+    found = [contradiction_words(each, genes) for each in answer.contradictions] if answer else []
     alike = look_alikes(genes.named, genes.kin, genes.told)
     return GeneDetail(
         line=line,
         animals=tuple(_animals(line)),
         clear=line.counts[Standing.CLEAR],
-        contradictions=tuple(contradiction_words(each, genes) for each in found),
+        contradictions=(*_in_a_round(genes), *found),
         proofs=proofs,
         pair=try_pair(line, first.tested.animal, first.mate.animal) if first else None,
         tried=tuple(each for each in alike if gene in (each.first, each.second)),
         cards=tuple(each for each in cards or () if _same(each, line)),
     )
+
+
+def _in_a_round(genes: SpeciesGenes) -> Iterator[str]:
+    if genes.looped:
+        yield tr(
+            "{names}: their parents as written go in a round; they are taken for animals of unknown"
+            " parents.",
+            names=", ".join(genes.called(each) for each in genes.looped),
+        )
 
 
 def try_pair(line: GeneLine, one: AnimalId, other: AnimalId) -> PairTried:

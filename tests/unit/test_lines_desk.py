@@ -11,8 +11,11 @@ from keeper.actions.lines_desk import (
     standing,
     try_pair,
 )
+from keeper.actions.noting import note
 from keeper.husbandry.animal import Sex
+from keeper.husbandry.events import Described
 from keeper.husbandry.genes import Inheritance
+from keeper.husbandry.when import at_instant
 from keeper.rules.genetics.answers import CopyOdds, GeneAnswer
 from tests.unit.gene_house import House
 
@@ -81,6 +84,28 @@ def test_words_that_cannot_all_be_true_stand_first_and_are_named(house):
     assert {each.row.called for each in found.animals[:2]} == {"c", "Ash"}
     (told,) = found.contradictions
     assert "Ash" in told and "c shows it" in told
+    assert found.line.contradictions == 1
+
+
+def test_parents_that_go_in_a_round_are_told_as_what_does_not_fit(house):
+    """Ash is the dam of c, and is written anew as its young."""
+    house.name("chalk recessive")
+    house.reads("Ash", "chalk het")
+    house.bred("Ash", "Burr", "25-1", "c")
+    assert detail(house).contradictions == ()
+    anew = Described(
+        animal=house.keys["Ash"],
+        happened=at_instant(house.at),
+        code="Ash",
+        species="house_snake",
+        name="Ash",
+        dam=house.keys["25-1 c"],
+    )
+    note(house.keeping, "describe", anew)
+    found = detail(house)
+
+    (told,) = found.contradictions
+    assert "go in a round" in told and "Ash" in told
     assert found.line.contradictions == 1
 
 

@@ -2573,6 +2573,10 @@
    <translation>{names} und {more} weitere</translation>
   </message>
   <message>
+   <source>{names}: their parents as written go in a round; they are taken for animals of unknown parents.</source>
+   <translation>{names}: ihre Eltern, wie geschrieben, gehen im Kreis; sie gelten als Tiere unbekannter Eltern.</translation>
+  </message>
+  <message>
    <source>{names}: {words}</source>
    <translation>{names}: {words}</translation>
   </message>
