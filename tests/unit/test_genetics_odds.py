@@ -2,47 +2,28 @@
 
 import pytest
 
-from keeper.husbandry.genes import GeneTold, Inheritance
+from keeper.husbandry.genes import GeneTold
 from keeper.husbandry.reasons import because
-from keeper.rules.genetics.answers import CARRIER, CLEAR, TWO_COPIES, GeneAnswer
+from keeper.rules.genetics.answers import CARRIER, CLEAR, TWO_COPIES
 from keeper.rules.genetics.odds import TOO_WIDE, gene_odds, genes_odds
 from keeper.rules.genetics.pedigree import Kin
-from keeper.rules.genetics.witness import GeneAsked, Said, shown_by
-
-VISUAL, SUPER, NORMAL = GeneTold.VISUAL, GeneTold.SUPER, GeneTold.NORMAL
-HET, POSSIBLE, CLEAR_TOLD = GeneTold.HET, GeneTold.POSSIBLE, GeneTold.CLEAR
-RECESSIVE, INCOMPLETE, DOMINANT = Inheritance
-
-
-def born(animal: int, dam: int | None = None, *males: int, brood: int | None = None) -> Kin:
-    """Males weigh alike."""
-    return Kin(animal=animal, dam=dam, sires=tuple((each, 1.0) for each in males), brood=brood)
-
-
-def litter(first: int, count: int, dam: int | None, *males: int) -> list[Kin]:
-    return [born(animal, dam, *males, brood=first) for animal in range(first, first + count)]
-
-
-def asked(
-    told: dict[int, GeneTold | float],
-    inheritance: Inheritance = RECESSIVE,
-    hidden: tuple[int, ...] = (),
-) -> GeneAsked:
-    """A number is what a possible het was said to carry, in percent."""
-    words = {
-        name: Said(POSSIBLE, word) if isinstance(word, float) else Said(word)
-        for name, word in told.items()
-    }
-    return GeneAsked(inheritance, words, frozenset(hidden))
-
-
-def answer(kin: list[Kin], told: dict[int, GeneTold | float], **more: object) -> GeneAnswer:
-    return gene_odds(kin, asked(told, **more))  # type: ignore[arg-type]
-
-
-def whys(found: GeneAnswer, animal: int) -> list[str]:
-    return [reason.why for reason in found.because[animal]]
-
+from keeper.rules.genetics.witness import Said, shown_by
+from tests.genes_told import (
+    CLEAR_TOLD,
+    DOMINANT,
+    HET,
+    INCOMPLETE,
+    NORMAL,
+    PROVING,
+    PROVING_TOLD,
+    SUPER,
+    VISUAL,
+    answer,
+    asked,
+    born,
+    litter,
+    whys,
+)
 
 # What the trade states
 
@@ -121,17 +102,6 @@ def test_a_visual_bred_in_the_line_makes_the_shared_grandsire_the_carrier() -> N
 
 
 # Scenario: a het proves out
-
-
-PROVING = [born(3, 1, 2), born(5, 3, 4), born(6, 3, 4), born(8, 5, 7)]
-PROVING_TOLD: dict[int, GeneTold | float] = {
-    1: HET,
-    2: HET,
-    3: NORMAL,
-    5: NORMAL,
-    6: NORMAL,
-    7: VISUAL,
-}
 
 
 def test_a_proven_young_makes_a_66_percent_parent_certain_and_its_siblings_50() -> None:
@@ -261,6 +231,18 @@ def test_a_contradiction_in_one_clutch_leaves_another_line_alone() -> None:
     assert not found.untold.keys() & {11, 12, 13}
 
 
+def test_the_sire_of_a_clutch_is_not_told_from_a_disputed_word() -> None:
+    """Candidate 2 is said to be het, and born of two that show it."""
+    kin = [born(2, 8, 9), *litter(10, 2, 3, 2, 4)]
+    words: dict[int, GeneTold | float] = {2: HET, 3: HET, 10: VISUAL}
+    undisputed = answer(kin, words)
+    disputed = answer(kin, words | {8: VISUAL, 9: VISUAL})
+
+    assert undisputed.sires[11][0].male == 2
+    assert disputed.sires == {}
+    assert disputed.untold.keys() >= {2, 8, 9, 11}
+
+
 def test_each_of_two_contradictions_is_named() -> None:
     """The second hangs on the first by a candidate whose own word is disputed."""
     kin = [born(3, None, 0), born(5, 1, 0, 3)]
@@ -362,46 +344,3 @@ def test_a_part_too_wide_is_left_untold_with_its_reason() -> None:
 
     assert found.untold[1] == TOO_WIDE
     assert found.odds[53].het == 0.5
-
-
-# What rests on the founders' rule
-
-
-def test_what_is_certain_by_the_founders_rule_alone_says_so() -> None:
-    """The mate without word counts as clear, so the possible het must have passed it on."""
-    found = answer(PROVING, PROVING_TOLD | {8: VISUAL})
-
-    assert found.by_rule == {3, 4}
-
-
-def test_what_is_certain_by_words_and_young_does_not_rest_on_the_rule() -> None:
-    found = answer([born(3, 1, 2)], {1: CLEAR_TOLD, 2: VISUAL, 3: NORMAL})
-
-    assert found.odds[3] == CARRIER
-    assert found.by_rule == frozenset()
-
-
-def test_a_sire_who_is_out_only_because_nothing_is_told_of_him_is_named() -> None:
-    """He may carry it unknown; the other shows that he does."""
-    kin = [Kin(animal=10, dam=3, sires=((1, 9.0), (2, 1.0)), brood="c")]
-    found = answer(kin, {3: HET, 2: HET, 10: VISUAL})
-    excluded = answer(kin, {3: HET, 2: HET, 1: CLEAR_TOLD, 10: VISUAL})
-
-    assert [(each.male, each.odds, each.fits) for each in found.sires[10]] == [
-        (2, 1.0, True),
-        (1, 0.0, True),
-    ]
-    assert found.because[10][-1] == because(
-        "sire counted out, nothing tells that he carries it", male=1, written=0.9
-    )
-    assert [each.fits for each in excluded.sires[10]] == [True, False]
-
-
-def test_an_animal_that_something_is_told_of_needs_no_parents() -> None:
-    assert answer([], {7: HET}).odds == {7: CARRIER}
-
-
-def test_a_young_that_may_have_it_from_either_parent_proves_neither() -> None:
-    found = answer([born(3, 1, 2)], {1: HET, 2: HET, 3: HET})
-
-    assert found.because[1] == (because("told het"),)
