@@ -86,8 +86,8 @@ def gene_sheet(told: GeneTold, printed: str) -> Document:
         Words(words=tr("Not listed, as none is known to carry it: {count}.", count=told.clear)),
     ]
     if told.proof_rows:
-        rows = tuple(tuple(plain(cell) for cell in row) for row in told.proof_rows)
-        table = Table(heads=told.proof_heads, rows=rows, shares=PROOF_SHARES, again=True)
+        proofs = tuple(tuple(plain(cell) for cell in row) for row in told.proof_rows)
+        table = Table(heads=told.proof_heads, rows=proofs, shares=PROOF_SHARES, again=True)
         parts += [Heading(words=told.proof_over), table]
     for head, words in told.sections:
         parts += [Heading(words=head), Words(words=plain(words))]

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Mapping, Sequence
 from math import floor
+from typing import Any
 
 from keeper.actions.gene_cards import CardOutOfDate
 from keeper.actions.lines_desk import (
@@ -279,7 +280,7 @@ def proof_words(proof: Proof) -> str:
 
 def _left_words(proof: Proof) -> str:
     """A row of the table in words."""
-    told: dict[str, object] = {
+    told: dict[str, Any] = {
         "animal": proof.tested.called,
         "word": proof.word,
         "mate": proof.mate.called,
@@ -303,7 +304,7 @@ def alike_words(alike: LookAlike, detail: GeneDetail) -> str:
             "{other}: not tried; no pairing of one that shows each stands in the book.", other=other
         )
     chief = max(alike.crossed, key=lambda each: (each.sire_sure, each.normal, each.showing))
-    told: dict[str, object] = {
+    told: dict[str, Any] = {
         "other": other,
         "dam": genes.called(chief.dam),
         "sire": genes.called(chief.sire),
