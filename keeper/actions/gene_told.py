@@ -16,9 +16,9 @@ from keeper.rules.genetics.answers import Contradiction, CopyOdds
 LEAST = 0.005
 """What is less likely carried is left out (common practice)."""
 _NAMES_MOST = 6
-_ANIMALS = frozenset({"young", "dam", "sire", "parent", "of", "sibling", "likeliest"})
+_ANIMALS = frozenset({"young", "dam", "sire", "parent", "of", "sibling", "likeliest", "male"})
 """Figures of a reason that may name an animal by its key."""
-_SHARES = frozenset({"odds", "dam_odds", "sire_odds"})
+_SHARES = frozenset({"odds", "dam_odds", "sire_odds", "written", "two"})
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -45,6 +45,11 @@ _ENGLISH: Mapping[str, str | tuple[str, ...]] = {
     "sire in doubt": (
         "The sire is in doubt between {candidates:n} males; {likeliest} is likeliest, {odds}."
     ),
+    "one copy or two": "One copy or two: two in {two}.",
+    "sire counted out, nothing tells that he carries it": (
+        "{male} ({written} before the looks) is counted out because nothing written says that he"
+        " carries it: he is untested."
+    ),
     "told possible het": "Written as {percent} het when nothing better was known.",
     "told possible het, the parents say more": (
         "Written as {percent} het; what is known of its parents says more."

@@ -2043,6 +2043,10 @@
    <translation>Eine Schüssel für jede Größe. Was verweigert wurde, geht binnen 2 Stunden an eine andere Box oder wird entsorgt.</translation>
   </message>
   <message>
+   <source>One copy or two: two in {two}.</source>
+   <translation>Eine Kopie oder zwei: zwei zu {two}.</translation>
+  </message>
+  <message>
    <source>One grade down, {prey} ({after:HoldKind}).</source>
    <translation>Eine Größe kleiner, {prey} ({after:HoldKind}).</translation>
   </message>
@@ -5873,6 +5877,10 @@
   <message>
    <source>{letter} {pair}, {how}: mid-parent {mid}, young {mean} expected, nine in ten {span}. {share} score above their parents, about one in {each}: {tubs} tubs hold one nine times in ten; of {ten} young none is above with a chance of {none}.</source>
    <translation>{letter} {pair}, {how}: Elternmittel {mid}, Jungtiere zu erwarten {mean}, neun von zehn {span}. {share} liegen über ihren Eltern, etwa eins von {each}: {tubs} Boxen halten in neun von zehn Fällen eins; von {ten} Jungtieren liegt mit {none} Wahrscheinlichkeit keins darüber.</translation>
+  </message>
+  <message>
+   <source>{male} ({written} before the looks) is counted out because nothing written says that he carries it: he is untested.</source>
+   <translation>{male} ({written} vor dem Aussehen) scheidet aus, weil nichts Eingetragenes sagt, dass er es trägt: Er ist ungeprüft.</translation>
   </message>
   <message>
    <source>{medicine} missed: {count:n}, the first on {on:day}; never double a dose, ask a reptile vet.</source>
