@@ -4,7 +4,7 @@ from collections import defaultdict
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date
-from enum import StrEnum
+from enum import Enum
 
 from keeper.actions.keeping import Keeping, animals_on
 from keeper.actions.racks import ELSEWHERE, numbers_from_one, sizes_declared
@@ -33,7 +33,7 @@ from keeper.rules.neighbours import Grown, MitesFound
 from keeper.rules.stays import Away, Stay, WashDay, lanes_of, wash_days
 
 
-class MarkKind(StrEnum):
+class MarkKind(Enum):
     """What is marked on a day; its value is the letter that stands for it."""
 
     MITES = "M"

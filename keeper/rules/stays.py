@@ -9,7 +9,7 @@ from collections import defaultdict
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import date
-from enum import StrEnum
+from enum import Enum
 from itertools import groupby
 
 from keeper.husbandry.animal import IN_THE_ROOM, AnimalId, Status
@@ -21,7 +21,7 @@ TUBS_TOGETHER = practice(2)
 """From so many tubs of a rack washed on one day on, hands can put two animals back wrongly."""
 
 
-class Side(StrEnum):
+class Side(Enum):
     """Where a tub touches another, as the rack is looked at from the front."""
 
     LEFT = "left"
