@@ -5,6 +5,7 @@ import os
 import sys
 from collections.abc import Iterator
 from pathlib import Path
+from typing import Any
 
 import pytest
 
@@ -14,6 +15,8 @@ os.environ.setdefault("KEEPER_LANGUAGE", "en")  # whatever the machine speaks
 COLLECT_AFTER = 100_000
 MEMORY = Path("/dev/shm")
 ROOM_BYTES = 1_000_000_000
+LONGEST = Path(__file__).with_name("longest_first.txt").read_text(encoding="utf-8").split()
+"""Files that take ten seconds or more, or nearly so, roughly the longest first."""
 
 
 def pytest_configure(config: pytest.Config) -> None:
@@ -41,21 +44,27 @@ def pytest_collection_finish(session: pytest.Session) -> None:
 
 
 @pytest.hookimpl(wrapper=True)
-def pytest_runtest_teardown(item: pytest.Item) -> Iterator[None]:
+def pytest_runtest_teardown(item: pytest.Item, nextitem: pytest.Item | None) -> Iterator[None]:
     """What a test left is gone before the next, which is not slowed by windows of others."""
     yield
-    _destroy_what_was_left()
-    if gc.get_count()[0] > COLLECT_AFTER:
+    core, widgets = (sys.modules.get(f"PySide6.{name}") for name in ("QtCore", "QtWidgets"))
+    is_last = nextitem is None or nextitem.path != item.path
+    came = bool(widgets and widgets.QApplication.instance() and is_last and _let_go(widgets))
+    if core is not None and core.QCoreApplication.instance() is not None:
+        deferred = core.QEvent.Type.DeferredDelete.value  # kept while no event loop runs
+        core.QCoreApplication.sendPostedEvents(None, deferred)
+    if came or gc.get_count()[0] > COLLECT_AFTER:
         gc.collect()
 
 
-def _destroy_what_was_left() -> None:
-    """Outside of an event loop Qt keeps a widget that is to be deleted later, and it hears all."""
-    if "PySide6.QtWidgets" in sys.modules:
-        from PySide6.QtCore import QCoreApplication, QEvent
-
-        if QCoreApplication.instance() is not None:
-            QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)
+def _let_go(widgets: Any) -> bool:
+    """Windows that a file of tests left, if any: the filters of each hear every event of all."""
+    left = [w for w in widgets.QApplication.topLevelWidgets() if isinstance(w, widgets.QMainWindow)]
+    for window in left:
+        if window.isVisible():
+            window.close()
+        window.deleteLater()
+    return bool(left)
 
 
 def pytest_addoption(parser: pytest.Parser) -> None:
@@ -63,6 +72,9 @@ def pytest_addoption(parser: pytest.Parser) -> None:
 
 
 def pytest_collection_modifyitems(config: pytest.Config, items: list[pytest.Item]) -> None:
+    """The longest files come first, so that no processor waits for one that came last."""
+    rank = {name: number for number, name in enumerate(LONGEST)}
+    items.sort(key=lambda item: rank.get(f"{item.path.parent.name}/{item.path.name}", len(rank)))
     if config.getoption("--long"):
         return
     for item in items:

@@ -46,7 +46,8 @@ def _checks(
     place: Place, is_fast: bool, is_long: bool, for_pytest: list[str]
 ) -> list[tuple[str, list[object]]]:
     """Each check's name and command."""
-    spread = ["-n", str(os.cpu_count() or 1), "--dist", "loadfile"]
+    # files as they are ordered, the longest first, and not those of the most tests first
+    spread = ["-n", str(os.cpu_count() or 1), "--dist", "loadfile", "--no-loadscope-reorder"]
     long = ["--long"] if is_long else []
     pytest = [place.python, "-m", "pytest", *spread, *long, *for_pytest]
     ruff = ("ruff", [place.tool("ruff"), "check", "."])

@@ -39,6 +39,7 @@ def front(qtbot, home):
     yield opened
     for made in fronts:
         made.window.close()
+        made.window.deleteLater()
 
 
 @pytest.fixture

@@ -4,6 +4,7 @@ import threading
 import time
 from collections.abc import Iterator
 from contextlib import closing
+from dataclasses import replace
 
 import msgspec
 import numpy as np
@@ -45,6 +46,10 @@ def asked(keeping: Keeping, *known: str) -> Asked:
     return Asked(slug=SPECIES, sex=Sex.FEMALE, curve=curve, on=TODAY, known=known)
 
 
+FITS: dict[str, Fitted] = {}
+"""Fits of these tests by their records: the same records are really fitted once."""
+
+
 class Counting:
     """A fitter that counts how often it is asked, and how often it had to fit."""
 
@@ -52,9 +57,13 @@ class Counting:
         self.asked = self.fits = 0
 
     def __call__(self, keeping: Keeping, asked: Asked) -> Fitted:
-        fit = fit_here(keeping, asked)
+        fit = fit_here(keeping, replace(asked, known=(*asked.known, *FITS)))
+        if fit.population is None and fit.records not in asked.known:
+            fit = FITS[fit.records]
         self.asked += 1
-        self.fits += fit.population is not None
+        if fit.population is not None:
+            self.fits += 1
+            FITS[fit.records] = fit
         return fit
 
 
