@@ -144,7 +144,7 @@ def test_a_book_on_a_disk_that_may_only_be_read_is_read_and_refuses_in_a_sentenc
         pytest.skip("setpriv is not installed, and the administrator may write anywhere")
     if lowered and any(not parent.stat().st_mode & 0o001 for parent in (ROOT, *ROOT.parents)):
         pytest.skip("this checkout lies where no other user may look, so none can try it")
-    temporary = Path(tempfile.gettempdir())
+    temporary = Path(os.environ.get("PYTEST_DEBUG_TEMPROOT", tempfile.gettempdir()))
     for parent in (tmp_path, *tmp_path.parents):
         if temporary in parent.parents:
             parent.chmod(parent.stat().st_mode | 0o011)
