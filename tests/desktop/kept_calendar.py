@@ -8,7 +8,7 @@ from typing import Any
 
 from kept_scenes import Content, Scene, choose
 
-from keeper.desktop.models.calendar_rows import CalendarRowsModel
+from keeper.desktop.models.faced_rows import FacedRows
 from keeper.desktop.widgets.calendar_strip import Window
 from keeper.desktop.widgets.pairing_list import CalendarList, InView
 from keeper.desktop.widgets.pairing_marks import Bar, Kind
@@ -55,7 +55,7 @@ def show(widget: CalendarList, content: Content) -> None:
 
 
 CALENDAR = Scene(
-    make=lambda look: CalendarList(look, CalendarRowsModel()),
+    make=lambda look: CalendarList(look, FacedRows()),
     show=show,  # type: ignore[arg-type]
     first=Content(
         FACE,

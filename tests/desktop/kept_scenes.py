@@ -12,7 +12,7 @@ from PySide6.QtGui import QImage
 from PySide6.QtWidgets import QApplication, QListView, QWidget
 
 from keeper.desktop.look import Look
-from keeper.desktop.models.female_rows import FemaleRowsModel
+from keeper.desktop.models.faced_rows import FacedRows
 from keeper.desktop.models.watch_rows import WatchRow, WatchRowsModel
 from keeper.desktop.widgets.calendar_strip import Marks
 from keeper.desktop.widgets.female_list import FemaleList
@@ -192,7 +192,7 @@ def show_females(widget: FemaleList, content: Content) -> None:
 
 
 FEMALES = Scene(
-    make=lambda look: FemaleList(look, FemaleRowsModel()),
+    make=lambda look: FemaleList(look, FacedRows()),
     show=show_females,
     first=Content(FEMALE, {"today": TODAY, "chosen": 0}),
     changes={

@@ -92,7 +92,7 @@ def slow(qtbot, keeping, later):
 def face(window, name):
     rows = window.page.model.rows
     number = next(n for n, row in enumerate(rows) if row.animal.name == name)
-    return window.page.model._pairs[number][1]
+    return window.page.model.pairs[number][1]
 
 
 def states(window, name):
@@ -129,7 +129,7 @@ def test_what_is_missing_is_told_in_words(females):
 
 
 def test_a_forecast_gives_a_window_and_its_days_in_words(females):
-    females.page._choose(0)
+    females.page.list.choose(0)
     females.press(Qt.Key.Key_G)
     females.answer("90 g")
     females.answer("a weight that all of her kind reach")
@@ -144,7 +144,7 @@ def test_a_forecast_gives_a_window_and_its_days_in_words(females):
 
 
 def test_a_weight_that_she_may_never_reach_has_no_latest_day(females):
-    females.page._choose(0)
+    females.page.list.choose(0)
     females.press(Qt.Key.Key_G)
     females.answer("320 g")
     females.answer("a weight that few of her kind reach")
@@ -189,7 +189,7 @@ def test_the_forecast_of_before_stays_until_the_new_one_comes(slow, later):
 
 
 def test_g_changes_the_gate_of_the_kind_and_taking_back_changes_it_again(females, keeping):
-    females.page._choose(0)
+    females.page.list.choose(0)
     females.press(Qt.Key.Key_G)
     females.answer("280 g")
     females.answer("my line is large")
@@ -376,7 +376,7 @@ def test_g_without_any_female_says_that_there_is_no_gate(qtbot, tmp_path):
 
 def test_in_ounces_the_gate_is_asked_for_and_written_in_ounces(females, keeping):
     with writing_as(Writing(ounces=True)):
-        females.page._choose(0)
+        females.page.list.choose(0)
         females.press(Qt.Key.Key_G)
         assert "how many ounces" in females.page.asking.field.accessibleName()
         assert females.page.asking.field.text() == "7.055"

@@ -44,7 +44,7 @@ def row_of(qtbot, tmp_path):
                 more=lambda animal: [*more(animal), *(make(animal) for make in makers)],
             )
             page = Window(qtbot, keeping, PLACES).page
-            return page.model._pairs[0][1].marks
+            return page.model.pairs[0][1].marks
 
         shown.sire = sire
         yield shown

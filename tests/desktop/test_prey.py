@@ -11,7 +11,7 @@ from keeper.desktop.look import Look
 from keeper.desktop.screens.prey import PreyScreen
 from keeper.desktop.widgets import prey_demand
 from keeper.desktop.widgets.prey_demand import DemandFace, PreyDemand, Section
-from keeper.desktop.widgets.prey_list import FACE_ROLE
+from keeper.desktop.widgets.row_list import FACE_ROLE
 from keeper.reports.figures import GAP, plain
 from tests.feeding_room import make_book, row
 from tests.pad_desk import Desk
@@ -72,7 +72,7 @@ def test_a_count_is_seen_at_once_and_the_chosen_grade_stays(page_of):
     count_prey(page.keeping, f"{FUZZY}: 14: 500")
     count_prey(page.keeping, "rat pup: 9: 5")
     page.notices.changed.emit()
-    page._choose([row.prey for row in page.model.rows].index("rat pup"))
+    page.list.choose([row.prey for row in page.model.rows].index("rat pup"))
 
     count_prey(page.keeping, f"{FUZZY}: 14: 10")
     page.notices.changed.emit()

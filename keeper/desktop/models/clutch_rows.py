@@ -5,14 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from typing import Any
 
-from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, Qt
 
 from keeper.actions.clutch_rows import ClutchRow
-from keeper.desktop.widgets.clutch_list import FACE_ROLE
 from keeper.desktop.widgets.clutch_row import ClutchFace
+from keeper.desktop.widgets.row_list import FACE_ROLE, ROW_ROLE, Index
 
-Index = QModelIndex | QPersistentModelIndex
-ROW_ROLE = FACE_ROLE + 1
 FaceOf = Callable[[ClutchRow], ClutchFace]
 
 

@@ -6,13 +6,11 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+from PySide6.QtCore import QAbstractListModel, QModelIndex, QObject, Qt
 
 from keeper.actions.watch_board import Aside, WatchItem
-from keeper.desktop.widgets.severity_list import FACE_ROLE, Face, said
-
-Index = QModelIndex | QPersistentModelIndex
-ROW_ROLE = FACE_ROLE + 1
+from keeper.desktop.widgets.row_list import FACE_ROLE, ROW_ROLE, Index
+from keeper.desktop.widgets.severity_list import Face, said
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

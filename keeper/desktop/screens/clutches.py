@@ -6,7 +6,6 @@ from collections.abc import Callable
 from datetime import date, datetime
 from functools import partial
 
-from PySide6.QtCore import QItemSelectionModel
 from PySide6.QtGui import QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
@@ -18,7 +17,7 @@ from keeper.actions.keeping import Keeping
 from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.background import Background, Worker
 from keeper.desktop.look import Look
-from keeper.desktop.models.clutch_rows import ROW_ROLE, ClutchRowsModel
+from keeper.desktop.models.clutch_rows import ClutchRowsModel
 from keeper.desktop.notices import Notices
 from keeper.desktop.page_keys import add_key, add_told_key
 from keeper.desktop.paper.desk import PaperDesk
@@ -29,7 +28,8 @@ from keeper.desktop.screens.clutch_deeds import ClutchAsked, eggs_asked, looks_a
 from keeper.desktop.screens.clutch_words import clutch_face, head_words
 from keeper.desktop.screens.colour_asking import clutch_asked
 from keeper.desktop.type import Use
-from keeper.desktop.widgets.clutch_list import ClutchHead, ClutchLegend, ClutchList
+from keeper.desktop.widgets.clutch_list import ClutchLegend, ClutchList, clutch_head
+from keeper.desktop.widgets.row_list import ROW_ROLE
 from keeper.desktop.widgets.words_line import HeadLine, Words
 from keeper.language import tr
 from keeper.reports.words import because_text
@@ -55,7 +55,7 @@ class ClutchesScreen(QWidget):
         self._asked = 0  # counts details asked for, likewise
         self._stale, self._wanted = True, ""
         self.head = HeadLine(look)
-        self.heads = ClutchHead(look)
+        self.heads = clutch_head(look)
         self.model = ClutchRowsModel(self)
         self.list = ClutchList(look, self.model)
         self.beside = ClutchBeside(look)
@@ -72,7 +72,7 @@ class ClutchesScreen(QWidget):
         self._wanted = name
         for number, row in enumerate(self.model.rows):
             if row.facts.name == name:
-                self._choose(number)
+                self.list.choose(number)
                 self._wanted = name if self._stale else ""
                 return
 
@@ -81,7 +81,7 @@ class ClutchesScreen(QWidget):
         for number, row in enumerate(self.model.rows):
             named = [row.dam, *row.young]
             if any(code in (each.code, each.place) for each in named):
-                self._choose(number)
+                self.list.choose(number)
                 return
         self._notices.refused.emit(tr("No clutch here is of {code!r}.", code=code))
 
@@ -120,7 +120,7 @@ class ClutchesScreen(QWidget):
         self.model.show_rows(found.rows, lambda row: clutch_face(row, found.on))
         self._show(found)
         wanted, self._wanted = self._wanted, ""
-        self._choose(_number(found, wanted, chosen))
+        self.list.choose(_number(found, wanted, chosen))
 
     def _show_detail(self) -> None:
         """What stands beside the row now, the rest when it is read."""
@@ -208,12 +208,6 @@ class ClutchesScreen(QWidget):
     def _row(self) -> ClutchRow | None:
         found = self.list.currentIndex().data(ROW_ROLE)
         return found if isinstance(found, ClutchRow) else None
-
-    def _choose(self, number: int) -> None:
-        index = self.model.index(number)
-        flag = QItemSelectionModel.SelectionFlag.ClearAndSelect
-        self.list.selectionModel().setCurrentIndex(index, flag)
-        self.list.scrollTo(index)
 
     def _open(self) -> None:
         row = self._row()

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 from keeper.actions.female_desk import CAUTION
 from keeper.desktop.look import Look
 from keeper.desktop.type import Use
-from keeper.desktop.widgets.female_list import FemaleHead, FemaleList, GateLegend
+from keeper.desktop.widgets.female_list import FemaleList, GateLegend, female_head
 from keeper.desktop.widgets.words_line import Words
 from keeper.language import tr
 from keeper.reports.words import sentence
@@ -30,7 +30,7 @@ class GatesPage(QWidget):
         super().__init__()
         self._look = look
         self._on: date | None = None
-        self.heads, self.list = FemaleHead(look), FemaleList(look, model)
+        self.heads, self.list = female_head(look), FemaleList(look, model)
         self.legend = GateLegend(look)
         self.none = Words(look, Use.PAGE_ASIDE, "ink")
         self.none.hide()

@@ -5,7 +5,6 @@ from __future__ import annotations
 from datetime import date
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QItemSelectionModel
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
 
@@ -16,7 +15,7 @@ from keeper.actions.other_process import call_off
 from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.background import Background, Worker
 from keeper.desktop.look import Look
-from keeper.desktop.models.female_rows import ROW_ROLE, FemaleRowsModel
+from keeper.desktop.models.faced_rows import FacedRows
 from keeper.desktop.notices import Notices
 from keeper.desktop.page_keys import add_key, add_told_key
 from keeper.desktop.screens.female_gates import GateAsking
@@ -24,6 +23,8 @@ from keeper.desktop.screens.female_page import GatesPage
 from keeper.desktop.screens.female_words import female_face
 from keeper.desktop.screens.pairing_place import PairingPlace
 from keeper.desktop.widgets.asking_line import AskingLine
+from keeper.desktop.widgets.gate_row import FemaleFace
+from keeper.desktop.widgets.row_list import ROW_ROLE
 from keeper.desktop.widgets.words_line import HeadLine
 from keeper.language import tr
 
@@ -48,7 +49,7 @@ class FemalesScreen(QWidget):
         self._turn = 0  # counts readings; what belongs to an older one is dropped
         self._stale, self._gate_asked = True, False
         self.head = HeadLine(look)
-        self.model = FemaleRowsModel(self)
+        self.model = FacedRows[FemaleRow, FemaleFace](self)
         self.gates = GatesPage(look, self.model)
         self.list, self.none = self.gates.list, self.gates.none
         self.legend = self.gates.legend
@@ -69,7 +70,7 @@ class FemalesScreen(QWidget):
         """Go to the female whose label was scanned."""
         for number, row in enumerate(self.model.rows):
             if code in (row.animal.code, row.animal.place):
-                self._choose(number)
+                self.list.choose(number)
                 if self.calendar_shown:
                     self.pairing.choose(row)
                 return
@@ -112,7 +113,7 @@ class FemalesScreen(QWidget):
         self.model.show_rows(pairs)
         animals = [row.animal.animal for row in found.rows]
         known = chosen is not None and chosen.animal.animal in animals
-        self._choose(animals.index(chosen.animal.animal) if chosen and known else 0)
+        self.list.choose(animals.index(chosen.animal.animal) if chosen and known else 0)
         self.pairing.take(found, read=self.calendar_shown)
         self._show(found)
         if self._gate_asked:
@@ -177,7 +178,7 @@ class FemalesScreen(QWidget):
         if row is not None and not to_calendar:
             animals = [each.animal.animal for each in self.model.rows]
             if row.animal.animal in animals:
-                self._choose(animals.index(row.animal.animal))
+                self.list.choose(animals.index(row.animal.animal))
         self._show_head()
 
     def _show(self, found: Females) -> None:
@@ -203,12 +204,6 @@ class FemalesScreen(QWidget):
             return of_calendar
         found = self.list.currentIndex().data(ROW_ROLE)
         return found if isinstance(found, FemaleRow) else None
-
-    def _choose(self, number: int) -> None:
-        index = self.model.index(number)
-        flag = QItemSelectionModel.SelectionFlag.ClearAndSelect
-        self.list.selectionModel().setCurrentIndex(index, flag)
-        self.list.scrollTo(index)
 
     # --- doing -------------------------------------------------------------------------------
 

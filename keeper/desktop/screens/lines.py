@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Callable
 from datetime import date
 
-from PySide6.QtCore import QItemSelectionModel
 from PySide6.QtGui import QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
@@ -21,7 +20,7 @@ from keeper.actions.lines_desk import (
 from keeper.actions.troubles import REFUSALS, said
 from keeper.desktop.background import Background, Worker
 from keeper.desktop.look import Look
-from keeper.desktop.models.line_rows import ROW_ROLE, LineRowsModel
+from keeper.desktop.models.faced_rows import FacedRows
 from keeper.desktop.notices import Notices
 from keeper.desktop.page_keys import add_key, add_told_key
 from keeper.desktop.paper.desk import PaperDesk
@@ -32,8 +31,8 @@ from keeper.desktop.screens.lines_deeds import Found, LinesDeeds
 from keeper.desktop.screens.lines_words import NO_LINES, NOTE, head_words, line_face
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.colour_panel import ColourPanel
-from keeper.desktop.widgets.line_list import LineHead, LineLegend, LineList
-from keeper.desktop.widgets.row_list import RowList
+from keeper.desktop.widgets.line_list import LineFace, LineLegend, LineList, line_head
+from keeper.desktop.widgets.row_list import ROW_ROLE
 from keeper.desktop.widgets.words_line import HeadLine, Words
 from keeper.language import tr
 
@@ -55,8 +54,8 @@ class LinesScreen(QWidget):
         self._asked = 0  # counts details and pairs asked for, likewise
         self._stale = True
         self._on: date | None = None
-        self.head, self.heads = HeadLine(look), LineHead(look)
-        self.model = LineRowsModel(self)
+        self.head, self.heads = HeadLine(look), line_head(look)
+        self.model = FacedRows[Line, LineFace](self)
         self.list = LineList(look, self.model)
         self.gene, self.colour = GeneBeside(look), ColourPanel(look)
         self.beside = QStackedWidget()
@@ -83,7 +82,7 @@ class LinesScreen(QWidget):
         animals = self.gene.detail.animals if self.gene.detail else ()
         for number, each in enumerate(animals):
             if code in (each.row.code, each.row.place) and not self.gene.cards:
-                _choose(self.gene.list, number)
+                self.gene.list.choose(number)
                 self.gene.list.setFocus()
                 return
         self._notices.refused.emit(tr("No animal listed here is {code!r}.", code=code))
@@ -136,7 +135,7 @@ class LinesScreen(QWidget):
         self.none.setVisible(not found.rows and found.cards is not None)
         self.beside.setVisible(bool(found.rows))
         keys = [row.key for row in found.rows]
-        _choose(self.list, keys.index(chosen.key) if chosen and chosen.key in keys else 0)
+        self.list.choose(keys.index(chosen.key) if chosen and chosen.key in keys else 0)
         self.gene.show_under(isinstance(self._row(), GeneLine))
         self._fit()
 
@@ -236,10 +235,3 @@ class LinesScreen(QWidget):
     def _row(self) -> Line | None:
         found = self.list.currentIndex().data(ROW_ROLE)
         return found if isinstance(found, GeneLine | ColourLine) else None
-
-
-def _choose(view: RowList, number: int) -> None:
-    index = view.model().index(number, 0)
-    flag = QItemSelectionModel.SelectionFlag.ClearAndSelect
-    view.selectionModel().setCurrentIndex(index, flag)
-    view.scrollTo(index)

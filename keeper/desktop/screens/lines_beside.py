@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QItemSelectionModel
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from keeper.actions.gene_cards import CardOutOfDate
@@ -24,9 +23,10 @@ from keeper.desktop.screens.lines_words import (
     seat_words,
 )
 from keeper.desktop.widgets.clutch_panel import ClutchPanel
-from keeper.desktop.widgets.odds_list import ROW_ROLE, OddsFace, OddsHead, OddsList
+from keeper.desktop.widgets.odds_list import OddsFace, OddsHead, OddsList
 from keeper.desktop.widgets.pair_sheet import PairFace, PairSheet
 from keeper.desktop.widgets.proof_table import ProofTable
+from keeper.desktop.widgets.row_list import ROW_ROLE
 from keeper.husbandry.animal import AnimalId, Sex
 from keeper.husbandry.now import AnimalNow
 from keeper.language import tr
@@ -163,10 +163,7 @@ class GeneBeside(QWidget):
         rows = [row.row for row, _ in faces if isinstance(row, GeneAnimal)]
         keys = [row.animal for row in rows]
         at = keys.index(chosen.animal) if chosen is not None and chosen.animal in keys else 0
-        flag = QItemSelectionModel.SelectionFlag.ClearAndSelect
-        index = self.list.odds.index(at)
-        self.list.selectionModel().setCurrentIndex(index, flag)
-        self.list.scrollTo(index)
+        self.list.choose(at)
 
 
 def _may_pair(one: AnimalNow, other: AnimalNow) -> bool:

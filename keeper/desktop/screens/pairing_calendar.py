@@ -7,13 +7,13 @@ from collections.abc import Sequence
 from datetime import date, timedelta
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QItemSelectionModel, Signal
+from PySide6.QtCore import Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from keeper.actions.pairing_calendar import CalendarRow, PairingCalendar, monday_of
 from keeper.desktop.look import Look
-from keeper.desktop.models.calendar_rows import CALENDAR_ROW_ROLE, CalendarRowsModel
+from keeper.desktop.models.faced_rows import FacedRows
 from keeper.desktop.screens.pairing_faces import (
     Shown,
     ground_of,
@@ -34,6 +34,7 @@ from keeper.desktop.widgets.pairing_list import (
 )
 from keeper.desktop.widgets.pairing_row import CalendarFace
 from keeper.desktop.widgets.pairing_shape import ZOOMS, WeeksInView
+from keeper.desktop.widgets.row_list import ROW_ROLE
 from keeper.desktop.widgets.words_line import Words
 from keeper.language import tr
 
@@ -60,7 +61,7 @@ class PairingView(QWidget):
         self.week = 0  # the chosen one, counted from the first of the calendar
         self._view = WeeksInView(first=0, count=ZOOMS[-1], every=ZOOMS[-1])
         self.head, self.foot = CalendarHead(look, self), CalendarFoot(look, self)
-        self.model = CalendarRowsModel(self)
+        self.model = FacedRows[CalendarRow, CalendarFace](self)
         self.list = CalendarList(look, self.model, self)
         self.legend, self.beside = CalendarLegend(look, self), CalendarReadOut(look, self)
         self.none = Words(look, Use.PAGE_ASIDE, "ink", self)
@@ -69,7 +70,7 @@ class PairingView(QWidget):
 
     @property
     def chosen(self) -> CalendarRow | None:
-        found = self.list.currentIndex().data(CALENDAR_ROW_ROLE)
+        found = self.list.currentIndex().data(ROW_ROLE)
         return found if isinstance(found, CalendarRow) else None
 
     @property
@@ -112,7 +113,7 @@ class PairingView(QWidget):
         """Go to the row of *animal*; whether she stands on the calendar."""
         for number, row in enumerate(self.model.rows):
             if row.animal == animal:
-                self._choose(number)
+                self.list.choose(number)
                 return True
         return False
 
@@ -151,7 +152,7 @@ class PairingView(QWidget):
         self.model.show_rows(shown)
         self.none.setVisible(not shown)
         animals = [row.animal for row, _ in shown]
-        self._choose(animals.index(chosen) if chosen in animals else 0)
+        self.list.choose(animals.index(chosen) if chosen in animals else 0)
         self._show_view()
 
     def _put_in(self, row: CalendarRow, face: CalendarFace, on: date) -> None:
@@ -164,14 +165,8 @@ class PairingView(QWidget):
         self.model.put_in(bisect(orders, order_of(row, on)), (row, face))
         self.none.hide()
         if self.chosen is None:
-            self._choose(0)
+            self.list.choose(0)
         self.rows_came.emit()
-
-    def _choose(self, number: int) -> None:
-        index = self.model.index(number)
-        flag = QItemSelectionModel.SelectionFlag.ClearAndSelect
-        self.list.selectionModel().setCurrentIndex(index, flag)
-        self.list.scrollTo(index)
 
     def _show_view(self) -> None:
         """Head, rows and foot over the same weeks."""

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QItemSelectionModel
 from PySide6.QtGui import QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
@@ -11,7 +10,7 @@ from keeper.actions.prey_desk import GradeDemand, Larder, PreyDesk, order_docume
 from keeper.desktop.aside_reading import AsideReading
 from keeper.desktop.background import Worker
 from keeper.desktop.look import Look
-from keeper.desktop.models.prey_rows import ROW_ROLE, PreyRowsModel
+from keeper.desktop.models.faced_rows import FacedRows
 from keeper.desktop.notices import Notices
 from keeper.desktop.page_keys import add_key, add_told_key
 from keeper.desktop.paper.desk import PaperDesk
@@ -28,7 +27,8 @@ from keeper.desktop.screens.prey_words import (
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.asking_line import AskingLine
 from keeper.desktop.widgets.prey_demand import DemandFace, PreyDemand
-from keeper.desktop.widgets.prey_list import PreyHead, PreyLegend, PreyList
+from keeper.desktop.widgets.prey_list import GradeFace, PreyLegend, PreyList, prey_head
+from keeper.desktop.widgets.row_list import ROW_ROLE
 from keeper.desktop.widgets.words_line import HeadLine, Words
 from keeper.language import tr
 
@@ -54,8 +54,8 @@ class PreyScreen(QWidget):
             refused=self._say_unread,
         )
         self.head = HeadLine(look)
-        self.heads = PreyHead(look)
-        self.model = PreyRowsModel(self)
+        self.heads = prey_head(look)
+        self.model = FacedRows[GradeDemand, GradeFace](self)
         self.list = PreyList(look, self.model)
         self.demand = PreyDemand(look)
         self.legend = PreyLegend(look)
@@ -72,7 +72,7 @@ class PreyScreen(QWidget):
         self._wanted = prey
         preys = [row.prey for row in self.model.rows]
         if prey in preys:
-            self._choose(preys.index(prey))
+            self.list.choose(preys.index(prey))
 
     def close_down(self) -> None:
         """Wait for a reading that runs; nothing is read any more."""
@@ -95,7 +95,7 @@ class PreyScreen(QWidget):
         self.model.show_rows([(grade, grade_face(grade, larder)) for grade in larder.grades])
         wanted = self._wanted or (before.prey if before else "")
         preys = [row.prey for row in self.model.rows]
-        self._choose(preys.index(wanted) if wanted in preys else 0)
+        self.list.choose(preys.index(wanted) if wanted in preys else 0)
         self._wanted = ""
         self.head.show_words(tr("Prey"), head_words(larder))
         self.legend.show_note(notes(larder))
@@ -163,12 +163,6 @@ class PreyScreen(QWidget):
     def _row(self) -> GradeDemand | None:
         found = self.list.currentIndex().data(ROW_ROLE)
         return found if isinstance(found, GradeDemand) else None
-
-    def _choose(self, number: int) -> None:
-        index = self.model.index(number)
-        flag = QItemSelectionModel.SelectionFlag.ClearAndSelect
-        self.list.selectionModel().setCurrentIndex(index, flag)
-        self.list.scrollTo(index)
 
     # --- doing -------------------------------------------------------------------------------
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QItemSelectionModel
 from PySide6.QtGui import QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
@@ -11,7 +10,7 @@ from keeper.actions.watch_board import WatchBoard, WatchItem, watch_board
 from keeper.desktop.aside_reading import AsideReading
 from keeper.desktop.background import Worker
 from keeper.desktop.look import Look
-from keeper.desktop.models.watch_rows import ROW_ROLE, WatchRow, WatchRowsModel
+from keeper.desktop.models.watch_rows import WatchRow, WatchRowsModel
 from keeper.desktop.notices import Notices
 from keeper.desktop.page_keys import add_key, add_told_key
 from keeper.desktop.screens.watch_asking import WatchAsking
@@ -28,6 +27,7 @@ from keeper.desktop.screens.watch_words import (
 from keeper.desktop.sound.tones import tones
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.asking_line import AskingLine
+from keeper.desktop.widgets.row_list import ROW_ROLE, choose_row
 from keeper.desktop.widgets.severity_counts import SeverityCounts
 from keeper.desktop.widgets.severity_list import SeverityList
 from keeper.desktop.widgets.watch_detail import WatchDetail
@@ -179,10 +179,7 @@ class WatchScreen(QWidget):
         return found if isinstance(found, WatchRow) else None
 
     def _choose(self, number: int) -> None:
-        index = self.model.index(number)
-        flag = QItemSelectionModel.SelectionFlag.ClearAndSelect
-        self.list.selectionModel().setCurrentIndex(index, flag)
-        self.list.scrollTo(index)
+        choose_row(self.list, number)
 
     # --- doing -------------------------------------------------------------------------------
 

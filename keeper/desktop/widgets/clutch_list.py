@@ -2,26 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Hashable, Iterator, Sequence
 from datetime import date
 
 from PySide6.QtCore import (
     QAbstractItemModel,
-    QLineF,
-    QModelIndex,
-    QPersistentModelIndex,
     QPointF,
-    QRect,
     QRectF,
-    QSize,
-    Qt,
 )
-from PySide6.QtGui import QPainter, QPen, QPicture
+from PySide6.QtGui import QPainter, QPicture
 from PySide6.QtWidgets import (
-    QListView,
-    QStyle,
-    QStyledItemDelegate,
-    QStyleOptionViewItem,
     QWidget,
 )
 
@@ -29,33 +19,31 @@ from keeper.desktop.look import Look
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.calendar_strip import (
     Window,
-    paint_head,
     paint_laid,
     paint_letter,
     paint_window,
 )
 from keeper.desktop.widgets.clutch_row import (
     ClutchColumns,
+    ClutchFace,
     clutch_row_height,
     paint_clutch,
     paint_weeks,
 )
+from keeper.desktop.widgets.column_head import MonthsHead
 from keeper.desktop.widgets.drawn import Drawn
-from keeper.desktop.widgets.kept_picture import KeptPicture, KeptRows, seen
+from keeper.desktop.widgets.kept_picture import KeptPicture
 from keeper.desktop.widgets.lettering import advance, middle_baseline, set_line, wrapped
 from keeper.desktop.widgets.life_axis import TimeAxis
-from keeper.desktop.widgets.row_list import RowList
+from keeper.desktop.widgets.row_list import RowList, RowPainter
 from keeper.desktop.widgets.tile import EGGS, FACES, TileState, paint_tile
 from keeper.language import tr
 
-FACE_ROLE = Qt.ItemDataRole.UserRole
 _ROWS_KEPT = 24
 _HEADS = (tr("clutch, dam"), tr("lies in"), tr("laid, days"), tr("eggs"))
 
 CANDLE, FIRST_OUT = tr("C", sense="candle"), tr("P", sense="first out")
 """Letters of the calendar; the legend says what they are."""
-
-Index = QModelIndex | QPersistentModelIndex
 
 
 class ClutchList(RowList):
@@ -65,74 +53,35 @@ class ClutchList(RowList):
         self, look: Look, model: QAbstractItemModel, parent: QWidget | None = None
     ) -> None:
         super().__init__(look, model, clutch_row_height, parent)
-        self.painter = ClutchPainter(look, self)
+        self.painter = ClutchPainter(self, _ROWS_KEPT)
         self.setItemDelegate(self.painter)
         self.setObjectName("clutches")
         self.setAccessibleName(tr("clutches, the open ones first"))
 
 
-class ClutchPainter(QStyledItemDelegate):
+class ClutchPainter(RowPainter):
     """Paints a ``ClutchFace`` as of ``today``."""
 
-    def __init__(self, look: Look, view: QListView) -> None:
-        super().__init__(view)
-        self._look, self._view = look, view
-        self._rows = KeptRows(_ROWS_KEPT)
-        self.today: date | None = None
+    today: date | None = None
 
-    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
-        return QSize(self._view.viewport().width(), round(clutch_row_height(self._look)))
+    def beside(self) -> Hashable:
+        return self.today
 
-    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
-        if (today := self.today) is None:
-            return
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        here = bool(option.state & QStyle.StateFlag.State_Selected)
-        face, look = index.data(FACE_ROLE), self._look
-
-        def paint(on: QPainter, rect: QRect) -> None:
-            paint_clutch(on, rect, face, today, look, here=here)
-
-        about = (face, here, today)
-        self._rows.lay(painter, option.rect, about, seen(look), paint, look.colour("ground"))
+    def draw(
+        self, painter: QPainter, row: QRectF, face: ClutchFace, *, here: bool, held: bool
+    ) -> None:
+        assert self.today is not None
+        paint_clutch(painter, row.toRect(), face, self.today, self.look, here=here)
 
 
-class ClutchHead(Drawn):
-    """The heads of the columns, months and weeks, over a list of the same width."""
+def clutch_head(look: Look) -> MonthsHead:
+    """The heads of the columns, months and weeks."""
 
-    def __init__(self, look: Look, parent: QWidget | None = None) -> None:
-        super().__init__(look, parent)
-        self._today: date | None = None
-        self._spare = 0.0
-        self._kept = KeptPicture()
+    def months(look: Look, width: float, today: date) -> tuple[Sequence[float], TimeAxis]:
+        at = ClutchColumns.of(look, width, today)
+        return (at.code, at.where, at.since, at.eggs, at.calendar.left), at.calendar
 
-    def show_day(self, today: date, spare: float) -> None:
-        """Head the columns as of *today*; *spare* px at the right stay free."""
-        self._today, self._spare = today, spare
-        self.tell(", ".join((*_HEADS, tr("calendar of weeks"))))
-
-    def natural_size(self) -> tuple[float, float]:
-        return self.look.u(200, 150), self.look.u(15.6, 12.6)
-
-    def paint(self, painter: QPainter) -> None:
-        if (today := self._today) is not None:
-            about = (today, self._spare)
-            self._kept.lay(painter, self.size(), self.look, about, lambda p: self._draw(p, today))
-
-    def _draw(self, painter: QPainter, today: date) -> None:
-        look, rect = self.look, QRectF(self.rect()).adjusted(0, 0, -self._spare, 0)
-        columns = ClutchColumns.of(look, rect.width(), today)
-        base, plain = rect.bottom() - look.u(1.8, 1.2), look.font(Use.TABLE)
-        lefts = (columns.code, columns.where, columns.since, columns.eggs)
-        ends = (*lefts[1:], columns.calendar.left)
-        for text, left, end in zip(_HEADS, lefts, ends, strict=True):
-            place = QPointF(left, base)
-            set_line(painter, place, text, plain, look.colour("ink2"), room=end - left - 3)
-        paint_head(painter, rect, columns.calendar, today, look)
-        paint_weeks(painter, columns.calendar, rect.bottom(), look)
-        painter.setPen(QPen(look.colour("line"), 1.2))
-        y = rect.bottom() - 0.6
-        painter.drawLine(QLineF(columns.code, y, rect.right(), y))
+    return MonthsHead(look, _HEADS, months, tr("calendar of weeks"), paint_weeks)
 
 
 class ClutchLegend(Drawn):

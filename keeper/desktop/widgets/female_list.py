@@ -2,25 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Hashable, Sequence
 from datetime import date
 
 from PySide6.QtCore import (
     QAbstractItemModel,
-    QLineF,
-    QModelIndex,
-    QPersistentModelIndex,
     QPointF,
-    QRect,
     QRectF,
-    QSize,
-    Qt,
 )
-from PySide6.QtGui import QPainter, QPen, QPicture
+from PySide6.QtGui import QPainter, QPicture
 from PySide6.QtWidgets import (
-    QListView,
-    QStyle,
-    QStyledItemDelegate,
-    QStyleOptionViewItem,
     QWidget,
 )
 
@@ -29,32 +20,30 @@ from keeper.desktop.type import Use
 from keeper.desktop.widgets.calendar_strip import (
     Window,
     paint_bracket,
-    paint_head,
     paint_laid,
     paint_ring,
     paint_window,
 )
+from keeper.desktop.widgets.column_head import MonthsHead
 from keeper.desktop.widgets.drawn import Drawn
 from keeper.desktop.widgets.gate_row import (
     GATE_LETTERS,
     Columns,
+    FemaleFace,
     RowPaper,
     paint_female,
     row_height,
 )
-from keeper.desktop.widgets.kept_picture import KeptPicture, KeptRows, seen
+from keeper.desktop.widgets.kept_picture import KeptPicture
 from keeper.desktop.widgets.lettering import advance, middle_baseline, set_line, wrapped
 from keeper.desktop.widgets.life_axis import TimeAxis
-from keeper.desktop.widgets.row_list import RowList
+from keeper.desktop.widgets.row_list import RowList, RowPainter
 from keeper.desktop.widgets.tile import FACES, GATES, TileState, paint_tile
 from keeper.language import tr
 from keeper.reports.words import word_of
 
-FACE_ROLE = Qt.ItemDataRole.UserRole
 _ROWS_KEPT = 28
 _HEADS = (tr("tub, name, kind"), tr("empty weight of gate"), tr("gates"))
-
-Index = QModelIndex | QPersistentModelIndex
 
 
 class FemaleList(RowList):
@@ -64,73 +53,40 @@ class FemaleList(RowList):
         self, look: Look, model: QAbstractItemModel, parent: QWidget | None = None
     ) -> None:
         super().__init__(look, model, row_height, parent)
-        self.painter = RowPainter(look, self)
+        self.painter = FemalePainter(self, _ROWS_KEPT)
         self.setItemDelegate(self.painter)
         self.setObjectName("females")
         self.setAccessibleName(tr("females, nearest to their gates first"))
 
 
-class RowPainter(QStyledItemDelegate):
+class FemalePainter(RowPainter):
     """Paints a ``FemaleFace`` as of ``today``."""
 
-    def __init__(self, look: Look, view: QListView) -> None:
-        super().__init__(view)
-        self._look, self._view, self._paper = look, view, RowPaper(look)
-        self._rows = KeptRows(_ROWS_KEPT)
-        self.today: date | None = None
+    today: date | None = None
 
-    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
-        return QSize(self._view.viewport().width(), round(row_height(self._look)))
+    def __init__(self, of: RowList, most: int) -> None:
+        super().__init__(of, most)
+        self._paper = RowPaper(of.look)
 
-    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
-        if (today := self.today) is None:
-            return
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        here = bool(option.state & QStyle.StateFlag.State_Selected)
-        face, look = index.data(FACE_ROLE), self._look
+    def beside(self) -> Hashable:
+        return self.today
 
-        def paint(on: QPainter, rect: QRect) -> None:
-            paint_female(on, rect, face, today, look, self._paper, here=here)
-
-        about = (face, here, today)
-        self._rows.lay(painter, option.rect, about, seen(look), paint, look.colour("ground"))
+    def draw(
+        self, painter: QPainter, row: QRectF, face: FemaleFace, *, here: bool, held: bool
+    ) -> None:
+        assert self.today is not None
+        at, look = row.toRect(), self.look
+        paint_female(painter, at, face, self.today, look, self._paper, here=here)
 
 
-class FemaleHead(Drawn):
-    """The heads of the columns and the months, over a list of the same width."""
+def female_head(look: Look) -> MonthsHead:
+    """The heads of the columns and the months."""
 
-    def __init__(self, look: Look, parent: QWidget | None = None) -> None:
-        super().__init__(look, parent)
-        self._today: date | None = None
-        self._spare = 0.0
-        self._kept = KeptPicture()
+    def months(look: Look, width: float, today: date) -> tuple[Sequence[float], TimeAxis]:
+        at = Columns.of(look, width, today)
+        return (at.place, at.weight, at.gates, at.calendar.left), at.calendar
 
-    def show_day(self, today: date, spare: float) -> None:
-        """Head the columns as of *today*; *spare* px at the right stay free."""
-        self._today, self._spare = today, spare
-        self.tell(", ".join((*_HEADS, tr("calendar of months"))))
-
-    def natural_size(self) -> tuple[float, float]:
-        return self.look.u(200, 150), self.look.u(15.6, 12.6)
-
-    def paint(self, painter: QPainter) -> None:
-        if (today := self._today) is not None:
-            about = (today, self._spare)
-            self._kept.lay(painter, self.size(), self.look, about, lambda p: self._draw(p, today))
-
-    def _draw(self, painter: QPainter, today: date) -> None:
-        look, rect = self.look, QRectF(self.rect()).adjusted(0, 0, -self._spare, 0)
-        columns = Columns.of(look, rect.width(), today)
-        base, plain = rect.bottom() - look.u(1.8, 1.2), look.font(Use.TABLE)
-        lefts = (columns.place, columns.weight, columns.gates)
-        ends = (columns.weight, columns.gates, columns.calendar.left)
-        for text, left, end in zip(_HEADS, lefts, ends, strict=True):
-            place = QPointF(left, base)
-            set_line(painter, place, text, plain, look.colour("ink2"), room=end - left - 3)
-        paint_head(painter, rect, columns.calendar, today, look)
-        painter.setPen(QPen(look.colour("line"), 1.2))
-        y = rect.bottom() - 0.6
-        painter.drawLine(QLineF(columns.place, y, rect.right(), y))
+    return MonthsHead(look, _HEADS, months, tr("calendar of months"))
 
 
 class GateLegend(Drawn):

@@ -7,48 +7,34 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import (
     QAbstractItemModel,
-    QLineF,
-    QModelIndex,
-    QPersistentModelIndex,
     QPointF,
-    QRect,
     QRectF,
-    QSize,
-    Qt,
 )
-from PySide6.QtGui import QFont, QPainter, QPen
+from PySide6.QtGui import QFont, QPainter
 from PySide6.QtWidgets import (
-    QListView,
-    QStyle,
-    QStyledItemDelegate,
-    QStyleOptionViewItem,
     QWidget,
 )
 
 from keeper.desktop.look import Look
 from keeper.desktop.type import Use
+from keeper.desktop.widgets.column_head import ColumnHead
 from keeper.desktop.widgets.drawn import Drawn
-from keeper.desktop.widgets.kept_picture import KeptPicture, KeptRows, seen
+from keeper.desktop.widgets.kept_picture import KeptPicture
 from keeper.desktop.widgets.lettering import (
-    LEAST_PT,
     font_to_fit,
     middle_baseline,
-    narrowed,
     set_line,
     wrapped,
 )
-from keeper.desktop.widgets.row_list import RowList
+from keeper.desktop.widgets.row_list import RowList, RowPainter, paint_cells, paint_ground
 from keeper.desktop.widgets.stamps import stamp_tile
 from keeper.desktop.widgets.tile import FACES, LINES, ODDS, TileState
 from keeper.language import tr
 
-FACE_ROLE = Qt.ItemDataRole.UserRole
 _HEADS = (tr("gene, or line and look"), tr("in the room, or by generations"))
 _SHARES = (0.0, 0.46, 0.64, 0.83)
 """Where the name and the three figures begin, of what is right of the tile."""
 _ROWS_KEPT = 32
-
-Index = QModelIndex | QPersistentModelIndex
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -69,42 +55,19 @@ class LineList(RowList):
         self, look: Look, model: QAbstractItemModel, parent: QWidget | None = None
     ) -> None:
         super().__init__(look, model, _row_height, parent)
-        self.setItemDelegate(_RowPainter(look, self))
+        self.setItemDelegate(_RowPainter(self, _ROWS_KEPT))
         self.setObjectName("lines")
         self.setAccessibleName(tr("genes of each species, then lines scored for colour"))
 
 
-class LineHead(Drawn):
-    """The heads of the columns, over a list of the same width."""
+def line_head(look: Look) -> ColumnHead:
+    """The heads of the columns: the name, and all figures together."""
 
-    def __init__(self, look: Look, parent: QWidget | None = None) -> None:
-        super().__init__(look, parent)
-        self._spare = 0.0
-        self._kept = KeptPicture()
-        self.tell(", ".join(_HEADS))
+    def edges(look: Look, width: float) -> Sequence[float]:
+        name, figures, *_, end = _edges(look, width)
+        return name, figures, end
 
-    def leave(self, spare: float) -> None:
-        """Leave *spare* px at the right free."""
-        self._spare = spare
-        self.update()
-
-    def natural_size(self) -> tuple[float, float]:
-        return self.look.u(100, 70), self.look.u(9.4, 7.6)
-
-    def paint(self, painter: QPainter) -> None:
-        self._kept.lay(painter, self.size(), self.look, self._spare, self._draw)
-
-    def _draw(self, painter: QPainter) -> None:
-        look, width = self.look, self.width() - self._spare
-        base, plain = self.height() - look.u(1.8, 1.2), look.font(Use.TABLE)
-        lefts = _lefts(look, width)
-        for text, left, end in zip(_HEADS, lefts[:2], (lefts[1], width), strict=True):
-            room = end - left - look.u(1)
-            font = narrowed(plain, text, room, LEAST_PT)
-            set_line(painter, QPointF(left, base), text, font, look.colour("ink2"), room=room)
-        painter.setPen(QPen(look.colour("line"), 1.2))
-        y = self.height() - 0.6
-        painter.drawLine(QLineF(look.u(2.2, 1.2), y, width, y))
+    return ColumnHead(look, _HEADS, edges)
 
 
 class LineLegend(Drawn):
@@ -155,27 +118,19 @@ _TILES = tuple(dict.fromkeys((*LINES[:-2], *ODDS)))
 """Every letter of the place once; both tables end alike."""
 
 
-class _RowPainter(QStyledItemDelegate):
+class _RowPainter(RowPainter):
     """Paints a ``LineFace``."""
 
-    def __init__(self, look: Look, view: QListView) -> None:
-        super().__init__(view)
-        self._look, self._view = look, view
-        self._kept = KeptRows(_ROWS_KEPT)
-
-    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
-        return QSize(self._view.viewport().width(), round(_row_height(self._look)))
-
-    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
-        look, face = self._look, index.data(FACE_ROLE)
-        here = bool(option.state & QStyle.StateFlag.State_Selected)
-        held = here and self._view.hasFocus()
-
-        def draw(on: QPainter, rect: QRect) -> None:
-            _paint_row(on, rect, face, look, here=here, held=held)
-
-        ground = look.colour("ground")
-        self._kept.lay(painter, option.rect, (face, here, held), seen(look), draw, ground)
+    def draw(
+        self, painter: QPainter, row: QRectF, face: LineFace, *, here: bool, held: bool
+    ) -> None:
+        look = self.look
+        left = paint_ground(painter, row, look, here=here, held=held)
+        side = row.height() - look.u(5, 3.8)
+        tile = QRectF(left + look.u(0.4), row.center().y() - side / 2, side, side)
+        stamp_tile(painter, tile, face.state, look.palette)
+        cells = ((face.name, face.under), *face.figures)
+        paint_cells(painter, row, cells, _edges(look, row.width()), look)
 
 
 def _row_height(look: Look) -> float:
@@ -183,54 +138,7 @@ def _row_height(look: Look) -> float:
     return look.u(13.2, 10.6)
 
 
-def _lefts(look: Look, width: float) -> tuple[float, ...]:
-    """Where each column begins in a list *width* wide."""
+def _edges(look: Look, width: float) -> tuple[float, ...]:
+    """Where each column begins in a list *width* wide, and where the last one ends."""
     first = look.u(2.2, 1.2) + look.u(11, 8.6)
-    return tuple(first + share * (width - first) for share in _SHARES)
-
-
-def _paint_row(
-    painter: QPainter, rect: QRect, face: LineFace, look: Look, *, here: bool, held: bool
-) -> None:
-    row = QRectF(rect)
-    paint_ground(painter, row, look, here=here, held=held)
-    side = row.height() - look.u(5, 3.8)
-    left = row.left() + look.u(2.6, 1.6)
-    tile = QRectF(left, row.center().y() - side / 2, side, side)
-    stamp_tile(painter, tile, face.state, look.palette)
-    cells = ((face.name, face.under), *face.figures)
-    lefts = _lefts(look, row.width())
-    paint_cells(painter, row, cells, (*lefts, row.width()), look)
-
-
-def paint_ground(painter: QPainter, row: QRectF, look: Look, *, here: bool, held: bool) -> None:
-    """The paper of a row, a pointer before the chosen one, a hair beneath.
-
-    held: whether its list has the keyboard; else the pointer is quiet.
-    """
-    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    painter.fillRect(row, look.colour("sheet" if here else "ground"))
-    if here:
-        bar = QRectF(row.left(), row.top(), look.u(1.2, 0.8), row.height())
-        painter.fillRect(bar, look.colour("point" if held else "line"))
-    left = row.left() + look.u(2.2, 1.2)
-    painter.setPen(QPen(look.colour("hair"), 1.0))
-    painter.drawLine(QLineF(left, row.bottom() - 0.5, row.right(), row.bottom() - 0.5))
-
-
-def paint_cells(
-    painter: QPainter,
-    row: QRectF,
-    cells: Sequence[tuple[str, str]],
-    edges: Sequence[float],
-    look: Look,
-) -> None:
-    """Two lines of words in each column, between *edges*, one more than *cells*."""
-    strong, plain = look.font(Use.BODY_STRONG), look.font(Use.TABLE)
-    first, second = row.top() + look.u(5.6, 4.5), row.top() + look.u(10.4, 8.6)
-    for (above, beneath), at, end in zip(cells, edges[:-1], edges[1:], strict=True):
-        room, left = end - at - look.u(1, 0.8), row.left() + at
-        font = narrowed(strong, above, room, LEAST_PT)
-        set_line(painter, QPointF(left, first), above, font, look.colour("ink"), room=room)
-        fitted = narrowed(plain, beneath, room, LEAST_PT)
-        set_line(painter, QPointF(left, second), beneath, fitted, look.colour("ink2"), room=room)
+    return (*(first + share * (width - first) for share in _SHARES), width)

@@ -4,46 +4,30 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from typing import Any
 
 from PySide6.QtCore import (
-    QAbstractListModel,
     QLineF,
-    QModelIndex,
-    QObject,
-    QPersistentModelIndex,
     QPointF,
-    QRect,
     QRectF,
-    QSize,
-    Qt,
 )
 from PySide6.QtGui import QPainter, QPen
 from PySide6.QtWidgets import (
-    QListView,
-    QStyle,
-    QStyledItemDelegate,
-    QStyleOptionViewItem,
     QWidget,
 )
 
 from keeper.desktop.look import Look
+from keeper.desktop.models.faced_rows import FacedRows
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.drawn import Drawn
-from keeper.desktop.widgets.kept_picture import KeptPicture, KeptRows, seen
+from keeper.desktop.widgets.kept_picture import KeptPicture
 from keeper.desktop.widgets.lettering import LEAST_PT, narrowed, set_line
-from keeper.desktop.widgets.line_list import paint_ground
-from keeper.desktop.widgets.row_list import RowList
+from keeper.desktop.widgets.row_list import RowList, RowPainter, paint_ground
 from keeper.desktop.widgets.stamps import stamp_tile
 from keeper.desktop.widgets.tile import TileState
 from keeper.language import tr
 
-FACE_ROLE = Qt.ItemDataRole.UserRole
-ROW_ROLE = FACE_ROLE + 1
 _SHARES = (0.0, 0.12, 0.44, 0.58)
 _ROWS_KEPT = 48
-
-Index = QModelIndex | QPersistentModelIndex
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -58,38 +42,14 @@ class OddsFace:
     seat: str = ""
 
 
-class OddsModel(QAbstractListModel):
-    """Shows the rows it is given with their faces; asks no rule and no book."""
-
-    def __init__(self, parent: QObject | None = None) -> None:
-        super().__init__(parent)
-        self.pairs: Sequence[tuple[object, OddsFace]] = ()
-
-    def show_rows(self, pairs: Sequence[tuple[object, OddsFace]]) -> None:
-        self.beginResetModel()
-        self.pairs = tuple(pairs)
-        self.endResetModel()
-
-    def rowCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008
-        return 0 if parent.isValid() else len(self.pairs)
-
-    def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        row, face = self.pairs[index.row()]
-        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.AccessibleTextRole):
-            return face.said
-        if role == FACE_ROLE:
-            return face
-        return row if role == ROW_ROLE else None
-
-
 class OddsList(RowList):
-    """Shows an ``OddsModel``; Tab and Right reach it."""
+    """Shows animals or cards with their ``OddsFace``; Tab and Right reach it."""
 
     def __init__(self, look: Look, parent: QWidget | None = None) -> None:
-        self.odds = OddsModel()
+        self.odds = FacedRows[object, OddsFace]()
         super().__init__(look, self.odds, _row_height, parent)
         self.odds.setParent(self)
-        self.setItemDelegate(_RowPainter(look, self))
+        self.setItemDelegate(_RowPainter(self, _ROWS_KEPT))
         self.setObjectName("odds")
         self.setAccessibleName(tr("animals of the room, the surest first"))
 
@@ -132,27 +92,32 @@ class OddsHead(Drawn):
         painter.drawLine(QLineF(left, y, width, y))
 
 
-class _RowPainter(QStyledItemDelegate):
+class _RowPainter(RowPainter):
     """Paints an ``OddsFace``."""
 
-    def __init__(self, look: Look, view: QListView) -> None:
-        super().__init__(view)
-        self._look, self._view = look, view
-        self._kept = KeptRows(_ROWS_KEPT)
+    def draw(
+        self, painter: QPainter, row: QRectF, face: OddsFace, *, here: bool, held: bool
+    ) -> None:
+        look = self.look
+        left = paint_ground(painter, row, look, here=here, held=held)
+        side = row.height() - look.u(3, 2.4)
+        tile = QRectF(left + look.u(0.4), row.center().y() - side / 2, side, side)
+        stamp_tile(painter, tile, face.state, look.palette, face.text)
+        edges, base = _edges(look, row.width()), row.top() + look.u(5, 4.1)
+        _set_cells(painter, row.left(), base, face.cells, edges, look, "ink", strong=(1, 3))
+        _set_reason(painter, row, edges[0], face, look)
 
-    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
-        return QSize(self._view.viewport().width(), round(_row_height(self._look)))
 
-    def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
-        look, face = self._look, index.data(FACE_ROLE)
-        here = bool(option.state & QStyle.StateFlag.State_Selected)
-        held = here and self._view.hasFocus()
-
-        def draw(on: QPainter, rect: QRect) -> None:
-            _paint_row(on, rect, face, look, here=here, held=held)
-
-        ground = look.colour("ground")
-        self._kept.lay(painter, option.rect, (face, here, held), seen(look), draw, ground)
+def _set_reason(painter: QPainter, row: QRectF, at: float, face: OddsFace, look: Look) -> None:
+    """The sentence, behind the letter of a pair that is tried."""
+    left, base, gap = row.left() + at, row.top() + look.u(9.4, 8), look.u(1.6, 1)
+    room = row.width() - at - look.u(1)
+    if face.seat:
+        strong, ink = look.font(Use.TABLE_STRONG), look.colour("ink")
+        used = set_line(painter, QPointF(left, base), face.seat, strong, ink) + gap
+        left, room = left + used, room - used
+    fitted = narrowed(look.font(Use.TABLE), face.reason, room, LEAST_PT)
+    set_line(painter, QPointF(left, base), face.reason, fitted, look.colour("ink2"), room=room)
 
 
 def _row_height(look: Look) -> float:
@@ -163,29 +128,6 @@ def _row_height(look: Look) -> float:
 def _edges(look: Look, width: float) -> tuple[float, ...]:
     first = look.u(2.2, 1.2) + look.u(10.6, 8.8)
     return (*(first + share * (width - first) for share in _SHARES), width)
-
-
-def _paint_row(
-    painter: QPainter, rect: QRect, face: OddsFace, look: Look, *, here: bool, held: bool
-) -> None:
-    row = QRectF(rect)
-    paint_ground(painter, row, look, here=here, held=held)
-    side = row.height() - look.u(3, 2.4)
-    tile = QRectF(row.left() + look.u(2.6, 1.6), row.center().y() - side / 2, side, side)
-    stamp_tile(painter, tile, face.state, look.palette, face.text)
-    edges = _edges(look, row.width())
-    base = row.top() + look.u(5, 4.1)
-    _set_cells(painter, row.left(), base, face.cells, edges, look, "ink", strong=(1, 3))
-    plain = look.font(Use.TABLE)
-    left, base = row.left() + edges[0], row.top() + look.u(9.4, 8)
-    room = row.width() - edges[0] - look.u(1)
-    if face.seat:
-        used = set_line(
-            painter, QPointF(left, base), face.seat, look.font(Use.TABLE_STRONG), look.colour("ink")
-        )
-        left, room = left + used + look.u(1.6, 1), room - used - look.u(1.6, 1)
-    fitted = narrowed(plain, face.reason, room, LEAST_PT)
-    set_line(painter, QPointF(left, base), face.reason, fitted, look.colour("ink2"), room=room)
 
 
 def _set_cells(

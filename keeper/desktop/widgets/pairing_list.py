@@ -6,29 +6,25 @@ laid over rows that are kept as pictures.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Hashable, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
 from PySide6.QtCore import (
     QAbstractItemModel,
     QLineF,
-    QModelIndex,
-    QPersistentModelIndex,
     QPointF,
-    QRect,
     QRectF,
-    QSize,
     Qt,
     Signal,
 )
 from PySide6.QtGui import QKeyEvent, QPainter, QPen
-from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
+from PySide6.QtWidgets import QStyleOptionViewItem, QWidget
 
 from keeper.desktop.look import Look
 from keeper.desktop.widgets.clutch_panel import ClutchPanel, Paragraph
 from keeper.desktop.widgets.drawn import Drawn
-from keeper.desktop.widgets.kept_picture import KeptPicture, KeptRows, seen
+from keeper.desktop.widgets.kept_picture import KeptPicture
 from keeper.desktop.widgets.pairing_frame import (
     WeekFace,
     foot_height,
@@ -36,16 +32,13 @@ from keeper.desktop.widgets.pairing_frame import (
     paint_calendar_foot,
     paint_calendar_head,
 )
-from keeper.desktop.widgets.pairing_row import Ground, paint_row
+from keeper.desktop.widgets.pairing_row import CalendarFace, Ground, paint_row
 from keeper.desktop.widgets.pairing_shape import CalendarColumns, row_height
-from keeper.desktop.widgets.row_list import RowList
+from keeper.desktop.widgets.row_list import Index, RowList, RowPainter
 from keeper.language import tr
 
-CALENDAR_FACE_ROLE = Qt.ItemDataRole.UserRole
 _ROWS_KEPT = 40
 _WEEK = timedelta(days=7)
-
-Index = QModelIndex | QPersistentModelIndex
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -101,7 +94,7 @@ class CalendarHead(Drawn):
 
 
 class CalendarList(RowList):
-    """Shows a model whose ``CALENDAR_FACE_ROLE`` gives a ``CalendarFace``.
+    """Shows a model whose ``FACE_ROLE`` gives a ``CalendarFace``.
 
     Signals: ``week_asked`` with weeks to go on by; ``this_week_asked``; ``zoom_asked`` with 1 for
     fewer weeks and -1 for more.
@@ -115,7 +108,7 @@ class CalendarList(RowList):
         self, look: Look, model: QAbstractItemModel, parent: QWidget | None = None
     ) -> None:
         super().__init__(look, model, row_height, parent)
-        self.painter = CalendarPainter(look, self)
+        self.painter = CalendarPainter(self, _ROWS_KEPT)
         self.setItemDelegate(self.painter)
         self.setObjectName("pairing calendar")
         self.setAccessibleName(tr("pairing calendar, what comes next first"))
@@ -138,36 +131,31 @@ class CalendarList(RowList):
                 super().keyPressEvent(event)
 
 
-class CalendarPainter(QStyledItemDelegate):
+class CalendarPainter(RowPainter):
     """Paints faces in ``view``; the frame of the chosen week lies over them."""
 
-    def __init__(self, look: Look, of: RowList) -> None:
-        super().__init__(of)
-        self._look, self._of = look, of
-        self._rows = KeptRows(_ROWS_KEPT)
-        self.view: InView | None = None
+    view: InView | None = None
 
-    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
-        return QSize(self._of.viewport().width(), round(row_height(self._look)))
+    def beside(self) -> Hashable:
+        view = self.view
+        return None if view is None else (view.ground, view.monday, view.weeks)
+
+    def draw(
+        self, painter: QPainter, row: QRectF, face: CalendarFace, *, here: bool, held: bool
+    ) -> None:
+        assert self.view is not None
+        look, columns = self.look, self.view.columns(self.look, row.width())
+        painter.save()
+        paint_row(painter, row, face, columns, self.view.ground, look, here=here)
+        painter.restore()
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
+        super().paint(painter, option, index)
         if (view := self.view) is None:
             return
+        left, right = view.frame(view.columns(self.look, option.rect.width()))
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        here = bool(option.state & QStyle.StateFlag.State_Selected)
-        face, look = index.data(CALENDAR_FACE_ROLE), self._look
-        columns = view.columns(look, option.rect.width())
-
-        def paint(on: QPainter, rect: QRect) -> None:
-            on.save()
-            paint_row(on, QRectF(rect), face, columns, view.ground, look, here=here)
-            on.restore()
-
-        about = (face, here)
-        shared = (*seen(look), view.ground, view.monday, view.weeks)
-        self._rows.lay(painter, option.rect, about, shared, paint, look.colour("ground"))
-        left, right = view.frame(columns)
-        painter.setPen(QPen(look.colour("point"), 1.8))
+        painter.setPen(QPen(self.look.colour("point"), 1.8))
         top, foot = option.rect.top(), option.rect.bottom() + 1
         painter.drawLines([QLineF(x, top, x, foot) for x in (left, right)])
 

@@ -8,8 +8,6 @@ from dataclasses import dataclass
 from PySide6.QtCore import (
     QAbstractItemModel,
     QLineF,
-    QModelIndex,
-    QPersistentModelIndex,
     QPointF,
     QRect,
     QRectF,
@@ -40,16 +38,14 @@ from keeper.desktop.widgets.lettering import (
     set_runs,
     wrapped,
 )
+from keeper.desktop.widgets.row_list import FACE_ROLE, Index
 from keeper.desktop.widgets.stamps import stamp_tile
 from keeper.desktop.widgets.tile import FACES, TileState
 from keeper.language import tr
 
-FACE_ROLE = Qt.ItemDataRole.UserRole
 _MOST_REASON_LINES, _MOST_WITH_CAUTIONS = 2, 5
 _KEPT_MOST = 500
 _ROWS_KEPT = 48
-
-Index = QModelIndex | QPersistentModelIndex
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
