@@ -11,11 +11,10 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from keeper.actions.clutch_desk import CAUTIONS, ClutchDesk, Clutches
 from keeper.actions.clutch_detail import ClutchDetail
-from keeper.actions.clutch_genes import ClutchGenes
 from keeper.actions.clutch_rows import ClutchRow
 from keeper.actions.keeping import Keeping
-from keeper.actions.troubles import REFUSALS, said
-from keeper.desktop.background import Background, Worker
+from keeper.desktop.background import Worker
+from keeper.desktop.desk_reading import DeskReading
 from keeper.desktop.look import Look
 from keeper.desktop.models.clutch_rows import ClutchRowsModel
 from keeper.desktop.notices import Notices
@@ -48,12 +47,18 @@ class ClutchesScreen(QWidget):
     ) -> None:
         super().__init__()
         self._look, self._keeping, self._notices = look, keeping, notices
-        self._worker = worker or Background()
         self._desk = ClutchDesk(keeping)
+        self._reading = DeskReading(
+            self,
+            keeping,
+            worker,
+            question=self._desk.clutches,
+            take=self._take,
+            refused=self._say_unread,
+            close=self._desk.close,
+        )
         self._on: date | None = None
-        self._turn = 0  # counts readings; what belongs to an older one is dropped
-        self._asked = 0  # counts details asked for, likewise
-        self._stale, self._wanted = True, ""
+        self._wanted = ""
         self.head = HeadLine(look)
         self.heads = clutch_head(look)
         self.model = ClutchRowsModel(self)
@@ -73,7 +78,7 @@ class ClutchesScreen(QWidget):
         for number, row in enumerate(self.model.rows):
             if row.facts.name == name:
                 self.list.choose(number)
-                self._wanted = name if self._stale else ""
+                self._wanted = name if self._reading.stale else ""
                 return
 
     def scanned(self, code: str) -> None:
@@ -87,34 +92,17 @@ class ClutchesScreen(QWidget):
 
     def close_down(self) -> None:
         """Let go of the book."""
-        self._turn += 1
-        self._worker.stop(self._desk.close)
+        self._reading.stop()
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
-        if self._stale or self._on != self._keeping.today:
-            self._read()
+        self._reading.look()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
         self._fit()
 
-    def _hear(self) -> None:
-        self._stale = True
-        if self.isVisible():
-            self._read()
-
-    def _read(self) -> None:
-        self._stale = False
-        self._turn += 1
-        turn, on, desk = self._turn, self._keeping.today, self._desk
-        self._worker.run(
-            lambda: desk.clutches(on), lambda found: self._take(turn, found), self._fail
-        )
-
-    def _take(self, turn: int, found: Clutches) -> None:
-        if turn != self._turn:
-            return
+    def _take(self, found: Clutches) -> None:
         chosen = self._row()
         self._on = self.list.painter.today = found.on
         self.model.show_rows(found.rows, lambda row: clutch_face(row, found.on))
@@ -128,27 +116,16 @@ class ClutchesScreen(QWidget):
         if row is None or on is None:
             return
         self.beside.show_row(row)
-        self._asked += 1
-        asked, turn, desk = self._asked, self._turn, self._desk
+        desk, reading, beside = self._desk, self._reading, self.beside
 
         def take(found: ClutchDetail) -> None:
-            if (asked, turn) == (self._asked, self._turn):
-                self.beside.show_detail(found, on)
-                self._worker.run(genes, tell, self._fail)
+            beside.show_detail(found, on)
+            reading.then(lambda: desk.genes(row), beside.show_genes)
 
-        def genes() -> ClutchGenes | None:
-            return desk.genes(row) if asked == self._asked else None
+        reading.beside(lambda: desk.detail(row, on), take)
 
-        def tell(found: ClutchGenes | None) -> None:
-            if (asked, turn) == (self._asked, self._turn):
-                self.beside.show_genes(found)
-
-        self._worker.run(lambda: desk.detail(row, on), take, self._fail)
-
-    def _fail(self, error: Exception) -> None:
-        if not isinstance(error, REFUSALS):
-            raise error
-        self.none.setText(tr("The clutches could not be read. {why}", why=said(error)))
+    def _say_unread(self, sentence: str) -> None:
+        self.none.setText(tr("The clutches could not be read. {why}", why=sentence))
         self.none.show()
 
     def _lay_out(self) -> None:
@@ -188,7 +165,7 @@ class ClutchesScreen(QWidget):
             ("Ctrl+Shift+P", tr("the last PDF on a printer"), self.paper.to_printer),
         ):
             add_key(self, key, words, slot)
-        self._notices.changed.connect(self._hear)
+        self._notices.changed.connect(self._reading.hear)
         self._look.changed.connect(self._fit)
 
     def _fit(self) -> None:

@@ -12,8 +12,8 @@ from keeper.actions.female_desk import FemaleDesk, Females, wants_forecast
 from keeper.actions.females import FemaleRow
 from keeper.actions.keeping import Keeping
 from keeper.actions.other_process import call_off
-from keeper.actions.troubles import REFUSALS, said
-from keeper.desktop.background import Background, Worker
+from keeper.desktop.background import Worker
+from keeper.desktop.desk_reading import DeskReading
 from keeper.desktop.look import Look
 from keeper.desktop.models.faced_rows import FacedRows
 from keeper.desktop.notices import Notices
@@ -42,12 +42,19 @@ class FemalesScreen(QWidget):
     ) -> None:
         super().__init__()
         self._keeping, self._notices = keeping, notices
-        self._worker = worker or Background()
         self._desk = FemaleDesk(keeping)
+        self._reading = DeskReading(
+            self,
+            keeping,
+            worker,
+            question=self._desk.females,
+            take=self._take,
+            refused=self._say_unread,
+            close=self._desk.close,
+        )
         self._forecasts: dict[int, WeightForecast] = {}
         self._on: date | None = None
-        self._turn = 0  # counts readings; what belongs to an older one is dropped
-        self._stale, self._gate_asked = True, False
+        self._gate_asked = False
         self.head = HeadLine(look)
         self.model = FacedRows[FemaleRow, FemaleFace](self)
         self.gates = GatesPage(look, self.model)
@@ -78,34 +85,17 @@ class FemalesScreen(QWidget):
 
     def close_down(self) -> None:
         """Let go of the book; a kind that is being fitted is called off."""
-        self._turn += 1
         call_off()
-        self._worker.stop(self._desk.close)
+        self._reading.stop()
         self.pairing.close_down()
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
-        if self._stale or self._on != self._keeping.today:
-            self._read()
+        self._reading.look()
 
     # --- reading -----------------------------------------------------------------------------
 
-    def _hear(self) -> None:
-        self._stale = True
-        if self.isVisible():
-            self._read()
-
-    def _read(self) -> None:
-        self._stale = False
-        self._turn += 1
-        turn, on, desk = self._turn, self._keeping.today, self._desk
-        self._worker.run(
-            lambda: desk.females(on), lambda found: self._take(turn, found), self._fail
-        )
-
-    def _take(self, turn: int, found: Females) -> None:
-        if turn != self._turn:
-            return
+    def _take(self, found: Females) -> None:
         chosen = self._row()
         self._on = found.on
         self.gates.show_day(found.on)
@@ -118,32 +108,29 @@ class FemalesScreen(QWidget):
         self._show(found)
         if self._gate_asked:
             self._ask_gate()
-        self._reckon(turn, [n for n, row in enumerate(found.rows) if wants_forecast(row)])
+        self._reckon([n for n, row in enumerate(found.rows) if wants_forecast(row)])
 
     def _kept(self, row: FemaleRow) -> WeightForecast | None:
         """The forecast of the reading before, shown until the new one comes."""
         return self._forecasts.get(row.animal.animal)
 
-    def _reckon(self, turn: int, left: list[int]) -> None:
+    def _reckon(self, left: list[int]) -> None:
         """One forecast after another, so that a new reading need not wait for all of them."""
-        if not left or turn != self._turn or self._on is None:
+        if not left or self._on is None:
             return
         number, rest = left[0], left[1:]
         row, on, desk = self.model.rows[number], self._on, self._desk
 
         def take(found: tuple[int, WeightForecast]) -> None:
-            if turn == self._turn:
-                self._forecasts[found[0]] = found[1]
-                self.model.show_face(number, female_face(row, found[1], on))
-                self.pairing.view.show_forecast(*found)
-                self._reckon(turn, rest)
+            self._forecasts[found[0]] = found[1]
+            self.model.show_face(number, female_face(row, found[1], on))
+            self.pairing.view.show_forecast(*found)
+            self._reckon(rest)
 
-        self._worker.run(lambda: desk.forecast(row, on), take, self._fail)
+        self._reading.further(lambda: desk.forecast(row, on), take)
 
-    def _fail(self, error: Exception) -> None:
-        if not isinstance(error, REFUSALS):
-            raise error
-        self.none.setText(tr("The females could not be read. {why}", why=said(error)))
+    def _say_unread(self, sentence: str) -> None:
+        self.none.setText(tr("The females could not be read. {why}", why=sentence))
         self.none.show()
 
     # --- showing -----------------------------------------------------------------------------
@@ -165,7 +152,7 @@ class FemalesScreen(QWidget):
         add_key(self, "G", tr("change the weight of the gate"), self._ask_gate)
         add_key(self, "C", tr("the pairing calendar, and back"), self._turn_over)
         self.pairing.listen(self._open, self._show_head)
-        self._notices.changed.connect(self._hear)
+        self._notices.changed.connect(self._reading.hear)
 
     def _turn_over(self) -> None:
         """From the gates to the calendar, and back; the same female stays chosen."""

@@ -2,9 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from datetime import date
-
 from PySide6.QtGui import QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
@@ -17,8 +14,8 @@ from keeper.actions.lines_desk import (
     LinesDesk,
     gene_detail,
 )
-from keeper.actions.troubles import REFUSALS, said
-from keeper.desktop.background import Background, Worker
+from keeper.desktop.background import Worker
+from keeper.desktop.desk_reading import DeskReading
 from keeper.desktop.look import Look
 from keeper.desktop.models.faced_rows import FacedRows
 from keeper.desktop.notices import Notices
@@ -27,7 +24,7 @@ from keeper.desktop.paper.desk import PaperDesk
 from keeper.desktop.screens.animal_line import AnimalLine
 from keeper.desktop.screens.lines_beside import LIST_SHARE, LOWER_SHARE, GeneBeside
 from keeper.desktop.screens.lines_colour import colour_face
-from keeper.desktop.screens.lines_deeds import Found, LinesDeeds
+from keeper.desktop.screens.lines_deeds import LinesDeeds
 from keeper.desktop.screens.lines_words import NO_LINES, NOTE, head_words, line_face
 from keeper.desktop.type import Use
 from keeper.desktop.widgets.colour_panel import ColourPanel
@@ -47,13 +44,17 @@ class LinesScreen(QWidget):
     ) -> None:
         super().__init__()
         self._look, self._keeping, self._notices = look, keeping, notices
-        self._worker = worker or Background()
         self._desk = LinesDesk(keeping)
+        self._reading = DeskReading(
+            self,
+            keeping,
+            worker,
+            question=self._desk.lines,
+            take=self._take,
+            refused=self._say_unread,
+            close=self._desk.close,
+        )
         self.lines: Lines | None = None
-        self._turn = 0  # counts readings; what belongs to an older one is dropped
-        self._asked = 0  # counts details and pairs asked for, likewise
-        self._stale = True
-        self._on: date | None = None
         self.head, self.heads = HeadLine(look), line_head(look)
         self.model = FacedRows[Line, LineFace](self)
         self.list = LineList(look, self.model)
@@ -71,7 +72,7 @@ class LinesScreen(QWidget):
             beside=self.gene,
             row=self._row,
             lines=lambda: self.lines,
-            aside=self._aside,
+            aside=self._reading.beside,
         )
         self._lay_out()
         self._listen()
@@ -89,13 +90,11 @@ class LinesScreen(QWidget):
 
     def close_down(self) -> None:
         """Let go of the book."""
-        self._turn += 1
-        self._worker.stop(self._desk.close)
+        self._reading.stop()
 
     def showEvent(self, event: QShowEvent) -> None:
         super().showEvent(event)
-        if self._stale or self._on != self._keeping.today:
-            self._read()
+        self._reading.look()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)
@@ -103,27 +102,10 @@ class LinesScreen(QWidget):
 
     # --- reading -----------------------------------------------------------------------------
 
-    def _hear(self) -> None:
-        self._stale = True
-        if self.isVisible():
-            self._read()
-
-    def _read(self) -> None:
-        self._stale = False
-        self._turn += 1
-        turn, desk = self._turn, self._desk
-        on = self._on = self._keeping.today
-        self._worker.run(lambda: desk.lines(on), lambda found: self._take(turn, found), self._fail)
-
-    def _take(self, turn: int, found: Lines) -> None:
+    def _take(self, found: Lines) -> None:
         """Show them, and ask for the rest; the row that was chosen is chosen again."""
-        if turn != self._turn:
-            return
         if found.cards is None:
-            desk = self._desk
-            self._worker.run(
-                lambda: desk.whole(found), lambda whole: self._take(turn, whole), self._fail
-            )
+            self._reading.further(lambda: self._desk.whole(found), self._take)
         chosen = self._row()
         self.lines = found
         faces = [
@@ -152,23 +134,10 @@ class LinesScreen(QWidget):
             if self.gene.cards:
                 self.gene.show_cards(self.lines)
             cards = self.lines.cards
-            self._aside(lambda: gene_detail(row, cards), self.gene.show_detail)
+            self._reading.beside(lambda: gene_detail(row, cards), self.gene.show_detail)
 
-    def _aside(self, job: Callable[[], Found], show: Callable[[Found], object]) -> None:
-        """Do *job* off the main thread and *show* it, if nothing else was asked for since."""
-        self._asked += 1
-        asked, turn = self._asked, self._turn
-
-        def take(found: Found) -> None:
-            if (asked, turn) == (self._asked, self._turn):
-                show(found)
-
-        self._worker.run(job, take, self._fail)
-
-    def _fail(self, error: Exception) -> None:
-        if not isinstance(error, REFUSALS):
-            raise error
-        self.none.setText(tr("The lines could not be read. {why}", why=said(error)))
+    def _say_unread(self, sentence: str) -> None:
+        self.none.setText(tr("The lines could not be read. {why}", why=sentence))
         self.none.show()
 
     # --- showing -----------------------------------------------------------------------------
@@ -229,7 +198,7 @@ class LinesScreen(QWidget):
             ("Ctrl+Shift+P", tr("the last PDF on a printer"), self.paper.to_printer),
         ):
             add_key(self, key, words, slot)
-        self._notices.changed.connect(self._hear)
+        self._notices.changed.connect(self._reading.hear)
         self._look.changed.connect(self._fit)
 
     def _row(self) -> Line | None:
