@@ -85,6 +85,8 @@ class GeneSheet(QWidget):
 
     def _fit(self) -> None:
         u = self._look.u
-        self.setFixedWidth(round(u(61.5, 52)))
+        wide = round(u(61.5, 52))
+        self.setMinimumWidth(wide)
+        self.setMaximumWidth(wide)
         edges = (u(4.2, 3), u(3.4, 1.4), u(2.4, 1.8), u(1.5, 1))
         self._column.setContentsMargins(*(round(edge) for edge in edges))
