@@ -143,7 +143,7 @@ def paragraphs(told: GenesOfAnimal | None) -> Iterator[Paragraph]:
     if told.parents:
         yield Paragraph(head=tr("Its parents"), words=" ".join(told.parents))
     if told.clear:
-        yield Paragraph(head=tr("Not carried, as far as is known"), words=", ".join(told.clear))
+        yield Paragraph(head=tr("Not known to carry"), words=", ".join(told.clear))
     yield Paragraph(head=tr("Inbreeding"), words=told.inbreeding)
     when = tr("As of {day}.", day=day_words(told.on))
     yield Paragraph(head=tr("How this is known"), words=f"{when} {INDEPENDENT}")

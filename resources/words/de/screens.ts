@@ -1049,12 +1049,12 @@
    <translation>Keines ihrer Jungen würde {gene} zeigen.</translation>
   </message>
   <message>
-   <source>Not carried, as far as is known</source>
-   <translation>Soweit bekannt nicht getragen</translation>
-  </message>
-  <message>
    <source>Not eaten since.</source>
    <translation>Seither nicht gefressen.</translation>
+  </message>
+  <message>
+   <source>Not known to carry</source>
+   <translation>Nicht als Träger bekannt</translation>
   </message>
   <message>
    <source>Note</source>
