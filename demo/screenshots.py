@@ -71,6 +71,12 @@ A_TUB = timedelta(seconds=23)
 READ, RECKONED = 3.0, 15.0
 """Seconds until a page has its rows, and until the forecasts of its kinds are fitted."""
 RECKONING = ("Females", "Animal")
+VIEWS = {
+    "Racks": ("Racks refusals", "R"),
+    "Females": ("Pairing calendar", "C"),
+    "Lines": ("Lines colour", "Down Down"),
+}
+"""Other pictures of a place, by the keys that lead to them."""
 ON_THE_WAY = "Enter Enter Enter 0 Enter 5 Enter"
 """A round with a few tubs behind it."""
 SCALE = "QT_SCALE_FACTOR"
@@ -127,7 +133,7 @@ def make(folder: Path, sights: Sequence[Sight]) -> int:
 def take_all(
     keeping: Keeping, hands: Clock, folder: Path, sights: Sequence[Sight] = README
 ) -> list[Path]:
-    """Each place as it opens, by day and by the red lamp; the round with some tubs walked."""
+    """Each place and its other views, by day and red lamp; the round with some tubs walked."""
     application, look = app.application(), Look()
     if spoken() != SOURCE:
         put_to_use(writing_of(FigureWays(), QLocale(spoken())))
@@ -142,6 +148,11 @@ def take_all(
             house.notices.animal_asked.emit(animal_coded(keeping, READY).animal)
         hand.wait(RECKONED if name in RECKONING else READ)
         _take(house.window, hand, look, sights, name)
+        if name in VIEWS:
+            view, keys = VIEWS[name]
+            hand.press(keys)
+            hand.wait(READ)
+            _take(house.window, hand, look, sights, view)
         if name == "Racks":
             house.notices.stay_asked.emit(animal_coded(keeping, HEAVIER).animal, WASHED)
             hand.wait(READ)
