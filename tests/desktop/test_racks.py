@@ -5,7 +5,7 @@ from contextlib import closing
 from itertools import combinations, pairwise
 
 import pytest
-from PySide6.QtCore import QEvent, QObject, QPointF, QRectF, Qt
+from PySide6.QtCore import QEvent, QObject, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QAccessible, QColor, QImage, QPainter
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QWidget
@@ -23,6 +23,7 @@ from keeper.desktop.widgets.rack_front import RackFront
 from keeper.desktop.widgets.rack_layout import Measures, lay_out
 from keeper.desktop.widgets.rack_paint import At, FrontRack, FrontRow, FrontTub
 from keeper.desktop.widgets.rack_reader import read_racks_aloud
+from keeper.desktop.widgets.rack_stamps import Detail, lettering_for
 from keeper.desktop.widgets.strip_layout import StripSizes, strip_shape
 from keeper.desktop.widgets.tile import paint_tile
 from keeper.husbandry.animal import Sex, Status
@@ -544,3 +545,10 @@ def test_a_room_without_a_tub_says_what_to_do(page):
 
 def sold(animal):
     return [Stock(animal=animal, happened=on_day(ago(1)), status=Status.SOLD)]
+
+
+def test_a_tub_too_small_for_a_letter_is_a_pattern_without_type(qtbot, qtlog):
+    made = lettering_for(Look(), QSize(3, 3), "12.5")
+
+    assert made.detail is Detail.PATTERN
+    assert [record.message for record in qtlog.records] == []

@@ -53,8 +53,9 @@ def lettering_for(look: Look, size: QSize, widest: str) -> Lettering:
         single = min(1.0, wide / max(1.0, figures), high / cap_height(alone))
         return _made(Detail.FIGURE, (letter, both), (alone, single))
     single = min(1.0, wide / advance(letter, "D"), high / cap_height(letter))
-    detail = Detail.LETTER if single * letter.pointSizeF() >= LEAST_PT else Detail.PATTERN
-    return _made(detail, (letter, single), (alone, single))
+    if single * letter.pointSizeF() >= LEAST_PT:
+        return _made(Detail.LETTER, (letter, single), (alone, single))
+    return Lettering(detail=Detail.PATTERN, letter=letter, alone=alone)
 
 
 class RackStamps:
