@@ -55,6 +55,7 @@ _ENGLISH = {
         "sent": "sent",
         "clear": "clear",
         "found": "found",
+        "veined": "veined",
         "pipped": "pipped",
         "hatched": "hatched",
         "failed": "failed",

@@ -25,6 +25,7 @@ class FaecalResult(StrEnum):
 class EggFate(StrEnum):
     """What became of good eggs of a clutch."""
 
+    VEINED = "veined"  # candled: veins were seen, and the egg goes on
     PIPPED = "pipped"  # slit, the young still inside: it leaves the egg in only when hatched
     HATCHED = "hatched"
     FAILED = "failed"

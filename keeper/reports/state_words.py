@@ -127,6 +127,7 @@ _ENGLISH: Mapping[str, Mapping[str, str]] = {
         "reason": "as full sibs’ young or closer",
     },
     "EggFate": {
+        "veined": "veined",
         "pipped": "pipped",
         "hatched": "hatched",
         "failed": "failed",

@@ -234,10 +234,11 @@ def _of_eggs(
     low, high = figures.candle_days_least.value, figures.candle_days_most.value
     again = figures.candle_again_days.value
     age = (today - laid_on).days
-    if age <= high:
+    seen = (clutch.veined_on - laid_on).days if clutch.veined_on else 0
+    if age <= high and not seen:
         why = because("candle for veins", low=low, high=high)
         return NextStep(why=why, first=_after(laid_on, low), last=_after(laid_on, high))
-    if age <= again:
+    if age <= again and seen < (high + again) / 2:  # a look from half way on is the second one
         on = _after(laid_on, again)
         return NextStep(why=because("candle again", day=again), first=on, last=on)
     return _waiting(told, window, today)

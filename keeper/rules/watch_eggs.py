@@ -42,6 +42,9 @@ TOLD_FOR_DAYS = practice(365)
 """Of a clutch laid longer ago than that nothing is asked any more."""
 
 
+_STILL_CLOSED = frozenset({EggFate.VEINED, EggFate.FAILED})
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ClutchFacts:
     """All that is known of one clutch. figures: of its species, None where it has none.
@@ -71,8 +74,14 @@ class ClutchFacts:
     @property
     def out_on(self) -> list[date]:
         """Days on which anything pipped or came out."""
-        out = (each for each in self.told if each.fate is not EggFate.FAILED)
+        out = (each for each in self.told if each.fate not in _STILL_CLOSED)
         return [*self.numbered, *(each.happened.day for each in out)]
+
+    @property
+    def veined_on(self) -> date | None:
+        """The last day on which veins were seen against the light; None: never written."""
+        seen = (each.happened.day for each in self.told if each.fate is EggFate.VEINED)
+        return max(seen, default=None)
 
     @property
     def lies_in(self) -> EggsPlaced | None:

@@ -187,6 +187,30 @@ def test_eggs_are_candled_twice_and_then_waited_for(days, why, first, last) -> N
     assert (step.why.why, step.first, step.last, step.closed) == (why, first, last, False)
 
 
+@pytest.mark.parametrize(
+    ("seen", "days", "why"),
+    [
+        ((6,), 6, "candle again"),
+        ((6,), 30, "candle again"),
+        ((6, 30), 30, "wait for the first slit"),
+        ((12,), 12, "candle again"),
+        ((24,), 24, "wait for the first slit"),
+    ],
+)
+def test_eggs_in_which_veins_were_seen_are_not_candled_for_that_again(seen, days, why) -> None:
+    told = a_clutch(told=tuple((EggFate.VEINED, 7, day) for day in seen))
+    window = pip_window(LAID, HOUSE, {}, after(days))
+
+    assert next_step(told, window, FIGURES, (), after(days)).why.why == why
+
+
+def test_veins_seen_change_no_balance_and_are_no_slit() -> None:
+    before, after_it = a_clutch(), a_clutch(told=((EggFate.VEINED, 7, 6),))
+
+    assert balance(before) == balance(after_it)
+    assert after_it.out_on == [] and after_it.veined_on == after(6)
+
+
 def test_after_the_first_slit_out_is_what_comes_next() -> None:
     told = a_clutch(told=((EggFate.PIPPED, 2, 60),))
 

@@ -14,7 +14,7 @@ from tests.builders import a_profile, day
 TODAY = day("2026-09-23")
 NOW = datetime(2026, 9, 23, 20, tzinfo=UTC)
 FIGURES = a_profile().incubator  # pipping usual from day 55 to 70
-PIPPED, HATCHED, FAILED, DIED = EggFate
+VEINED, PIPPED, HATCHED, FAILED, DIED = EggFate
 
 
 def ago(days: int):

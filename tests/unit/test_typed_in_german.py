@@ -99,6 +99,7 @@ pairs = [
     both(dose, "gegeben von Ansa", "given by Ansa"),
     both(dose, "versäumt, ausgespuckt", "missed, ausgespuckt"),
     both(hatched_eggs, "6 geschlüpft, 1 verloren von 26-9", "6 hatched, 1 failed of 26-9"),
+    both(hatched_eggs, "7 geädert von 26-9", "7 veined of 26-9"),
     both(cleaned, "stellenweise, Napf", "spot, Napf"),
     both(nights, "di fr", "tue fri"), both(nights, "Mi und So", "wed and sun"),
     both(nights, "alle 4 Tage", "every 4 days"), both(nights, "jeden Tag", "every day"),

@@ -1148,8 +1148,8 @@
    <translation>Pausen</translation>
   </message>
   <message>
-   <source>how many and what: 8 pipped, 6 hatched, 1 failed, 1 died; or where: in Incubator 1, box 3; a clutch after 'of'</source>
-   <translation>wie viele und was: 8 angeritzt, 6 geschlüpft, 1 abgestorben, 1 gestorben; oder wo: in Inkubator 1, Box 3; ein Gelege nach „von“</translation>
+   <source>how many and what: 8 veined, 8 pipped, 6 hatched, 1 failed, 1 died; or where: in Incubator 1, box 3; a clutch after 'of'</source>
+   <translation>wie viele und was: 8 geädert, 8 angeritzt, 6 geschlüpft, 1 abgestorben, 1 gestorben; oder wo: in Inkubator 1, Box 3; ein Gelege nach „von“</translation>
   </message>
   <message>
    <source>how many, clutch, first tub, sire: 12, 26-9, A4-1, Bram</source>
@@ -2122,6 +2122,11 @@
    <source>until</source>
    <comment>keyword</comment>
    <translation>bis</translation>
+  </message>
+  <message>
+   <source>veined</source>
+   <comment>typed</comment>
+   <translation>geädert</translation>
   </message>
   <message>
    <source>vet</source>

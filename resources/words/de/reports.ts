@@ -5402,6 +5402,11 @@
    <translation>Werte</translation>
   </message>
   <message>
+   <source>veined</source>
+   <comment>EggFate</comment>
+   <translation>mit Adern</translation>
+  </message>
+  <message>
    <source>vet</source>
    <comment>HoldKind</comment>
    <translation>Tierarzt</translation>
