@@ -42,8 +42,8 @@ MEDICINE = tr(
 FAECAL = tr("sent, clear, or found: and what the laboratory says")
 PERMIT = tr("kind / number / last day: transfer permit / 26-118 / 30 Jun 2027")
 EGGS = tr(
-    "how many and what: 8 veined, 8 pipped, 6 hatched, 1 failed, 1 died; or where: in Incubator 1, box 3;"
-    " a clutch after 'of'"
+    "how many and what: 8 veined, 8 pipped, 6 hatched, 1 failed, 1 died; or where:"
+    " in Incubator 1, box 3; a clutch after 'of'"
 )
 
 _TOLD = {way: told for told in DoseTold for way in keyword(told.value)}
