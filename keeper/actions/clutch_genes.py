@@ -12,7 +12,7 @@ from keeper.actions.gene_told import contradictions_of
 from keeper.husbandry.animal import AnimalId
 from keeper.language import tr
 from keeper.reports.figures import percent
-from keeper.reports.gene_figures import share_words
+from keeper.reports.gene_figures import chance_words
 from keeper.rules.genetics.inbreeding import Closeness
 
 LOOKS_MOST = 6
@@ -133,5 +133,5 @@ def _look(look: ExpectedLook, eggs: int) -> str:
 def _sire(each: SireByLooks) -> str:
     if each.odds <= 0:
         return tr("{name} ruled out", name=each.name)
-    odds = share_words(each.odds) if each.odds < 1 else tr("for certain")
+    odds = chance_words(each.odds) if each.odds < 1 else tr("for certain")
     return tr("{name} {odds}", name=each.name, odds=odds)

@@ -11,7 +11,7 @@ from keeper.husbandry.animal import AnimalId
 from keeper.husbandry.genes import Inheritance
 from keeper.language import tr
 from keeper.reports.figures import counted, day
-from keeper.reports.gene_figures import percent_down, share_words
+from keeper.reports.gene_figures import chance_words, percent_down, share_words
 from keeper.reports.gene_statement import GeneStatement
 from keeper.reports.words import word
 from keeper.rules.genetics.inbreeding import LOOK_FROM, Closeness, KnownDepth, closeness
@@ -201,7 +201,7 @@ def sire_words(genes: SpeciesGenes, sires: Sequence[tuple[AnimalId, float]]) -> 
 def _odds(odds: float) -> str:
     if odds <= 0:
         return tr("ruled out by looks")
-    return tr("for certain") if odds >= 1 else share_words(odds)
+    return tr("for certain") if odds >= 1 else chance_words(odds)
 
 
 def _of_parents(genes: SpeciesGenes, animal: AnimalId) -> Iterator[str]:

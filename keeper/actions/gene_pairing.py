@@ -9,7 +9,7 @@ from keeper.actions.gene_told import LEAST, odds_word
 from keeper.husbandry.animal import AnimalId
 from keeper.language import tr
 from keeper.reports.figures import number
-from keeper.reports.gene_figures import share_words
+from keeper.reports.gene_figures import chance_words
 from keeper.rules.genetics.answers import CLEAR, CopyOdds
 from keeper.rules.genetics.crosses import Locus, Look, at_least_one, young_of
 from keeper.rules.genetics.inbreeding import KnownDepth, closeness
@@ -84,7 +84,7 @@ def eggs_words(look: ExpectedLook, eggs: int) -> str:
         many = tr("about {count} of {eggs}", count=number(count, 1), eggs=eggs)
     if look.at_least is None or look.at_least >= 1.0:
         return many
-    return tr("{many}, one or more in {share}", many=many, share=share_words(look.at_least))
+    return tr("{many}, one or more in {share}", many=many, share=chance_words(look.at_least))
 
 
 def look_words(shows: Sequence[str], supers: Sequence[str]) -> str:

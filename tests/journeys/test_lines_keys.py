@@ -192,7 +192,7 @@ def test_the_pairing_that_tells_most_is_named_with_what_young_would_leave(hand):
     pair = hand.page.gene.pair.face
     assert pair.head == "Fen × Dun"
     assert [(plain(b.figure), b.words) for b in pair.bars] == [
-        ("66 %", "normal-looking"),
+        ("67 %", "normal-looking"),
         ("33 %", "chalk"),
     ]
     assert "62 % with 4 eggs, 66 % with 8 eggs, 66 % with 12 eggs" in plain(pair.sentences[0])

@@ -29,7 +29,7 @@ from keeper.husbandry.genes import Inheritance
 from keeper.husbandry.now import AnimalNow
 from keeper.language import tr, tr_noop, tr_table
 from keeper.reports.figures import GAP, UNKNOWN, counted, day, number, percent
-from keeper.reports.gene_figures import share_words
+from keeper.reports.gene_figures import chance_words
 from keeper.reports.words import word
 
 TILES = {
@@ -194,7 +194,7 @@ def _at_least(pair: PairTried, line: GeneLine) -> str:
 
 def _share(odds: float) -> str:
     """A likelihood of a gene as the house writes it, the sure ones too."""
-    return percent(100 * odds) if odds in (0.0, 1.0) else share_words(odds)
+    return percent(100 * odds) if odds in (0.0, 1.0) else chance_words(odds)
 
 
 def _inbred(pair: PairTried) -> str:
