@@ -123,12 +123,13 @@ class Proof:
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
 class PairTried:
     """What the young of two may look like. at_least: by eggs, how likely one or more shows the
-    gene that was asked about."""
+    gene that was asked about. shared: the nearest ancestors of both, by name."""
 
     dam: AnimalNow
     sire: AnimalNow
     expected: Expected
     at_least: tuple[tuple[int, float], ...]
+    shared: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True, eq=False)
@@ -252,11 +253,13 @@ def try_pair(line: GeneLine, one: AnimalId, other: AnimalId) -> PairTried:
     """What the young of the two may look like; the female of them is the dam."""
     genes = line.genes
     dam, sire = _seats(genes.rows[one], genes.rows[other])
+    shared = genes.inbreeding.shared_ancestors(dam.animal, sire.animal)
     return PairTried(
         dam=dam,
         sire=sire,
         expected=expected_young(genes, dam.animal, sire.animal),
         at_least=tuple(_at_least(line, dam.animal, sire.animal)),
+        shared=tuple(genes.called(each) for each in shared),
     )
 
 

@@ -229,6 +229,7 @@ def test_a_pair_of_kin_is_told_with_its_inbreeding_and_the_keeper_decides(hand):
 
     told = plain(hand.page.gene.pair.face.sentences[1])
     assert told.startswith("Inbreeding of the young 25 %")
+    assert " are kin through " in plain(hand.page.gene.pair.face.sentences[2])
     assert told.endswith("a quarter or more wants a reason; the keeper decides.")
 
 

@@ -22,7 +22,6 @@ from keeper.rules.genetics.proving import (
     normals_chance,
     normals_needed,
     possible_het,
-    proof_chance,
 )
 from keeper.rules.genetics.witness import GeneAsked, Said
 
@@ -104,7 +103,7 @@ def test_one_gene_at_least_once_is_proof(dam: CopyOdds, sire: CopyOdds, young: i
     """Two ways to the same figure."""
     found = at_least_one({"a": dam}, {"a": sire}, [A], ["a"], young)
 
-    assert found == pytest.approx(proof_chance(dam, sire, young))
+    assert found == pytest.approx(1 - normals_chance(dam, sire, young))
 
 
 def test_young_of_a_doubtful_carrier_hang_together() -> None:
@@ -150,7 +149,7 @@ def test_a_mate_that_may_be_clear_proves_less_and_never_all() -> None:
 
 def test_a_clear_mate_proves_nothing() -> None:
     assert left_after(possible_het(0.5), CLEAR, 30) == 0.5
-    assert proof_chance(possible_het(0.5), CLEAR, 30) == 0
+    assert normals_chance(possible_het(0.5), CLEAR, 30) == 1
 
 
 def test_a_sure_carrier_is_never_proven_clear() -> None:

@@ -166,7 +166,7 @@ def pair_face(pair: PairTried | None, detail: GeneDetail, *, tried: bool) -> Pai
         head=tr("{dam} × {sire}", dam=pair.dam.called, sire=pair.sire.called),
         aside=aside,
         bars=tuple(_bars(pair)),
-        sentences=(_at_least(pair, detail.line), _inbred(pair)),
+        sentences=(_at_least(pair, detail.line), _inbred(pair), *_by_whom(pair)),
     )
 
 
@@ -214,6 +214,14 @@ def _inbred(pair: PairTried) -> str:
                 **told,
             )
     return tr("Inbreeding of the young {f}, {known}.", **told)
+
+
+def _by_whom(pair: PairTried) -> Iterator[str]:
+    """Through whom they are kin."""
+    if pair.shared:
+        names = ", ".join(pair.shared)
+        told = {"dam": pair.dam.called, "sire": pair.sire.called, "names": names}
+        yield tr("{dam} and {sire} are kin through {names}.", **told)
 
 
 def _known(full: int) -> str:

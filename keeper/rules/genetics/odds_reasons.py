@@ -1,7 +1,7 @@
 """Why an animal's odds are what they are: facts of its kin that hold, the strongest first.
 
 Only what is certain by the answer itself is called so: a parent that carries is one whose odds
-say so, young that prove are young whose sire is sure. What each word weighs is `leaning.py`'s.
+say so, young that prove are young whose sire is sure.
 """
 
 from collections.abc import Callable, Iterator, Mapping, Sequence

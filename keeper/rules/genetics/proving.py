@@ -42,11 +42,6 @@ def normals_needed(
     return next((n for n in range(MOST_YOUNG) if left_after(candidate, mate, n) < below), None)
 
 
-def proof_chance(candidate: CopyOdds, mate: CopyOdds, young: int) -> float:
-    """The chance that at least one of so many *young* shows it, and so proves both parents."""
-    return 1 - normals_chance(candidate, mate, young)
-
-
 def possible_het(chance: float) -> CopyOdds:
     """An animal that carries one copy with this chance, and never two."""
     return CopyOdds(1 - chance, chance, 0.0)

@@ -4141,6 +4141,10 @@
    <translation>{count} Reihen</translation>
   </message>
   <message>
+   <source>{dam} and {sire} are kin through {names}.</source>
+   <translation>{dam} und {sire} sind verwandt über {names}.</translation>
+  </message>
+  <message>
    <source>{day}   from {first}, no latest day</source>
    <translation>{day}   ab {first}, kein letzter Tag</translation>
   </message>
