@@ -5,9 +5,12 @@ Their modules are loaded in a thread; what is made of them, in the moments after
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator
+from collections import deque
+from collections.abc import Callable, Iterable
 from contextlib import suppress
+from functools import partial
 from threading import Thread
+from typing import Protocol, runtime_checkable
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
@@ -20,9 +23,17 @@ BETWEEN_MS = 150
 """Keys that were struck while a page was made have their turn before the next."""
 
 
+@runtime_checkable
+class ReadsAhead(Protocol):
+    """A page that reads the book in the window's own thread, and may do so before it is shown."""
+
+    def read_ahead(self) -> Iterable[Callable[[], object]]:
+        """What it will need, in parts that are each done in a moment of their own."""
+
+
 def make_ahead(window: MainWindow, names: Iterable[str], load: Callable[[], object]) -> None:
     """Make the places called *names* in *window* some time after this; *load* their modules."""
-    _Ahead(window, iter(tuple(names)), load)
+    _Ahead(window, tuple(names), load)
 
 
 class _Ahead(QObject):
@@ -31,12 +42,13 @@ class _Ahead(QObject):
     _loaded = Signal()
 
     def __init__(
-        self, window: MainWindow, names: Iterator[str], load: Callable[[], object]
+        self, window: MainWindow, names: Iterable[str], load: Callable[[], object]
     ) -> None:
         super().__init__(window)
-        self._window, self._names, self._load = window, names, load
+        self._window, self._load = window, load
+        self._left: deque[Callable[[], object]] = deque(partial(self._make, n) for n in names)
         self._between = QTimer(self, interval=BETWEEN_MS)
-        self._between.timeout.connect(self._make_next)
+        self._between.timeout.connect(self._do_next)
         self._loaded.connect(self._between.start)
         window.closing.connect(self._between.stop)
         QTimer.singleShot(BEGIN_MS, self, self._begin)
@@ -49,9 +61,13 @@ class _Ahead(QObject):
         with suppress(RuntimeError):  # the window has gone meanwhile
             self._loaded.emit()
 
-    def _make_next(self) -> None:
-        name = next(self._names, None)
-        if name is None:
-            self._between.stop()
+    def _do_next(self) -> None:
+        if self._left and self._window.isVisible():
+            self._left.popleft()()
         else:
-            self._window.page(name)
+            self._between.stop()
+
+    def _make(self, name: str) -> None:
+        page = self._window.page(name)
+        if isinstance(page, ReadsAhead):
+            self._left.extend(page.read_ahead())

@@ -5,9 +5,12 @@ from contextlib import closing
 import pytest
 
 from keeper.actions import undoing
+from keeper.actions.noting import note
+from keeper.desktop.made_ahead import ReadsAhead
 from keeper.desktop.screens.weigh_in import WeighInScreen
 from keeper.desktop.widgets.weight_gauge import GaugeMarks, ends_of
 from keeper.husbandry.events import Remark, RemarkKind, Weighing
+from keeper.husbandry.when import on_day
 from keeper.store import reading
 from tests.feeding_room import Tub, make_book, reopened
 from tests.pad_desk import Desk, said_on
@@ -259,3 +262,46 @@ def test_the_scale_shows_typed_guess_and_range_with_room_on_both_sides():
     assert low < 41.2 / 1.5
     assert high > 475 * 1.5
     assert ends_of(GaugeMarks()) is None
+
+
+def read_ahead(page):
+    assert isinstance(page, ReadsAhead)
+    for part in page.read_ahead():
+        part()
+
+
+def test_what_was_read_ahead_is_shown_and_what_was_written_meanwhile_is_read_again(keeping):
+    ingrid = next(row for row in reading.board(keeping.book) if row.name == "Ingrid")
+    walks = []
+
+    def ahead(look, keeping, notices):
+        page = WeighInScreen(look, keeping, notices)
+        read_ahead(page)
+        walks.append(page._walk)
+        weight = Weighing(animal=ingrid.animal, happened=on_day(keeping.today), weight_g=361.0)
+        note(keeping, "weigh", weight)
+        notices.changed.emit()
+        return page
+
+    desk = Desk(ahead, keeping)
+
+    assert walks == [desk.page._walk] and walks[0] is not None
+    assert "1 of 4 weighed" in said_on(desk.page)
+    desk.close()
+
+
+def test_a_book_that_cannot_be_read_ahead_is_asked_again_when_it_is_shown(keeping, monkeypatch):
+    def held(keeping):
+        raise LookupError("held by another")
+
+    def ahead(look, keeping, notices):
+        page = WeighInScreen(look, keeping, notices)
+        with monkeypatch.context() as patch:
+            patch.setattr("keeper.desktop.screens.weigh_in.WeighIn", held)
+            read_ahead(page)
+        return page
+
+    desk = Desk(ahead, keeping)
+
+    assert on_panel(desk, "Ingrid")
+    desk.close()

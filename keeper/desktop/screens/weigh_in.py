@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Iterable, Mapping
+from contextlib import suppress
 
 from PySide6.QtGui import QKeyEvent, QShowEvent
 from PySide6.QtWidgets import QVBoxLayout, QWidget
@@ -55,6 +56,19 @@ class WeighInScreen(QWidget):
         notices.changed.connect(self._hear)
         look.changed.connect(self._show)
 
+    def read_ahead(self) -> Iterable[Callable[[], object]]:
+        """The walk, and who is at the scale. What cannot be read is told when it is shown."""
+        return self._read_walk_ahead, self._read_scale_ahead
+
+    def _read_walk_ahead(self) -> None:
+        with suppress(*REFUSALS):
+            self._read_if_stale()
+
+    def _read_scale_ahead(self) -> None:
+        if self._walk is not None and self._walk.current is not None:
+            with suppress(*REFUSALS):
+                self._walk.on_scale()
+
     def scanned(self, code: str) -> None:
         """Go to the animal whose code or place is *code*."""
         self._read_if_stale()
@@ -92,12 +106,13 @@ class WeighInScreen(QWidget):
     def _read_if_stale(self) -> None:
         if not self._stale:
             return
-        self._stale = False
         if self._walk is None:
             self._walk = WeighIn(self._keeping)
+            self._stale = False
             return
         before = self._walk.written
         self._walk.read_again()
+        self._stale = False
         lost = sorted(set(before) - set(self._walk.written))
         if lost:
             self._walk.cursor, self._asks, self._typed = lost[0], None, ""
