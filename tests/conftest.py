@@ -14,7 +14,7 @@ os.environ.setdefault("KEEPER_LANGUAGE", "en")  # whatever the machine speaks
 
 COLLECT_AFTER = 100_000
 MEMORY = Path("/dev/shm")
-ROOM_BYTES = 1_000_000_000
+ROOM_BYTES = 4_000_000_000
 LONGEST = Path(__file__).with_name("longest_first.txt").read_text(encoding="utf-8").split()
 """Files that take ten seconds or more, or nearly so, roughly the longest first."""
 
